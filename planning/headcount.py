@@ -1,0 +1,226 @@
+"""How many will come, and how much they will eat.
+
+Every guest answers for a whole party, which comes together or not at all: the party's size with the
+odds of its answer, nothing otherwise. The headcount is the exact convolution of these, never a sample,
+so the same answers give the same figures in whatever order they came.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from functools import cache
+from typing import TYPE_CHECKING
+
+from planning.potluck import AGE_GROUPS, Party, Potluck, Say
+from planning.tables import rows
+
+if TYPE_CHECKING:
+    import numpy
+
+QUARTERS = 4
+"""Eaters are counted in quarters: every weight in `weights.csv` is a multiple of 1/4."""
+
+MOST_CELLS = 60_000
+"""Beyond so many people the distribution is kept in larger steps (rounded up), so that absurd parties cost no time."""
+
+GUESS_CORE = 0.75
+"""The share of the host's own guess taken as certain; the rest comes with even odds, on twice as many
+people. So the guess is right on average and within about a tenth of it: common practice, no source."""
+
+
+@dataclass(frozen=True)
+class Odds:
+    """The probability in 0..1 that a party comes, by its answer; `learned_from` is how many past answers moved it."""
+
+    yes: float
+    maybe: float
+    none: float
+    no: float = 0.0
+    learned_from: int = 0
+    source: str = "practice"
+
+    def of(self, answer: str) -> float:
+        return {"yes": self.yes, "maybe": self.maybe, "none": self.none}.get(str(answer), self.no)
+
+
+@dataclass(frozen=True)
+class Headcount:
+    """People and eaters. An eater is one adult's appetite (`weights.csv`).
+
+    `low` and `high` are the 10 % and 90 % quantiles of the people, `at_service_level` the people (and
+    `eaters` the eaters) that are enough with the potluck's service level. `pmf` is (people, probability).
+    """
+
+    expected: float
+    low: int
+    high: int
+    at_service_level: int
+    eaters: float
+    expected_eaters: float
+    pmf: tuple[tuple[int, float], ...]
+    by_age: Mapping[str, float]
+
+
+@cache
+def weights() -> dict[str, float]:
+    """Eaters per person of each age group, 0..1 (`weights.csv` has the sources)."""
+    return {row["age_group"]: float(row["weight"]) for row in rows("weights")}
+
+
+def eaters_of(party: Party) -> float:
+    """The party's appetite in adults' portions."""
+    return sum(weights()[group] * n for group, n in party.counts())
+
+
+def odds(potluck: Potluck) -> Odds:
+    """What each answer is worth in this group.
+
+    The default for each answer (`odds.csv`, common practice) is a beta prior worth `prior_strength` answers;
+    the group's own past answers are counted on top: (prior * strength + came) / (strength + answered).
+    Nobody's own record is used for themselves. What the host has set (`answer_odds`) stands as it is.
+    """
+    asked: dict[str, int] = {}
+    came: dict[str, int] = {}
+    for (_date, _guest, said), there in _past(potluck).items():
+        asked[said] = asked.get(said, 0) + 1
+        came[said] = came.get(said, 0) + there
+    found: dict[str, float] = {}
+    learned = 0
+    for row in rows("odds"):
+        answer, prior, strength = row["answer"], float(row["odds"]), float(row["prior_strength"])
+        seen = asked.get(answer, 0) if strength else 0
+        learned += seen
+        found[answer] = (prior * strength + came.get(answer, 0)) / (strength + seen) if seen else prior
+    for answer, own in (potluck.answer_odds or {}).items():
+        if answer in found:
+            found[answer] = min(1.0, max(0.0, float(own)))
+    return Odds(found["yes"], found["maybe"], found["none"], found["no"], learned)
+
+
+def odds_in_words(potluck: Potluck) -> Say:
+    """One line which says where the odds come from."""
+    now = odds(potluck)
+    facts: dict[str, object] = {
+        "yes": round(100 * now.yes),
+        "maybe": round(100 * now.maybe),
+        "none": round(100 * now.none),
+        "learned": now.learned_from,
+    }
+    if potluck.answer_odds:
+        return Say("headcount-odds-host", facts)
+    return Say("headcount-odds-learned" if now.learned_from else "headcount-odds-default", facts)
+
+
+def headcount(potluck: Potluck) -> Headcount:
+    """The potluck's headcount, exact.
+
+    `expected_people`, the host's guess, stands in for those who have not answered yet: from it are taken
+    every party that said yes, maybe or no (whoever says no was among the guess), and those named without an
+    answer as far as their odds count them already. What is left are people on the host's word (adults,
+    `GUESS_CORE`). So before anybody answers the expected number is the guess, and each answer replaces
+    a piece of it. More guests and larger parties never lower any figure.
+    """
+    now = odds(potluck)
+    parties: list[tuple[int, int, float]] = []
+    by_age = dict.fromkeys(AGE_GROUPS, 0.0)
+    expected = expected_eaters = 0.0
+    for guest in sorted(potluck.guests, key=lambda g: (g.answer, g.party.total, eaters_of(g.party))):
+        p = now.of(guest.answer)
+        people, eaters = guest.party.total, eaters_of(guest.party)
+        if p <= 0 or people <= 0:
+            continue
+        parties.append((people, round(eaters * QUARTERS), p))
+        expected += p * people
+        expected_eaters += p * eaters
+        for group, n in guest.party.counts():
+            by_age[group] += p * n
+    guessed = _left_of_guess(potluck, now)
+    core = math.floor(guessed * GUESS_CORE)
+    if guessed:
+        parties.append((core, core * QUARTERS, 1.0))
+        parties.extend([(1, QUARTERS, 0.5)] * (2 * (guessed - core)))
+        expected += guessed
+        expected_eaters += guessed
+        by_age["adults"] += guessed
+    people_step, people_pmf = distribution((people, p) for people, _, p in parties)
+    eater_step, eater_pmf = distribution((quarters, p) for _, quarters, p in parties)
+    level = min(1.0, max(0.0, potluck.service_level))
+    return Headcount(
+        expected=expected,
+        low=quantile(people_pmf, 0.1) * people_step,
+        high=quantile(people_pmf, 0.9) * people_step,
+        at_service_level=quantile(people_pmf, level) * people_step,
+        eaters=quantile(eater_pmf, level) * eater_step / QUARTERS,
+        expected_eaters=expected_eaters,
+        pmf=tuple((n * people_step, float(p)) for n, p in enumerate(people_pmf) if p > 1e-12),
+        by_age=by_age,
+    )
+
+
+def distribution(parties: Iterable[tuple[int, float]]) -> tuple[int, numpy.ndarray]:
+    """The exact distribution of the sum of independent parties (size, probability of coming).
+
+    Returns (step, pmf): pmf[i] is the probability of i * step. The step is 1 up to `MOST_CELLS`.
+    """
+    import numpy as np
+
+    sized = [(max(0, size), p) for size, p in parties]
+    total = sum(size for size, _ in sized)
+    step = max(1, math.ceil(total / MOST_CELLS))
+    if step > 1:
+        sized = [(math.ceil(size / step), p) for size, p in sized]
+        total = sum(size for size, _ in sized)
+    pmf = np.zeros(total + 1)
+    pmf[0] = 1.0
+    low, top = 0, 0
+    # In order of odds and size: sums of floats depend on their order, answers must not.
+    for size, p in sorted(sized, key=lambda party: (party[1] < 1, party)):
+        if size == 0 or p <= 0:
+            continue
+        if p >= 1:
+            pmf[low + size : top + size + 1] = pmf[low : top + 1].copy()
+            pmf[low : low + min(size, top - low + 1)] = 0.0
+            low, top = low + size, top + size
+            continue
+        coming = pmf[low : top + 1] * p
+        pmf[low : top + 1] *= 1 - p
+        pmf[low + size : top + size + 1] += coming
+        top += size
+    return step, pmf
+
+
+def quantile(pmf: Sequence[float] | numpy.ndarray, level: float) -> int:
+    """The smallest n whose cumulative probability reaches `level` (0..1): the newsvendor's answer."""
+    import numpy as np
+
+    sums = np.cumsum(pmf)
+    # 1e-12 forgives what adding floats loses: 0.9 is reached by 0.3 + 0.6.
+    return min(int(np.searchsorted(sums, level * float(sums[-1]) - 1e-12)), len(sums) - 1)
+
+
+def newsvendor_level(short_costs: float, left_costs: float) -> float:
+    """The service level which makes the expected loss smallest: short / (short + left).
+
+    `short_costs` is the harm of one portion too few, `left_costs` of one too many; both 0 or more, not both 0.
+    """
+    if short_costs < 0 or left_costs < 0 or short_costs + left_costs == 0:
+        raise ValueError("costs must be 0 or more, and one of them above 0")
+    return short_costs / (short_costs + left_costs)
+
+
+def _left_of_guess(potluck: Potluck, now: Odds) -> int:
+    if not potluck.expected_people:
+        return 0
+    accounted = sum(g.party.total * (now.none if g.answer == "none" else 1.0) for g in potluck.guests)
+    return max(0, math.ceil(potluck.expected_people - accounted - 1e-9))
+
+
+def _past(potluck: Potluck) -> dict[tuple[str, str, str], bool]:
+    """One entry per guest and date, however many dishes they had promised then."""
+    found: dict[tuple[str, str, str], bool] = {}
+    for past in potluck.history:
+        key = (past.date, past.guest, past.said)
+        found[key] = found.get(key, False) or past.came
+    return found
