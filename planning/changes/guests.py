@@ -1,0 +1,238 @@
+"""Changes of who comes, with whom, and what they can't eat."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from planning.changes.rules import (
+    LONGEST_NAME,
+    MOST_GUESTS,
+    MOST_OF_ONE_AGE,
+    Actor,
+    Refusal,
+    next_id,
+    replace_guest,
+    require_manager,
+    require_open,
+    require_voice,
+    tidy,
+    whole,
+    without,
+)
+from planning.potluck import AGE_GROUPS, Answer, Guest, Need, Party, Potluck
+
+
+def meet(potluck: Potluck, by: Actor) -> Potluck:
+    """The potluck with `by` among its guests, under the name they carry now.
+
+    A person whom somebody had only named ("Ravi") and who now speaks for themselves under the same
+    account name takes over that row, so nobody is counted twice.
+    """
+    known = potluck.guest(by.id)
+    if known is not None:
+        if (known.name, known.username) == (by.name, by.username):
+            return potluck
+        return replace_guest(potluck, replace(known, name=by.name, username=by.username))
+    named = next((g for g in potluck.guests if g.id.startswith("n") and _same_person(g, by)), None)
+    if named is not None:
+        return _rename_id(potluck, named, by)
+    if len(potluck.guests) >= MOST_GUESTS:
+        raise Refusal("refused-too-many-guests", most=MOST_GUESTS)
+    return replace(potluck, guests=(*potluck.guests, Guest(by.id, by.name, username=by.username)))
+
+
+def _same_person(guest: Guest, by: Actor) -> bool:
+    if guest.answer is not Answer.NONE:
+        return False
+    if guest.username and by.username:
+        return guest.username.casefold() == by.username.casefold()
+    return guest.name.casefold() == by.name.casefold()
+
+
+def _rename_id(potluck: Potluck, named: Guest, by: Actor) -> Potluck:
+    taken_over = replace(named, id=by.id, name=by.name, username=by.username, added_by=None)
+    swap = {named.id: by.id}
+    promises = tuple(
+        replace(p, guest=swap.get(p.guest, p.guest), sharers=tuple(swap.get(s, s) for s in p.sharers))
+        for p in potluck.promises
+    )
+    bar = potluck.bar and replace(
+        potluck.bar, toppings=tuple(replace(t, guest=swap.get(t.guest or "", t.guest)) for t in potluck.bar.toppings)
+    )
+    guests = tuple(taken_over if g.id == named.id else g for g in potluck.guests)
+    return replace(potluck, guests=guests, promises=promises, bar=bar)
+
+
+def find_guest(potluck: Potluck, name: str) -> Guest | None:
+    """The one guest with this name or @username, ignoring case; a first name does when only one has it."""
+    wanted = name.strip().lstrip("@").casefold()
+    if not wanted:
+        return None
+    exact = [g for g in potluck.guests if wanted in (g.name.casefold(), (g.username or "").casefold())]
+    if len(exact) == 1:
+        return exact[0]
+    first = [g for g in potluck.guests if g.name.casefold().split()[0:1] == [wanted]]
+    return first[0] if len(first) == 1 and not exact else None
+
+
+def answer(potluck: Potluck, by: Actor, guest_id: str, said: Answer) -> Potluck:
+    """Record an answer. A "no" keeps the party on record: people change their minds."""
+    require_open(potluck)
+    if guest_id == by.id:
+        potluck = meet(potluck, by)
+    guest = _known(potluck, guest_id)
+    require_voice(potluck, by, guest)
+    return replace_guest(potluck, replace(guest, answer=said))
+
+
+def set_party(potluck: Potluck, by: Actor, guest_id: str, party: Party) -> Potluck:
+    """Say who comes with an answer; somebody must come, and saying so is a yes unless it was a maybe."""
+    require_open(potluck)
+    if guest_id == by.id:
+        potluck = meet(potluck, by)
+    guest = _known(potluck, guest_id)
+    require_voice(potluck, by, guest)
+    for group in AGE_GROUPS:
+        whole(getattr(party, group), 0, MOST_OF_ONE_AGE, "refused-party")
+    if party.total == 0:
+        raise Refusal("refused-empty-party")
+    said = Answer.MAYBE if guest.answer is Answer.MAYBE else Answer.YES
+    return replace_guest(potluck, replace(guest, party=party, answer=said))
+
+
+def merge_needs(potluck: Potluck, by: Actor, guest_id: str, needs: tuple[Need, ...]) -> Potluck:
+    """Add needs to a guest's own; the same need said again replaces what was said before."""
+    require_open(potluck)
+    if guest_id == by.id:
+        potluck = meet(potluck, by)
+    guest = _known(potluck, guest_id)
+    require_voice(potluck, by, guest)
+    for need in needs:
+        tidy(need.need, 40, empty="refused-empty")
+        whole(need.count, 1, MOST_OF_ONE_AGE, "refused-party")
+    new = {n.need: n for n in needs}
+    kept = tuple(n for n in guest.needs if n.need not in new)
+    return replace_guest(potluck, replace(guest, needs=(*kept, *new.values())))
+
+
+def clear_needs(potluck: Potluck, by: Actor, guest_id: str, need: str | None = None) -> Potluck:
+    """Forget one need, or all of them when `need` is None."""
+    require_open(potluck)
+    guest = _known(potluck, guest_id)
+    require_voice(potluck, by, guest)
+    if need is None:
+        return replace_guest(potluck, replace(guest, needs=(), diets=(), allergies=()))
+    return replace_guest(
+        potluck,
+        replace(
+            guest,
+            needs=tuple(n for n in guest.needs if n.need != need),
+            diets=without(guest.diets, need),
+            allergies=without(guest.allergies, need),
+        ),
+    )
+
+
+def add_person(
+    potluck: Potluck, by: Actor, name: str, party: Party | None = None, said: Answer = Answer.YES
+) -> tuple[Potluck, Guest]:
+    """A person without an account, added by somebody who speaks for them."""
+    require_open(potluck)
+    potluck = meet(potluck, by)
+    clean = tidy(name, LONGEST_NAME, empty="refused-empty")
+    if find_guest(potluck, clean) is not None and said is not Answer.NONE:
+        raise Refusal("refused-known-person", name=clean)
+    if len(potluck.guests) >= MOST_GUESTS:
+        raise Refusal("refused-too-many-guests", most=MOST_GUESTS)
+    potluck, new_id = next_id(potluck, "n")
+    guest = Guest(new_id, clean, said, party or Party(), added_by=by.id)
+    return replace(potluck, guests=(*potluck.guests, guest)), guest
+
+
+def invite(potluck: Potluck, by: Actor, names: tuple[str, ...]) -> tuple[Potluck, tuple[Guest, ...]]:
+    """Names the host waits to hear from; those already known are passed over."""
+    require_manager(potluck, by)
+    require_open(potluck)
+    added: list[Guest] = []
+    for name in names:
+        clean = tidy(name.lstrip("@"), LONGEST_NAME, empty="refused-empty")
+        if find_guest(potluck, clean) is not None:
+            continue
+        if len(potluck.guests) >= MOST_GUESTS:
+            raise Refusal("refused-too-many-guests", most=MOST_GUESTS)
+        potluck, new_id = next_id(potluck, "n")
+        guest = Guest(new_id, clean, username=clean if name.startswith("@") else None)
+        potluck = replace(potluck, guests=(*potluck.guests, guest))
+        added.append(guest)
+    return potluck, tuple(added)
+
+
+def remove_person(potluck: Potluck, by: Actor, guest_id: str) -> Potluck:
+    """Take out a person somebody had only named; people with an account answer "no" instead."""
+    require_open(potluck)
+    guest = _known(potluck, guest_id)
+    if not guest.id.startswith("n"):
+        raise Refusal("refused-has-account", name=guest.name)
+    if guest.added_by != by.id:
+        require_manager(potluck, by)
+    return _without_guest(potluck, guest_id)
+
+
+def leave(potluck: Potluck, guest_id: str) -> tuple[Potluck, str | None]:
+    """A person left the group: their answer becomes "no", their dishes are free again.
+
+    A host who leaves hands over to the first co-host, else to the first other guest with an account
+    who comes. Returns the new potluck and the new host's id when it changed.
+    """
+    guest = potluck.guest(guest_id)
+    if guest is None:
+        return potluck, None
+    potluck = _without_dishes(replace_guest(potluck, replace(guest, answer=Answer.NO)), guest_id)
+    potluck = replace(potluck, cohosts=without(potluck.cohosts, guest_id))
+    if potluck.host != guest_id:
+        return potluck, None
+    coming = [g.id for g in potluck.guests if not g.id.startswith("n") and g.answer is Answer.YES]
+    heir = next(iter((*potluck.cohosts, *coming)), None)
+    potluck = replace(potluck, host=heir, cohosts=without(potluck.cohosts, heir or ""))
+    return potluck, heir
+
+
+def forget(potluck: Potluck, guest_id: str) -> Potluck:
+    """Everything a person said is gone, with their dishes; the people they added stay on their own."""
+    potluck, _ = leave(potluck, guest_id)
+    potluck = _without_guest(potluck, guest_id)
+    return replace(
+        potluck,
+        history=tuple(h for h in potluck.history if h.guest != guest_id),
+        payments=tuple(p for p in potluck.payments if p.guest != guest_id),
+        declined=tuple(d for d in potluck.declined if d.guest != guest_id),
+    )
+
+
+def _without_guest(potluck: Potluck, guest_id: str) -> Potluck:
+    potluck = _without_dishes(potluck, guest_id)
+    guests = tuple(
+        replace(g, added_by=None) if g.added_by == guest_id else g for g in potluck.guests if g.id != guest_id
+    )
+    return replace(potluck, guests=guests)
+
+
+def _without_dishes(potluck: Potluck, guest_id: str) -> Potluck:
+    kept = []
+    for p in potluck.promises:
+        if p.guest == guest_id and p.sharers:
+            kept.append(replace(p, guest=p.sharers[0], sharers=p.sharers[1:]))
+        elif p.guest != guest_id:
+            kept.append(replace(p, sharers=without(p.sharers, guest_id)))
+    bar = potluck.bar and replace(
+        potluck.bar,
+        toppings=tuple(replace(t, guest=None) if t.guest == guest_id else t for t in potluck.bar.toppings),
+    )
+    return replace(potluck, promises=tuple(kept), bar=bar)
+
+
+def _known(potluck: Potluck, guest_id: str) -> Guest:
+    guest = potluck.guest(guest_id)
+    if guest is None:
+        raise Refusal("refused-unknown-person", name="")
+    return guest
