@@ -1,0 +1,143 @@
+"""Saying a text key in somebody's language, on their clock, with what people typed escaped."""
+
+from __future__ import annotations
+
+import html
+import unicodedata
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
+from datetime import date, datetime
+from decimal import Decimal
+from fractions import Fraction
+from typing import Any
+from zoneinfo import ZoneInfo
+
+import regex
+from babel.dates import format_date, format_skeleton
+from babel.lists import format_list
+from babel.numbers import format_currency
+from fluent.runtime.types import fluent_number
+
+from bot.texts.catalogue import TextFault, catalogue
+from planning.potluck import Money, Say
+
+LONGEST_SHOWN = 60
+FIRST_STRONG_ISOLATE, POP_ISOLATE = "\u2068", "\u2069"
+
+
+class Html(str):
+    """Text that is already HTML and is not escaped again."""
+
+    __slots__ = ()
+
+
+def visible(text: str, longest: int = LONGEST_SHOWN) -> str:
+    """What people typed, ready to stand inside our sentence.
+
+    One line, no direction marks of its own, cut at `longest` grapheme clusters, and isolated when it
+    holds right-to-left letters so that it cannot reorder the words around it.
+    """
+    kept = "".join(c if c == "\u200d" or unicodedata.category(c) not in ("Cc", "Cf", "Cs") else " " for c in text)
+    clusters = regex.findall(r"\X", " ".join(unicodedata.normalize("NFC", kept).split()))
+    shown = "".join(clusters) if len(clusters) <= longest else "".join(clusters[: longest - 1]) + "…"
+    if not shown.strip("\u200d "):
+        return "?"
+    if any(unicodedata.bidirectional(c) in ("R", "AL") for c in shown):
+        return f"{FIRST_STRONG_ISOLATE}{shown}{POP_ISOLATE}"
+    return shown
+
+
+@dataclass(frozen=True)
+class Voice:
+    """`language` as in bot/texts/, `zone` the wall clock, `units` "us" or "metric"."""
+
+    language: str = "en"
+    zone: ZoneInfo = field(default_factory=lambda: ZoneInfo("UTC"))
+    units: str = "us"
+    strict: bool = False
+
+    @property
+    def locale(self) -> str:
+        return {"en": "en_US" if self.units == "us" else "en_GB"}.get(self.language, self.language)
+
+    def on(self, timezone: str) -> Voice:
+        return replace(self, zone=ZoneInfo(timezone))
+
+    def __call__(self, key: str, **facts: Any) -> Html:
+        """HTML for the chat."""
+        return Html(self._say(key, facts, escape=True))
+
+    def plain(self, key: str, **facts: Any) -> str:
+        """Plain text, for button labels, toasts and paper."""
+        return self._say(key, facts, escape=False)
+
+    def say(self, said: Say) -> Html:
+        return self(said.key, **said.facts)
+
+    def has(self, key: str) -> bool:
+        return key in catalogue(self.language) or key in catalogue("en")
+
+    def _say(self, key: str, facts: Mapping[str, Any], *, escape: bool) -> str:
+        ready = {name.replace("_", "-"): self._fact(value, escape) for name, value in facts.items()}
+        # Both spellings of a name are offered: Fluent ids use "-", Python's use "_".
+        ready |= {name.replace("-", "_"): value for name, value in ready.items()}
+        texts = catalogue(self.language)
+        if key not in texts and self.language != "en":
+            texts = catalogue("en")
+        if key not in texts and not self.strict:
+            raise TextFault(f"no text {key!r}")
+        return texts.format(key, ready)
+
+    def _fact(self, value: Any, escape: bool) -> Any:
+        if isinstance(value, Html):
+            return str(value) if escape else html.unescape(value)
+        if isinstance(value, Say):
+            return self._say(value.key, value.facts, escape=escape)
+        if isinstance(value, str):
+            # Fluent selectors compare raw strings; keys and ids pass through unchanged.
+            shown = visible(value) if value else ""
+            return html.escape(shown, quote=False) if escape else shown
+        if isinstance(value, bool):
+            return "yes" if value else "no"
+        if isinstance(value, (float, Fraction, Decimal)):
+            return self.number(float(value))
+        if isinstance(value, int):
+            return fluent_number(value, useGrouping=False)
+        if isinstance(value, Money):
+            return format_currency(value.amount, value.currency, locale=self.locale)
+        if isinstance(value, datetime):
+            return self.moment(value)
+        if isinstance(value, date):
+            return format_date(value, "medium", locale=self.locale)
+        if isinstance(value, (list, tuple, set, frozenset)):
+            return self.join(value, escape=escape)
+        if value is None:
+            return ""
+        raise TextFault(f"a fact of type {type(value).__name__} can't be said")
+
+    def join(self, values: Any, *, escape: bool = True) -> str:
+        ordered = sorted(values) if isinstance(values, (set, frozenset)) else list(values)
+        return format_list([str(self._fact(v, escape)) for v in ordered], locale=self.locale)
+
+    def number(self, value: float) -> Any:
+        """Whole numbers without a point, others with at most two digits after it."""
+        rounded = round(value, 2)
+        return fluent_number(int(rounded), useGrouping=False) if rounded == int(rounded) else fluent_number(rounded)
+
+    def day(self, instant: datetime) -> str:
+        return format_skeleton("yMMMEd", instant.astimezone(self.zone), self.zone, locale=self.locale)
+
+    def time(self, instant: datetime) -> str:
+        """"5:00 PM" or "17:00", without the no-break spaces that nobody can type."""
+        skeleton = "jm" if self.units == "us" else "Hm"
+        skeleton = "hm" if skeleton == "jm" else skeleton
+        return _plain_spaces(format_skeleton(skeleton, instant.astimezone(self.zone), self.zone, locale=self.locale))
+
+    def moment(self, instant: datetime) -> str:
+        local = instant.astimezone(self.zone)
+        day = format_skeleton("MMMEd", local, self.zone, locale=self.locale)
+        return _plain_spaces(f"{day}, {self.time(instant)}")
+
+
+def _plain_spaces(text: str) -> str:
+    return text.replace("\u202f", " ").replace("\u00a0", " ")
