@@ -1,0 +1,77 @@
+# Reminders. Facts: $title, and per kind those named beside it. `..._time` is wall time like 16:10,
+# `..._weekday` is 0 (Monday) to 6 (Sunday).
+
+# $by_time, $by_weekday, $answer (none, maybe)
+reminder-answer-by = { $answer ->
+    [maybe] You said maybe – can you tell us by { $by_time } on { $by_weekday ->
+        [0] Monday
+        [1] Tuesday
+        [2] Wednesday
+        [3] Thursday
+        [4] Friday
+        [5] Saturday
+       *[6] Sunday
+    } whether you are coming?
+   *[none] Are you coming? Please say by { $by_time } on { $by_weekday ->
+        [0] Monday
+        [1] Tuesday
+        [2] Wednesday
+        [3] Thursday
+        [4] Friday
+        [5] Saturday
+       *[6] Sunday
+    }, so that there is enough for everybody.
+}
+
+# $dishes (names, joined by commas), $count
+reminder-bring-today = Today is the day. You are bringing: { $dishes }.
+reminder-bring-tomorrow = Tomorrow it starts early. You are bringing: { $dishes }.
+
+# $dish, $lb, $days, $by_time, $by_weekday
+reminder-thaw = Move “{ $dish }” from the freezer to the refrigerator by { $by_time } on { $by_weekday ->
+        [0] Monday
+        [1] Tuesday
+        [2] Wednesday
+        [3] Thursday
+        [4] Friday
+        [5] Saturday
+       *[6] Sunday
+    }: { $lb } lb needs { $days ->
+        [one] { $days } day
+       *[other] { $days } days
+    } to thaw there. Never on the counter.
+
+# $dish, $setting (low, high), $at_time, $until_time
+reminder-slow-cooker = Start the slow cooker now: “{ $dish }” on { $setting ->
+        [high] high
+       *[low] low
+    }, until { $until_time }.
+
+# $oven (number), $temp, $dishes, $at_time
+reminder-preheat = Turn on oven { $oven } now, { $temp } °F. “{ $dishes }” goes in at { $at_time }.
+
+# $oven, $temp, $dishes, $out, $at_time, $change (yes, no)
+reminder-swap = Oven { $oven }: take out “{ $out }” now. { $change ->
+        [yes] Set it to { $temp } °F; “{ $dishes }” goes in at { $at_time }.
+       *[no] “{ $dishes }” goes in at { $at_time }, still { $temp } °F.
+    }
+
+# $at_time, $minutes
+reminder-leave = Time to leave: you are expected at { $at_time }, and it takes you { $minutes ->
+        [one] { $minutes } minute
+       *[other] { $minutes } minutes
+    }.
+
+reminder-start = It starts now – welcome, everybody!
+
+# $dish, $by_time, $limit (minutes)
+reminder-out-limit = “{ $dish }” has nearly used up its { $limit ->
+        [60] hour
+       *[120] two hours
+    } at room temperature or warmer. By { $by_time } put it back in the cold or heat it through again; after that, throw it out.
+
+# $dishes, $count
+reminder-collect = Thank you all! { $count ->
+        [0] Please look whether anything of yours was left behind.
+       *[other] Please collect what is yours: { $dishes }.
+    }

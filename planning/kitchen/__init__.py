@@ -1,0 +1,1 @@
+"""The kitchen timeline: `timeline(potluck, now)`."""

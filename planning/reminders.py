@@ -1,0 +1,274 @@
+"""Who is told what, and when: derived from the potluck and, where there is one, the kitchen timeline.
+
+Everything is a function of the potluck and the timeline alone, so that deriving it anew after a
+change gives the same keys; `now` only drops what is past. Wall times go through the IANA database: a
+skipped hour shifts forward, a doubled one fires the first time. Hours of the day are common
+practice, no source; the thaw rule is THAW-03, the two clocks TIME-01 and TIME-02.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from datetime import UTC, date, datetime, time, timedelta
+from zoneinfo import ZoneInfo
+
+from planning.kitchen.result import PlannedStep, Timeline
+from planning.potluck import Answer, Guest, Potluck, Promise, Say, Stage
+from planning.safety.clocks import WARN_BEFORE_MIN, clock
+from planning.safety.facts import plain_facts
+
+MORNING = time(9, 0)
+EVENING = time(18, 0)
+LATE_MORNING = time(10, 30)
+EVENING_ENDS = time(21, 0)
+EARLY_EVENT = time(12, 0)
+"""A potluck starting before noon is prepared for the evening before."""
+
+ANSWER_DAYS_BEFORE = 2
+"""Without a date to answer by, people are asked this many days before the potluck."""
+
+THAW_LB_PER_DAY = 4.0
+PREHEAT_MIN = 15
+IDLE_OVEN_MIN = 60
+"""An oven that nobody uses for longer is switched off, and preheated again."""
+
+KINDS = ("answer-by", "bring", "thaw", "slow-cooker", "preheat", "swap", "leave", "start", "out-limit", "collect")
+
+
+@dataclass(frozen=True)
+class Reminder:
+    """`to` is a guest id, "group" or "host". From `expires_at` on it no longer makes sense to send it.
+
+    `key` is unique within the potluck and the same whenever the reminder is derived again.
+    """
+
+    kind: str
+    to: str
+    due_at: datetime
+    expires_at: datetime
+    about: Say
+    key: str
+
+
+def wall(zone: ZoneInfo, day: date, at: time) -> datetime:
+    """The instant (UTC) at which the zone's clocks show `at` on `day`; the first of two, the shifted one of none."""
+    return datetime.combine(day, at, zone).replace(fold=0).astimezone(UTC)
+
+
+def within_quiet(instant: datetime, timezone: str, quiet_from: str, quiet_to: str) -> bool:
+    """Whether the wall clock shows a time in [from, to), "HH:MM", which may run over midnight. Equal ends: never."""
+    begin, end = time.fromisoformat(quiet_from), time.fromisoformat(quiet_to)
+    at = instant.astimezone(ZoneInfo(timezone)).time()
+    return begin <= at < end if begin <= end else at >= begin or at < end
+
+
+def shift_out_of_quiet(instant: datetime, timezone: str, quiet_from: str, quiet_to: str) -> datetime:
+    """`instant`, or the end of the quiet hours it falls into (UTC)."""
+    if not within_quiet(instant, timezone, quiet_from, quiet_to):
+        return instant
+    zone = ZoneInfo(timezone)
+    local = instant.astimezone(zone)
+    end = wall(zone, local.date(), time.fromisoformat(quiet_to))
+    if end <= instant:
+        end = wall(zone, local.date() + timedelta(days=1), time.fromisoformat(quiet_to))
+    # A doubled hour can bring the same wall time again after the end has passed once.
+    while within_quiet(end, timezone, quiet_from, quiet_to):
+        end += timedelta(minutes=15)
+    return end
+
+
+def reminders(potluck: Potluck, timeline: Timeline | None, now: datetime) -> tuple[Reminder, ...]:
+    """All reminders still ahead of `now`, by due time and key."""
+    if potluck.stage is Stage.CANCELLED:
+        return ()
+    found: list[Reminder] = list(_collect(potluck))
+    if potluck.stage is Stage.PLANNED:
+        steps = timeline.steps if timeline is not None else ()
+        for part in (
+            _answer_by(potluck), _bring(potluck), _thaw(potluck, steps), _slow_cooker(potluck, steps),
+            _oven(potluck, steps), _leave(potluck, steps), _start(potluck), _out_limit(potluck),
+        ):  # fmt: skip
+            found.extend(part)
+    ahead = (r for r in found if r.due_at > now and r.expires_at > r.due_at)
+    return tuple(sorted(ahead, key=lambda r: (r.due_at, r.key)))
+
+
+def _answer_by(potluck: Potluck) -> Iterator[Reminder]:
+    """Once, to each guest who said nothing or maybe: the evening before answers are wanted."""
+    zone = potluck.zone
+    if potluck.answer_by is not None:
+        day = potluck.local(potluck.answer_by).date() - timedelta(days=1)
+        expires = min(potluck.answer_by, potluck.starts_at)
+    else:
+        day = potluck.local(potluck.starts_at).date() - timedelta(days=ANSWER_DAYS_BEFORE)
+        expires = min(wall(zone, day + timedelta(days=1), EVENING_ENDS), potluck.starts_at)
+    for guest in potluck.guests:
+        if guest.answer in (Answer.NONE, Answer.MAYBE):
+            facts = _facts(potluck, by=potluck.answer_by or expires, answer=guest.answer.value)
+            yield Reminder("answer-by", guest.id, wall(zone, day, EVENING), expires,
+                           Say("reminder-answer-by", facts), f"answer-by:{guest.id}")  # fmt: skip
+
+
+def _bring(potluck: Potluck) -> Iterator[Reminder]:
+    """What each guest said they bring: the morning of the day, or the evening before an early potluck."""
+    zone, start = potluck.zone, potluck.local(potluck.starts_at)
+    early = start.time() < EARLY_EVENT
+    if early:
+        day = start.date() - timedelta(days=1)
+        due, expires, key = wall(zone, day, EVENING), wall(zone, day, time(23, 0)), "reminder-bring-tomorrow"
+    else:
+        day = start.date()
+        due, key = wall(zone, day, MORNING), "reminder-bring-today"
+        expires = min(potluck.starts_at, wall(zone, day, EVENING_ENDS))
+    for guest in potluck.guests:
+        dishes = [p.dish for p in potluck.promises_of(guest.id)]
+        if potluck.bar is not None:
+            dishes += [t.name for t in potluck.bar.toppings if t.guest == guest.id]
+        if dishes and guest.answer is not Answer.NO:
+            facts = _facts(potluck, dishes=", ".join(dishes), count=len(dishes))
+            yield Reminder("bring", guest.id, due, expires, Say(key, facts), f"bring:{guest.id}")
+
+
+def thaw_days(frozen_lb: float) -> int:
+    """Whole days in the refrigerator: ceil(lb / 4) (THAW-03, the slower of the published rates)."""
+    return max(1, math.ceil(frozen_lb / THAW_LB_PER_DAY))
+
+
+def thaw_by(potluck: Potluck, promise: Promise, steps: Iterable[PlannedStep] = ()) -> datetime | None:
+    """The last moment (UTC) to move it from the freezer to the refrigerator; None when it is not frozen.
+
+    It must be thawed when its first step begins: as planned, or else reckoned back from serving.
+    """
+    if promise.frozen_lb is None or not math.isfinite(promise.frozen_lb) or promise.frozen_lb <= 0:
+        return None
+    work = [s for s in promise.heat or () if s.kind != "thaw" and s.minutes > 0]
+    planned = [s.start for s in steps if s.promise == promise.id and s.kind != "thaw"]
+    needed = min(planned, default=potluck.starts_at - timedelta(minutes=min(sum(s.minutes for s in work), 2880)))
+    # Days are counted on the wall clock, so that a night of 23 hours does not move the hour.
+    local = potluck.local(needed)
+    days = min(thaw_days(promise.frozen_lb), 60)
+    return wall(potluck.zone, local.date() - timedelta(days=days), local.time().replace(tzinfo=None))
+
+
+def _thaw(potluck: Potluck, steps: tuple[PlannedStep, ...]) -> Iterator[Reminder]:
+    """In the morning of the last day on which thawing can start, or the evening before that."""
+    for promise in potluck.promises:
+        latest = thaw_by(potluck, promise, steps)
+        if latest is None or promise.frozen_lb is None:
+            continue
+        day = potluck.local(latest).date()
+        due = wall(potluck.zone, day, MORNING)
+        if due > latest:
+            due = wall(potluck.zone, day - timedelta(days=1), EVENING)
+        facts = _facts(potluck, dish=promise.dish, lb=promise.frozen_lb, days=thaw_days(promise.frozen_lb), by=latest)
+        yield Reminder("thaw", _cook(potluck, promise), due, max(latest, due + timedelta(minutes=30)),
+                       Say("reminder-thaw", facts), f"thaw:{promise.id}")  # fmt: skip
+
+
+def _slow_cooker(potluck: Potluck, steps: tuple[PlannedStep, ...]) -> Iterator[Reminder]:
+    for step in steps:
+        if not step.kind.startswith("slow-cooker"):
+            continue
+        promise = potluck.promise(step.promise)
+        to = _cook(potluck, promise) if step.at == "home" or promise is None else "host"
+        setting = step.kind.removeprefix("slow-cooker-")
+        facts = _facts(potluck, dish=_dish(potluck, step.promise), setting=setting, until=step.end, at=step.start)
+        yield Reminder("slow-cooker", to, step.start, step.start + timedelta(minutes=45),
+                       Say("reminder-slow-cooker", facts), f"slow-cooker:{step.promise}:{step.step}")  # fmt: skip
+
+
+def _oven(potluck: Potluck, steps: tuple[PlannedStep, ...]) -> Iterator[Reminder]:
+    """Preheat before each spell of heat, and a swap wherever pans go out and others in."""
+    ovens = sorted({s.appliance for s in steps if s.appliance is not None and s.appliance.startswith("oven:")})
+    for oven in ovens:
+        mine = sorted((s for s in steps if s.appliance == oven), key=lambda s: (s.start, s.promise, s.step))
+        preheats = swaps = 0
+        clear: datetime | None = None
+        starts = sorted({s.start for s in mine})
+        for start in starts:
+            coming = [s for s in mine if s.start == start]
+            before = [s for s in mine if s.end <= start and (clear is None or s.end >= clear)]
+            last_end = max((s.end for s in mine if s.start < start), default=None)
+            fresh = last_end is None or (start - last_end).total_seconds() / 60 > IDLE_OVEN_MIN
+            number = int(oven.split(":")[1]) + 1
+            temp = coming[0].temp_f or 0
+            dishes = ", ".join(_dish(potluck, s.promise) for s in coming)
+            if fresh:
+                preheats += 1
+                due = start - timedelta(minutes=PREHEAT_MIN)
+                facts = _facts(potluck, oven=number, temp=temp, dishes=dishes, at=start)
+                yield Reminder("preheat", "host", due, start + timedelta(minutes=15),
+                               Say("reminder-preheat", facts), f"preheat:{oven}:{preheats}")  # fmt: skip
+            elif gone := [s for s in before if s.end > start - timedelta(minutes=IDLE_OVEN_MIN)]:
+                swaps += 1
+                due = max(s.end for s in gone)
+                out = ", ".join(_dish(potluck, s.promise) for s in gone)
+                facts = _facts(potluck, oven=number, temp=temp, dishes=dishes, out=out, at=start,
+                               change="yes" if any(s.temp_f != temp for s in gone) else "no")  # fmt: skip
+                yield Reminder("swap", "host", due, max(start, due) + timedelta(minutes=20),
+                               Say("reminder-swap", facts), f"swap:{oven}:{swaps}")  # fmt: skip
+            clear = start
+
+
+def arrival(potluck: Potluck, guest: Guest, steps: Iterable[PlannedStep] = ()) -> datetime:
+    """When the guest should be there: as promised, as the timeline needs their dish, or at the start."""
+    mine = {p.id: p for p in potluck.promises if p.guest == guest.id}
+    said = [p.arrives_at for p in mine.values() if p.arrives_at is not None]
+    needed = [s.start for s in steps if s.promise in mine and mine[s.promise].arrives_at is None
+              and s.at == "venue" and s.kind not in ("transport", "thaw")]  # fmt: skip
+    return min([*said, *needed, potluck.starts_at])
+
+
+def _leave(potluck: Potluck, steps: tuple[PlannedStep, ...]) -> Iterator[Reminder]:
+    """To everybody who comes and has told how far it is."""
+    for guest in potluck.guests:
+        if guest.answer is not Answer.YES or guest.travel_min <= 0 or guest.id == potluck.host:
+            continue
+        there = arrival(potluck, guest, steps)
+        due = there - timedelta(minutes=min(guest.travel_min, 2880))
+        facts = _facts(potluck, at=there, minutes=guest.travel_min, place=potluck.place)
+        yield Reminder("leave", guest.id, due, there, Say("reminder-leave", facts), f"leave:{guest.id}")
+
+
+def _start(potluck: Potluck) -> Iterator[Reminder]:
+    yield Reminder("start", "group", potluck.starts_at, potluck.starts_at + timedelta(hours=1),
+                   Say("reminder-start", _facts(potluck, place=potluck.place)), "start")  # fmt: skip
+
+
+def _out_limit(potluck: Potluck) -> Iterator[Reminder]:
+    """A quarter of an hour before a dish has stood for its two hours (one in heat)."""
+    for promise in potluck.promises:
+        ticking = clock(potluck, promise)
+        if ticking.since is None or ticking.deadline is None or promise.category in ("drink", "supplies"):
+            continue
+        due = max(ticking.deadline - timedelta(minutes=WARN_BEFORE_MIN), ticking.since + timedelta(seconds=1))
+        facts = _facts(potluck, dish=promise.dish, by=ticking.deadline, limit=ticking.limit_min)
+        since = ticking.since.astimezone(UTC).strftime("%Y%m%dT%H%M%S")
+        yield Reminder("out-limit", "host", due, max(ticking.deadline, due) + timedelta(minutes=30),
+                       Say("reminder-out-limit", facts), f"out-limit:{promise.id}:{since}")  # fmt: skip
+
+
+def _collect(potluck: Potluck) -> Iterator[Reminder]:
+    """Thanks, and whose dish to take home: late in the morning after (a night after midnight is the same evening)."""
+    day = potluck.local(potluck.ends - timedelta(hours=6)).date() + timedelta(days=1)
+    due = wall(potluck.zone, day, LATE_MORNING)
+    dishes = [p.dish for p in potluck.promises if p.category != "supplies"]
+    facts = _facts(potluck, dishes=", ".join(dishes), count=len(dishes))
+    yield Reminder("collect", "group", due, wall(potluck.zone, day, EVENING_ENDS),
+                   Say("reminder-collect", facts), "collect")  # fmt: skip
+
+
+def _facts(potluck: Potluck, **facts: object) -> dict[str, object]:
+    """Plain values. An instant `at` is local ISO text, with `at_time` "16:10" and `at_weekday` 0 (Monday) to 6."""
+    return {"title": potluck.title, **plain_facts(potluck, facts)}
+
+
+def _cook(potluck: Potluck, promise: Promise | None) -> str:
+    return promise.guest if promise is not None and potluck.guest(promise.guest) is not None else "host"
+
+
+def _dish(potluck: Potluck, promise_id: str) -> str:
+    promise = potluck.promise(promise_id)
+    return promise.dish if promise is not None else promise_id
