@@ -1,0 +1,417 @@
+"""A turn: one update, what it may read, and the effects it asks for.
+
+A capability reads through the turn and only records what should happen. When it returns, the
+dispatcher writes everything in one transaction; if somebody else changed the potluck meanwhile, the
+turn is thrown away and the capability runs again on the newer state. So a handler may run twice,
+and nothing it does is visible before the commit.
+"""
+
+from __future__ import annotations
+
+import html
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from datetime import datetime, timedelta
+from typing import Any
+from zoneinfo import ZoneInfo
+
+from bot.buttons import Button, Link, Pressed, Signer, base36
+from bot.clock import Clock
+from bot.events import Event
+from bot.registry import Registry
+from bot.storage.store import Store
+from bot.storage.values import (
+    Batch,
+    ChatRecord,
+    Dialog,
+    EntityChange,
+    NewAction,
+    PersonRecord,
+    Post,
+    PotluckPlace,
+    Stored,
+)
+from bot.texts import Html, Voice, visible
+from planning.changes import Actor, Refusal
+from planning.potluck import Guest, Potluck, Stage
+
+Buttons = Sequence[Sequence[Button | Link]]
+
+DIALOG_KEPT = timedelta(days=2)
+TOAST_LONGEST = 200
+
+
+@dataclass(frozen=True)
+class Services:
+    """What every turn shares. `username` is the bot's own, for deep links."""
+
+    store: Store
+    clock: Clock
+    signer: Signer
+    registry: Registry
+    username: str
+    planner: Any = None
+    prints: Any = None
+
+
+@dataclass
+class Toast:
+    text: str = ""
+    alert: bool = False
+
+
+@dataclass
+class Turn:
+    services: Services
+    event: Event
+    now: datetime
+    chat: ChatRecord
+    person: PersonRecord
+    stored: Stored | None
+    dialog: Dialog | None
+    is_admin: bool = False
+    admin_known: bool = False
+    pressed: Pressed | None = None
+    words: str = ""
+    """What stands behind a command, or the whole text of a free message."""
+    about: str | None = None
+    """What the replied-to message was about ("board", "question:when", "reminder:bring", ...)."""
+    link: tuple[str, ...] = ()
+    handled: bool = False
+    toast_: Toast = field(default_factory=Toast)
+    _after: dict[str, tuple[Stored | None, Potluck]] = field(default_factory=dict)
+    _new_places: dict[str, PotluckPlace] = field(default_factory=dict)
+    _actions: dict[str, tuple[str, dict[str, Any], tuple[EntityChange, ...] | None]] = field(default_factory=dict)
+    _undone: list[int] = field(default_factory=list)
+    _posts: list[Post] = field(default_factory=list)
+    _chats: dict[int, ChatRecord] = field(default_factory=dict)
+    _people: dict[int, PersonRecord] = field(default_factory=dict)
+    _dialogs: list[Dialog] = field(default_factory=list)
+    _cleared: list[tuple[int, int]] = field(default_factory=list)
+    _places: list[PotluckPlace] = field(default_factory=list)
+    _dirty: set[str] = field(default_factory=set)
+    _lost: set[str] = field(default_factory=set)
+    _forget: list[int] = field(default_factory=list)
+
+    # Reading ---------------------------------------------------------------------------------
+
+    @property
+    def store(self) -> Store:
+        return self.services.store
+
+    @property
+    def private(self) -> bool:
+        return self.event.private
+
+    @property
+    def me(self) -> str:
+        """The guest id of whoever acts."""
+        return str(self.event.person.id)
+
+    @property
+    def actor(self) -> Actor:
+        return self.event.actor(is_admin=self.is_admin)
+
+    @property
+    def zone(self) -> ZoneInfo:
+        if self.stored is not None:
+            return ZoneInfo(self.stored.potluck.timezone)
+        return ZoneInfo(self.chat.timezone or "UTC")
+
+    @property
+    def voice(self) -> Voice:
+        units = self.stored.potluck.units if self.stored else self.chat.units
+        language = (self.private and self.person.language) or self.chat.language
+        return Voice(language or "en", self.zone, units)
+
+    @property
+    def has_potluck(self) -> bool:
+        return self.stored is not None
+
+    @property
+    def potluck(self) -> Potluck:
+        """The potluck this turn is about, with this turn's own changes. Refuses when there is none."""
+        if self.stored is None:
+            raise Refusal("refused-no-potluck-private" if self.private else "refused-no-potluck")
+        return self.latest(self.stored.potluck)
+
+    def latest(self, potluck: Potluck) -> Potluck:
+        return self._after[potluck.id][1] if potluck.id in self._after else potluck
+
+    @property
+    def place(self) -> PotluckPlace:
+        if self.stored is None:
+            raise Refusal("refused-no-potluck")
+        return self._new_places.get(self.stored.potluck.id, self.stored.place)
+
+    def guest(self) -> Guest | None:
+        return self.potluck.guest(self.me)
+
+    def about_potluck(self, stored: Stored) -> None:
+        """Go on with another potluck than the current one."""
+        self.stored = stored
+
+    # Effects ---------------------------------------------------------------------------------
+
+    def start_potluck(self, potluck: Potluck, place: PotluckPlace) -> None:
+        self._after[potluck.id] = (None, potluck)
+        self._new_places[potluck.id] = place
+        self.stored = Stored(potluck, 0, place)
+        self._dirty.add(potluck.id)
+
+    def change(self, after: Potluck, key: str = "did-change", **facts: Any) -> Potluck:
+        """Record the potluck as changed; `key` says in the undo list what was done."""
+        assert self.stored is not None
+        before = self._after.get(after.id, (self.stored, self.stored.potluck))[0]
+        if after == self.potluck:
+            return after
+        self._after[after.id] = (before, after)
+        self._dirty.add(after.id)
+        if before is not None:
+            self._actions.setdefault(after.id, (key, _plain(facts), None))
+        return after
+
+    def record_undo(self, action_id: int) -> None:
+        """This turn takes an action back; it is not an action itself."""
+        self._undone.append(action_id)
+        self._actions.clear()
+
+    def say(
+        self,
+        key: str,
+        *,
+        buttons: Buttons = (),
+        reply: bool | None = None,
+        where: str = "here",
+        about: str | None = None,
+        silent: bool = False,
+        **facts: Any,
+    ) -> None:
+        """Send a text. `where`: here, group (the potluck's chat and topic) or private (to this person).
+
+        In a group an answer to a message is a reply to it, so that it stays clear who is meant.
+        """
+        self.post(self.voice(key, **facts), buttons=buttons, reply=reply, where=where, about=about, silent=silent)
+
+    def post(
+        self,
+        text: str,
+        *,
+        buttons: Buttons = (),
+        reply: bool | None = None,
+        where: str = "here",
+        about: str | None = None,
+        silent: bool = False,
+        force_reply: bool = False,
+        method: str = "send",
+        **payload: Any,
+    ) -> None:
+        chat_id, thread_id = self._target(where)
+        body: dict[str, Any] = {"text": str(text), **payload}
+        if buttons:
+            body["buttons"] = self.signed(chat_id, buttons)
+        here = chat_id == self.event.chat_id
+        if reply is None:
+            reply = not self.private and self.event.kind in ("message", "edited")
+        if reply and here and self.event.message_id is not None:
+            body["reply_to"] = self.event.message_id
+        if about:
+            body["about"] = about
+        if silent:
+            body["silent"] = True
+        if force_reply:
+            body["force_reply"] = True
+        potluck_id = self.stored.potluck.id if self.stored else None
+        self._posts.append(Post(chat_id, method, body, thread_id=thread_id, potluck_id=potluck_id))
+
+    def _target(self, where: str) -> tuple[int, int | None]:
+        if where == "private":
+            return self.person.id, None
+        if where == "group" and self.stored is not None:
+            return self.place.chat_id, self.place.thread_id
+        return self.event.chat_id, self.event.thread_id
+
+    def signed(self, chat_id: int, buttons: Buttons) -> list[list[dict[str, str]]]:
+        potluck_id = self.stored.potluck.id if self.stored else ""
+        return sign_rows(self.services.signer, chat_id, potluck_id, buttons)
+
+    def edit_pressed(self, key: str, *, buttons: Buttons = (), **facts: Any) -> None:
+        """Put new words and buttons into the message whose button was pressed."""
+        body = {
+            "text": str(self.voice(key, **facts)),
+            "message_id": self.event.message_id,
+            "buttons": self.signed(self.event.chat_id, buttons),
+        }
+        self._posts.append(Post(self.event.chat_id, "edit", body, thread_id=self.event.thread_id))
+
+    def delete_pressed(self) -> None:
+        self._posts.append(Post(self.event.chat_id, "delete", {"message_id": self.event.message_id}))
+
+    def react(self, emoji: str = "👍") -> None:
+        if self.event.message_id is not None:
+            body = {"message_id": self.event.message_id, "emoji": emoji}
+            self._posts.append(Post(self.event.chat_id, "react", body))
+
+    def toast(self, key: str, *, alert: bool = False, **facts: Any) -> None:
+        """Words only the person who pressed sees; elsewhere than on a press they are said aloud."""
+        if self.event.kind != "press":
+            self.say(key, **facts)
+            return
+        text = self.voice.plain(key, **facts)
+        self.toast_ = Toast(text if len(text) <= TOAST_LONGEST else text[: TOAST_LONGEST - 1] + "…", alert)
+
+    def whisper(self, key: str, *, buttons: Buttons = (), about: str | None = None, **facts: Any) -> bool:
+        """Say something meant for one person only: privately when they opened a private chat.
+
+        On a press without one it becomes an alert that only they see. False when there was no way.
+        """
+        if self.private or self.person.can_dm:
+            self.say(key, buttons=buttons, where="private", about=about, **facts)
+            return True
+        if self.event.kind == "press":
+            self.toast(key, alert=True, **facts)
+            return True
+        return False
+
+    async def tell(self, guest: Guest, key: str, *, buttons: Buttons = (), **facts: Any) -> None:
+        """Tell somebody else: privately if they may be written to, else by a mention in the group."""
+        if guest.id == self.me or not guest.id.lstrip("-").isdigit():
+            return
+        person = await self.store.person(int(guest.id))
+        potluck_id = self.stored.potluck.id if self.stored else None
+        if person is not None and person.can_dm:
+            body: dict[str, Any] = {"text": str(self.voice(key, **facts))}
+            if buttons:
+                body["buttons"] = self.signed(person.id, buttons)
+            self._posts.append(Post(person.id, "send", body, potluck_id=potluck_id))
+            return
+        self.say("told-in-group", where="group", reply=False, name=mention(guest), what=self.voice(key, **facts),
+                 buttons=buttons)  # fmt: skip
+
+    def ask(
+        self, kind: str, key: str, *, data: Mapping[str, Any] | None = None, where: str = "here", **facts: Any
+    ) -> None:
+        """Ask this person one thing; their reply to it comes back to `registry.question(kind)`."""
+        chat_id, _ = self._target(where)
+        self._dialogs.append(
+            Dialog(chat_id, self.person.id, kind, dict(data or {}), expires_at=self.now + DIALOG_KEPT)
+        )
+        self.post(
+            self.voice(key, **facts), where=where, about=f"question:{kind}", force_reply=True,
+            reply=None if self.event.kind == "message" else False,
+        )  # fmt: skip
+
+    def answered(self) -> None:
+        """The open question is settled."""
+        if self.dialog is not None:
+            self._cleared.append((self.dialog.chat_id, self.dialog.person_id))
+
+    def save_chat(self, chat: ChatRecord) -> None:
+        self._chats[chat.id] = chat
+        if chat.id == self.chat.id:
+            self.chat = chat
+
+    def save_person(self, person: PersonRecord) -> None:
+        self._people[person.id] = person
+        if person.id == self.person.id:
+            self.person = person
+
+    def move(self, place: PotluckPlace) -> None:
+        self._places.append(place)
+
+    def refresh_board(self, potluck_id: str | None = None, *, anew: bool = False) -> None:
+        """Draw the board again; `anew` posts a new one below everything."""
+        target = potluck_id or (self.stored.potluck.id if self.stored else None)
+        if target:
+            self._dirty.add(target)
+            if anew:
+                self._lost.add(target)
+
+    def forget_me(self) -> None:
+        self._forget.append(self.person.id)
+
+    def undo_button(self) -> Button:
+        """Takes back what this turn does. It names the moment, which the action carries too."""
+        return Button(self.voice.plain("button-undo"), "undo", (moment_key(self.now),), owner=self.me)
+
+    @property
+    def changed(self) -> bool:
+        return bool(self._after)
+
+    def deep_link(self, *parts: str) -> str:
+        return f"https://t.me/{self.services.username}?start={'-'.join(parts)}"
+
+    def discard(self) -> None:
+        """Forget every effect so far (a refusal must leave nothing half done)."""
+        for table in (self._after, self._new_places, self._actions, self._chats, self._people):
+            table.clear()  # type: ignore[attr-defined]
+        for items in (self._undone, self._posts, self._dialogs, self._cleared, self._places, self._forget):
+            items.clear()  # type: ignore[attr-defined]
+        self._dirty.clear()
+        self._lost.clear()
+
+    def batch(self, derive_reminders: Callable[[Potluck], tuple[Any, ...]]) -> Batch:
+        changed = tuple((before, after) for before, after in self._after.values() if before is not None)
+        new = tuple((after, self._new_places[after.id]) for before, after in self._after.values() if before is None)
+        return Batch(
+            now=self.now,
+            update_id=self.event.update_id,
+            chats=tuple(self._chats.values()),
+            people=tuple(self._people.values()),
+            new_potlucks=new,
+            changed=changed,
+            places=tuple(self._places),
+            actions=tuple(
+                NewAction(pid, self.me, self.now, key, facts, changes)
+                for pid, (key, facts, changes) in self._actions.items()
+            ),
+            undone=tuple(self._undone),
+            dialogs=tuple(self._dialogs),
+            dialogs_cleared=tuple(self._cleared),
+            posts=tuple(self._posts),
+            reminders=tuple((after.id, derive_reminders(after)) for _, after in self._after.values()),
+            dirty_boards=tuple((pid, self.now) for pid in sorted(self._dirty)),
+            lost_boards=tuple(sorted(self._lost)),
+            forget_people=tuple(self._forget),
+        )
+
+
+def sign_rows(signer: Signer, chat_id: int, potluck_id: str, buttons: Buttons) -> list[list[dict[str, str]]]:
+    """Buttons as the courier takes them: [[{"label", "data" | "url"}]]."""
+    return [
+        [
+            {"label": b.label[:60], "url": b.url}
+            if isinstance(b, Link)
+            else {"label": b.label[:60], "data": signer.sign(chat_id, b, potluck_id)}
+            for b in row
+        ]
+        for row in buttons
+        if row
+    ]
+
+
+def moment_key(instant: datetime) -> str:
+    return base36(int(instant.timestamp() * 1000))
+
+
+def mention(guest: Guest) -> Html:
+    """A name that rings its owner's phone, when the guest has an account."""
+    shown = html.escape(visible(guest.name), quote=False)
+    if guest.id.isdigit():
+        return Html(f'<a href="tg://user?id={guest.id}">{shown}</a>')
+    return Html(shown)
+
+
+def _plain(facts: Mapping[str, Any]) -> dict[str, Any]:
+    """Facts as JSON, for the action log."""
+    return {k: v if isinstance(v, (str, int, float, bool, type(None))) else str(v) for k, v in facts.items()}
+
+
+def is_over(potluck: Potluck) -> bool:
+    return potluck.stage is not Stage.PLANNED
+
+
+def renamed(person: PersonRecord, event: Event) -> PersonRecord:
+    """The person as the update shows them now."""
+    who = event.person
+    return replace(person, name=who.name, username=who.username, language=person.language)

@@ -1,0 +1,263 @@
+"""From an update to a committed turn: who reads it, what happens on a refusal, what is acknowledged."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import timedelta
+from typing import Any, Protocol
+
+import structlog
+import telegram
+from telegram.error import TelegramError
+
+from bot.admins import Admins
+from bot.buttons import Forged
+from bot.context import Services, Turn
+from bot.events import Event, read
+from bot.storage.errors import AlreadyTaken, Stale, StorageTrouble
+from bot.storage.values import ChatRecord, CommitResult, PersonRecord, Stored
+from planning.changes import Refusal
+from planning.potluck import Potluck
+
+log = structlog.get_logger("dispatch")
+
+MOST_TRIES = 12
+OLDEST_QUERY = timedelta(minutes=10)
+
+
+class Wakes(Protocol):
+    def wake(self, result: CommitResult) -> None:
+        """There is something to send."""
+
+
+class Dispatcher:
+    def __init__(self, services: Services, bot: telegram.Bot, courier: Wakes) -> None:
+        self.services = services
+        self.bot = bot
+        self.courier = courier
+        self.admins = Admins(bot, services.clock)
+
+    async def handle(self, update: telegram.Update) -> None:
+        """Take one update: at most one committed turn comes of it."""
+        event = read(update, self.bot.id)
+        if event is None:
+            return
+        try:
+            await self._handle(event)
+        except StorageTrouble as trouble:
+            log.error("storage", chat=event.chat_id, trouble=str(trouble))
+            await self._acknowledge(event, self._plain(event, "trouble-storage"), alert=True)
+            raise
+        except Exception:
+            log.exception("turn failed", chat=event.chat_id, update=event.update_id)
+            await self._apologise(event)
+
+    async def _handle(self, event: Event) -> None:
+        if event.kind in ("admins", "left", "joined", "bot-admin"):
+            self.admins.forget(event.chat_id)
+        is_admin = admin_known = event.person.anonymous
+        for _ in range(MOST_TRIES):
+            turn = await self._begin(event)
+            turn.is_admin, turn.admin_known = is_admin, admin_known
+            try:
+                await run(turn)
+            except Refusal as no:
+                # Only where it would make a difference is the platform asked who is an administrator.
+                if no.key in ("refused-not-host", "refused-not-yours", "refused-not-your-dish") and not admin_known:
+                    admin_known = True
+                    is_admin = await self.admins.is_admin(self._group_of(turn), event.person.id)
+                    if is_admin:
+                        continue
+                turn.discard()
+                refuse(turn, no)
+            try:
+                result = await self.services.store.commit(turn.batch(self._reminders(turn)))
+            except AlreadyTaken:
+                await self._acknowledge(event, "")
+                return
+            except Stale:
+                continue
+            await self._acknowledge(event, turn.toast_.text, alert=turn.toast_.alert)
+            self.courier.wake(result)
+            if self.services.planner is not None:
+                self.services.planner.changed(tuple(result.revisions))
+            return
+        raise RuntimeError("the potluck changed too often")
+
+    def _reminders(self, turn: Turn) -> Any:
+        from planning.reminders import reminders
+
+        planner = self.services.planner
+
+        def derive(potluck: Potluck) -> tuple[Any, ...]:
+            return reminders(potluck, planner.timeline(potluck) if planner else None, turn.now)
+
+        return derive
+
+    @staticmethod
+    def _group_of(turn: Turn) -> int:
+        return turn.place.chat_id if turn.stored is not None else turn.event.chat_id
+
+    async def _begin(self, event: Event) -> Turn:
+        store = self.services.store
+        data = await store.load_turn(event.chat_id, event.thread_id, event.person.id)
+        now = self.services.clock.now()
+        fresh_chat = ChatRecord(event.chat_id, event.chat_kind, event.chat_title)
+        chat = data.chat or fresh_chat
+        person = data.person or PersonRecord(event.person.id)
+        turn = Turn(self.services, event, now, chat, person, data.stored, data.dialog)
+        if data.dialog is not None and data.dialog.expires_at is not None and data.dialog.expires_at < now:
+            turn.dialog = None
+        self._remember(turn, data.chat is None, data.person)
+        if event.private:
+            turn.stored = await self._private_potluck(turn)
+        return turn
+
+    def _remember(self, turn: Turn, new_chat: bool, known: PersonRecord | None) -> None:
+        event, chat = turn.event, turn.chat
+        if not event.private and (new_chat or (chat.title, chat.kind) != (event.chat_title, event.chat_kind)):
+            turn.save_chat(replace(chat, title=event.chat_title or chat.title, kind=event.chat_kind))
+        elif event.private and new_chat:
+            turn.save_chat(chat)
+        if event.person.anonymous:
+            return
+        seen = replace(
+            turn.person,
+            name=event.person.name,
+            username=event.person.username,
+            can_dm=turn.person.can_dm or (event.private and event.kind in ("message", "press")),
+        )
+        if seen != known:
+            turn.save_person(seen)
+
+    async def _private_potluck(self, turn: Turn) -> Stored | None:
+        """The potluck a private chat is about: chosen by link or button, else the only one, else the next."""
+        store = self.services.store
+        if turn.person.private_potluck:
+            stored = await store.potluck(turn.person.private_potluck)
+            if stored is not None:
+                return stored
+        theirs = [s for s in await store.potlucks_of_person(turn.person.id) if s.potluck.ends >= turn.now]
+        return min(theirs, key=lambda s: s.potluck.starts_at, default=None)
+
+    async def _acknowledge(self, event: Event, text: str, *, alert: bool = False) -> None:
+        if event.query_id is None:
+            return
+        try:
+            await self.bot.answer_callback_query(event.query_id, text or None, show_alert=alert)
+        except TelegramError as error:
+            # The change stands whether or not the person still sees the acknowledgement.
+            log.info("acknowledgement not taken", error=type(error).__name__)
+
+    def _plain(self, event: Event, key: str) -> str:
+        from bot.texts import Voice
+
+        return Voice().plain(key)
+
+    async def _apologise(self, event: Event) -> None:
+        text = self._plain(event, "trouble-inside")
+        if event.query_id is not None:
+            await self._acknowledge(event, text, alert=True)
+            return
+        if event.kind == "message" and (event.private or event.text.startswith("/")):
+            try:
+                await self.bot.send_message(event.chat_id, text, message_thread_id=event.thread_id)
+            except TelegramError:
+                log.info("apology not taken", chat=event.chat_id)
+
+
+def refuse(turn: Turn, no: Refusal) -> None:
+    """One sentence that says what to do; on a press only to whoever pressed."""
+    turn.toast(no.key, alert=True, **no.facts)
+
+
+async def run(turn: Turn) -> None:
+    """Find who takes this event and let them."""
+    event, registry = turn.event, turn.services.registry
+    if event.kind == "press":
+        await _press(turn)
+        return
+    if event.kind not in ("message", "edited"):
+        for reaction in registry.events.get(event.kind, ()):
+            await reaction.handler(turn)
+        return
+    if event.reply_to is not None and event.reply_to_bot:
+        sent = await turn.store.message_about(event.chat_id, event.reply_to)
+        turn.about = sent.kind if sent else "bot"
+        if sent is not None and sent.potluck_id:
+            stored = await turn.store.potluck(sent.potluck_id)
+            if stored is not None:
+                turn.about_potluck(stored)
+    if event.media is None and event.text.startswith("/"):
+        await _command(turn)
+        return
+    turn.words = event.text
+    if event.kind == "message" and event.media is None and await _question(turn):
+        return
+    for reader in registry.readers:
+        await reader.handler(turn)
+        if turn.handled:
+            return
+
+
+async def _press(turn: Turn) -> None:
+    event, registry = turn.event, turn.services.registry
+    try:
+        pressed = turn.services.signer.read(event.chat_id, event.data)
+    except Forged:
+        raise Refusal("refused-button") from None
+    handler = registry.buttons.get(pressed.name)
+    if handler is None:
+        raise Refusal("refused-button-old")
+    if pressed.owner is not None and pressed.owner != turn.me:
+        raise Refusal("refused-button-not-yours")
+    if pressed.potluck:
+        stored = await turn.store.potluck(pressed.potluck)
+        if stored is None:
+            raise Refusal("refused-button-old")
+        if not event.private and stored.place.chat_id != event.chat_id:
+            raise Refusal("refused-button")
+        turn.about_potluck(stored)
+    turn.pressed = pressed
+    await handler(turn)
+
+
+async def _command(turn: Turn) -> None:
+    event, registry = turn.event, turn.services.registry
+    first, _, rest = event.text.partition(" ")
+    if "\n" in first:
+        first, _, more = event.text.partition("\n")
+        rest = more
+    name, _, addressed = first[1:].partition("@")
+    if addressed and addressed.casefold() != turn.services.username.casefold():
+        return
+    command = registry.commands.get(name.casefold())
+    turn.words = rest.strip()
+    if command is None:
+        # In a group an unknown command may be another bot's.
+        if event.private or addressed:
+            raise Refusal("refused-command", command=name)
+        return
+    if event.kind == "edited":
+        # What an edit of a command changes is the business of the readers of edits.
+        for reaction in registry.events.get("edited-command", ()):
+            await reaction.handler(turn)
+        if turn.handled:
+            return
+    if command.where == "group" and event.private:
+        raise Refusal("refused-in-group-only", command=command.name)
+    if command.where == "private" and not event.private:
+        raise Refusal("refused-in-private-only", command=command.name)
+    await command.handler(turn)
+
+
+async def _question(turn: Turn) -> bool:
+    """A reply to a question of ours, or in private whatever comes next after it."""
+    dialog = turn.dialog
+    if dialog is None or dialog.kind not in turn.services.registry.questions:
+        return False
+    if turn.about != f"question:{dialog.kind}" and not (turn.private and turn.event.reply_to is None):
+        return False
+    await turn.services.registry.questions[dialog.kind](turn)
+    turn.handled = True
+    return True
