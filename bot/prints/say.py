@@ -1,0 +1,159 @@
+"""How numbers, times, money and people are written on pictures and paper."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from datetime import datetime
+from decimal import Decimal, InvalidOperation
+from typing import Any, Protocol
+from unicodedata import bidirectional
+
+from babel import Locale, UnknownLocaleError, dates, lists, numbers
+
+from planning.potluck import Potluck, Promise
+
+
+class Words(Protocol):
+    """A text key and its facts in, plain text out (see `bot/texts/<language>/prints.ftl`)."""
+
+    def __call__(self, key: str, /, **facts: Any) -> str: ...
+
+
+class Writer:
+    """Writes for one potluck in one language; everything people read on paper passes through here."""
+
+    def __init__(self, potluck: Potluck, words: Words, lang: str = "en") -> None:
+        self.potluck = potluck
+        self.words = words
+        self.lang = lang
+        self.locale = _locale(lang, potluck.units)
+
+    def __call__(self, key: str, **facts: Any) -> str:
+        return self.words(f"prints-{key}", **facts)
+
+    def number(self, value: float) -> str:
+        """At most one decimal; huge or non-finite values stay short."""
+        if value != value or abs(value) >= 1e15:
+            return "?"
+        return str(numbers.format_decimal(round(value, 1), format="#,##0.#", locale=self.locale))
+
+    def listed(self, items: Iterable[str]) -> str:
+        return lists.format_list(list(items), style="unit", locale=self.locale)
+
+    def local(self, instant: datetime | str) -> datetime:
+        """An instant, or its text in the plan (local wall time unless it carries an offset), on the wall clock."""
+        if isinstance(instant, str):
+            instant = datetime.fromisoformat(instant)
+        return instant.replace(tzinfo=self.potluck.zone) if instant.tzinfo is None else self.potluck.local(instant)
+
+    def time(self, instant: datetime | str) -> str:
+        return dates.format_time(self.local(instant).time(), format="short", locale=self.locale).replace("\u202f", "\u00a0")
+
+    def day(self, instant: datetime | str) -> str:
+        pattern = "EEEEdMMMM"
+        return dates.format_skeleton(pattern, self.local(instant), locale=self.locale)
+
+    def short_day(self, instant: datetime | str) -> str:
+        return dates.format_skeleton("EEEd", self.local(instant), locale=self.locale)
+
+    def moment(self, instant: datetime | str) -> str:
+        """The time, with the day in front when it is not the day of the potluck."""
+        at = self.local(instant)
+        if at.date() == self.local(self.potluck.starts_at).date():
+            return self.time(at)
+        return f"{self.short_day(at)} {self.time(at)}"
+
+    def temp(self, temp_f: float | None, *, setting: bool = False) -> str:
+        """A temperature in the potluck's units; an oven's dial is turned to the nearest 5 °C."""
+        if temp_f is None:
+            return ""
+        if self.potluck.units == "us":
+            return f"{self.number(round(temp_f))}\u00a0°F"
+        celsius = (temp_f - 32) * 5 / 9
+        return f"{self.number(round(celsius / 5) * 5 if setting else round(celsius))}\u00a0°C"
+
+    def money(self, value: Mapping[str, Any] | None) -> str:
+        if not value or value.get("amount") is None:
+            return ""
+        try:
+            return numbers.format_currency(
+                Decimal(str(value["amount"])), str(value.get("currency", "USD")), locale=self.locale
+            )
+        except (InvalidOperation, ValueError):
+            return f"{value['amount']} {value.get('currency', '')}".strip()
+
+    def quantity(self, value: Any) -> str:
+        """`{"value", "unit"}`, `{"size", "count"}`, a list of them, a number or a text, as the plan has them."""
+        if value is None or value == "":
+            return ""
+        if isinstance(value, str):
+            return value
+        if isinstance(value, int | float):
+            return self.number(value)
+        if isinstance(value, Mapping):
+            if "count" in value:
+                return self("package", count=value["count"], size=self.quantity(value.get("size")))
+            if "key" in value:
+                return self.sentence(value)
+            amount = self.quantity(value.get("value"))
+            return f"{amount}\u00a0{value['unit']}" if value.get("unit") else amount
+        return self.listed(filter(None, (self.quantity(v) for v in value)))
+
+    def sentence(self, value: Any) -> str:
+        """A sentence of the plan: already words, or still a key and facts."""
+        if isinstance(value, Mapping):
+            if text := value.get("text"):
+                return str(text)
+            return self.words(str(value["key"]), **dict(value.get("facts") or {})) if value.get("key") else ""
+        return str(value or "")
+
+    def name(self, guest_id: str | None) -> str:
+        guest = self.potluck.guest(guest_id)
+        return apart(guest.name.strip() if guest else "") or self("somebody")
+
+    def cooks(self, promise: Promise) -> str:
+        return self.listed(self.name(g) for g in (promise.guest, *promise.sharers))
+
+    def dish(self, promise_id: str | None) -> str:
+        promise = self.potluck.promise(promise_id)
+        return self.called(promise) if promise else (promise_id or "")
+
+    def called(self, promise: Promise) -> str:
+        return apart(promise.dish.strip()) or self("a-dish")
+
+    def amount(self, promise: Promise) -> str:
+        """What the guest said they bring: servings, else their own words, else nothing."""
+        if promise.servings:
+            return self("servings", count=_plain(promise.servings))
+        return promise.quantity or ""
+
+    @property
+    def title(self) -> str:
+        return self.potluck.title.strip() or self("untitled")
+
+    @property
+    def when(self) -> str:
+        return f"{self.day(self.potluck.starts_at)}, {self.time(self.potluck.starts_at)}"
+
+    @property
+    def page(self) -> str:
+        return "us-letter" if self.potluck.units == "us" else "a4"
+
+
+def _plain(value: float) -> float | int:
+    return int(value) if value == int(value) else round(value, 1)
+
+
+def apart(text: str) -> str:
+    """A name written right to left keeps its neighbours in place: set between isolation marks (Unicode UAX #9)."""
+    return f"\u2068{text}\u2069" if any(bidirectional(c) in ("R", "AL") for c in text) else text
+
+
+def _locale(lang: str, units: str) -> Locale:
+    """English counts hours and names days as the potluck's units suggest; an unknown language as English does."""
+    if lang.lower() == "en":
+        lang = "en_US" if units == "us" else "en_GB"
+    try:
+        return Locale.parse(lang.replace("-", "_"))
+    except (UnknownLocaleError, ValueError):
+        return Locale.parse("en_US" if units == "us" else "en_GB")

@@ -1,0 +1,192 @@
+"""What the picture of the table shows: what is missing, what is promised by whom, who can eat what."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from bot.prints.say import Writer
+from planning.potluck import CATEGORIES, Potluck, Promise
+
+Plan = Mapping[str, Any]
+
+MANY = 8
+"""A list of dishes that fit is counted instead of named from here on; what does not fit is always named."""
+
+
+def table_data(potluck: Potluck, plan: Plan, write: Writer, *, for_host: bool = False) -> dict[str, Any]:
+    """Everything `templates/table.typ` draws, as words and fractions.
+
+    Whose need it is shows only when its owner wrote it openly, or in the host's own copy.
+    """
+    rows = {r["category"]: r for r in plan.get("menu") or ()}
+    blocks = [b for c in CATEGORIES if (b := _block(c, rows.get(c), potluck, plan, write))]
+    missing = [
+        write("short-line", category=write("category", category=r["category"]), count=_whole(r["short_servings"]))
+        for r in (rows[c] for c in CATEGORIES if c in rows)
+        if (r.get("short_servings") or 0) > 0
+    ]
+    columns, width = _shape(len(potluck.promises) + 2 * len(blocks))
+    return {
+        "title": write.title,
+        "when": " · ".join(filter(None, (write.when, potluck.place.strip()))),
+        "people": _people(plan, write),
+        "missing_title": write("missing") if missing else write("nothing-missing"),
+        "missing": missing,
+        "columns": _balanced(blocks, columns),
+        "width": width,
+        # Wide pictures are scaled down by the platform; more pixels than it keeps would be wasted.
+        "ppi": 200 if width < 500 else 170,
+        "bar": _bar(potluck, plan, write),
+        "diets_title": write("diets"),
+        "diets": diet_lines(potluck, plan, write, for_host=for_host),
+        "key": [write("key-have"), write("key-short"), write("key-target")],
+        "footer": write("not-safe"),
+    }
+
+
+def _shape(lines: int) -> tuple[int, int]:
+    """Columns and width in points: a phone's width while the picture stays a few screens tall, then wider."""
+    if lines <= 34:
+        return 1, 390
+    return (2, 700) if lines <= 75 else (3, 1000)
+
+
+def _balanced(blocks: Sequence[dict[str, Any]], columns: int) -> list[list[dict[str, Any]]]:
+    """Blocks in reading order, cut where columns come out about equally tall."""
+    heights = [3.2 + sum(1 + len(line["dish"] + line["who"]) // 34 for line in b["lines"]) for b in blocks]
+    out: list[list[dict[str, Any]]] = [[]]
+    room = sum(heights) / columns
+    used = 0.0
+    for block, height in zip(blocks, heights, strict=True):
+        if out[-1] and len(out) < columns and used + height / 2 > room:
+            out.append([])
+            used = 0.0
+        out[-1].append(block)
+        used += height
+    return out + [[] for _ in range(columns - len(out))]
+
+
+def _people(plan: Plan, write: Writer) -> str:
+    count = plan.get("headcount") or {}
+    expected, low, high = (count.get(k) for k in ("expected", "low", "high"))
+    if expected is None:
+        return ""
+    if low is None or high is None or round(low) == round(high):
+        return write("people", count=round(expected))
+    return write("people-range", count=round(expected), low=round(low), high=round(high))
+
+
+def _block(
+    category: str, row: Mapping[str, Any] | None, potluck: Potluck, plan: Plan, write: Writer
+) -> dict[str, Any] | None:
+    promises = [p for p in potluck.promises if p.category == category]
+    lines = [_line(p, write) for p in promises]
+    if category == "topping" and potluck.bar:
+        lines += [
+            {"dish": t.name, "who": write.name(t.guest) if t.guest else write("nobody-yet"), "amount": "",
+             "open": not t.guest}
+            for t in potluck.bar.toppings
+        ]
+    target = _number(row, "target_servings")
+    promised = _number(row, "promised_servings")
+    if not lines and target <= 0:
+        return None
+    short = _number(row, "short_servings")
+    surplus = max(0.0, promised - target)
+    full = target if target > 0 else max(promised, 1.0)
+    return {
+        "category": write("category", category=category),
+        "have": min(1.0, promised / full),
+        "missing": min(1.0, max(0.0, short / full)) if target > 0 else 0.0,
+        "extra": min(1.0, surplus / full) if target > 0 else 0.0,
+        "has_target": target > 0,
+        "score": write("of-target", have=_whole(promised), target=_whole(target))
+        if target > 0
+        else (write("servings", count=_whole(promised)) if promised else ""),
+        "state": write("short-by", count=_whole(short)) if short > 0 else (_plenty(surplus, write) if target > 0 else ""),
+        "short": short > 0,
+        "lines": lines,
+    }
+
+
+def _plenty(surplus: float, write: Writer) -> str:
+    return write("over-by", count=int(surplus)) if surplus >= 1 else write("enough")
+
+
+def _line(promise: Promise, write: Writer) -> dict[str, Any]:
+    return {
+        "dish": write.called(promise),
+        "who": write.cooks(promise),
+        "amount": write.number(promise.servings) if promise.servings else (promise.quantity or ""),
+        "open": False,
+    }
+
+
+def _bar(potluck: Potluck, plan: Plan, write: Writer) -> dict[str, Any] | None:
+    if not potluck.bar:
+        return None
+    combos = (plan.get("bar") or {}).get("combos") or ()
+    possible = [c["name"] for c in combos if c["possible"]]
+    return {
+        "title": write("bar-title", base=potluck.bar.base),
+        "possible": write("bar-possible", combos=write.listed(possible)) if possible else "",
+        "next": [
+            write("bar-opens", topping=n["topping"], combos=write.listed(n["opens"]))
+            for n in ((plan.get("bar") or {}).get("next_toppings") or ())[:3]
+        ],
+    }
+
+
+def diet_lines(potluck: Potluck, plan: Plan, write: Writer, *, for_host: bool = False) -> list[dict[str, Any]]:
+    """One entry for every guest's need: what does not fit, what to ask about, what fits by the lists."""
+    merged: dict[tuple[str, str], list[Mapping[str, Any]]] = {}
+    for row in plan.get("diets") or ():
+        merged.setdefault((str(row["guest"]), row["need"]), []).append(row)
+    out = []
+    for (guest_id, need), rows in merged.items():
+        categories = {r.get("category") for r in rows}
+        fits = {p for r in rows for p in r.get("safe_promises") or ()}
+        ask = {p for r in rows for p in r.get("ask_first") or ()} - fits
+        considered = [p for p in potluck.promises if p.category in categories or None in categories]
+        unfit = [write.called(p) for p in considered if p.id not in fits and p.id not in ask]
+        fitting = [write.called(p) for p in potluck.promises if p.id in fits]
+        asking = [write.called(p) for p in potluck.promises if p.id in ask]
+        short = [write("category", category=r["category"]) for r in rows if r.get("short") and r.get("category")]
+        out.append(
+            {
+                "who": _who(potluck, guest_id, need, write, for_host),
+                "unfit": write("diet-unfit", dishes=write.listed(unfit)) if unfit else "",
+                "ask": write("diet-ask", dishes=write.listed(asking)) if asking else "",
+                "fits": (
+                    write("diet-fits", dishes=write.listed(fitting))
+                    if len(fitting) < MANY
+                    else write("diet-fits-count", count=len(fitting))
+                )
+                if fitting
+                else write("diet-fits-none"),
+                "short": write("diet-short", categories=write.listed(short)) if short else "",
+            }
+        )
+    return out
+
+
+def _who(potluck: Potluck, guest_id: str, need: str, write: Writer, for_host: bool) -> str:
+    guest = potluck.guest(guest_id)
+    said = [n for n in guest.all_needs() if n.need == need] if guest else []
+    label = write("need", need=need)
+    count = sum(n.count for n in said) or 1
+    severe = any(n.severity == "allergy" for n in said)
+    label = write("need-allergy", need=label) if severe else label
+    if guest and (for_host or any(n.open for n in said)):
+        return write("need-of", name=write.name(guest_id), need=label, count=count)
+    return write("need-of-somebody", need=label, count=count)
+
+
+def _number(row: Mapping[str, Any] | None, key: str) -> float:
+    return float((row or {}).get(key) or 0.0)
+
+
+def _whole(value: float) -> int:
+    """Servings people read are whole; a part of one counts as one, as somebody has to bring it."""
+    return -int(-value // 1) if abs(value) < 1e15 else 0
