@@ -449,6 +449,6 @@ def show(value: float | Fraction, unit: str, system: str = "us") -> str:
 
 
 def say(value: float | Fraction, unit: str, system: str = "us") -> Say:
-    """The same as a text key and facts: `number` (how it is written), `count` (for the plural), `unit`."""
+    """The same as a text key and facts: `number` (how it is written), `count` (for the plural, at least 1: "½ cup"), `unit`."""
     shown, name = friendly(value, unit, system)
-    return Say("amount", {"number": number(shown), "count": float(shown), "unit": name})
+    return Say("amount", {"number": number(shown), "count": max(1.0, float(shown)), "unit": name})
