@@ -1,0 +1,330 @@
+"""The balance of the menu: how much of each category the table wants, has, lacks and has too much of.
+
+A serving is one eater's portion. Servings follow the eaters at the service level, so that nobody goes
+without; the number of dishes follows the expected people, so that a few unlikely guests add no dish.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable
+from dataclasses import dataclass
+from functools import cache
+from importlib import import_module
+from typing import Any
+
+from planning.headcount import Headcount
+from planning.portions.catalogue import Item, find, items, sizes
+from planning.portions.measures import NoConversion, convert, kind
+from planning.portions.names import words
+from planning.portions.rules import hours
+from planning.portions.wanted import item_of
+from planning.potluck import CATEGORIES, Potluck, Promise
+from planning.tables import rows, source_text
+
+USUAL_YIELD = {
+    "main": 10.0,
+    "side": 10.0,
+    "salad": 10.0,
+    "starter": 12.0,
+    "bread": 12.0,
+    "dessert": 12.0,
+    "drink": 10.0,
+    "topping": 12.0,
+    "supplies": 24.0,
+}
+"""Servings of a dish nobody said more about: a 9x13 pan feeds 10-12 (Q117, no publication named) and a 2-litre
+bottle ten glasses with ice (Q280, likewise); the rest is common practice, no source."""
+
+MOST_SERVINGS = 1_000_000.0
+"""A promise of more is a slip of the finger; the plan reckons with so many and goes on."""
+
+
+@dataclass(frozen=True)
+class Target:
+    """One row of `targets.csv`: servings an eater with the published range, and people to a dish."""
+
+    category: str
+    servings: float
+    low: float
+    high: float
+    people_per_dish: float
+    fewest_dishes: int
+    between_meals: float
+    source: str
+
+
+@dataclass(frozen=True)
+class MenuRow:
+    """One category. Servings 0 or more, as decimals; `low` and `high` are the target's range from the sources.
+
+    `short_*` and `surplus_servings` are what the promises leave open and what they go beyond `high`'s servings.
+    """
+
+    category: str
+    target_servings: float
+    target_dishes: int
+    promised_servings: float
+    promised_dishes: int
+    short_servings: float
+    short_dishes: int
+    surplus_servings: float
+    low: float = 0.0
+    high: float = 0.0
+    source: str = ""
+
+
+@dataclass(frozen=True)
+class Needed:
+    """A category to bring next: `servings` is a sensible amount for one dish, `urgency` 0..1 how open it is."""
+
+    category: str
+    servings: float
+    short_servings: float
+    short_dishes: int
+    urgency: float
+
+
+@cache
+def targets() -> dict[str, Target]:
+    """The targets by category, in the table's order."""
+    found = {
+        row["category"]: Target(
+            row["category"],
+            float(row["servings"]),
+            float(row["low"]),
+            float(row["high"]),
+            float(row["people_per_dish"]),
+            int(row["fewest_dishes"]),
+            float(row["between_meals"]),
+            row["source"],
+        )
+        for row in rows("targets")
+    }
+    return {category: found[category] for category in CATEGORIES}
+
+
+def menu(potluck: Potluck, headcount: Headcount) -> tuple[MenuRow, ...]:
+    """All nine categories in the order of the table."""
+    return tuple(_row(potluck, headcount, target) for target in targets().values())
+
+
+def _row(potluck: Potluck, headcount: Headcount, target: Target) -> MenuRow:
+    promised = [p for p in potluck.promises if p.category == target.category]
+    have = math.fsum(servings_of(p, headcount, potluck) for p in promised)
+    dishes = len({_dish_key(p) for p in promised})
+    eaters = float(headcount.at_service_level) if target.category == "supplies" else headcount.eaters
+    factor = target.between_meals if potluck.mealtime == "between-meals" else 1.0
+    if target.category == "drink":
+        # One drink an hour and one more in the first (Q270, Q271: no publication named).
+        factor *= (1 + hours(potluck)) / 4
+    if target.category == "topping" and potluck.bar is None:
+        factor = 0.0
+    want = target.servings * factor * eaters
+    want_dishes = _dishes_wanted(target, headcount.expected) if want > 0 else 0
+    if potluck.bar is not None and target.category == "topping":
+        here, kinds_here = _bar_toppings(potluck, headcount)
+        have, dishes = have + here, dishes + kinds_here
+    elif potluck.bar is not None and target.category == bar_category(potluck.bar.base):
+        # The bar is the meal's main: the host sees to the base, which the shopping list has while nobody brings it.
+        base = find(potluck.bar.base)
+        brought = any(base is not None and item_of(p).name == base.name for p in promised)
+        have, dishes = have + (0.0 if brought else headcount.eaters * factor), dishes + (0 if brought else 1)
+        want_dishes = max(1, want_dishes)
+    high = target.high * factor * eaters
+    return MenuRow(
+        category=target.category,
+        target_servings=round(want, 2),
+        target_dishes=want_dishes,
+        promised_servings=round(have, 2),
+        promised_dishes=dishes,
+        short_servings=round(max(0.0, want - have), 2),
+        short_dishes=max(0, want_dishes - dishes),
+        surplus_servings=round(max(0.0, have - max(want, high)), 2),
+        low=round(target.low * factor * eaters, 2),
+        high=round(high, 2),
+        source=source_text(target.source),
+    )
+
+
+def _dishes_wanted(target: Target, people: float) -> int:
+    if people <= 0:
+        return 0
+    return max(target.fewest_dishes, math.ceil(people * target.servings / target.people_per_dish - 1e-9)) if (
+        target.category not in ("drink", "topping", "supplies")
+    ) else target.fewest_dishes if target.category != "topping" else min(10, max(4, math.ceil(people / 4)))
+
+
+def _bar_toppings(potluck: Potluck, headcount: Headcount) -> tuple[float, int]:
+    assert potluck.bar is not None
+    taken = [t for t in potluck.bar.toppings if t.guest is not None]
+    # Half of the eaters take a given topping: common practice, no source.
+    return len(taken) * headcount.eaters * 0.5, len(taken)
+
+
+def bar_category(base: str) -> str:
+    """The category a bar stands for: "dessert" for sweet bases, "main" for all others."""
+    for row in rows("bases"):
+        if row["base"] == base:
+            return row["counts_as"]
+    found = find(base)
+    return "dessert" if found is not None and found.category == "dessert" else "main"
+
+
+def servings_of(promise: Promise, headcount: Headcount | None = None, potluck: Potluck | None = None) -> float:
+    """Eaters' portions which the promise brings, 0 or more.
+
+    What the guest said; else what their quantity holds of the item's portions (weight of things sold raw or dry
+    is taken as bought, the smaller figure); else the usual yield of the dish's usual vessel from the catalogue;
+    else the usual yield of its category. The headcount decides nothing yet and may be left out.
+    """
+    if promise.servings is not None:
+        return min(MOST_SERVINGS, max(0.0, promise.servings))
+    item = item_of(promise)
+    if promise.quantity and (found := servings_in(promise.quantity, item)) is not None:
+        return min(MOST_SERVINGS, found)
+    dish = _part("planning.dishes", "lookup")
+    if dish is not None:
+        known = dish(promise.dish)
+        if known.dish is not None and known.confidence >= 0.5 and known.dish.servings:
+            return float(known.dish.servings)
+    return USUAL_YIELD.get(promise.category, 10.0)
+
+
+_AMOUNT_UNITS = {
+    "gram": "g",
+    "kilogram": "kg",
+    "ounce": "oz",
+    "pound": "lb",
+    "teaspoon": "tsp",
+    "tablespoon": "tbsp",
+    "fluid_ounce": "fl oz",
+    "pint": "pt",
+    "quart": "qt",
+    "gallon": "gal",
+    "milliliter": "mL",
+    "liter": "L",
+}
+"""What `amounts.py` calls its units, in the words of `measures.py`."""
+
+
+def servings_in(quantity: str, item: Item) -> float | None:
+    """Portions of the item in words like "3 lb" or "2 dozen"; None when the words cannot be compared with it."""
+    parse = _part("planning.amounts", "parse")
+    amount = parse(quantity) if parse is not None else None
+    if amount is None or not 0 <= amount.value < 1e12:
+        return None
+    value, unit = float(amount.value), _AMOUNT_UNITS.get(str(amount.unit), str(amount.unit))
+    if amount.kind == "serving":
+        return value
+    if amount.kind == "pan":
+        value, unit = value * sizes()["pan9x13"].amount, "cup"
+    elif amount.kind in ("can", "package"):
+        size = item.sizes[0] if item.sizes else None
+        if size is None:
+            return None
+        value, unit = value * size.amount, size.unit
+    try:
+        if kind(unit) == kind(item.buy_unit) and (item.buy_each is not None or item.cooked_yield != 1.0):
+            bought = convert(
+                value, unit, item.buy_unit, grams_per_cup=item.grams_per_cup, grams_each=item.grams_each
+            )
+            return bought / item.to_buy(item.amount)
+        return item.served(value, unit) / item.amount
+    except NoConversion:
+        return None
+
+
+def doubles(potluck: Potluck) -> tuple[tuple[str, tuple[str, ...]], ...]:
+    """Dishes which two or more promises bring, each as (dish, promise ids), in the order first promised.
+
+    "Ravi's slaw" and "coleslaw" are one dish; two unlike dishes that only share a kind are not.
+    """
+    found: dict[str, list[Promise]] = {}
+    for promise in potluck.promises:
+        found.setdefault(_dish_key(promise), []).append(promise)
+    return tuple((same[0].dish, tuple(p.id for p in same)) for same in found.values() if len(same) > 1)
+
+
+def most_needed(potluck: Potluck, headcount: Headcount) -> tuple[Needed, ...]:
+    """The categories still open, the most needed first, each with a sensible amount for one dish.
+
+    Ordered by the share of the target that is missing, a main weighing most (`WEIGHT`, common practice, no
+    source); the amount closes the gap by as many dishes as are missing, in steps a cook would say.
+    """
+    found = []
+    for row in menu(potluck, headcount):
+        if row.target_servings <= 0 or (row.short_servings <= 0 and row.short_dishes <= 0):
+            continue
+        share = max(row.short_servings / row.target_servings, 0.5 * row.short_dishes / max(1, row.target_dishes))
+        dishes = max(1, row.short_dishes)
+        each = max(row.short_servings / dishes, min(4.0, row.target_servings))
+        found.append(
+            Needed(
+                row.category,
+                _sayable(each),
+                row.short_servings,
+                row.short_dishes,
+                round(share * WEIGHT[row.category], 4),
+            )
+        )
+    return tuple(sorted(found, key=lambda n: (-n.urgency, CATEGORIES.index(n.category))))
+
+
+WEIGHT = {
+    "main": 1.0,
+    "side": 0.8,
+    "salad": 0.7,
+    "starter": 0.4,
+    "bread": 0.5,
+    "dessert": 0.6,
+    "drink": 0.6,
+    "topping": 0.6,
+    "supplies": 0.5,
+}
+
+
+def _sayable(servings: float) -> float:
+    """Rounded up to what people say: 1 to 8, then 10, 12, 15, 20, 25, 30, ... in fives."""
+    whole = math.ceil(servings - 1e-9)
+    if whole <= 8:
+        return float(max(1, whole))
+    return float(next((s for s in (10, 12, 15) if whole <= s), 5 * math.ceil(whole / 5)))
+
+
+def _dish_key(promise: Promise) -> str:
+    """Which dish it is: the catalogue's name when the catalogue is sure, else the words in any order."""
+    lookup = _part("planning.dishes", "lookup")
+    if lookup is not None:
+        known = lookup(promise.dish)
+        if known.dish is not None and known.confidence >= SAME_DISH:
+            return f"={known.dish.name}"
+    return " ".join(sorted(words(promise.dish))) or promise.id
+
+
+SAME_DISH = 0.85
+"""How sure the catalogue must be before two promises are called the same dish."""
+
+
+@cache
+def _part(module: str, name: str) -> Callable[..., Any] | None:
+    """A function of another part of the planning, or None while that part is not there."""
+    try:
+        return getattr(import_module(module), name)  # type: ignore[no-any-return]
+    except (ImportError, AttributeError):
+        return None
+
+
+__all__ = [
+    "MenuRow",
+    "Needed",
+    "Target",
+    "bar_category",
+    "doubles",
+    "items",
+    "menu",
+    "most_needed",
+    "servings_in",
+    "servings_of",
+    "targets",
+]
