@@ -1,0 +1,272 @@
+"""How statements reach the database: one way to write SQL, two ways to run it.
+
+All SQL of the project is written as plain functions of a SQLAlchemy `Connection`.
+
+* Any async URL (PostgreSQL with asyncpg): SQLAlchemy's async engine runs such a function with
+  `run_sync`.
+* SQLite: a hop to a driver thread costs several times the statement itself (a statement on cached
+  pages takes some 10 µs), and a busy event loop makes the thread wait for the interpreter at each
+  one. So statements run where they are called, and only what waits for the disk - COMMIT with its
+  fsync, waiting for another process's lock, big jobs - runs in a thread of its own.
+
+SQLite settings: WAL, foreign_keys=ON, busy_timeout, synchronous=FULL. FULL is the one that
+survives power loss in WAL mode: each commit is on the disk before it is answered. Many commits
+share one fsync (see `group.py`).
+"""
+
+from __future__ import annotations
+
+import asyncio
+import sqlite3
+import tempfile
+from collections.abc import Callable
+from concurrent.futures import ThreadPoolExecutor
+from pathlib import Path
+from typing import Any, Protocol, TypeVar
+
+from sqlalchemy import create_engine, event
+from sqlalchemy.engine import URL, Connection, make_url
+from sqlalchemy.exc import SQLAlchemyError
+from sqlalchemy.ext.asyncio import create_async_engine
+from sqlalchemy.pool import NullPool
+
+from bot.storage.errors import RETRY_SQLSTATES, StorageTrouble, sqlstate, trouble
+
+T = TypeVar("T")
+BUSY_MS = 10_000
+"""How long another process's write lock is waited for before it is a trouble."""
+
+_TRIES = 5
+
+
+class Runner(Protocol):
+    is_sqlite: bool
+
+    async def glance(self, work: Callable[[Connection], T]) -> T:
+        """Run one reading statement."""
+        ...
+
+    async def read(self, work: Callable[[Connection], T], *, heavy: bool = False) -> T:
+        """Run reading statements on one unchanging picture of the database."""
+        ...
+
+    async def write(self, work: Callable[[Connection], T], *, heavy: bool = False) -> T:
+        """Run statements in one transaction and commit; all or nothing."""
+        ...
+
+    async def close(self) -> None: ...
+
+
+def sqlite_path(url: str | URL) -> str | None:
+    """The file of a SQLite URL, "" for none given, None for another database."""
+    parsed = make_url(url)
+    if parsed.get_backend_name() != "sqlite":
+        return None
+    return "" if parsed.database in (None, "", ":memory:") else str(parsed.database)
+
+
+def _on_connect(dbapi: sqlite3.Connection, _record: object) -> None:
+    dbapi.isolation_level = None
+    cursor = dbapi.cursor()
+    cursor.execute(f"PRAGMA busy_timeout={BUSY_MS}")
+    cursor.execute("PRAGMA foreign_keys=ON")
+    cursor.execute("PRAGMA journal_mode=WAL")
+    cursor.execute("PRAGMA synchronous=FULL")
+    cursor.execute("PRAGMA temp_store=MEMORY")
+    cursor.execute("PRAGMA cache_size=-16000")
+    cursor.close()
+
+
+def sqlite_engine(path: str) -> Any:
+    engine = create_engine(
+        URL.create("sqlite", database=path),
+        poolclass=NullPool,
+        hide_parameters=True,  # errors are logged, and people's words are in the parameters
+        connect_args={"check_same_thread": False, "timeout": BUSY_MS / 1000, "cached_statements": 512},
+    )
+    event.listen(engine, "connect", _on_connect)
+    return engine
+
+
+class SqliteRunner:
+    is_sqlite = True
+
+    def __init__(self, path: str) -> None:
+        self._tmp: tempfile.TemporaryDirectory[str] | None = None
+        if not path:  # nothing to keep: a file all the same, so that there is one way of working
+            self._tmp = tempfile.TemporaryDirectory()
+            path = str(Path(self._tmp.name) / "tureen.db")
+        self.path = path
+        self.engine = sqlite_engine(path)
+        self._thread = ThreadPoolExecutor(1, "tureen-disk")
+        self._writing = asyncio.Lock()
+        self._reader: Connection | None = None
+        self._writer: Connection | None = None
+
+    def _open(self) -> Connection:
+        # "AUTOCOMMIT" keeps SQLAlchemy from writing BEGIN and COMMIT; we say when.
+        return self.engine.connect().execution_options(isolation_level="AUTOCOMMIT")  # type: ignore[no-any-return]
+
+    def _reading(self) -> Connection:
+        if self._reader is None:
+            self._reader = self._open()
+        return self._reader
+
+    async def glance(self, work: Callable[[Connection], T]) -> T:
+        try:
+            return work(self._reading())
+        except (SQLAlchemyError, sqlite3.Error) as error:
+            raise self._said(error) from error
+
+    async def read(self, work: Callable[[Connection], T], *, heavy: bool = False) -> T:
+        if heavy:
+            return await self._in_thread(self._read_apart, work)
+        conn = self._reading()
+        try:
+            return self._reading_in(conn, work)
+        except (SQLAlchemyError, sqlite3.Error) as error:
+            raise self._said(error) from error
+
+    @staticmethod
+    def _reading_in(conn: Connection, work: Callable[[Connection], T]) -> T:
+        raw = _raw(conn)
+        raw.execute("BEGIN")
+        try:
+            return work(conn)
+        finally:
+            raw.rollback()
+
+    def _read_apart(self, work: Callable[[Connection], T]) -> T:
+        with self._open() as conn:
+            return self._reading_in(conn, work)
+
+    async def write(self, work: Callable[[Connection], T], *, heavy: bool = False) -> T:
+        async with self._writing:
+            try:
+                if self._writer is None:
+                    self._writer = self._open()
+                conn, raw = self._writer, _raw(self._writer)
+                await self._begin(raw)
+                try:
+                    result = await self._in_thread(work, conn) if heavy else work(conn)
+                    # The commit can't be called back: wait for its end even when we are cancelled.
+                    await self._in_thread(raw.commit)
+                except BaseException:
+                    if raw.in_transaction:
+                        raw.rollback()
+                    raise
+                return result
+            except (SQLAlchemyError, sqlite3.Error, OSError) as error:
+                said = self._said(error)
+                if isinstance(said, StorageTrouble):
+                    self._drop_connections()
+                raise said from error
+
+    async def _begin(self, raw: sqlite3.Connection) -> None:
+        """Take the write lock: at once if it is free, else wait for it away from the event loop."""
+        try:
+            raw.execute("PRAGMA busy_timeout=0")
+            raw.execute("BEGIN IMMEDIATE")
+        except sqlite3.OperationalError as error:
+            if (error.sqlite_errorcode & 0xFF) != sqlite3.SQLITE_BUSY:
+                raise
+            raw.execute(f"PRAGMA busy_timeout={BUSY_MS}")
+            await self._in_thread(raw.execute, "BEGIN IMMEDIATE")
+
+    async def _in_thread(self, work: Callable[..., T], *args: object) -> T:
+        done = asyncio.get_running_loop().run_in_executor(self._thread, work, *args)
+        try:
+            return await asyncio.shield(done)
+        except asyncio.CancelledError:
+            await asyncio.wait([done])
+            raise
+
+    @staticmethod
+    def _said(error: BaseException) -> BaseException:
+        return trouble(error) or error
+
+    def _drop_connections(self) -> None:
+        """After a trouble start with fresh connections; a broken one may stay broken."""
+        for conn in (self._reader, self._writer):
+            if conn is not None:
+                try:
+                    conn.close()
+                except Exception:
+                    pass
+        self._reader = self._writer = None
+
+    def one_file(self) -> None:
+        """Fold the write-ahead log into the file, so that the file alone is the database."""
+        self._drop_connections()
+        with self._open() as conn:
+            _raw(conn).execute("PRAGMA wal_checkpoint(TRUNCATE)")
+            _raw(conn).execute("PRAGMA journal_mode=DELETE")
+
+    async def close(self) -> None:
+        async with self._writing:
+            self._drop_connections()
+            self.engine.dispose()
+            self._thread.shutdown()
+            if self._tmp is not None:
+                self._tmp.cleanup()
+
+
+def _raw(conn: Connection) -> sqlite3.Connection:
+    raw = conn.connection.driver_connection
+    assert isinstance(raw, sqlite3.Connection)
+    return raw
+
+
+class AsyncRunner:
+    is_sqlite = False
+
+    def __init__(self, url: str | URL, pool_size: int = 5, max_overflow: int = 5) -> None:
+        self.engine = create_async_engine(
+            url,
+            pool_size=pool_size,
+            max_overflow=max_overflow,
+            pool_pre_ping=False,
+            pool_timeout=30,
+            hide_parameters=True,
+        )
+        self._glance = self.engine.execution_options(isolation_level="AUTOCOMMIT")
+        self._read = self.engine.execution_options(isolation_level="REPEATABLE READ")
+
+    async def _run(self, engine: Any, work: Callable[[Connection], T], commit: bool) -> T:
+        """Run `work`; once more when the database asks for it or an idle connection had died."""
+        for left in reversed(range(_TRIES)):
+            committing = False
+            try:
+                async with engine.connect() as conn:
+                    result: T = await conn.run_sync(work)
+                    committing = commit
+                    if commit:
+                        await conn.commit()
+                    return result
+            except (SQLAlchemyError, OSError) as error:
+                gone = getattr(error, "connection_invalidated", False)
+                # A connection lost at COMMIT may have committed: saying so again could double it.
+                again = sqlstate(error) in RETRY_SQLSTATES or (gone and not committing)
+                if again and left:
+                    continue
+                raise (trouble(error) or error) from error
+        raise AssertionError("unreachable")
+
+    async def glance(self, work: Callable[[Connection], T]) -> T:
+        return await self._run(self._glance, work, False)
+
+    async def read(self, work: Callable[[Connection], T], *, heavy: bool = False) -> T:
+        return await self._run(self._read, work, False)
+
+    async def write(self, work: Callable[[Connection], T], *, heavy: bool = False) -> T:
+        return await self._run(self.engine, work, True)
+
+    async def close(self) -> None:
+        await self.engine.dispose()
+
+
+def runner(url: str | URL, pool_size: int = 5, max_overflow: int = 5) -> Runner:
+    path = sqlite_path(url)
+    if path is None:
+        return AsyncRunner(url, pool_size, max_overflow)
+    return SqliteRunner(path)

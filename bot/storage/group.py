@@ -1,0 +1,104 @@
+"""Group commit: what arrives while one transaction is being written is written in the next, together.
+
+One fsync then serves many updates. A batch that turns out stale leaves the group alone and its
+caller hears of it; an unexpected error undoes the whole group, and each member is tried again in a
+transaction of its own so that one can't hurt the others.
+"""
+
+from __future__ import annotations
+
+import asyncio
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from typing import Any, TypeVar
+
+from sqlalchemy.engine import Connection
+
+from bot.storage.engine import Runner
+from bot.storage.errors import StorageTrouble
+from bot.storage.values import Batch
+
+T = TypeVar("T")
+Outcome = Any
+WriteBatches = Callable[[Connection, Sequence[Batch], bool], list[Outcome]]
+"""(connection, batches, carefully) -> a CommitResult or an exception for each."""
+
+MOST_TOGETHER = 64
+
+
+@dataclass(eq=False)
+class _Waiting:
+    done: asyncio.Future[Any]
+    batch: Batch | None = None
+    job: Callable[[Connection], Any] | None = None
+
+
+class GroupWriter:
+    def __init__(
+        self, runner: Runner, write_batches: WriteBatches, committed: Callable[[], None] = lambda: None
+    ) -> None:
+        self._runner = runner
+        self._write_batches = write_batches
+        self._committed = committed
+        self._queue: list[_Waiting] = []
+        self._task: asyncio.Task[None] | None = None
+        self.groups = 0
+        self.members = 0
+
+    async def batch(self, batch: Batch) -> Any:
+        return await self._wait(_Waiting(asyncio.get_running_loop().create_future(), batch=batch))
+
+    async def job(self, job: Callable[[Connection], T]) -> T:
+        """Run a small job in the next group's transaction; it may be run again, so it must not
+        change anything but the database."""
+        result: T = await self._wait(_Waiting(asyncio.get_running_loop().create_future(), job=job))
+        return result
+
+    async def _wait(self, member: _Waiting) -> Any:
+        self._queue.append(member)
+        if self._task is None:
+            self._task = asyncio.create_task(self._write_all(), name="storage-writer")
+        return await member.done
+
+    async def drain(self) -> None:
+        while self._task is not None:
+            await asyncio.wait([self._task])
+
+    async def _write_all(self) -> None:
+        try:
+            while self._queue:
+                group, self._queue = self._queue[:MOST_TOGETHER], self._queue[MOST_TOGETHER:]
+                await self._write_group(group)
+        finally:
+            self._task = None
+
+    async def _write_group(self, group: list[_Waiting]) -> None:
+        self.groups += 1
+        self.members += len(group)
+        try:
+            outcomes = await self._runner.write(lambda conn: self._write(conn, group, False))
+            self._committed()
+        except StorageTrouble as error:
+            outcomes = [error] * len(group)
+        except Exception:
+            outcomes = [await self._alone(member) for member in group]
+        for member, outcome in zip(group, outcomes, strict=True):
+            if member.done.done():
+                continue
+            if isinstance(outcome, BaseException):
+                member.done.set_exception(outcome)
+            else:
+                member.done.set_result(outcome)
+
+    async def _alone(self, member: _Waiting) -> Outcome:
+        try:
+            outcome = (await self._runner.write(lambda conn: self._write(conn, [member], True)))[0]
+            self._committed()
+            return outcome
+        except Exception as error:
+            return error
+
+    def _write(self, conn: Connection, group: list[_Waiting], careful: bool) -> list[Outcome]:
+        batches = [m.batch for m in group if m.batch is not None]
+        written = iter(self._write_batches(conn, batches, careful) if batches else ())
+        return [next(written) if m.job is None else m.job(conn) for m in group]

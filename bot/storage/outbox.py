@@ -1,0 +1,213 @@
+"""The courier's side: posts, boards and what was sent.
+
+Posts of one chat leave in the order they were stored: only a chat's oldest waiting post can be
+claimed, and one that must wait (`not_before`) holds up those behind it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from datetime import datetime
+from typing import Any
+
+from sqlalchemy import and_, bindparam, case, delete, func, null, or_, select, update
+from sqlalchemy.engine import Connection
+
+from bot.storage import schema as t
+from bot.storage.base import Base
+from bot.storage.columns import Instant
+from bot.storage.mapping import place_from, post_from
+from bot.storage.sql import put
+from bot.storage.values import Post, PotluckPlace, SentMessage
+
+_p = t.post.c
+_now = bindparam("p_now", type_=Instant)
+_earlier = t.post.alias("earlier")
+_WAITING = ("pending", "sending")
+_ready = or_(
+    and_(_p.state == "pending", or_(_p.not_before.is_(None), _p.not_before <= _now)),
+    and_(_p.state == "sending", _p.lease_until <= _now),
+)
+_first_of_chat = ~(
+    select(_earlier.c.id)
+    .where(_earlier.c.chat_id == _p.chat_id, _earlier.c.id < _p.id, _earlier.c.state.in_(_WAITING))
+    .exists()
+)
+_due = (
+    select(_p.id)
+    .where(_ready, _first_of_chat)
+    .order_by(_p.id)
+    .limit(bindparam("p_limit"))
+    .with_for_update(skip_locked=True)
+    .cte("due")
+)
+_any_ready = select(_p.id).where(_ready).limit(1)
+_claim = (
+    update(t.post)
+    .where(_p.id.in_(select(_due.c.id)))
+    .values(
+        state="sending",
+        owner=bindparam("p_owner"),
+        lease_until=bindparam("p_until", type_=Instant),
+        tries=_p.tries + 1,
+        doubtful=_p.state == "sending",
+    )
+    .returning(t.post)
+)
+_waiting = select(t.post).where(_p.state.in_(_WAITING)).order_by(_p.id).limit(bindparam("p_limit"))
+_next_pending = select(func.min(func.coalesce(_p.not_before, 0))).where(_p.state == "pending")
+_count = select(_p.state, func.count()).group_by(_p.state)
+_delete = delete(t.post).where(_p.id == bindparam("p_id"))
+_requeue = (
+    update(t.post)
+    .where(_p.id == bindparam("p_id"), _p.state.in_(_WAITING))
+    .values(
+        state="pending",
+        not_before=bindparam("p_before", type_=Instant),
+        owner=None,
+        lease_until=None,
+        doubtful=False,
+    )
+)
+_renew = (
+    update(t.post)
+    .where(_p.id == bindparam("p_id"), _p.owner == bindparam("p_owner"), _p.state == "sending")
+    .values(lease_until=bindparam("p_until", type_=Instant))
+)
+_give_up = (
+    update(t.post)
+    .where(_p.id == bindparam("p_id"))
+    .values(state="given-up", why=bindparam("p_why"), owner=None, lease_until=None)
+)
+_given_up = (
+    select(t.post)
+    .where(_p.chat_id == bindparam("p_chat"), _p.state == "given-up")
+    .order_by(_p.id.desc())
+    .limit(bindparam("p_limit"))
+)
+_boards = (
+    select(t.place)
+    .where(t.place.c.board_dirty_since.is_not(None))
+    .order_by(t.place.c.board_dirty_since)
+    .limit(bindparam("p_limit"))
+)
+_seen_mark = bindparam("p_seen", type_=Instant)
+_board_sent = (
+    update(t.place)
+    .where(t.place.c.potluck_id == bindparam("p_id"))
+    .values(
+        board_message_id=bindparam("p_message"),
+        board_pinned=bindparam("p_pinned"),
+        board_dirty_since=case((t.place.c.board_dirty_since == _seen_mark, null()), else_=t.place.c.board_dirty_since),
+    )
+)
+_board_sent_there = _board_sent.where(t.place.c.chat_id == bindparam("p_chat"))
+
+
+class Outbox(Base):
+    async def pending_posts(self, limit: int = 100) -> tuple[Post, ...]:
+        """Posts that wait or are being sent, oldest first."""
+        rows = await self._runner.glance(lambda conn: list(conn.execute(_waiting, {"p_limit": limit})))
+        return tuple(post_from(r) for r in rows)
+
+    async def claim_posts(self, now: datetime, owner: str, lease_until: datetime, limit: int = 50) -> tuple[Post, ...]:
+        """Take posts that may leave now, at most one a chat (its oldest), oldest first."""
+        if await self._runner.glance(lambda conn: conn.execute(_any_ready, {"p_now": now}).first()) is None:
+            return ()
+        params = {"p_now": now, "p_owner": owner, "p_until": lease_until, "p_limit": limit}
+        rows = await self._writer.job(lambda conn: list(conn.execute(_claim, params)))
+        return tuple(sorted((post_from(r) for r in rows), key=lambda p: p.id))
+
+    async def mark_post_sent(self, post_id: int, message: SentMessage | None = None) -> None:
+        """The post has arrived: forget it and, if given, remember the message it became."""
+        await self.mark_posts_sent((post_id,), () if message is None else (message,))
+
+    async def mark_posts_sent(self, post_ids: Iterable[int], messages: Iterable[SentMessage] = ()) -> None:
+        ids, rows = [{"p_id": i} for i in post_ids], [_message_row(m) for m in messages]
+
+        def work(conn: Connection) -> None:
+            if ids:
+                conn.execute(_delete, ids)
+            put(conn, t.sent_message, rows)
+
+        await self._writer.job(work)
+
+    async def requeue(self, post_id: int, not_before: datetime | None) -> None:
+        """Give a post back, to leave at `not_before` or later."""
+        params = {"p_id": post_id, "p_before": not_before}
+        await self._writer.job(lambda conn: _run(conn, _requeue, params))
+
+    async def renew_post(self, post_id: int, owner: str, lease_until: datetime) -> bool:
+        """Hold a claimed post longer. False: the claim was lost."""
+        params = {"p_id": post_id, "p_owner": owner, "p_until": lease_until}
+        return await self._writer.job(lambda conn: bool(_run(conn, _renew, params)))
+
+    async def give_up(self, post_id: int, why: str) -> None:
+        """Stop trying; the post stays on record for the host. `why` is a text key."""
+        await self._writer.job(lambda conn: _run(conn, _give_up, {"p_id": post_id, "p_why": why}))
+
+    async def given_up(self, chat_id: int, limit: int = 20) -> tuple[Post, ...]:
+        """What could not be delivered to a chat, newest first."""
+        params = {"p_chat": chat_id, "p_limit": limit}
+        rows = await self._runner.glance(lambda conn: list(conn.execute(_given_up, params)))
+        return tuple(post_from(r) for r in rows)
+
+    async def queue_length(self) -> dict[str, int]:
+        """How many posts are in each state."""
+        rows = await self._runner.glance(lambda conn: list(conn.execute(_count)))
+        return {state: n for state, n in rows}
+
+    async def dirty_boards(self, limit: int = 1000) -> tuple[PotluckPlace, ...]:
+        """Boards that show less than is stored, longest waiting first."""
+        rows = await self._runner.glance(lambda conn: list(conn.execute(_boards, {"p_limit": limit})))
+        return tuple(place_from(r) for r in rows)
+
+    async def board_sent(
+        self,
+        potluck_id: str,
+        message_id: int | None,
+        pinned: bool,
+        seen_dirty_since: datetime | None,
+        chat_id: int | None = None,
+    ) -> bool:
+        """The board shows what was stored when it was rendered. It stays dirty if it was dirtied
+        again since `seen_dirty_since` was read. With `chat_id`, False and nothing written when the
+        potluck has moved to another chat meanwhile."""
+        params: dict[str, Any] = {
+            "p_id": potluck_id,
+            "p_message": message_id,
+            "p_pinned": pinned,
+            "p_seen": seen_dirty_since,
+        }
+        if chat_id is not None:
+            params["p_chat"] = chat_id
+        statement = _board_sent if chat_id is None else _board_sent_there
+        return await self._writer.job(lambda conn: bool(_run(conn, statement, params)))
+
+    async def remember_message(
+        self,
+        chat_id: int,
+        message_id: int,
+        kind: str,
+        potluck_id: str | None = None,
+        reminder_key: str | None = None,
+        at: datetime | None = None,
+    ) -> None:
+        """Remember what a sent message is about; without `at` it is never pruned."""
+        row = _message_row(SentMessage(chat_id, message_id, kind, potluck_id, reminder_key, at))
+        await self._writer.job(lambda conn: put(conn, t.sent_message, [row]))
+
+
+def _run(conn: Connection, statement: Any, params: dict[str, Any]) -> int:
+    return int(conn.execute(statement, params).rowcount)
+
+
+def _message_row(m: SentMessage) -> dict[str, Any]:
+    return {
+        "chat_id": m.chat_id,
+        "message_id": m.message_id,
+        "kind": m.kind,
+        "potluck_id": m.potluck_id,
+        "reminder_key": m.reminder_key,
+        "at": m.at,
+    }

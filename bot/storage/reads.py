@@ -1,0 +1,208 @@
+"""Reading: what a turn needs in one go, and single things."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from typing import Any
+
+from sqlalchemy import BigInteger, and_, bindparam, case, exists, literal, select
+
+from bot.storage import potlucks
+from bot.storage import schema as t
+from bot.storage.base import Base
+from bot.storage.mapping import chat_from, dialog_from, person_from, place_from
+from bot.storage.values import (
+    Action,
+    ChatRecord,
+    Dialog,
+    EntityChange,
+    PersonRecord,
+    PotluckPlace,
+    SentMessage,
+    Stored,
+    TurnData,
+)
+
+_chat_id = bindparam("p_chat", type_=BigInteger)
+_thread = bindparam("p_thread", type_=BigInteger)
+_person_id = bindparam("p_person", type_=BigInteger)
+
+_current_id = (
+    select(t.place.c.potluck_id)
+    .join(t.potluck, t.potluck.c.id == t.place.c.potluck_id)
+    .where(t.place.c.chat_id == _chat_id, t.place.c.current)
+    .order_by(
+        # The topic's own, else the one outside all topics, else the chat's newest.
+        case((t.place.c.thread_id == _thread, 0), (t.place.c.thread_id.is_(None), 1), else_=2),
+        t.potluck.c.starts_at.desc(),
+        t.place.c.potluck_id,
+    )
+    .limit(1)
+)
+
+
+def _labelled(table: Any, prefix: str) -> list[Any]:
+    return [c.label(f"{prefix}_{c.name}") for c in table.columns]
+
+
+_one = select(literal(1).label("one")).subquery("one")
+_turn = (
+    select(
+        *_labelled(t.chat, "chat"),
+        *_labelled(t.person, "person"),
+        *_labelled(t.dialog, "dialog"),
+        *_labelled(t.place, "place"),
+        t.potluck.c.revision.label("revision"),
+    )
+    .select_from(_one)
+    .outerjoin(t.chat, t.chat.c.id == _chat_id)
+    .outerjoin(t.person, t.person.c.id == _person_id)
+    .outerjoin(t.dialog, and_(t.dialog.c.chat_id == _chat_id, t.dialog.c.person_id == _person_id))
+    .outerjoin(t.place, t.place.c.potluck_id == _current_id.scalar_subquery())
+    .outerjoin(t.potluck, t.potluck.c.id == t.place.c.potluck_id)
+)
+_chat = select(t.chat).where(t.chat.c.id == _chat_id)
+_moved = select(t.chat_moved.c.new_id).where(t.chat_moved.c.old_id == _chat_id)
+_people = select(t.person).where(t.person.c.id.in_(bindparam("ids", expanding=True)))
+_dialog = select(t.dialog).where(t.dialog.c.chat_id == _chat_id, t.dialog.c.person_id == _person_id)
+_action = select(t.action).where(t.action.c.id == bindparam("p_id"))
+_last_action = (
+    select(t.action)
+    .where(t.action.c.potluck_id == bindparam("p_id"), t.action.c.actor == bindparam("p_actor"))
+    .where(t.action.c.undone.is_(False))
+    .order_by(t.action.c.id.desc())
+    .limit(1)
+)
+_actions_since = (
+    select(t.action)
+    .where(t.action.c.potluck_id == bindparam("p_id"), t.action.c.id > bindparam("p_after"))
+    .order_by(t.action.c.id)
+)
+_seen = select(exists().where(t.update_taken.c.update_id == bindparam("p_update", type_=BigInteger)))
+_message = select(t.sent_message).where(
+    t.sent_message.c.chat_id == _chat_id,
+    t.sent_message.c.message_id == bindparam("p_message", type_=BigInteger),
+)
+
+
+class _Prefixed:
+    """One table's columns of a joined row."""
+
+    __slots__ = ("_prefix", "_row")
+
+    def __init__(self, row: Any, prefix: str) -> None:
+        self._row, self._prefix = row, prefix
+
+    def __getattr__(self, name: str) -> Any:
+        return getattr(self._row, f"{self._prefix}_{name}")
+
+
+def action_from(r: Any) -> Action:
+    return Action(
+        r.id,
+        r.potluck_id,
+        r.actor,
+        r.at,
+        r.key,
+        r.facts,
+        tuple(EntityChange(*c) for c in r.changes),
+        r.undone,
+    )
+
+
+class Reads(Base):
+    async def load_turn(self, chat_id: int, thread_id: int | None = None, person_id: int | None = None) -> TurnData:
+        """Chat, person, the potluck current there and the open question, in one statement when the
+        potluck is in the cache."""
+        params = {"p_chat": chat_id, "p_thread": thread_id, "p_person": person_id}
+        row = await self._runner.glance(lambda conn: conn.execute(_turn, params).one())
+        stored = None
+        if row.place_potluck_id is not None:
+            stored = await self._whole(row.revision, place_from(_Prefixed(row, "place")))
+        return TurnData(
+            chat=None if row.chat_id is None else chat_from(_Prefixed(row, "chat")),
+            person=None if row.person_id is None else person_from(_Prefixed(row, "person")),
+            stored=stored,
+            dialog=None if row.dialog_chat_id is None else dialog_from(_Prefixed(row, "dialog")),
+        )
+
+    async def _whole(self, revision: int, place: PotluckPlace) -> Stored | None:
+        known = self._cache.get(place.potluck_id, revision)
+        if known is not None:
+            return Stored(known, revision, place)
+        stored = await self._runner.read(lambda conn: potlucks.load(conn, place.potluck_id))
+        if stored is not None:
+            self._cache.put(stored.potluck, stored.revision)
+        return stored
+
+    async def potluck(self, potluck_id: str) -> Stored | None:
+        head = await self._runner.glance(lambda conn: potlucks.revision_and_place(conn, potluck_id))
+        return None if head is None else await self._whole(*head)
+
+    async def current_potluck(self, chat_id: int, thread_id: int | None = None) -> Stored | None:
+        """The topic's own current potluck, else the chat's."""
+        params = {"p_chat": chat_id, "p_thread": thread_id}
+        found = await self._runner.glance(lambda conn: conn.scalar(_current_id, params))
+        return None if found is None else await self.potluck(found)
+
+    async def potlucks_in(self, chat_id: int) -> tuple[Stored, ...]:
+        """All potlucks of a chat, latest start first."""
+        return await self._several(await self._runner.glance(lambda conn: potlucks.ids_in_chat(conn, chat_id)))
+
+    async def potlucks_of_person(self, person_id: int) -> tuple[Stored, ...]:
+        """Where somebody is a guest or the host, latest start first."""
+        return await self._several(await self._runner.glance(lambda conn: potlucks.ids_of_guest(conn, str(person_id))))
+
+    async def _several(self, ids: Iterable[str]) -> tuple[Stored, ...]:
+        found = [await self.potluck(i) for i in ids]
+        return tuple(s for s in found if s is not None)
+
+    async def chat(self, chat_id: int) -> ChatRecord | None:
+        row = await self._runner.glance(lambda conn: conn.execute(_chat, {"p_chat": chat_id}).first())
+        return None if row is None else chat_from(row)
+
+    async def moved_to(self, chat_id: int) -> int | None:
+        """The supergroup a group became, if it did."""
+        return await self._runner.glance(lambda conn: conn.scalar(_moved, {"p_chat": chat_id}))
+
+    async def person(self, person_id: int) -> PersonRecord | None:
+        return (await self.people((person_id,))).get(person_id)
+
+    async def people(self, ids: Iterable[int]) -> dict[int, PersonRecord]:
+        """Those of them who are known, by id."""
+        wanted = sorted(set(ids))
+        if not wanted:
+            return {}
+        rows = await self._runner.glance(lambda conn: list(conn.execute(_people, {"ids": wanted})))
+        return {r.id: person_from(r) for r in rows}
+
+    async def dialog(self, chat_id: int, person_id: int) -> Dialog | None:
+        params = {"p_chat": chat_id, "p_person": person_id}
+        row = await self._runner.glance(lambda conn: conn.execute(_dialog, params).first())
+        return None if row is None else dialog_from(row)
+
+    async def action(self, action_id: int) -> Action | None:
+        row = await self._runner.glance(lambda conn: conn.execute(_action, {"p_id": action_id}).first())
+        return None if row is None else action_from(row)
+
+    async def last_action(self, potluck_id: str, actor: str) -> Action | None:
+        """The newest thing somebody did to a potluck that wasn't undone."""
+        params = {"p_id": potluck_id, "p_actor": actor}
+        row = await self._runner.glance(lambda conn: conn.execute(_last_action, params).first())
+        return None if row is None else action_from(row)
+
+    async def actions_since(self, potluck_id: str, after_id: int = 0) -> tuple[Action, ...]:
+        """What was done after the action with this id, oldest first."""
+        params = {"p_id": potluck_id, "p_after": after_id}
+        rows = await self._runner.glance(lambda conn: list(conn.execute(_actions_since, params)))
+        return tuple(action_from(r) for r in rows)
+
+    async def seen_update(self, update_id: int) -> bool:
+        """Whether this update's effects are stored already."""
+        return bool(await self._runner.glance(lambda conn: conn.scalar(_seen, {"p_update": update_id})))
+
+    async def message_about(self, chat_id: int, message_id: int) -> SentMessage | None:
+        """What a message of the bot was about; None for one that isn't known."""
+        params = {"p_chat": chat_id, "p_message": message_id}
+        r = await self._runner.glance(lambda conn: conn.execute(_message, params).first())
+        return None if r is None else SentMessage(r.chat_id, r.message_id, r.kind, r.potluck_id, r.reminder_key, r.at)

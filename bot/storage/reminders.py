@@ -1,0 +1,262 @@
+"""Reminders: rows derived from the plan, claimed with a lease, finished by who holds the claim.
+
+pending -> sending (claimed) -> sent | skipped | failed; pending <-> withdrawn as the plan changes.
+A claim that ran out can be claimed again and is then `doubtful`: the platform has no idempotency
+key, so whether to send it once more is the courier's policy.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import datetime
+from typing import Any
+
+from sqlalchemy import and_, bindparam, func, or_, select, tuple_, update
+from sqlalchemy.dialects import postgresql, sqlite
+from sqlalchemy.engine import Connection
+
+from bot.storage import schema as t
+from bot.storage.base import Base
+from bot.storage.codec import encode
+from bot.storage.columns import Instant
+from bot.storage.mapping import reminder_from
+from bot.storage.values import FinishedReminder, ReminderLike, ReminderRow
+
+_r = t.reminder.c
+
+
+class ReminderSets:
+    """The set last written for a potluck, so that an unchanged one costs nothing to write again.
+
+    Right only at the revision it was written at: whoever replaces the set raises the revision.
+    """
+
+    def __init__(self, most: int = 1000) -> None:
+        self._most = most
+        self._known: dict[str, tuple[int, tuple[ReminderLike, ...]]] = {}
+        self._staged: dict[str, tuple[int, tuple[ReminderLike, ...]]] = {}
+
+    def before(self, potluck_id: str, revision: int | None) -> tuple[ReminderLike, ...] | None:
+        known = self._known.get(potluck_id)
+        return known[1] if known and revision is not None and known[0] == revision - 1 else None
+
+    def stage(self, potluck_id: str, revision: int | None, reminders: tuple[ReminderLike, ...]) -> None:
+        if revision is not None:
+            self._staged[potluck_id] = (revision, reminders)
+
+    def begin(self) -> None:
+        self._staged = {}
+
+    def committed(self) -> None:
+        for potluck_id, entry in self._staged.items():
+            self._known.pop(potluck_id, None)
+            self._known[potluck_id] = entry
+        while len(self._known) > self._most:
+            del self._known[next(iter(self._known))]
+        self._staged = {}
+
+
+def _row(potluck_id: str, r: ReminderLike) -> dict[str, Any]:
+    return {
+        "potluck_id": potluck_id,
+        "key": r.key,
+        "kind": r.kind,
+        "to": r.to,
+        "due_at": r.due_at,
+        "expires_at": r.expires_at,
+        "about_key": r.about.key,
+        "about_facts": encode(r.about.facts),
+        "state": "pending",
+        "lease_until": None,
+        "owner": None,
+        "tries": 0,
+        "doubtful": False,
+        "message_id": None,
+    }
+
+
+def _put(dialect: str) -> Any:
+    maker: Any = postgresql.insert if dialect == "postgresql" else sqlite.insert
+    statement = maker(t.reminder)
+    new = {c.name: statement.excluded[c.name] for c in t.reminder.columns if c.name not in ("potluck_id", "key")}
+    return statement.on_conflict_do_update(
+        index_elements=["potluck_id", "key"], set_=new, where=or_(_r.state == "pending", _r.state == "withdrawn")
+    )
+
+
+_PUT = {name: _put(name) for name in ("sqlite", "postgresql")}
+_withdraw = (
+    update(t.reminder)
+    .where(_r.potluck_id == bindparam("p_id"), _r.key == bindparam("p_key"), _r.state == "pending")
+    .values(state="withdrawn")
+)
+_pending = select(t.reminder).where(_r.potluck_id == bindparam("p_id"), _r.state == "pending")
+
+
+def replace_reminders(
+    conn: Connection,
+    potluck_id: str,
+    reminders: Sequence[ReminderLike],
+    sets: ReminderSets,
+    revision: int | None,
+) -> None:
+    """Make `reminders` the pending set. Unchanged rows are untouched, moved ones moved, absent ones
+    withdrawn; what was sent, skipped or failed, or is being sent, stays as it is."""
+    now = tuple(reminders)
+    before = sets.before(potluck_id, revision)
+    sets.stage(potluck_id, revision, now)
+    if before is not None and (before is reminders or before == now):
+        return
+    keys = {r.key for r in now}
+    if before is not None:
+        old = {r.key: r for r in before}
+        rows = [_row(potluck_id, r) for r in now if old.get(r.key) != r]
+        gone = [k for k in old if k not in keys]
+    else:
+        stored = {r.key: r for r in conn.execute(_pending, {"p_id": potluck_id})}
+        rows = [row for r in now if not _same(stored.get(r.key), row := _row(potluck_id, r))]
+        gone = [k for k in stored if k not in keys]
+    if rows:
+        conn.execute(_PUT[conn.dialect.name], rows)
+    if gone:
+        conn.execute(_withdraw, [{"p_id": potluck_id, "p_key": k} for k in gone])
+
+
+_CONTENT = ("kind", "to", "due_at", "expires_at", "about_key", "about_facts")
+
+
+def _same(stored: Any, row: dict[str, Any]) -> bool:
+    return stored is not None and all(getattr(stored, c) == row[c] for c in _CONTENT)
+
+
+_finish = (
+    update(t.reminder)
+    .where(
+        _r.potluck_id == bindparam("p_id"),
+        _r.key == bindparam("p_key"),
+        _r.owner == bindparam("p_owner"),
+        _r.state == "sending",
+    )
+    .values(state=bindparam("p_state"), message_id=bindparam("p_message"), lease_until=None)
+)
+_finish_nth = _finish.where(_r.tries == bindparam("p_tries"))
+
+
+def finish_reminder(conn: Connection, f: FinishedReminder) -> bool:
+    """False when the claim was lost meanwhile: then somebody else answers for it."""
+    params = {
+        "p_id": f.potluck_id,
+        "p_key": f.key,
+        "p_owner": f.owner,
+        "p_state": f.state,
+        "p_message": f.message_id,
+    }
+    if f.tries is not None:
+        return bool(conn.execute(_finish_nth, params | {"p_tries": f.tries}).rowcount)
+    return bool(conn.execute(_finish, params).rowcount)
+
+
+_ready = or_(
+    and_(_r.state == "pending", _r.due_at <= bindparam("p_now", type_=Instant)),
+    and_(_r.state == "sending", _r.lease_until <= bindparam("p_now", type_=Instant)),
+)
+_due = (
+    select(_r.potluck_id, _r.key)
+    .where(_ready)
+    .order_by(_r.due_at, _r.potluck_id, _r.key)
+    .limit(bindparam("p_limit"))
+    .with_for_update(skip_locked=True)
+    .cte("due")
+)
+_claim = (
+    update(t.reminder)
+    .where(tuple_(_r.potluck_id, _r.key).in_(select(_due.c.potluck_id, _due.c.key)))
+    .values(
+        state="sending",
+        owner=bindparam("p_owner"),
+        lease_until=bindparam("p_until", type_=Instant),
+        tries=_r.tries + 1,
+        doubtful=_r.state == "sending",
+    )
+    .returning(t.reminder)
+)
+_any_due = select(_r.key).where(_ready).limit(1)
+_next_pending = select(func.min(_r.due_at)).where(_r.state == "pending")
+_next_lease = select(func.min(_r.lease_until)).where(_r.state == "sending")
+_requeue = (
+    update(t.reminder)
+    .where(
+        _r.potluck_id == bindparam("p_id"),
+        _r.key == bindparam("p_key"),
+        _r.owner == bindparam("p_owner"),
+        _r.state == "sending",
+    )
+    .values(state="pending", due_at=bindparam("p_due", type_=Instant), lease_until=None, owner=None)
+)
+_renew = (
+    update(t.reminder)
+    .where(
+        _r.potluck_id == bindparam("p_id"),
+        _r.key == bindparam("p_key"),
+        _r.owner == bindparam("p_owner"),
+        _r.state == "sending",
+    )
+    .values(lease_until=bindparam("p_until", type_=Instant))
+)
+_of = select(t.reminder).where(_r.potluck_id == bindparam("p_id")).order_by(_r.due_at, _r.key)
+
+
+class Reminders(Base):
+    async def claim_reminders(
+        self, now: datetime, owner: str, lease_until: datetime, limit: int = 50
+    ) -> tuple[ReminderRow, ...]:
+        """Take due reminders (and those whose holder let the lease run out), earliest first.
+
+        A row is handed to one owner only. It is the owner's until `lease_until`; expired ones
+        (`expires_at`) are handed out too, so that they are finished as skipped and logged.
+        """
+        params = {"p_now": now, "p_owner": owner, "p_until": lease_until, "p_limit": limit}
+        if await self._runner.glance(lambda conn: conn.execute(_any_due, {"p_now": now}).first()) is None:
+            return ()
+        rows = await self._writer.job(lambda conn: list(conn.execute(_claim, params)))
+        return tuple(sorted((reminder_from(r) for r in rows), key=lambda r: (r.due_at, r.potluck_id, r.key)))
+
+    async def finish_reminder(
+        self,
+        potluck_id: str,
+        key: str,
+        owner: str,
+        state: str,
+        message_id: int | None = None,
+        tries: int | None = None,
+    ) -> bool:
+        """End a claim as sent, skipped or failed. False: the claim was lost, nothing was written.
+
+        `tries` (of the claimed row) also tells two claims of the same owner apart.
+        """
+        done = FinishedReminder(potluck_id, key, owner, state, message_id, tries)
+        return await self._writer.job(lambda conn: finish_reminder(conn, done))
+
+    async def requeue_reminder(self, potluck_id: str, key: str, owner: str, due_at: datetime) -> bool:
+        """Give a claim back, to be sent at `due_at` or later (after a 429)."""
+        params = {"p_id": potluck_id, "p_key": key, "p_owner": owner, "p_due": due_at}
+        return await self._writer.job(lambda conn: bool(conn.execute(_requeue, params).rowcount))
+
+    async def renew_reminder(self, potluck_id: str, key: str, owner: str, lease_until: datetime) -> bool:
+        """Hold a claim longer. False: it was lost."""
+        params = {"p_id": potluck_id, "p_key": key, "p_owner": owner, "p_until": lease_until}
+        return await self._writer.job(lambda conn: bool(conn.execute(_renew, params).rowcount))
+
+    async def next_due(self, now: datetime) -> datetime | None:
+        """When the next reminder is to be claimed; may be past. None: nothing is waiting."""
+
+        def work(conn: Connection) -> datetime | None:
+            times = [conn.scalar(_next_pending), conn.scalar(_next_lease)]
+            return min((x for x in times if x is not None), default=None)
+
+        return await self._runner.read(work)
+
+    async def reminders_of(self, potluck_id: str) -> tuple[ReminderRow, ...]:
+        """All of a potluck's reminders in every state, by due time."""
+        rows = await self._runner.glance(lambda conn: list(conn.execute(_of, {"p_id": potluck_id})))
+        return tuple(reminder_from(r) for r in rows)

@@ -1,0 +1,104 @@
+"""`Store`: the one door to everything that is kept.
+
+Durability: every `commit` that returned is on the disk and survives a power loss (SQLite: WAL with
+synchronous=FULL; PostgreSQL: its own synchronous_commit, on by default). Updates that arrive while
+one transaction is being written share the next one's fsync.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import datetime, timedelta
+from typing import Any, Self
+
+from sqlalchemy import delete
+from sqlalchemy.engine import URL, Connection
+
+from bot.storage import schema as t
+from bot.storage.base import PotluckCache
+from bot.storage.chats import migrate_chat
+from bot.storage.commits import write_batches
+from bot.storage.copying import Copying
+from bot.storage.engine import Runner, runner
+from bot.storage.errors import Stale
+from bot.storage.group import GroupWriter
+from bot.storage.migrate import migrate
+from bot.storage.outbox import Outbox
+from bot.storage.reads import Reads
+from bot.storage.reminders import Reminders, ReminderSets
+from bot.storage.values import Batch, CommitResult
+
+UPDATES_KEPT = timedelta(days=2)
+"""The platform keeps an update it could not deliver for a day."""
+
+
+class Store(Reads, Outbox, Reminders, Copying):
+    def __init__(self, running: Runner, cache_size: int = 500) -> None:
+        self._runner = running
+        self._cache = PotluckCache(cache_size)
+        self._sets = ReminderSets()
+        self._writer = GroupWriter(running, self._write_batches, self._sets.committed)
+
+    @classmethod
+    async def open(cls, url: str | URL, *, pool_size: int = 5, cache_size: int = 500) -> Self:
+        """Connect and bring the schema up to date. `url`: `sqlite+aiosqlite:///file.db` or any
+        async URL, e.g. `postgresql+asyncpg://user@host/db`. Raises StorageTrouble."""
+        running = runner(url, pool_size)
+        try:
+            await migrate(running)
+        except BaseException:
+            await running.close()
+            raise
+        return cls(running, cache_size)
+
+    async def close(self) -> None:
+        """Write what waits, then let go."""
+        await self._writer.drain()
+        await self._runner.close()
+
+    async def __aenter__(self) -> Self:
+        return self
+
+    async def __aexit__(self, *_: object) -> None:
+        await self.close()
+
+    async def commit(self, batch: Batch) -> CommitResult:
+        """Write a turn's changes, whole or not at all; when it returns they are on the disk.
+
+        Raises Stale (read again and try again), AlreadyTaken (do nothing), StorageTrouble.
+        """
+        result: CommitResult = await self._writer.batch(batch)
+        for before, after in batch.changed:
+            self._cache.put(after, result.revisions[before.potluck.id])
+        for potluck, _ in batch.new_potlucks:
+            self._cache.put(potluck, result.revisions[potluck.id])
+        return result
+
+    def _write_batches(self, conn: Connection, batches: Sequence[Batch], careful: bool) -> list[Any]:
+        self._sets.begin()
+        return write_batches(conn, batches, careful, self._sets)
+
+    async def migrate_chat(self, old_id: int, new_id: int) -> None:
+        """Move everything of a group to the supergroup it became; again and again does no harm."""
+        await self._writer.job(lambda conn: migrate_chat(conn, old_id, new_id))
+
+    async def prune(self, now: datetime, posts_kept: timedelta = timedelta(days=30)) -> None:
+        """Delete update ids the platform can't send again, and old records of what was sent or not."""
+
+        def work(conn: Connection) -> None:
+            conn.execute(delete(t.update_taken).where(t.update_taken.c.at < now - UPDATES_KEPT))
+            conn.execute(delete(t.sent_message).where(t.sent_message.c.at < now - posts_kept * 6))
+            conn.execute(delete(t.dialog).where(t.dialog.c.expires_at < now))
+
+        await self._writer.job(work)
+
+    async def delete_potlucks_before(self, when: datetime) -> int:
+        """Retention: delete the potlucks that started before `when`, with all that belongs to them."""
+
+        def work(conn: Connection) -> int:
+            return conn.execute(delete(t.potluck).where(t.potluck.c.starts_at < when)).rowcount
+
+        return await self._writer.job(work)
+
+
+__all__ = ["Stale", "Store"]
