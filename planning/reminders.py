@@ -127,7 +127,7 @@ def _bring(potluck: Potluck) -> Iterator[Reminder]:
         if potluck.bar is not None:
             dishes += [t.name for t in potluck.bar.toppings if t.guest == guest.id]
         if dishes and guest.answer is not Answer.NO:
-            facts = _facts(potluck, dishes=", ".join(dishes), count=len(dishes))
+            facts = _facts(potluck, dishes=dishes, count=len(dishes))
             yield Reminder("bring", guest.id, due, expires, Say(key, facts), f"bring:{guest.id}")
 
 
@@ -194,7 +194,7 @@ def _oven(potluck: Potluck, steps: tuple[PlannedStep, ...]) -> Iterator[Reminder
             fresh = last_end is None or (start - last_end).total_seconds() / 60 > IDLE_OVEN_MIN
             number = int(oven.split(":")[1]) + 1
             temp = coming[0].temp_f or 0
-            dishes = ", ".join(_dish(potluck, s.promise) for s in coming)
+            dishes = [_dish(potluck, s.promise) for s in coming]
             if fresh:
                 preheats += 1
                 due = start - timedelta(minutes=PREHEAT_MIN)
@@ -204,7 +204,7 @@ def _oven(potluck: Potluck, steps: tuple[PlannedStep, ...]) -> Iterator[Reminder
             elif gone := [s for s in before if s.end > start - timedelta(minutes=IDLE_OVEN_MIN)]:
                 swaps += 1
                 due = max(s.end for s in gone)
-                out = ", ".join(_dish(potluck, s.promise) for s in gone)
+                out = [_dish(potluck, s.promise) for s in gone]
                 facts = _facts(potluck, oven=number, temp=temp, dishes=dishes, out=out, at=start,
                                change="yes" if any(s.temp_f != temp for s in gone) else "no")  # fmt: skip
                 yield Reminder("swap", "host", due, max(start, due) + timedelta(minutes=20),
@@ -255,7 +255,7 @@ def _collect(potluck: Potluck) -> Iterator[Reminder]:
     day = potluck.local(potluck.ends - timedelta(hours=6)).date() + timedelta(days=1)
     due = wall(potluck.zone, day, LATE_MORNING)
     dishes = [p.dish for p in potluck.promises if p.category != "supplies"]
-    facts = _facts(potluck, dishes=", ".join(dishes), count=len(dishes))
+    facts = _facts(potluck, dishes=dishes, count=len(dishes))
     yield Reminder("collect", "group", due, wall(potluck.zone, day, EVENING_ENDS),
                    Say("reminder-collect", facts), "collect")  # fmt: skip
 

@@ -23,7 +23,7 @@ reminder-answer-by = { $answer ->
     }, so that there is enough for everybody.
 }
 
-# $dishes (names, joined by commas), $count
+# $dishes (a list of names), $count
 reminder-bring-today = Today is the day. You are bringing: { $dishes }.
 reminder-bring-tomorrow = Tomorrow it starts early. You are bringing: { $dishes }.
 

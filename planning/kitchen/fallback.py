@@ -1,0 +1,280 @@
+"""List scheduling: a timeline that always comes, at once, and the solver's first hint.
+
+Dishes are placed one after the other, each chain from its last step backwards as late as it fits,
+or from its first step forwards as early as it fits when there is no room. Several orders are
+tried; the cheapest schedule stays. Nothing here is random.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass, field
+
+from planning.kitchen.core import Cost, Mode, Placed, Problem, Schedule, Task, cost, off_heat_min
+
+
+@dataclass
+class _Board:
+    """What is taken so far: per resource the (from, to, amount) spans, per oven the modes in it."""
+
+    problem: Problem
+    spans: dict[str, list[tuple[int, int, int]]] = field(default_factory=dict)
+    ovens: dict[str, list[tuple[int, int, Mode]]] = field(default_factory=dict)
+    capacity: dict[str, int] = field(default_factory=dict)
+
+    def __post_init__(self) -> None:
+        for resource in self.problem.resources:
+            self.spans[resource.id] = list(resource.blocks)
+            self.capacity[resource.id] = resource.capacity
+
+    def clash(self, task: Task, mode: Mode, start: int, length: int | None = None) -> tuple[int, int] | None:
+        """The span that stands in the way of the task at `start`, or None."""
+        end = start + (mode.duration if length is None else length)
+        for resource, amount in mode.uses:
+            if (hit := self._over(resource, start, end, amount)) is not None:
+                return hit
+        for touch in task.touches:
+            begin = start + touch.offset
+            if (hit := self._over(touch.resource, begin, begin + touch.length, touch.amount)) is not None:
+                return hit[0] - touch.offset, hit[1] - touch.offset
+        if mode.oven is not None:
+            for other_start, other_end, other in self.ovens.get(mode.oven, ()):
+                gap = self.problem.gap(mode, other)
+                if gap and start < other_end + gap and end > other_start - gap:
+                    return other_start - gap, other_end + gap
+        return None
+
+    def _over(self, resource: str, start: int, end: int, amount: int) -> tuple[int, int] | None:
+        """The first span of time in which the resource would be overdrawn."""
+        free = self.capacity.get(resource, 0) - amount
+        if free < 0:
+            return start, 1 << 30
+        near = [s for s in self.spans.get(resource, ()) if s[0] < end and s[1] > start]
+        if sum(s[2] for s in near) <= free:
+            return None
+        for at in sorted({max(start, s[0]) for s in near}):
+            here = [s for s in near if s[0] <= at < s[1]]
+            if sum(s[2] for s in here) > free:
+                return max(s[0] for s in here), min(s[1] for s in here)
+        return None
+
+    def take(self, task: Task, mode: Mode, start: int, length: int | None = None) -> None:
+        end = start + (mode.duration if length is None else length)
+        if end > start:
+            for resource, amount in mode.uses:
+                self.spans[resource].append((start, end, amount))
+        for touch in task.touches:
+            begin = start + touch.offset
+            self.spans[touch.resource].append((begin, begin + touch.length, touch.amount))
+        if mode.oven is not None:
+            self.ovens.setdefault(mode.oven, []).append((start, end, mode))
+
+
+def _in_window(task: Task, start: int, *, up: bool) -> int | None:
+    """The nearest allowed start at or after (`up`) or at or before `start`."""
+    if task.windows is None:
+        return start if start >= 0 else (0 if up else None)
+    if up:
+        fits = [max(lo, start) for lo, hi in task.windows if hi >= start]
+        return min(fits, default=None)
+    fits = [min(hi, start) for lo, hi in task.windows if lo <= start]
+    return max(fits, default=None)
+
+
+def _find(board: _Board, task: Task, bound: int, *, up: bool, modes: Iterable[int] | None = None,
+          most: int | None = None) -> Placed | None:  # fmt: skip
+    """The earliest start >= bound, or (not `up`) the latest with end <= bound, over all modes."""
+    best: Placed | None = None
+    for number in modes if modes is not None else range(len(task.modes)):
+        mode = task.modes[number]
+        at: int | None = bound if up else bound - mode.duration
+        if not up and task.latest_end is not None:
+            at = min(bound, task.latest_end) - mode.duration
+        while at is not None:
+            at = _in_window(task, at, up=up)
+            if at is None or at > board.problem.horizon or (up and most is not None and at > most):
+                break
+            if not up and most is not None and at + mode.duration < most:
+                break
+            hit = board.clash(task, mode, at)
+            if hit is None:
+                better = best is None or (at < best.start if up else at > best.start)
+                if better:
+                    best = Placed(at, number)
+                break
+            at = max(at + 1, hit[1]) if up else min(at - 1, hit[0] - mode.duration)
+    return best
+
+
+def _chain(problem: Problem, last: str) -> list[Task]:
+    """The task and all before it, in an order that keeps every lag."""
+    seen: dict[str, None] = {}
+
+    def visit(name: str) -> None:
+        for lag in problem.before[name]:
+            if lag.before not in seen:
+                visit(lag.before)
+        seen.setdefault(name)
+
+    visit(last)
+    return [problem.task[name] for name in seen]
+
+
+def _backward(board: _Board, problem: Problem, chain: Sequence[Task], bound: int) -> dict[str, Placed] | None:
+    """Each task as late as it fits, last first; None when the first one would start too early."""
+    placed: dict[str, Placed] = {}
+    trial: list[tuple[Task, Placed]] = []
+    for task in reversed(chain):
+        end = bound
+        least: int | None = None
+        for lag in problem.after[task.id]:
+            if lag.after in placed:
+                end = min(end, placed[lag.after].start - lag.least)
+                if lag.most is not None:
+                    least = max(least or 0, placed[lag.after].start - lag.most)
+        found = _find(board, task, end, up=False, most=least)
+        if found is None:
+            return None
+        placed[task.id] = found
+        trial.append((task, found))
+    return placed
+
+
+def _forward(board: _Board, problem: Problem, chain: Sequence[Task]) -> dict[str, Placed]:
+    """Each task as early as it fits; a task with nothing to fit is put after the horizon's work."""
+    start_over = 0
+    placed: dict[str, Placed] = {}
+    for _ in range(40):
+        placed = {}
+        again = None
+        for task in chain:
+            bound, most = start_over if not problem.before[task.id] else 0, None
+            for lag in problem.before[task.id]:
+                if lag.before not in placed:
+                    continue
+                end = placed[lag.before].start + problem.task[lag.before].modes[placed[lag.before].mode].duration
+                bound = max(bound, end + lag.least)
+                most = end + lag.most if lag.most is not None else most
+            found = _find(board, task, bound, up=True)
+            if found is None:
+                found = Placed(_in_window(task, bound, up=True) or bound, 0)
+            if most is not None and found.start > most and again is None:
+                again = found.start - most
+            placed[task.id] = found
+        if again is None:
+            return placed
+        start_over += max(1, again)
+    return placed
+
+
+def _place(problem: Problem, order: Sequence[str]) -> Schedule:
+    board = _Board(problem)
+    placed: dict[str, Placed] = {}
+    due = {c.id: c.due for c in problem.courses}
+    for last in order:
+        chain = [t for t in _chain(problem, last) if t.id not in placed]
+        dish = problem.dish_of.get(last)
+        found = None
+        if problem.late_ends and dish is not None:
+            found = _backward(board, problem, chain, due[dish.course])
+        if found is None:
+            found = _forward(board, problem, chain)
+        for task in chain:
+            board.take(task, task.modes[found[task.id].mode], found[task.id].start)
+        placed.update(found)
+    return _served(problem, board, placed)
+
+
+def _served(problem: Problem, board: _Board, placed: dict[str, Placed]) -> Schedule:
+    served = {c.id: c.due for c in problem.courses}
+    bare = Schedule(placed, served)
+    for dish in problem.dishes:
+        served[dish.course] = max(served[dish.course], bare.end(problem, dish.last))
+    held: dict[str, int] = {}
+    for dish in problem.dishes:
+        hold = dish.hold
+        if hold is None:
+            continue
+        since = bare.end(problem, hold.after)
+        length = served[dish.course] - since
+        off = off_heat_min(problem, bare, dish)
+        if length <= 0 or (not hold.must and (dish.limit_min is None or off <= dish.limit_min)):
+            continue
+        probe = Task(f"hold:{dish.id}", ())
+        for number, (mode, goes_with) in enumerate(hold.modes):
+            if goes_with not in (None, placed[hold.after].mode):
+                continue
+            if board.clash(probe, mode, since, length) is None:
+                board.take(probe, mode, since, length)
+                held[dish.id] = number
+                break
+    return Schedule(placed, served, held)
+
+
+def _orders(problem: Problem) -> list[list[str]]:
+    """Orders worth trying: long chains first, tight dishes last served first, by temperature, by release."""
+    lasts = [d.last for d in problem.dishes]
+    loose = [t.id for t in problem.tasks if not problem.after[t.id] and t.id not in problem.dish_of]
+    chains = {name: _chain(problem, name) for name in lasts + loose}
+    dish = problem.dish_of
+
+    def work(name: str) -> int:
+        return sum(min(m.duration for m in t.modes) for t in chains[name])
+
+    def tightness(name: str) -> int:
+        return dish[name].limit_min or 10_000 if name in dish else 10_000
+
+    def heat(name: str) -> int:
+        return max((m.low for t in chains[name] for m in t.modes), default=0)
+
+    def release(name: str) -> int:
+        return max((t.windows[0][0] for t in chains[name] if t.windows), default=0)
+
+    def scarce(name: str) -> int:
+        return min((len(t.modes) for t in chains[name]), default=0)
+
+    def needs(name: str) -> int:
+        return max((sum(a for _, a in m.uses) for t in chains[name] for m in t.modes), default=0)
+
+    keys: list[Callable[[str], tuple[int, ...]]] = [
+        lambda n: (-work(n),),
+        lambda n: (tightness(n), -work(n)),
+        lambda n: (-release(n), tightness(n), -work(n)),
+        lambda n: (heat(n), -work(n)),
+        lambda n: (-heat(n), -work(n)),
+        lambda n: (scarce(n), -needs(n), -work(n)),
+        lambda n: (-needs(n), -work(n)),
+        lambda n: (work(n),),
+    ]
+    return [sorted(lasts + loose, key=lambda n, key=key: (key(n), n)) for key in keys]  # type: ignore[misc]
+
+
+def list_schedule(problem: Problem, tries: int = 8) -> tuple[Schedule, Cost]:
+    """The cheapest of several list schedules. Always answers; breaks a capacity only where a task cannot fit at all."""
+    best: tuple[Schedule, Cost] | None = None
+    for order in _orders(problem)[: max(1, tries)]:
+        for found in _improved(problem, order):
+            if best is None or found[1].objective < best[1].objective:
+                best = found
+        if best is not None and best[1].unsafe_min == 0 and best[1].late_min == 0 and best[1].wait == 0:
+            break
+    assert best is not None
+    return best
+
+
+def _improved(problem: Problem, order: list[str]) -> Iterable[tuple[Schedule, Cost]]:
+    """The order itself, and then with the dishes that came off badly moved to the front."""
+    for _ in range(3):
+        schedule = _place(problem, order)
+        found = cost(problem, schedule)
+        yield schedule, found
+        late = {c.id for c in problem.courses if schedule.served[c.id] > c.due}
+        bad = [d.last for d in problem.dishes
+               if (d.course in late and schedule.end(problem, d.last) > _due(problem, d.course))]  # fmt: skip
+        if not bad:
+            return
+        order = bad + [name for name in order if name not in bad]
+
+
+def _due(problem: Problem, course: str) -> int:
+    return next(c.due for c in problem.courses if c.id == course)

@@ -1,0 +1,254 @@
+"""The timeline as a constraint model: one function a rule, its formula in the docstring.
+
+S, E are start and end of a task, d its duration, x_m that mode m is chosen, V a course's serving
+slot. The solver's package is passed in, so that importing this file costs nothing.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import Any
+
+from planning.kitchen.core import Cost, Dish, Mode, Problem, Schedule, Task
+
+
+@dataclass
+class Model:
+    """The model under construction: the solver's variables by task id."""
+
+    cp: Any
+    problem: Problem
+    model: Any = None
+    start: dict[str, Any] = field(default_factory=dict)
+    end: dict[str, Any] = field(default_factory=dict)
+    chosen: dict[str, list[Any]] = field(default_factory=dict)
+    served: dict[str, Any] = field(default_factory=dict)
+    held: dict[str, list[Any]] = field(default_factory=dict)
+    demands: dict[str, list[tuple[Any, int]]] = field(default_factory=dict)
+    oven_uses: list[tuple[Any, Any, Any, Mode, str]] = field(default_factory=list)
+    """(literal, start, end, mode, whose) of everything that stands in an oven."""
+    orders: dict[tuple[str, str], Any] = field(default_factory=dict)
+    unsafe: dict[str, Any] = field(default_factory=dict)
+    terms: list[Any] = field(default_factory=list)
+    changes: list[Any] = field(default_factory=list)
+
+
+def build(cp: Any, problem: Problem) -> Model:
+    """All rules and the objective: sum of weighted minutes late, unsafe and waited."""
+    m = Model(cp, problem, cp.CpModel())
+    for course in problem.courses:
+        m.served[course.id] = m.model.new_int_var(course.due, problem.horizon, f"V {course.id}")
+    for task in problem.tasks:
+        choose_one_mode(m, task)
+    for course in problem.courses:
+        if course.late_weight:
+            weight = course.late_weight * problem.slot_min
+            m.terms.append(weight * (m.served[course.id] - course.due))
+    steps_in_order(m)
+    for dish in problem.dishes:
+        ready_before_served(m, dish)
+        keep_hot(m, dish)
+        not_long_off_heat(m, dish)
+    one_set_point_at_a_time(m)
+    within_capacity(m)
+    m.model.minimize(sum(m.terms) if m.terms else 0)
+    return m
+
+
+def choose_one_mode(m: Model, task: Task) -> None:
+    """sum_m x_m = 1; E = S + d_m where x_m; S in the task's windows; E <= latest end."""
+    cp, model, horizon = m.cp, m.model, m.problem.horizon
+    windows = task.windows or ((0, horizon),)
+    domain = cp.Domain.from_intervals([[lo, min(hi, horizon)] for lo, hi in windows if lo <= horizon])
+    start = m.start[task.id] = model.new_int_var_from_domain(domain, f"S {task.id}")
+    lengths = {mode.duration for mode in task.modes}
+    if len(task.modes) == 1:
+        literals: list[Any] = [model.new_constant(1)]
+    else:
+        literals = [model.new_bool_var(f"x {task.id} {n}") for n in range(len(task.modes))]
+        model.add_exactly_one(literals)
+    m.chosen[task.id] = literals
+    if len(lengths) == 1:
+        end: Any = start + task.modes[0].duration
+    else:
+        end = model.new_int_var(0, 2 * horizon, f"E {task.id}")
+        for literal, mode in zip(literals, task.modes, strict=True):
+            model.add(end == start + mode.duration).only_enforce_if(literal)
+    m.end[task.id] = end
+    if task.latest_end is not None:
+        model.add(end <= task.latest_end)
+    _demand(m, task, literals, start)
+    for literal, mode in zip(literals, task.modes, strict=True):
+        if mode.oven is not None:
+            m.oven_uses.append((literal, start, end, mode, task.id))
+
+
+def _demand(m: Model, task: Task, literals: list[Any], start: Any) -> None:
+    """The intervals that draw on resources: shared by all modes where they draw the same."""
+    first = task.modes[0]
+    common = set(first.uses) if all(mode.duration == first.duration for mode in task.modes) else set()
+    for mode in task.modes[1:]:
+        common &= set(mode.uses)
+    if common:
+        whole = m.model.new_fixed_size_interval_var(start, first.duration, f"i {task.id}")
+        for resource, amount in sorted(common):
+            m.demands.setdefault(resource, []).append((whole, amount))
+    for number, (literal, mode) in enumerate(zip(literals, task.modes, strict=True)):
+        own = [u for u in mode.uses if u not in common]
+        if not own or not mode.duration:
+            continue
+        if len(task.modes) == 1:
+            interval = m.model.new_fixed_size_interval_var(start, mode.duration, f"i {task.id}")
+        else:
+            interval = m.model.new_optional_fixed_size_interval_var(
+                start, mode.duration, literal, f"i {task.id} {number}"
+            )
+        for resource, amount in own:
+            m.demands.setdefault(resource, []).append((interval, amount))
+    for touch in task.touches:
+        hand = m.model.new_fixed_size_interval_var(start + touch.offset, touch.length, f"touch {task.id}")
+        m.demands.setdefault(touch.resource, []).append((hand, touch.amount))
+
+
+def steps_in_order(m: Model) -> None:
+    """E_before + least <= S_after <= E_before + most."""
+    for lag in m.problem.lags:
+        m.model.add(m.start[lag.after] >= m.end[lag.before] + lag.least)
+        if lag.most is not None:
+            m.model.add(m.start[lag.after] <= m.end[lag.before] + lag.most)
+
+
+def ready_before_served(m: Model, dish: Dish) -> None:
+    """E_last <= V; each minute of V - E_last costs the dish's wait weight."""
+    served = m.served[dish.course]
+    m.model.add(m.end[dish.last] <= served)
+    if dish.wait_weight:
+        m.terms.append(dish.wait_weight * m.problem.slot_min * (served - m.end[dish.last]))
+
+
+def keep_hot(m: Model, dish: Dish) -> None:
+    """At most one h_m (exactly one where it must be); held from E_after to V in mode m; h_m -> x of the cooking."""
+    hold = dish.hold
+    if hold is None:
+        return
+    literals = [m.model.new_bool_var(f"h {dish.id} {n}") for n in range(len(hold.modes))]
+    (m.model.add_exactly_one if hold.must else m.model.add_at_most_one)(literals)
+    m.held[dish.id] = literals
+    since, served = m.end[hold.after], m.served[dish.course]
+    for number, (literal, (mode, goes_with)) in enumerate(zip(literals, hold.modes, strict=True)):
+        if goes_with is not None:
+            m.model.add_implication(literal, m.chosen[hold.after][goes_with])
+        size = m.model.new_int_var(0, m.problem.horizon, f"hold {dish.id} {number}")
+        span = m.model.new_optional_interval_var(since, size, served, literal, f"hold {dish.id} {number}")
+        for resource, amount in mode.uses:
+            m.demands.setdefault(resource, []).append((span, amount))
+        if mode.oven is not None:
+            m.oven_uses.append((literal, since, served, mode, dish.id))
+
+
+def not_long_off_heat(m: Model, dish: Dish) -> None:
+    """U >= (V - E_off) minutes + sum_m x_m spare_m - limit, U >= 0; held, the limit is the hold's."""
+    hold = dish.hold
+    limits = [(dish.limit_min, False)] if hold is None else [(dish.limit_min, False), (hold.limit_min, True)]
+    if hold is not None and hold.must:
+        limits = limits[1:]
+    if all(limit is None for limit, _ in limits):
+        return
+    slot = m.problem.slot_min
+    over = m.unsafe[dish.id] = m.model.new_int_var(0, m.problem.horizon * slot, f"U {dish.id}")
+    name = dish.off_heat or dish.last
+    spare = [(x, mode.spare_min) for x, mode in zip(m.chosen[name], m.problem.task[name].modes, strict=True)]
+    off = (m.served[dish.course] - m.end[name]) * slot + sum(x * minutes for x, minutes in spare if minutes)
+    held = m.held.get(dish.id, [])
+    for limit, when_held in limits:
+        if limit is None:
+            continue
+        rule = m.model.add(over >= off - limit)
+        if hold is not None and not hold.must and not when_held:
+            rule.only_enforce_if([literal.negated() for literal in held])
+    m.terms.append(dish.unsafe_weight * over)
+
+
+def one_set_point_at_a_time(m: Model) -> None:
+    """For uses a, b of one oven whose ranges do not meet: x_a and x_b -> S_b >= E_a + g or S_a >= E_b + g.
+
+    Pairs are enough: ranges on a line that meet two by two have a point in common (Helly). Where
+    every range is a single set-point, all that stand in an oven at once agree on it.
+    """
+    uses = m.oven_uses
+    for i, (lit_a, start_a, end_a, mode_a, who_a) in enumerate(uses):
+        for lit_b, start_b, end_b, mode_b, who_b in uses[i + 1 :]:
+            if who_a == who_b or not (gap := m.problem.gap(mode_a, mode_b)):
+                continue
+            first = m.orders.get((who_a, who_b))
+            if first is None:
+                first = m.orders[who_a, who_b] = m.model.new_bool_var(f"o {who_a} {who_b}")
+            m.model.add(start_b >= end_a + gap).only_enforce_if([lit_a, lit_b, first])
+            m.model.add(start_a >= end_b + gap).only_enforce_if([lit_a, lit_b, first.negated()])
+
+
+def within_capacity(m: Model) -> None:
+    """At every moment the demands on a resource, and what of it is not there, are within its capacity."""
+    for resource in m.problem.resources:
+        demands = list(m.demands.get(resource.id, ()))
+        if not demands:
+            continue
+        for begin, end, amount in resource.blocks:
+            blocked = m.model.new_fixed_size_interval_var(begin, end - begin, f"blocked {resource.id}")
+            demands.append((blocked, amount))
+        if resource.capacity == 1 and all(amount == 1 for _, amount in demands):
+            m.model.add_no_overlap([interval for interval, _ in demands])
+        elif sum(amount for _, amount in demands) > resource.capacity:
+            m.model.add_cumulative([i for i, _ in demands], [a for _, a in demands], resource.capacity)
+
+
+def hint(m: Model, schedule: Schedule) -> None:
+    """Start the search at a known schedule."""
+    m.model.clear_hints()
+    for name, where in schedule.placed.items():
+        m.model.add_hint(m.start[name], where.start)
+        task = m.problem.task[name]
+        if len(task.modes) > 1:
+            for number, literal in enumerate(m.chosen[name]):
+                m.model.add_hint(literal, number == where.mode)
+        if not isinstance(m.end[name], int) and len({mode.duration for mode in task.modes}) > 1:
+            m.model.add_hint(m.end[name], where.start + task.modes[where.mode].duration)
+    for course, slot in schedule.served.items():
+        m.model.add_hint(m.served[course], slot)
+    for dish, literals in m.held.items():
+        for number, literal in enumerate(literals):
+            m.model.add_hint(literal, schedule.held.get(dish) == number)
+    for (a, b), first in m.orders.items():
+        if a in schedule.placed and b in schedule.placed:
+            m.model.add_hint(first, schedule.placed[a].start <= schedule.placed[b].start)
+
+
+def tidy(m: Model, reached: Cost) -> None:
+    """Second wish, at the objective reached: few set-points and hands at once, known starts kept, no early starts."""
+    model, problem = m.model, m.problem
+    if m.terms:
+        model.add(sum(m.terms) <= reached.objective)
+    wishes: list[Any] = []
+    used: dict[tuple[str, int, int], list[Any]] = {}
+    for literal, _, _, mode, _ in m.oven_uses:
+        used.setdefault((mode.oven or "", mode.low, mode.high), []).append(literal)
+    for key, literals in sorted(used.items()):
+        on = model.new_bool_var(f"set {key}")
+        for literal in literals:
+            model.add_implication(literal, on)
+        wishes.append(200 * on)
+    for name, slot in sorted(problem.preferred.items()):
+        if name in m.start:
+            moved = model.new_int_var(0, problem.horizon, f"moved {name}")
+            model.add_abs_equality(moved, m.start[name] - slot)
+            wishes.append(20 * moved)
+    hands = next((r for r in problem.resources if r.id == "hands"), None)
+    if hands is not None and m.demands.get("hands") and hands.capacity > 1:
+        most = model.new_int_var(1, hands.capacity, "hands at once")
+        demands = m.demands["hands"]
+        model.add_cumulative([i for i, _ in demands], [a for _, a in demands], most)
+        wishes.append(50 * most)
+    due = max((c.due for c in problem.courses), default=0)
+    if problem.late_ends:
+        wishes.extend(due - m.start[t.id] for t in problem.tasks)
+    model.minimize(sum(wishes) if wishes else 0)

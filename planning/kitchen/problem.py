@@ -1,0 +1,412 @@
+"""From a potluck's dishes and kitchen to a plain scheduling problem, in slots of five minutes.
+
+Slots count from `Frame.origin`; serving time lies on a slot, so every time told to people is a
+whole number of five-minute steps before it.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, field
+from datetime import UTC, datetime, time, timedelta
+from itertools import pairwise
+
+from planning.kitchen.core import Course, Dish, Hold, Lag, Mode, Problem, Resource, Task, Touch
+from planning.kitchen.steps import (
+    HEATING,
+    HOLD_F,
+    KEEP_WARM,
+    MICROWAVE,
+    OVEN,
+    SLOW,
+    STOVE,
+    Checked,
+    draw,
+    usable_watts,
+)
+from planning.potluck import HeatStep, Kitchen, Potluck, SlowCooker
+
+SLOT_MIN = 5
+TOLERANCE_F = 25
+"""OVEN-14: how far an oven may be set from a dish's own temperature; nothing for a dish that must not be moved."""
+
+ANY_OVEN_F = (170, 500)
+USUAL_OVEN_F = 350
+"""Set for a dish whose cook gave no temperature; common practice, no source."""
+
+WARM_OVEN_F = 200
+"""HOLD-10: an oven at 200-250 °F holds hot dishes."""
+
+PREHEAT_MIN = 15
+OFF_HEAT_MIN = 30
+COOLER_OFF_HEAT_MIN = 120
+LATE_WEIGHT, UNSAFE_WEIGHT = 1_000, 10_000
+BETWEEN_HEATS_MIN = 30
+"""Heating that has begun goes on without a longer break (COOK-38: never cook partly to finish later)."""
+
+
+@dataclass(frozen=True)
+class Frame:
+    """The grid: slot 0 is `origin` (UTC), serving is at slot `due`, people are up from slot `wake`."""
+
+    origin: datetime
+    due: int
+    wake: int
+    now: int
+
+    def slot_up(self, instant: datetime) -> int:
+        """The first slot that begins at or after the instant, never below 0."""
+        return max(0, math.ceil((instant - self.origin).total_seconds() / 60 / SLOT_MIN))
+
+    def slot_down(self, instant: datetime) -> int:
+        return math.floor((instant - self.origin).total_seconds() / 60 / SLOT_MIN)
+
+    def instant(self, slot: int) -> datetime:
+        return self.origin + timedelta(minutes=slot * SLOT_MIN)
+
+
+@dataclass(frozen=True)
+class Link:
+    """Which steps a task stands for (more than one where they run on in the same place)."""
+
+    promise: str
+    steps: tuple[int, ...]
+
+
+@dataclass(frozen=True)
+class KitchenProblem:
+    problem: Problem
+    frame: Frame
+    links: dict[str, Link]
+    checked: dict[str, Checked]
+    units: tuple[tuple[SlowCooker, tuple[int, ...]], ...]
+    """Slow cookers alike: one of them and the numbers of all."""
+    places: dict[tuple[str, int], tuple[str | None, int | None]]
+    """(task or "hold:promise", mode) -> (appliance group, circuit)."""
+
+
+@dataclass
+class _Parts:
+    """What one promise adds."""
+
+    tasks: list[Task] = field(default_factory=list)
+    lags: list[Lag] = field(default_factory=list)
+    links: dict[str, Link] = field(default_factory=dict)
+    places: dict[tuple[str, int], tuple[str | None, int | None]] = field(default_factory=dict)
+
+
+def slots(minutes: float) -> int:
+    """Whole slots that hold the minutes."""
+    return max(0, math.ceil(minutes / SLOT_MIN - 1e-9))
+
+
+def adjusted_minutes(minutes: float, recipe_f: float, set_f: float) -> int:
+    """Minutes at another setting: minutes x recipe / set, rounded up (OVEN-16, the linear rule; an estimate).
+
+    >>> adjusted_minutes(40, 375, 350)
+    43
+    """
+    return max(1, math.ceil(minutes * recipe_f / set_f - 1e-9))
+
+
+def wake_up(potluck: Potluck) -> datetime:
+    """The last time people got up before serving (UTC)."""
+    try:
+        up = time.fromisoformat(potluck.kitchen.awake[0])
+    except (ValueError, IndexError):
+        up = time(7, 0)
+    local = potluck.local(potluck.starts_at)
+    day = local.date()
+    at = datetime.combine(day, up, potluck.zone).replace(fold=0).astimezone(UTC)
+    if at >= potluck.starts_at:
+        at = datetime.combine(day - timedelta(days=1), up, potluck.zone).replace(fold=0).astimezone(UTC)
+    return at
+
+
+def make(potluck: Potluck, checked: Iterable[Checked], now: datetime) -> KitchenProblem:
+    """The whole problem. Every dish is a course of its own: one that is late does not hold up the others."""
+    dishes = tuple(checked)
+    kitchen = potluck.kitchen
+    longest = max((sum(slots(s.minutes) for s in c.steps) for c in dishes), default=0)
+    wake = wake_up(potluck)
+    back = math.ceil((potluck.starts_at - wake).total_seconds() / 60 / SLOT_MIN)
+    days = min(21, max(0, math.ceil((longest - back) * SLOT_MIN / 1440)) + 1) if longest > back else 0
+    due = back + days * (1440 // SLOT_MIN)
+    origin = potluck.starts_at - timedelta(minutes=due * SLOT_MIN)
+    frame = Frame(origin, due, due - back, 0)
+    frame = Frame(origin, due, due - back, frame.slot_up(now))
+    set_points = _set_points(dishes)
+    units = _alike(kitchen)
+    parts = _Parts()
+    made: list[Dish] = []
+    courses: list[Course] = []
+    for one in dishes:
+        dish = _add_dish(potluck, frame, one, parts, set_points, units)
+        made.append(dish)
+        courses.append(Course(dish.course, due, LATE_WEIGHT))
+    work = sum(max((m.duration for m in t.modes), default=0) + 8 for t in parts.tasks)
+    horizon = max(due, frame.now, max((w[0] for t in parts.tasks for w in t.windows or ()), default=0)) + work + 24
+    tasks = tuple(_clip(t, horizon) for t in parts.tasks)
+    problem = Problem(tasks, tuple(parts.lags), tuple(_resources(kitchen, units)), tuple(courses), tuple(made),
+                      horizon, SLOT_MIN)  # fmt: skip
+    return KitchenProblem(problem, frame, parts.links, {c.promise.id: c for c in dishes}, units, parts.places)
+
+
+def _clip(task: Task, horizon: int) -> Task:
+    """Open windows end at the horizon."""
+    windows = tuple((lo, min(hi, horizon)) for lo, hi in task.windows or ((0, horizon),) if lo <= horizon)
+    return Task(task.id, task.modes, windows, task.latest_end, task.touches)
+
+
+def _resources(kitchen: Kitchen, units: tuple[tuple[SlowCooker, tuple[int, ...]], ...]) -> Iterator[Resource]:
+    for number, oven in enumerate(kitchen.ovens):
+        yield Resource(f"pans:{number}", max(0, oven.racks * oven.pans_per_rack))
+    yield Resource("burner", max(0, kitchen.burners))
+    yield Resource("grill", max(0, kitchen.grills))
+    yield Resource("hands", max(0, kitchen.cooks))
+    for number, (_, alike) in enumerate(units):
+        yield Resource(f"slow:{number}", len(alike))
+    for number in range(len(kitchen.microwaves)):
+        yield Resource(f"microwave:{number}", 1)
+    for number, circuit in enumerate(kitchen.circuits):
+        yield Resource(f"watts:{number}", usable_watts(circuit.amps, circuit.volts))
+        yield Resource(f"outlets:{number}", max(0, circuit.outlets))
+
+
+def _alike(kitchen: Kitchen) -> tuple[tuple[SlowCooker, tuple[int, ...]], ...]:
+    groups: dict[tuple[float, int], list[int]] = {}
+    for number, cooker in enumerate(kitchen.slow_cookers):
+        groups.setdefault((cooker.quarts, cooker.watts), []).append(number)
+    return tuple((kitchen.slow_cookers[g[0]], tuple(g)) for g in groups.values())
+
+
+def _set_points(dishes: Iterable[Checked]) -> tuple[int, ...]:
+    """Settings worth having: each dish's own, and 25 °F above or below it.
+
+    The highest lower end of ranges that meet is one of these, so no sharing is lost by the choice.
+    """
+    own = {round(s.temp_f) for c in dishes for s in c.steps if s.kind == OVEN and s.at == "venue" and s.temp_f}
+    return tuple(sorted(own | {t - TOLERANCE_F for t in own} | {t + TOLERANCE_F for t in own if len(own) > 1}))
+
+
+def _groups(steps: tuple[HeatStep, ...]) -> list[tuple[int, ...]]:
+    """Steps that run on in the same place without a break: one oven at one temperature, a slow cooker kept warm."""
+    groups: list[list[int]] = []
+    for number, step in enumerate(steps):
+        if groups:
+            last = steps[groups[-1][-1]]
+            same = step.at == last.at and step.own_appliance == last.own_appliance
+            if same and step.kind == last.kind == OVEN and step.temp_f == last.temp_f:
+                groups[-1].append(number)
+                continue
+            if same and last.kind in SLOW and step.kind in (KEEP_WARM, *SLOW):
+                groups[-1].append(number)
+                continue
+        groups.append([number])
+    return [tuple(g) for g in groups]
+
+
+def _add_dish(potluck: Potluck, frame: Frame, one: Checked, parts: _Parts, set_points: tuple[int, ...],
+              units: tuple[tuple[SlowCooker, tuple[int, ...]], ...]) -> Dish:  # fmt: skip
+    promise, steps = one.promise, one.steps
+    guest = potluck.guest(promise.guest)
+    travel = slots(min(guest.travel_min, 1440)) if guest is not None and guest.travel_min > 0 else 0
+    arrival = frame.slot_up(promise.arrives_at) if promise.arrives_at is not None else 0
+    total = sum(slots(s.minutes) for s in steps)
+    groups = _groups(steps)
+    early_until = _early_steps(one, total > frame.due - max(frame.wake, frame.now))
+    ids: list[str] = []
+    for group in groups:
+        task_id = f"{promise.id}#{group[0]}"
+        first = steps[group[0]]
+        away = first.at == "home" or first.kind == "transport"
+        modes, places = _modes(potluck.kitchen, [steps[n] for n in group], set_points, units)
+        low = max(frame.now, 0 if away else arrival)
+        if first.kind in (OVEN, KEEP_WARM) and not away and any(m.oven for m in modes):
+            low = max(low, max(frame.now, frame.wake) + slots(PREHEAT_MIN))
+        windows = tuple(_windows(potluck, frame, low, early=group[-1] <= early_until))
+        latest = None
+        if away and promise.arrives_at is not None:
+            later_home = any(s.kind == "transport" for s in steps[group[-1] + 1 :])
+            latest = arrival if first.kind == "transport" or later_home else arrival - travel
+            # An arrival that cannot be kept is left to the search for conflicts, not to an empty model.
+            earliest = windows[0][0] + sum(slots(s.minutes) for s in steps[: group[-1] + 1])
+            latest = latest if latest >= earliest else None
+        touches = _touches(potluck.kitchen, [steps[n] for n in group])
+        parts.tasks.append(Task(task_id, modes, windows, latest, touches))
+        parts.links[task_id] = Link(promise.id, group)
+        parts.places.update({(task_id, n): place for n, place in enumerate(places)})
+        ids.append(task_id)
+    for (before, group), (after, next_group) in pairwise(zip(ids, groups, strict=True)):
+        parts.lags.append(_lag(before, after, steps[group[-1]], steps[next_group[0]], travel))
+    heats = [i for i, g in enumerate(groups) if any(_keeps_hot(steps[n]) for n in g)]
+    off = ids[heats[-1]] if heats else ids[-1]
+    return Dish(promise.id, ids[-1], f"c:{promise.id}", wait_weight=1 if one.hot else 0,
+                limit_min=OFF_HEAT_MIN if one.hot else None, unsafe_weight=UNSAFE_WEIGHT, off_heat=off,
+                hold=_hold(potluck.kitchen, one, groups, parts, off, units))  # fmt: skip
+
+
+def _keeps_hot(step: HeatStep) -> bool:
+    return step.kind in HEATING or (step.kind == KEEP_WARM and (step.temp_f is None or step.temp_f >= HOLD_F))
+
+
+def _lag(before: str, after: str, first: HeatStep, then: HeatStep, travel: int) -> Lag:
+    least = travel if first.at == "home" and then.at == "venue" and "transport" not in (first.kind, then.kind) else 0
+    most: int | None = None
+    if then.kind in ("rest", KEEP_WARM) or (then.kind == "transport" and first.kind in HEATING):
+        most = least
+    elif first.kind in HEATING and then.kind in HEATING and least == 0:
+        most = slots(BETWEEN_HEATS_MIN)
+    return Lag(before, after, least, most)
+
+
+def _early_steps(one: Checked, too_long: bool) -> int:
+    """The number of the last step that may be done on an earlier day; -1 for none.
+
+    Thawing and chilling, and what comes before them, may. So may the whole of a dish that is not
+    served hot and does not fit into the day.
+    """
+    cold = [n for n, s in enumerate(one.steps) if s.kind in ("thaw", "chill")]
+    if too_long and not one.hot:
+        return len(one.steps)
+    return cold[-1] if cold and too_long else -1
+
+
+def _windows(potluck: Potluck, frame: Frame, low: int, *, early: bool) -> Iterator[tuple[int, int]]:
+    """When a step may start: from waking on the day, and for early steps in the waking hours of days before."""
+    if early:
+        begin, end = potluck.kitchen.awake
+        try:
+            up, down = time.fromisoformat(begin), time.fromisoformat(end)
+        except ValueError:
+            up, down = time(7, 0), time(22, 0)
+        wake_day = potluck.local(frame.instant(frame.wake)).date()
+        for back in range(21, 0, -1):
+            day = wake_day - timedelta(days=back)
+            lo = frame.slot_up(datetime.combine(day, up, potluck.zone).astimezone(UTC))
+            hi = frame.slot_down(datetime.combine(day, down, potluck.zone).astimezone(UTC))
+            if hi >= max(lo, low) and hi < frame.wake:
+                yield max(lo, low), hi
+    yield max(low, frame.wake), 1 << 20
+
+
+def _touches(kitchen: Kitchen, steps: list[HeatStep]) -> tuple[Touch, ...]:
+    """Hands: all of a preparation, and the first `hands_min` of any other step. Nobody else's hands at home."""
+    found: list[Touch] = []
+    offset = 0
+    for step in steps:
+        busy = step.minutes if step.kind == "prep" else step.hands_min
+        if step.at == "venue" and step.kind != "transport" and busy > 0:
+            found.append(Touch("hands", offset, slots(busy)))
+        offset += slots(step.minutes)
+    return tuple(found)
+
+
+def _modes(kitchen: Kitchen, steps: list[HeatStep], set_points: tuple[int, ...],
+           units: tuple[tuple[SlowCooker, tuple[int, ...]], ...],
+           ) -> tuple[tuple[Mode, ...], list[tuple[str | None, int | None]]]:  # fmt: skip
+    """The ways to do these steps (one group) in this kitchen, and the place of each."""
+    first = steps[0]
+    length = sum(slots(s.minutes) for s in steps)
+    spare = slots(steps[-1].minutes) * SLOT_MIN - math.ceil(steps[-1].minutes)
+    if first.at == "home":
+        return (Mode(length, spare_min=spare),), [("home" if first.kind in (*HEATING, KEEP_WARM) else None, None)]
+    if first.own_appliance and first.kind in (OVEN, STOVE, *SLOW, MICROWAVE, KEEP_WARM):
+        plugged = list(_plugs(kitchen, max(draw(kitchen, s) for s in steps)))
+        return (tuple(Mode(length, uses, spare_min=spare) for uses, _ in plugged),
+                [(f"own:{first.kind}", circuit) for _, circuit in plugged])  # fmt: skip
+    if first.kind == OVEN or (first.kind == KEEP_WARM and kitchen.ovens and not (units and first.temp_f is None)):
+        return _oven_modes(kitchen, steps, set_points)
+    modes: list[Mode] = []
+    places: list[tuple[str | None, int | None]] = []
+    if first.kind in SLOW or first.kind == KEEP_WARM:
+        for number, (cooker, _) in enumerate(units):
+            watts = first.watts if first.watts is not None else cooker.watts
+            for uses, circuit in _plugs(kitchen, watts):
+                modes.append(Mode(length, ((f"slow:{number}", 1), *uses), spare_min=spare))
+                places.append((f"slow:{number}", circuit))
+    elif first.kind == MICROWAVE:
+        for number, microwave in enumerate(kitchen.microwaves):
+            watts = first.watts if first.watts is not None else microwave.watts
+            for uses, circuit in _plugs(kitchen, watts):
+                modes.append(Mode(length, ((f"microwave:{number}", 1), *uses), spare_min=spare))
+                places.append((f"microwave:{number}", circuit))
+    elif first.kind == STOVE:
+        return (Mode(length, (("burner", 1),), spare_min=spare),), [("burner", None)]
+    elif first.kind == "grill" and not first.own_appliance:
+        return (Mode(length, (("grill", 1),), spare_min=spare),), [("grill", None)]
+    else:
+        return (Mode(length, spare_min=spare),), [("own:grill" if first.kind == "grill" else None, None)]
+    return tuple(modes), places
+
+
+def _plugs(kitchen: Kitchen, watts: int) -> Iterator[tuple[tuple[tuple[str, int], ...], int]]:
+    """Circuits that can carry the watts."""
+    for number, circuit in enumerate(kitchen.circuits):
+        if circuit.outlets > 0 and watts <= usable_watts(circuit.amps, circuit.volts):
+            yield ((f"watts:{number}", watts), (f"outlets:{number}", 1)), number
+
+
+def _oven_modes(kitchen: Kitchen, steps: list[HeatStep], set_points: tuple[int, ...],
+                ) -> tuple[tuple[Mode, ...], list[tuple[str | None, int | None]]]:  # fmt: skip
+    """One mode for each oven that holds the pans and each set-point within 25 °F, its time adjusted."""
+    first = steps[0]
+    pans = max(s.pans for s in steps)
+    if first.kind == KEEP_WARM:
+        settings = [round(first.temp_f) if first.temp_f is not None else WARM_OVEN_F]
+    elif first.temp_f is None:
+        settings = list(set_points) or [USUAL_OVEN_F]
+    else:
+        own = round(first.temp_f)
+        away = TOLERANCE_F if all(s.movable for s in steps) else 0
+        settings = [t for t in set_points if abs(t - first.temp_f) <= away] or [own]
+        settings.sort(key=lambda t: (abs(t - own), t))
+    modes: list[Mode] = []
+    places: list[tuple[str | None, int | None]] = []
+    for setting in settings:
+        minutes = sum(step_minutes(s, setting) for s in steps)
+        for number, oven in enumerate(kitchen.ovens):
+            if oven.racks * oven.pans_per_rack >= pans:
+                spare = slots(minutes) * SLOT_MIN - minutes
+                modes.append(
+                    Mode(slots(minutes), ((f"pans:{number}", pans),), f"oven:{number}", setting, setting, spare)
+                )
+                places.append((f"oven:{number}", None))
+    return tuple(modes), places
+
+
+def step_minutes(step: HeatStep, set_f: float | None) -> int:
+    """How long the step takes with the oven at `set_f`."""
+    if step.kind == OVEN and step.temp_f and set_f and abs(step.temp_f - set_f) >= 1:
+        return adjusted_minutes(step.minutes, step.temp_f, set_f)
+    return math.ceil(step.minutes)
+
+
+def _hold(kitchen: Kitchen, one: Checked, groups: list[tuple[int, ...]], parts: _Parts, off: str,
+          units: tuple[tuple[SlowCooker, tuple[int, ...]], ...]) -> Hold | None:  # fmt: skip
+    """Ways to keep a hot dish at 140 °F or more until serving, where its last step is the heat itself."""
+    steps = one.steps
+    last = steps[groups[-1][-1]]
+    if not one.hot or last.at != "venue" or last.kind not in (*HEATING, KEEP_WARM):
+        return None
+    task = next(t for t in parts.tasks if t.id == off)
+    modes: list[tuple[Mode, int | None]] = []
+    key = f"hold:{one.promise.id}"
+    if last.kind in SLOW or (last.kind == KEEP_WARM and not task.modes[0].oven):
+        for number, mode in enumerate(task.modes):
+            parts.places[key, len(modes)] = parts.places[off, number]
+            modes.append((Mode(0, mode.uses), number))
+    elif last.kind == STOVE and not last.own_appliance:
+        for number, (cooker, _) in enumerate(units):
+            for uses, circuit in _plugs(kitchen, cooker.watts):
+                parts.places[key, len(modes)] = (f"slow:{number}", circuit)
+                modes.append((Mode(0, ((f"slow:{number}", 1), *uses)), None))
+    elif last.kind == OVEN and not last.own_appliance and len(kitchen.ovens) > 1:
+        for number, oven in enumerate(kitchen.ovens):
+            if oven.racks * oven.pans_per_rack >= last.pans:
+                parts.places[key, len(modes)] = (f"oven:{number}", None)
+                modes.append(
+                    (Mode(0, ((f"pans:{number}", last.pans),), f"oven:{number}", WARM_OVEN_F, WARM_OVEN_F), None)
+                )
+    return Hold(off, tuple(modes), limit_min=None) if modes else None

@@ -1,0 +1,238 @@
+"""A promise's steps, checked: what cannot be is said once, and what stands goes on to be planned."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, replace
+
+from planning.kitchen.result import Conflict, Fix
+from planning.potluck import HeatStep, Kitchen, Potluck, Promise, Say
+
+OVEN, STOVE, MICROWAVE, GRILL, KEEP_WARM = "oven", "stove", "microwave", "grill", "keep-warm"
+SLOW = ("slow-cooker-low", "slow-cooker-high")
+HEATING = (OVEN, STOVE, *SLOW, MICROWAVE, GRILL)
+PASSIVE = ("rest", "chill", "thaw", "transport", "serve")
+KINDS = (*HEATING, KEEP_WARM, "prep", *PASSIVE)
+
+HOLD_F = 140.0
+"""HOLD-06: hot food is held at this temperature or above (USDA FSIS, Cooking for Groups)."""
+
+OVEN_MOST_F, OVEN_LEAST_F = 550.0, 170.0
+"""The dial of a domestic oven; common practice, no source."""
+
+CELSIUS_LIKELY_F = 250.0
+"""Below this, a short bake was probably written in °C; common practice, no source."""
+
+LONGEST_MIN = 7 * 24 * 60
+HEAVIEST_LB = 24.0
+"""The USDA roasting timetable for turkeys ends here (COOK-35)."""
+
+SURE = 0.8
+"""How sure the catalogue must be of a dish's name before its usual steps are planned."""
+
+HOT_CATEGORIES = ("main", "side", "starter")
+
+
+@dataclass(frozen=True)
+class Checked:
+    """The steps of one promise that can be planned. `hot`: it is meant to be served hot."""
+
+    promise: Promise
+    steps: tuple[HeatStep, ...]
+    hot: bool
+    source: str = "cook"
+
+
+def say_conflict(
+    promises: tuple[str, ...],
+    rule: str,
+    fix: str,
+    facts: Mapping[str, object] | None = None,
+    *,
+    fix_min: int = 0,
+    **more: object,
+) -> Conflict:
+    """A conflict and its fix, worded under keys made of `rule` and `fix`, with the same facts."""
+    told = {**(facts or {}), **more}
+    return Conflict(promises, rule, Say(f"kitchen-{rule}", told), Fix(fix, fix_min, None, Say(f"fix-{fix}", told)))
+
+
+def check(potluck: Potluck) -> tuple[tuple[Checked, ...], tuple[Conflict, ...]]:
+    """Every promise with steps to plan, and one conflict for each fault found. A faulty dish is left out."""
+    good: list[Checked] = []
+    conflicts: list[Conflict] = []
+    for promise in potluck.promises:
+        steps, source = steps_of(promise)
+        if not steps and promise.frozen_lb is None:
+            continue
+        faults = list(_faults(potluck, promise, steps))
+        conflicts.extend(faults)
+        if not steps or any(f.rule != "frozen-weight" for f in faults):
+            continue
+        good.append(Checked(promise, tuple(_clean(s) for s in steps), is_hot(promise, steps), source))
+    return tuple(good), tuple(conflicts)
+
+
+def steps_of(promise: Promise) -> tuple[tuple[HeatStep, ...], str]:
+    """(steps, where they come from): the cook's own, else the catalogue's usual ones when they carry a source."""
+    if promise.heat is not None:
+        return promise.heat, "cook"
+    try:
+        from planning.dishes import lookup
+    except ImportError:
+        return (), ""
+    match = lookup(promise.dish)
+    dish = match.dish
+    if dish is None or match.confidence < SURE or dish.time_source in ("", "practice", "invented"):
+        return (), ""
+    return tuple(dish.known_heat), dish.time_source
+
+
+def is_hot(promise: Promise, steps: tuple[HeatStep, ...]) -> bool:
+    """Served hot: as the cook said; unsaid, when a main, side or starter is heated after the last chilling."""
+    heated = False
+    for step in steps:
+        heated = (heated or step.kind in HEATING) and step.kind != "chill"
+    if promise.serve is not None:
+        return promise.serve == "hot" and any(s.kind in (*HEATING, KEEP_WARM) for s in steps)
+    return heated and promise.category in HOT_CATEGORIES
+
+
+def _clean(step: HeatStep) -> HeatStep:
+    return replace(step, hands_min=max(0, min(step.hands_min, step.minutes)), pans=max(1, step.pans))
+
+
+def _bad(value: float | None) -> bool:
+    return value is not None and not math.isfinite(value)
+
+
+def _faults(potluck: Potluck, promise: Promise, steps: tuple[HeatStep, ...]) -> Iterator[Conflict]:
+    """At most one conflict a rule for this promise."""
+    kitchen, one, dish = potluck.kitchen, (promise.id,), promise.dish
+    if promise.frozen_lb is not None and (_bad(promise.frozen_lb) or promise.frozen_lb < 0):
+        yield say_conflict(one, "frozen-weight", "correct", dish=dish, lb=str(promise.frozen_lb))
+    elif promise.frozen_lb is not None and promise.frozen_lb > HEAVIEST_LB:
+        yield say_conflict(one, "frozen-weight", "smaller", dish=dish, lb=promise.frozen_lb, most=HEAVIEST_LB)
+    for number, step in enumerate(steps, start=1):
+        facts: dict[str, object] = {"dish": dish, "number": number, "kind": step.kind}
+        if step.kind not in KINDS:
+            yield say_conflict(one, "unknown-kind", "correct", facts)
+            return
+        if _bad(step.minutes) or step.minutes <= 0 or step.minutes > LONGEST_MIN:
+            yield say_conflict(one, "minutes", "correct", facts, minutes=_plain(step.minutes))
+            return
+        if step.at not in ("venue", "home"):
+            yield say_conflict(one, "unknown-place", "correct", facts, at=step.at)
+            return
+        if fault := _temperature_fault(one, step, facts):
+            yield fault
+            return
+    yield from _order_faults(promise, steps)
+    yield from _equipment_faults(kitchen, promise, steps)
+
+
+def _plain(value: float) -> object:
+    return value if math.isfinite(value) else str(value)
+
+
+def _temperature_fault(one: tuple[str, ...], step: HeatStep, facts: dict[str, object]) -> Conflict | None:
+    temp = step.temp_f
+    if temp is None:
+        return None
+    if not math.isfinite(temp):
+        return say_conflict(one, "temperature", "correct", facts, temp=str(temp))
+    if step.kind == OVEN and temp > OVEN_MOST_F:
+        likely = next((round(temp / d) for d in (10, 100) if OVEN_LEAST_F <= temp / d <= OVEN_MOST_F), 0)
+        return say_conflict(one, "temperature-typo", "temperature" if likely else "correct", facts,
+                            temp=round(temp), likely=likely)  # fmt: skip
+    if step.kind == OVEN and temp < CELSIUS_LIKELY_F and (temp < OVEN_LEAST_F or step.minutes < 90):
+        likely = round(temp * 9 / 5 + 32)
+        if temp >= 100 and 200 <= likely <= OVEN_MOST_F:
+            return say_conflict(one, "celsius", "temperature", facts, temp=round(temp), likely=likely)
+        if temp < OVEN_LEAST_F:
+            return say_conflict(one, "temperature", "correct", facts, temp=round(temp))
+    if step.kind == KEEP_WARM and temp < HOLD_F:
+        return say_conflict(one, "hold-too-cool", "hold-hotter", facts, temp=round(temp), least=round(HOLD_F))
+    if not -40 <= temp <= 1000:
+        return say_conflict(one, "temperature", "correct", facts, temp=round(temp))
+    return None
+
+
+def _order_faults(promise: Promise, steps: tuple[HeatStep, ...]) -> Iterator[Conflict]:
+    """Work at home after work at the venue, or a thaw after the heat, cannot be meant."""
+    venue = next((i for i, s in enumerate(steps) if s.at == "venue" and s.kind != "transport"), None)
+    if venue is not None and any(s.at == "home" for s in steps[venue + 1 :]):
+        yield say_conflict((promise.id,), "home-after-venue", "correct", dish=promise.dish)
+    heat = next((i for i, s in enumerate(steps) if s.kind in HEATING), None)
+    if heat is not None and any(s.kind == "thaw" for s in steps[heat + 1 :]):
+        yield say_conflict((promise.id,), "thaw-after-heat", "correct", dish=promise.dish)
+
+
+def _equipment_faults(kitchen: Kitchen, promise: Promise, steps: tuple[HeatStep, ...]) -> Iterator[Conflict]:
+    """What the venue does not have at all."""
+    one, seen = (promise.id,), set()
+    for step in steps:
+        if step.at != "venue" or step.kind in seen:
+            continue
+        facts: dict[str, object] = {"dish": promise.dish, "minutes": step.minutes}
+        fault: Conflict | None = None
+        if step.own_appliance:
+            fault = _power_fault(kitchen, one, step, facts)
+        elif step.kind == OVEN:
+            most = max((o.racks * o.pans_per_rack for o in kitchen.ovens), default=0)
+            if most <= 0:
+                fault = say_conflict(one, "no-oven", "cook-ahead", facts)
+            elif step.pans > most:
+                fault = say_conflict(one, "too-many-pans", "split", facts, pans=step.pans, most=most)
+        elif step.kind == STOVE and kitchen.burners <= 0:
+            fault = say_conflict(one, "no-burner", "cook-ahead", facts)
+        elif step.kind == GRILL and kitchen.grills <= 0:
+            fault = say_conflict(one, "no-grill", "cook-ahead", facts)
+        elif step.kind in SLOW:
+            fault = (_power_fault(kitchen, one, step, facts) if kitchen.slow_cookers
+                     else say_conflict(one, "no-slow-cooker", "borrow-slow-cooker", facts))  # fmt: skip
+        elif step.kind == MICROWAVE:
+            fault = (_power_fault(kitchen, one, step, facts) if kitchen.microwaves
+                     else say_conflict(one, "no-microwave", "cook-ahead", facts))  # fmt: skip
+        elif step.kind == "prep" and kitchen.cooks <= 0:
+            fault = say_conflict(one, "no-hands", "cook-ahead", facts)
+        elif step.kind == KEEP_WARM and not kitchen.slow_cookers and not any(
+            o.racks * o.pans_per_rack >= step.pans for o in kitchen.ovens
+        ):  # fmt: skip
+            fault = say_conflict(one, "nothing-to-hold-in", "borrow-slow-cooker", facts)
+        if fault is None and step.hands_min > 0 and kitchen.cooks <= 0:
+            fault = say_conflict(one, "no-hands", "cook-ahead", facts)
+        if fault is not None:
+            seen.add(step.kind)
+            yield fault
+
+
+def usable_watts(amps: float, volts: float) -> int:
+    """80 % of a circuit, for everything plugged in at service (ELEC-03, ELEC-04): 15 A at 120 V gives 1440 W."""
+    return max(0, math.floor(0.8 * amps * volts + 1e-9)) if math.isfinite(amps * volts) else 0
+
+
+def draw(kitchen: Kitchen, step: HeatStep) -> int:
+    """Watts: the step's own figure, else the appliance's nameplate, else the table's (APPL-04, APPL-21, APPL-14)."""
+    if step.watts is not None:
+        return max(0, step.watts)
+    if step.kind in SLOW:
+        return min((c.watts for c in kitchen.slow_cookers), default=250) if not step.own_appliance else 250
+    if step.kind == MICROWAVE:
+        return min((m.watts for m in kitchen.microwaves), default=1200) if not step.own_appliance else 1200
+    return {OVEN: 1200, STOVE: 1150, KEEP_WARM: 250}.get(step.kind, 0)
+
+
+def _power_fault(kitchen: Kitchen, one: tuple[str, ...], step: HeatStep, facts: dict[str, object]) -> Conflict | None:
+    if step.own_appliance and step.kind not in (OVEN, STOVE, *SLOW, MICROWAVE, KEEP_WARM):
+        return None
+    if step.watts is not None and step.watts < 0:
+        return say_conflict(one, "watts", "correct", facts, watts=step.watts)
+    with_outlets = [c for c in kitchen.circuits if c.outlets > 0]
+    if not with_outlets:
+        return say_conflict(one, "no-outlet", "cook-ahead", facts)
+    watts, most = draw(kitchen, step), max(usable_watts(c.amps, c.volts) for c in with_outlets)
+    if watts > most:
+        return say_conflict(one, "too-much-power", "cook-ahead", facts, watts=watts, most=most)
+    return None
