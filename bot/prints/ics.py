@@ -25,8 +25,14 @@ class Reminder(Protocol):
 
 
 def calendar_bytes(
-    potluck: Potluck, reminders: Iterable[Reminder], guest: Guest | None, write: Writer, stamp: datetime,
-    *, sequence: int = 0, link: str | None = None,
+    potluck: Potluck,
+    reminders: Iterable[Reminder],
+    guest: Guest | None,
+    write: Writer,
+    stamp: datetime,
+    *,
+    sequence: int = 0,
+    link: str | None = None,
 ) -> bytes:
     calendar = Calendar()
     calendar.add("prodid", "-//tureen//potluck//EN")

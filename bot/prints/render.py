@@ -66,7 +66,7 @@ def _clean(value: Any) -> Any:
 
 def _drawable(char: str) -> bool:
     point = ord(char)
-    return not (point < 0x20 or 0x7F <= point < 0xA0 or 0xD800 <= point <= 0xDFFF or 0xFFFE <= point & 0xFFFF)
+    return not (point < 0x20 or 0x7F <= point < 0xA0 or 0xD800 <= point <= 0xDFFF or point & 0xFFFF >= 0xFFFE)
 
 
 def picture(template: str, data: Mapping[str, Any], lang: str) -> bytes:
@@ -88,6 +88,4 @@ def vector(template: str, data: Mapping[str, Any], lang: str) -> bytes:
 def paper(template: str, data: Mapping[str, Any], lang: str) -> bytes:
     """PDF. The stamp in it is fixed, so that the same potluck gives the same bytes."""
     with _compiler() as compiler:
-        return compiler.compile(
-            input=_source(template), format="pdf", sys_inputs=_inputs(data, lang), timestamp=0
-        )
+        return compiler.compile(input=_source(template), format="pdf", sys_inputs=_inputs(data, lang), timestamp=0)

@@ -47,7 +47,9 @@ class Writer:
         return instant.replace(tzinfo=self.potluck.zone) if instant.tzinfo is None else self.potluck.local(instant)
 
     def time(self, instant: datetime | str) -> str:
-        return dates.format_time(self.local(instant).time(), format="short", locale=self.locale).replace("\u202f", "\u00a0")
+        return dates.format_time(self.local(instant).time(), format="short", locale=self.locale).replace(
+            "\u202f", "\u00a0"
+        )
 
     def day(self, instant: datetime | str) -> str:
         pattern = "EEEEdMMMM"

@@ -38,7 +38,8 @@ def shopping_data(potluck: Potluck, plan: Mapping[str, Any], write: Writer, link
         "sections": [{"title": write("section", section=s), "rows": sections[s]} for s in order],
         "empty": "" if sections else write("shopping-empty"),
         "total": write(
-            "shopping-total", total=write.listed(write.money({"amount": f"{v:.2f}", "currency": c}) for c, v in sums.items())
+            "shopping-total",
+            total=write.listed(write.money({"amount": f"{v:.2f}", "currency": c}) for c, v in sums.items()),
         )
         if sums
         else "",

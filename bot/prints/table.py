@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping, Sequence
 from typing import Any
 
@@ -22,9 +23,11 @@ def table_data(potluck: Potluck, plan: Plan, write: Writer, *, for_host: bool = 
     rows = {r["category"]: r for r in plan.get("menu") or ()}
     blocks = [b for c in CATEGORIES if (b := _block(c, rows.get(c), potluck, plan, write))]
     missing = [
-        write("short-line", category=write("category", category=r["category"]), count=_whole(r["short_servings"]))
+        write(
+            "short-line", category=write("category", category=r["category"]), count=_whole(_number(r, "short_servings"))
+        )
         for r in (rows[c] for c in CATEGORIES if c in rows)
-        if (r.get("short_servings") or 0) > 0
+        if _number(r, "short_servings") > 0
     ]
     columns, width = _shape(len(potluck.promises) + 2 * len(blocks))
     return {
@@ -84,8 +87,12 @@ def _block(
     lines = [_line(p, write) for p in promises]
     if category == "topping" and potluck.bar:
         lines += [
-            {"dish": t.name, "who": write.name(t.guest) if t.guest else write("nobody-yet"), "amount": "",
-             "open": not t.guest}
+            {
+                "dish": t.name,
+                "who": write.name(t.guest) if t.guest else write("nobody-yet"),
+                "amount": "",
+                "open": not t.guest,
+            }
             for t in potluck.bar.toppings
         ]
     target = _number(row, "target_servings")
@@ -104,7 +111,9 @@ def _block(
         "score": write("of-target", have=_whole(promised), target=_whole(target))
         if target > 0
         else (write("servings", count=_whole(promised)) if promised else ""),
-        "state": write("short-by", count=_whole(short)) if short > 0 else (_plenty(surplus, write) if target > 0 else ""),
+        "state": write("short-by", count=_whole(short))
+        if short > 0
+        else (_plenty(surplus, write) if target > 0 else ""),
         "short": short > 0,
         "lines": lines,
     }
@@ -184,9 +193,10 @@ def _who(potluck: Potluck, guest_id: str, need: str, write: Writer, for_host: bo
 
 
 def _number(row: Mapping[str, Any] | None, key: str) -> float:
-    return float((row or {}).get(key) or 0.0)
+    value = float((row or {}).get(key) or 0.0)
+    return value if math.isfinite(value) else 0.0
 
 
 def _whole(value: float) -> int:
     """Servings people read are whole; a part of one counts as one, as somebody has to bring it."""
-    return -int(-value // 1) if abs(value) < 1e15 else 0
+    return math.ceil(value - 1e-6)

@@ -13,12 +13,28 @@ from planning.potluck import CATEGORIES, Answer, Bar, Combo, Guest, HeatStep, Ne
 TEXTS = Path(__file__).parents[2] / "bot" / "texts" / "en" / "prints.ftl"
 START = datetime(2027, 9, 18, 22, 0, tzinfo=UTC)  # 5 pm in Chicago
 NAMES = (
-    "Inés Łukasiewicz", "Ravi", "Ελένη Παπαδοπούλου", "Юлия Щукина", "فاطمة الزهراء", "שרה כהן",
-    "अनुष्का क्षेत्री", "王小明", "Tom 👩‍🌾", "Mei", "김민수", "Bea",
+    "Inés Łukasiewicz",
+    "Ravi",
+    "Ελένη Παπαδοπούλου",
+    "Юлия Щукина",
+    "فاطمة الزهراء",
+    "שרה כהן",
+    "अनुष्का क्षेत्री",
+    "王小明",
+    "Tom 👩‍🌾",
+    "Mei",
+    "김민수",
+    "Bea",
 )
 DISHES = (
-    ("Bean chilli", "main"), ("Roast squash", "side"), ("Cabbage slaw", "salad"), ("Onion dip", "starter"),
-    ("Soda bread", "bread"), ("Plum crumble", "dessert"), ("Apple juice", "drink"), ("Paper plates", "supplies"),
+    ("Bean chilli", "main"),
+    ("Roast squash", "side"),
+    ("Cabbage slaw", "salad"),
+    ("Onion dip", "starter"),
+    ("Soda bread", "bread"),
+    ("Plum crumble", "dessert"),
+    ("Apple juice", "drink"),
+    ("Paper plates", "supplies"),
 )
 
 
@@ -45,16 +61,23 @@ def a_guest(number: int, **changes: Any) -> Guest:
 def a_promise(number: int, **changes: Any) -> Promise:
     dish, category = DISHES[number % len(DISHES)]
     facts: dict[str, Any] = {
-        "id": f"p{number}", "guest": f"g{number}", "dish": dish if number < len(DISHES) else f"{dish} {number}",
-        "category": category, "servings": 8 + number % 5,
+        "id": f"p{number}",
+        "guest": f"g{number}",
+        "dish": dish if number < len(DISHES) else f"{dish} {number}",
+        "category": category,
+        "servings": 8 + number % 5,
     }
     return Promise(**{**facts, **changes})
 
 
 def a_potluck(promises: int = 5, **changes: Any) -> Potluck:
     facts: dict[str, Any] = {
-        "id": "k7", "title": "Harvest supper at the plots", "starts_at": START, "timezone": "America/Chicago",
-        "host": "g0", "place": "The old seed shed",
+        "id": "k7",
+        "title": "Harvest supper at the plots",
+        "starts_at": START,
+        "timezone": "America/Chicago",
+        "host": "g0",
+        "place": "The old seed shed",
         "guests": tuple(a_guest(n) for n in range(max(promises, 3))),
         "promises": tuple(a_promise(n) for n in range(promises)),
     }
@@ -91,20 +114,35 @@ def a_plan(potluck: Potluck, **changes: Any) -> dict[str, Any]:
             target = 0.0
         menu.append(
             {
-                "category": category, "target_servings": target, "target_dishes": 2, "promised_servings": have,
-                "promised_dishes": len(promised), "short_servings": max(0.0, target - have),
-                "short_dishes": 1 if have < target else 0, "surplus_servings": max(0.0, have - target),
+                "category": category,
+                "target_servings": target,
+                "target_dishes": 2,
+                "promised_servings": have,
+                "promised_dishes": len(promised),
+                "short_servings": max(0.0, target - have),
+                "short_dishes": 1 if have < target else 0,
+                "surplus_servings": max(0.0, have - target),
             }
         )
     ids = [p.id for p in potluck.promises]
     diets = [
-        {"guest": g.id, "need": n.need, "category": None, "safe_promises": ids[2:], "ask_first": ids[1:2],
-         "short": n.need == "vegetarian"}
-        for g in potluck.guests for n in g.all_needs()
+        {
+            "guest": g.id,
+            "need": n.need,
+            "category": None,
+            "safe_promises": ids[2:],
+            "ask_first": ids[1:2],
+            "short": n.need == "vegetarian",
+        }
+        for g in potluck.guests
+        for n in g.all_needs()
     ]
     plan = {
         "headcount": {"expected": 24.2, "low": 20, "high": 27, "at_service_level": 27, "eaters": 25.5},
-        "menu": menu, "diets": diets, "portions": [], "asks": [],
+        "menu": menu,
+        "diets": diets,
+        "portions": [],
+        "asks": [],
         "bar": {
             "combos": [
                 {"name": "The Plotholder", "possible": True, "missing": []},
@@ -112,20 +150,52 @@ def a_plan(potluck: Potluck, **changes: Any) -> dict[str, Any]:
             ],
             "next_toppings": [{"topping": "sour cream", "opens": ["Chilli Night"]}],
             "amounts": [
-                {"topping": "grated cheddar", "total": {"value": 1.6, "unit": "lb"}, "buy": {"value": 2, "unit": "lb"},
-                 "packages": [{"size": "8 oz", "count": 4}]},
-                {"topping": "chives", "total": {"value": 3, "unit": "oz"}, "buy": {"value": 3, "unit": "oz"}, "packages": []},
+                {
+                    "topping": "grated cheddar",
+                    "total": {"value": 1.6, "unit": "lb"},
+                    "buy": {"value": 2, "unit": "lb"},
+                    "packages": [{"size": "8 oz", "count": 4}],
+                },
+                {
+                    "topping": "chives",
+                    "total": {"value": 3, "unit": "oz"},
+                    "buy": {"value": 3, "unit": "oz"},
+                    "packages": [],
+                },
             ],
-        } if potluck.bar else {},
+        }
+        if potluck.bar
+        else {},
         "shopping": [
-            {"item": "russet potatoes", "section": "produce", "need": {"value": 14, "unit": "lb"},
-             "packages": [{"size": "5 lb", "count": 3}], "cost": {"amount": "14.97", "currency": "USD"}, "for": ["bar"]},
-            {"item": "sour cream", "section": "dairy", "need": {"value": 3, "unit": "lb"},
-             "packages": [{"size": "16 oz", "count": 3}], "cost": {"amount": "8.50", "currency": "USD"}, "for": ["bar"]},
-            {"item": "napkins", "section": "paper", "need": "60", "packages": [{"size": "pack of 40", "count": 2}],
-             "cost": None, "for": ["everybody"]},
+            {
+                "item": "russet potatoes",
+                "section": "produce",
+                "need": {"value": 14, "unit": "lb"},
+                "packages": [{"size": "5 lb", "count": 3}],
+                "cost": {"amount": "14.97", "currency": "USD"},
+                "for": ["bar"],
+            },
+            {
+                "item": "sour cream",
+                "section": "dairy",
+                "need": {"value": 3, "unit": "lb"},
+                "packages": [{"size": "16 oz", "count": 3}],
+                "cost": {"amount": "8.50", "currency": "USD"},
+                "for": ["bar"],
+            },
+            {
+                "item": "napkins",
+                "section": "paper",
+                "need": "60",
+                "packages": [{"size": "pack of 40", "count": 2}],
+                "cost": None,
+                "for": ["everybody"],
+            },
         ],
-        "kitchen": {}, "safety": [], "reminders": [], "evening_out": [],
+        "kitchen": {},
+        "safety": [],
+        "reminders": [],
+        "evening_out": [],
     }
     return {**plan, **changes}
 
@@ -138,37 +208,128 @@ def with_kitchen(potluck: Potluck) -> tuple[Potluck, dict[str, Any]]:
         return f"2027-09-18T{hour:02}:{minute:02}:00"
 
     promises = tuple(
-        replace(p, arrives_at=START - timedelta(minutes=100 - 10 * n), serve="hot" if n < 3 else "cold",
-                heat=(HeatStep("oven", 40, 350.0),) if n < 2 else None)
+        replace(
+            p,
+            arrives_at=START - timedelta(minutes=100 - 10 * n),
+            serve="hot" if n < 3 else "cold",
+            heat=(HeatStep("oven", 40, 350.0),) if n < 2 else None,
+        )
         for n, p in enumerate(potluck.promises)
     )
     steps = [
-        {"promise": "p0", "kind": "slow-cooker-low", "appliance": "slow-cooker:0", "circuit": 0, "start": at(10, 30),
-         "end": at(16, 30), "temp_f": None, "pans": 1, "watts": 250},
-        {"promise": "p1", "kind": "oven", "appliance": "oven:0", "circuit": None, "start": at(15, 0), "end": at(15, 40),
-         "temp_f": 400, "pans": 2, "watts": None},
-        {"promise": "p2", "kind": "oven", "appliance": "oven:0", "circuit": None, "start": at(15, 10), "end": at(15, 35),
-         "temp_f": 400, "pans": 1, "watts": None},
-        {"promise": "p4", "kind": "oven", "appliance": "oven:0", "circuit": None, "start": at(15, 50), "end": at(16, 40),
-         "temp_f": 325, "pans": 1, "watts": None},
-        {"promise": "p3", "kind": "stove", "appliance": "burner:0", "circuit": None, "start": at(16, 10), "end": at(16, 30),
-         "temp_f": None, "pans": 1, "watts": None},
-        {"promise": "p1", "kind": "microwave", "appliance": "microwave:0", "circuit": 1, "start": at(16, 45), "end": at(16, 52),
-         "temp_f": None, "pans": 1, "watts": 1200},
-        {"promise": "p1", "kind": "serve", "appliance": None, "circuit": None, "start": at(17), "end": at(17, 5),
-         "temp_f": None, "pans": 1, "watts": None},
+        {
+            "promise": "p0",
+            "kind": "slow-cooker-low",
+            "appliance": "slow-cooker:0",
+            "circuit": 0,
+            "start": at(10, 30),
+            "end": at(16, 30),
+            "temp_f": None,
+            "pans": 1,
+            "watts": 250,
+        },
+        {
+            "promise": "p1",
+            "kind": "oven",
+            "appliance": "oven:0",
+            "circuit": None,
+            "start": at(15, 0),
+            "end": at(15, 40),
+            "temp_f": 400,
+            "pans": 2,
+            "watts": None,
+        },
+        {
+            "promise": "p2",
+            "kind": "oven",
+            "appliance": "oven:0",
+            "circuit": None,
+            "start": at(15, 10),
+            "end": at(15, 35),
+            "temp_f": 400,
+            "pans": 1,
+            "watts": None,
+        },
+        {
+            "promise": "p4",
+            "kind": "oven",
+            "appliance": "oven:0",
+            "circuit": None,
+            "start": at(15, 50),
+            "end": at(16, 40),
+            "temp_f": 325,
+            "pans": 1,
+            "watts": None,
+        },
+        {
+            "promise": "p3",
+            "kind": "stove",
+            "appliance": "burner:0",
+            "circuit": None,
+            "start": at(16, 10),
+            "end": at(16, 30),
+            "temp_f": None,
+            "pans": 1,
+            "watts": None,
+        },
+        {
+            "promise": "p1",
+            "kind": "microwave",
+            "appliance": "microwave:0",
+            "circuit": 1,
+            "start": at(16, 45),
+            "end": at(16, 52),
+            "temp_f": None,
+            "pans": 1,
+            "watts": 1200,
+        },
+        {
+            "promise": "p1",
+            "kind": "serve",
+            "appliance": None,
+            "circuit": None,
+            "start": at(17),
+            "end": at(17, 5),
+            "temp_f": None,
+            "pans": 1,
+            "watts": None,
+        },
     ]
     potluck = replace(potluck, promises=promises)
     plan = a_plan(
         potluck,
-        kitchen={"status": "feasible", "objective": 3, "bound": 2, "steps": steps, "dishes": [
-            {"promise": p.id, "ready_at": at(16, 40), "serve_at": at(17), "late_min": 0, "unsafe_min": 0} for p in promises],
-            "conflicts": []},
+        kitchen={
+            "status": "feasible",
+            "objective": 3,
+            "bound": 2,
+            "steps": steps,
+            "dishes": [
+                {"promise": p.id, "ready_at": at(16, 40), "serve_at": at(17), "late_min": 0, "unsafe_min": 0}
+                for p in promises
+            ],
+            "conflicts": [],
+        },
         safety=[
-            {"promise": "p1", "rule": "HOLD-01", "say": "Roast squash: put away or throw away what is left out.",
-             "value": 2, "unit": "h", "deadline": at(19), "severity": "warn", "source": "HOLD-01"},
-            {"promise": "p0", "rule": "COOK-02", "say": "Bean chilli must reach 165 °F before it goes on the table.",
-             "value": 165, "unit": "°F", "deadline": None, "severity": "block", "source": "COOK-02"},
+            {
+                "promise": "p1",
+                "rule": "HOLD-01",
+                "say": "Roast squash: put away or throw away what is left out.",
+                "value": 2,
+                "unit": "h",
+                "deadline": at(19),
+                "severity": "warn",
+                "source": "HOLD-01",
+            },
+            {
+                "promise": "p0",
+                "rule": "COOK-02",
+                "say": "Bean chilli must reach 165 °F before it goes on the table.",
+                "value": 165,
+                "unit": "°F",
+                "deadline": None,
+                "severity": "block",
+                "source": "COOK-02",
+            },
         ],
     )
     return potluck, plan

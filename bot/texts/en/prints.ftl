@@ -38,9 +38,9 @@ prints-people = About { $count } people
 prints-people-range = About { $count } people ({ $low } to { $high })
 prints-missing = Still missing
 prints-nothing-missing = Nothing is missing
-prints-short-line = { $category }: { $count } more { $count ->
-    [one] serving
-   *[other] servings
+prints-short-line = { $category }: { $count ->
+    [one] { $count } serving
+   *[other] { $count } servings
 }
 prints-of-target = { $have } of { $target } servings
 prints-short-by = { $count } missing
@@ -102,3 +102,110 @@ prints-section = { $section ->
    *[other-section] { $section }
 }
 prints-qr = Open in the chat
+
+## Kitchen: picture and run sheet
+
+prints-timeline-title = In the kitchen for { $when }
+prints-run-sheet = Kitchen run sheet
+prints-oven-changes = When the oven changes
+prints-what-when = What happens when
+prints-arrivals = Arrives
+prints-deadlines = Food safety limits
+prints-food-safety = Food safety
+prints-at-home = At home, before coming
+prints-serve = serve
+prints-now = now { $time }
+prints-fix = Way out:
+prints-source = Rule: { $source }
+prints-late = { $dish } is ready { $minutes } min after serving time.
+prints-kitchen-impossible = This does not work yet
+prints-kitchen-conflicts = Look at this first
+prints-kitchen-empty = No dish needs the kitchen.
+prints-appliance = { $kind ->
+    [oven] Oven
+    [burner] Burner
+    [grill] Grill
+    [slow-cooker] Slow cooker
+    [microwave] Microwave
+   *[other] { $kind }
+}
+prints-appliance-number = { $name } { $number }
+prints-appliance-own = Their own { $kind ->
+    [oven] oven
+    [burner] burner
+    [stove] stove
+    [grill] grill
+    [slow-cooker] slow cooker
+    [slow-cooker-low] slow cooker
+    [slow-cooker-high] slow cooker
+    [microwave] microwave
+   *[other] { $kind }
+}
+prints-event-arrive = { $name } arrives with { $dish }
+prints-event-oven-on = { $place }: turn on to { $temp }, for { $ready }
+prints-event-oven-change = { $place }: from { $before } to { $temp }, for { $ready }
+prints-event-oven-off = { $place }: turn off
+prints-event-in = { $dish }: into { $place }, { $temp }, until { $end }
+prints-event-in-plain = { $dish }: { $place }{ $kind ->
+    [slow-cooker-low] {" "}on low
+    [slow-cooker-high] {" "}on high
+    [keep-warm] {" "}on warm
+   *[other] {""}
+}, until { $end }
+prints-event-out = { $dish }: done, take it from { $place }
+prints-event-work = { $dish }: { $kind ->
+    [prep] prepare
+    [rest] let rest
+    [chill] chill
+    [thaw] thaw in the fridge
+    [keep-warm] keep warm
+   *[other] { $kind }
+}, until { $end }
+prints-event-home = { $name }: { $dish }, { $kind ->
+    [prep] prepare
+    [rest] let rest
+    [chill] chill
+    [thaw] thaw in the fridge
+    [keep-warm] keep warm
+    [oven] in the oven
+    [stove] on the stove
+    [grill] on the grill
+    [slow-cooker-low] slow cooker on low
+    [slow-cooker-high] slow cooker on high
+    [microwave] in the microwave
+   *[other] { $kind }
+} until { $end }
+prints-event-serve = Serve
+
+## Cards, bar menu, tags
+
+prints-cards-title = Table cards
+prints-cards-empty = Nobody has promised a dish yet.
+prints-cut-here = cut here
+prints-fold-here = fold here
+prints-card-by = made by { $name }
+prints-card-serve = { $serve ->
+    [hot] served hot
+    [cold] served cold
+    [room] at room temperature
+   *[other] { $serve }
+}
+prints-card-contains = Contains, as listed by the cook: { $allergens }
+prints-card-contains-usually = The usual recipe contains: { $allergens }
+prints-card-nothing-listed = The cook listed the ingredients; none of the main allergens is among them.
+prints-card-nothing-usual = The cook has not listed what is in it. The usual recipe names none of the main allergens.
+prints-card-unknown = Nobody has listed what is in this dish.
+prints-card-may = May also contain: { $allergens }
+prints-card-diets = By that list it is { $diets }
+prints-card-diets-usually = Usually { $diets }
+prints-card-ask = Allergic to something? Ask { $name } before you eat.
+prints-card-footer = Home kitchens share knives, boards and spoons. No dish here is promised to be free of anything.
+prints-bar-missing = missing: { $toppings }
+prints-bar-almost = Not quite
+prints-bar-half = Build half portions and try more than one.
+prints-bar-none = There is no build-your-own bar.
+prints-bar-head-topping = topping
+prints-bar-head-who = brought by
+prints-bar-head-amount = for everybody
+prints-tags-title = Name tags
+prints-tags-line = This dish goes home with

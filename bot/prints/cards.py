@@ -1,0 +1,164 @@
+"""Cards that stand on the table, the bar's menu and the tags that bring dishes home again."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from typing import Any, Protocol
+
+from bot.prints.qr import qr_svg
+from bot.prints.say import Writer
+from planning.potluck import Potluck, Promise
+
+Plan = Mapping[str, Any]
+
+SHOWN_DIETS = ("vegan", "vegetarian", "pescatarian")
+"""The only diets a card names. What is free of something, halal or kosher depends on more than a list."""
+
+SMALL_CARD_LETTERS = 330
+"""A card with more text than this gets a whole page instead of half of one."""
+
+
+class Listed(Protocol):
+    """What `planning.diets.listed` returns; `basis` is "cook", "usual recipe" or "unknown"."""
+
+    @property
+    def contains(self) -> frozenset[str]: ...
+    @property
+    def may_contain(self) -> frozenset[str]: ...
+    @property
+    def basis(self) -> str: ...
+
+
+ListedOf = Callable[[Promise], Listed]
+
+
+def listed_by_planning(promise: Promise) -> Listed:
+    from planning.diets import listed
+
+    found: Listed = listed(promise)
+    return found
+
+
+def cards_data(potluck: Potluck, plan: Plan, write: Writer, listed: ListedOf = listed_by_planning) -> dict[str, Any]:
+    food = [p for p in potluck.promises if p.category != "supplies"]
+    if potluck.bar:
+        food += [
+            Promise(f"topping:{n}", t.guest, t.name, "topping") for n, t in enumerate(potluck.bar.toppings) if t.guest
+        ]
+    cards = [_card(p, plan, write, listed(p)) for p in food]
+    return {
+        "page": write.page,
+        "title": write("cards-title"),
+        "small": [c for c in cards if _letters(c) <= SMALL_CARD_LETTERS],
+        "large": [c for c in cards if _letters(c) > SMALL_CARD_LETTERS],
+        "cut": write("cut-here"),
+        "fold": write("fold-here"),
+        "footer": write("card-footer"),
+        "empty": "" if cards else write("cards-empty"),
+    }
+
+
+def _letters(card: Mapping[str, Any]) -> int:
+    return 2 * len(card["dish"]) + sum(len(str(card[k])) for k in ("by", "contains", "may", "diets", "ask"))
+
+
+def _card(promise: Promise, plan: Plan, write: Writer, listed: Listed) -> dict[str, Any]:
+    contains, may = allergen_lines(listed, write)
+    return {
+        "dish": write.called(promise),
+        "by": write("card-by", name=write.cooks(promise)),
+        "serve": write("card-serve", serve=promise.serve) if promise.serve else "",
+        "contains": contains,
+        "may": may,
+        "diets": _diets(promise, plan, write, listed.basis),
+        "ask": "" if listed.basis == "cook" else write("card-ask", name=write.cooks(promise)),
+        "sure": listed.basis == "cook",
+    }
+
+
+def allergen_lines(listed: Listed, write: Writer) -> tuple[str, str]:
+    """What it contains and who says so; what it may contain. Never that it is free of something."""
+    contains = write.listed(write("need", need=a) for a in sorted(listed.contains))
+    may = write.listed(write("need", need=a) for a in sorted(listed.may_contain - listed.contains))
+    if listed.basis == "unknown" and not listed.contains:
+        first = write("card-unknown")
+    elif contains:
+        first = write("card-contains" if listed.basis == "cook" else "card-contains-usually", allergens=contains)
+    else:
+        first = write("card-nothing-listed" if listed.basis == "cook" else "card-nothing-usual")
+    return first, write("card-may", allergens=may) if may else ""
+
+
+def _diets(promise: Promise, plan: Plan, write: Writer, basis: str) -> str:
+    fits = {
+        str(r["need"])
+        for r in plan.get("diets") or ()
+        if promise.id in (r.get("safe_promises") or ()) and r["need"] in SHOWN_DIETS
+    }
+    if not fits:
+        return ""
+    words = write.listed(write("need", need=n) for n in SHOWN_DIETS if n in fits)
+    return write("card-diets" if basis == "cook" else "card-diets-usually", diets=words)
+
+
+def bar_menu_data(
+    potluck: Potluck, plan: Plan, write: Writer, listed: ListedOf = listed_by_planning, link: str | None = None
+) -> dict[str, Any]:
+    bar = potluck.bar
+    planned = plan.get("bar") or {}
+    amounts = {a["topping"]: a for a in planned.get("amounts") or ()}
+    own = {c.name: c.toppings for c in (bar.combos or ())} if bar else {}
+    combos = [
+        {
+            "name": c["name"],
+            "possible": bool(c["possible"]),
+            "toppings": write.listed(c.get("toppings") or own.get(c["name"]) or ()),
+            "missing": write("bar-missing", toppings=write.listed(c["missing"])) if c.get("missing") else "",
+        }
+        for c in planned.get("combos") or ()
+    ]
+    rows = []
+    for number, topping in enumerate(bar.toppings if bar else ()):
+        amount = amounts.get(topping.name) or {}
+        lines = allergen_lines(
+            listed(Promise(f"topping:{number}", topping.guest or "", topping.name, "topping")), write
+        )
+        rows.append(
+            {
+                "name": topping.name,
+                "who": write.name(topping.guest) if topping.guest else write("nobody-yet"),
+                "open": not topping.guest,
+                "amount": write.quantity(amount.get("total")),
+                "contains": " ".join(filter(None, lines)),
+            }
+        )
+    return {
+        "page": write.page,
+        "title": write("bar-title", base=bar.base if bar else ""),
+        "subtitle": f"{write.title} · {write.when}",
+        "combos": [c for c in combos if c["possible"]],
+        "almost_title": write("bar-almost"),
+        "almost": [c for c in combos if not c["possible"]],
+        "toppings_title": write("category", category="topping"),
+        "toppings": rows,
+        "heads": [write(f"bar-head-{h}") for h in ("topping", "who", "amount")],
+        "half": write("bar-half"),
+        "footer": write("card-footer"),
+        "empty": "" if bar else write("bar-none"),
+        "qr": qr_svg(link),
+        "qr_text": write("qr") if link else "",
+    }
+
+
+def name_tags_data(potluck: Potluck, write: Writer) -> dict[str, Any]:
+    tags = [{"name": write.cooks(p), "dish": write.called(p)} for p in potluck.promises]
+    if potluck.bar:
+        tags += [{"name": write.name(t.guest), "dish": t.name} for t in potluck.bar.toppings if t.guest]
+    return {
+        "page": write.page,
+        "title": write("tags-title"),
+        "tags": tags,
+        "line": write("tags-line"),
+        "from": write.title,
+        "empty": "" if tags else write("cards-empty"),
+    }

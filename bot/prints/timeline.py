@@ -1,0 +1,224 @@
+"""The picture of the kitchen (appliances as rows, time to the right) and the run sheet on paper."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from datetime import datetime, timedelta
+from typing import Any
+
+from bot.prints.kitchen_day import KitchenDay, Step, appliance_name, kitchen_day
+from bot.prints.qr import qr_svg
+from bot.prints.say import Writer
+from planning.potluck import Potluck
+
+Plan = Mapping[str, Any]
+
+CHART_PT = 362.0
+"""Width of the chart in `templates/timeline.typ`: a phone's width less the margins."""
+BADGE_PT = 20.0
+ROWS = ("oven", "burner", "grill", "slow-cooker", "microwave", "own")
+
+
+def timeline_data(potluck: Potluck, plan: Plan, write: Writer, now: datetime | None = None) -> dict[str, Any]:
+    day = kitchen_day(potluck, plan, write)
+    start, end = _window(day, potluck, plan, write)
+    span = (end - start).total_seconds()
+
+    def at(moment: datetime) -> float:
+        return min(1.0, max(0.0, (moment - start).total_seconds() / span))
+
+    serve = write.local(potluck.starts_at)
+    marks = _deadlines(plan, write)
+    arrivals = [(write.local(p.arrives_at), p.id) for p in potluck.promises if p.arrives_at]
+    return {
+        "title": write.title,
+        "subtitle": write("timeline-title", when=write.when),
+        **_state(plan, write),
+        "dials_title": write("oven-changes"),
+        "dials": [{"time": write.moment(e.at), "text": e.text} for e in day.events if e.kind in ("dial", "off")],
+        "ticks": [{"x": at(t), "label": write.time(t)} for t in _ticks(start, end)],
+        "rows": [_row(a, day, at, start, write) for a in _appliances(day)],
+        "arrivals_title": write("arrivals") if arrivals else "",
+        "arrivals": _points([(at(t), str(day.numbers.get(p, ""))) for t, p in sorted(arrivals) if start <= t <= end]),
+        "deadlines_title": write("deadlines") if marks else "",
+        "deadlines": _points([(at(t), "!") for t, _ in marks if start <= t <= end]),
+        "serve": {"x": at(serve), "label": write("serve")},
+        "now": {"x": at(write.local(now)), "label": write("now", time=write.time(now))}
+        if now and start <= write.local(now) <= end
+        else None,
+        "events_title": write("what-when"),
+        "events": [
+            {
+                "time": write.moment(e.at),
+                "number": str(day.numbers.get(e.promise or "", "")),
+                "text": e.text,
+                "kind": e.kind,
+                "past": bool(now and e.at < write.local(now)),
+            }
+            for e in day.events
+            if e.kind not in ("out", "off")
+        ],
+        "notes": [{"time": write.moment(t) if t else "", "text": s} for t, s in marks],
+        "empty": "" if day.steps else write("kitchen-empty"),
+    }
+
+
+def run_sheet_data(potluck: Potluck, plan: Plan, write: Writer, link: str | None = None) -> dict[str, Any]:
+    day = kitchen_day(potluck, plan, write)
+    groups: list[dict[str, Any]] = []
+    for event in day.events:
+        label = write.day(event.at)
+        if not groups or groups[-1]["title"] != label:
+            groups.append({"title": label, "events": []})
+        groups[-1]["events"].append(
+            {
+                "time": write.time(event.at),
+                "kind": event.kind,
+                "text": event.text,
+                "number": str(day.numbers.get(event.promise or "", "")),
+            }
+        )
+    return {
+        "page": write.page,
+        "title": write("run-sheet"),
+        "subtitle": f"{write.title} · {write.when}",
+        **_state(plan, write),
+        "groups": groups,
+        "home_title": write("at-home") if day.home_events else "",
+        "home": [{"time": write.moment(e.at), "text": e.text} for e in day.home_events],
+        "notes_title": write("food-safety"),
+        "notes": _notes(plan, write),
+        "empty": "" if day.steps else write("kitchen-empty"),
+        "qr": qr_svg(link),
+        "qr_text": write("qr") if link else "",
+    }
+
+
+def _state(plan: Plan, write: Writer) -> dict[str, Any]:
+    kitchen = plan.get("kitchen") or {}
+    conflicts = [
+        {"why": write.sentence(c.get("why")), "fix": write.sentence((c.get("fix") or {}).get("text"))}
+        for c in kitchen.get("conflicts") or ()
+    ]
+    late = [
+        write("late", dish=write.dish(d["promise"]), minutes=round(d["late_min"]))
+        for d in kitchen.get("dishes") or ()
+        if (d.get("late_min") or 0) > 0
+    ]
+    bad = kitchen.get("status") == "impossible"
+    return {
+        "trouble": write("kitchen-impossible") if bad else (write("kitchen-conflicts") if conflicts or late else ""),
+        "conflicts": [*conflicts, *({"why": text, "fix": ""} for text in late)],
+        "fix_word": write("fix"),
+    }
+
+
+def _window(day: KitchenDay, potluck: Potluck, plan: Plan, write: Writer) -> tuple[datetime, datetime]:
+    """From the first work that isn't a long simmer, at most eight hours ahead, to a while after serving."""
+    serve = write.local(potluck.starts_at)
+    short = [s.start for s in day.steps if s.end - s.start <= timedelta(hours=2)]
+    starts = [*short, *(s.dial for s in day.settings), serve - timedelta(hours=1, minutes=30)]
+    starts += [write.local(p.arrives_at) for p in potluck.promises if p.arrives_at]
+    start = max(min(starts), serve - timedelta(hours=8))
+    end = max([serve, *(s.end for s in day.steps if s.end <= serve + timedelta(hours=3))])
+    # A limit long after serving stands in the list only: the chart keeps its minutes for the cooking.
+    deadlines = [t for t, _ in _deadlines(plan, write) if serve <= t <= serve + timedelta(minutes=45)]
+    end = max([end, *deadlines]) + timedelta(minutes=15)
+    floor = start.replace(minute=0 if start.minute < 30 else 30, second=0, microsecond=0)
+    return floor, max(end, floor + timedelta(hours=2))
+
+
+def _ticks(start: datetime, end: datetime) -> list[datetime]:
+    hours = max(1, -int(-(end - start).total_seconds() // (5 * 3600)))
+    at = start.replace(minute=0)
+    at = at if at >= start else at + timedelta(hours=1)
+    out = []
+    while at <= end:
+        out.append(at)
+        at += timedelta(hours=hours)
+    return out
+
+
+def _appliances(day: KitchenDay) -> list[str]:
+    def place(appliance: str) -> tuple[int, str, int]:
+        kind, _, number = appliance.partition(":")
+        return (ROWS.index(kind) if kind in ROWS else len(ROWS), kind, int(number) if number.isdigit() else 0)
+
+    return sorted({s.appliance for s in day.steps if s.appliance}, key=place)
+
+
+def _row(appliance: str, day: KitchenDay, at: Any, start: datetime, write: Writer) -> dict[str, Any]:
+    steps = [s for s in day.steps if s.appliance == appliance]
+    shown: list[dict[str, Any]] = []
+    free: list[float] = []
+    for step in steps:
+        left, right = at(step.start), at(step.end)
+        right = max(right, min(1.0, left + BADGE_PT / CHART_PT))
+        left = min(left, right - BADGE_PT / CHART_PT)
+        lane = next((n for n, until in enumerate(free) if until <= left + 1e-9), len(free))
+        free[lane : lane + 1] = [right]
+        shown.append(
+            {
+                "x": left,
+                "w": right - left,
+                "lane": lane,
+                "number": str(day.numbers.get(step.promise, "")),
+                "dish": write.dish(step.promise),
+                "kind": step.kind,
+                "label": _label(step, write),
+                "early": step.start < start,
+            }
+        )
+    return {
+        "name": appliance_name(appliance, write),
+        "lanes": len(free),
+        "steps": shown,
+        "settings": [
+            {
+                "x": at(s.start),
+                "w": max(0.0, at(s.end) - at(s.start)),
+                "dial": at(s.dial),
+                "temp": write.temp(s.temp_f, setting=True),
+            }
+            for s in day.settings
+            if s.appliance == appliance
+        ],
+    }
+
+
+def _label(step: Step, write: Writer) -> str:
+    return f"{write.time(step.start)}-{write.time(step.end)}"
+
+
+def _points(points: Sequence[tuple[float, str]]) -> dict[str, Any]:
+    """Marks on a row, in as many lanes as they need not to cover each other."""
+    free: list[float] = []
+    out = []
+    for x, label in points:
+        x = min(max(x, BADGE_PT / CHART_PT / 2), 1 - BADGE_PT / CHART_PT / 2)
+        lane = next((n for n, until in enumerate(free) if until <= x - BADGE_PT / CHART_PT + 1e-9), len(free))
+        free[lane : lane + 1] = [x]
+        out.append({"x": x, "lane": lane, "label": label})
+    return {"lanes": len(free), "points": out}
+
+
+def _deadlines(plan: Plan, write: Writer) -> list[tuple[datetime, str]]:
+    notes = [n for n in plan.get("safety") or () if n.get("deadline")]
+    return sorted((write.local(n["deadline"]), write.sentence(n.get("say"))) for n in notes)
+
+
+def _notes(plan: Plan, write: Writer) -> list[dict[str, Any]]:
+    """Blocks first, then by deadline; each with the id of the rule it comes from."""
+    rank = {"block": 0, "warn": 1, "note": 2}
+    notes = sorted(
+        plan.get("safety") or (), key=lambda n: (rank.get(str(n.get("severity")), 3), str(n.get("deadline") or "~"))
+    )
+    return [
+        {
+            "text": write.sentence(n.get("say")),
+            "until": write.moment(n["deadline"]) if n.get("deadline") else "",
+            "severe": n.get("severity") == "block",
+            "source": write("source", source=str(n.get("source") or n.get("rule") or "")),
+        }
+        for n in notes
+    ]
