@@ -8,6 +8,7 @@ so the same answers give the same figures in whatever order they came.
 from __future__ import annotations
 
 import math
+from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache
@@ -123,72 +124,100 @@ def headcount(potluck: Potluck) -> Headcount:
     a piece of it. More guests and larger parties never lower any figure.
     """
     now = odds(potluck)
-    parties: list[tuple[int, int, float]] = []
+    parties: list[tuple[int, int, float, int]] = []
     by_age = dict.fromkeys(AGE_GROUPS, 0.0)
     expected = expected_eaters = 0.0
-    for guest in sorted(potluck.guests, key=lambda g: (g.answer, g.party.total, eaters_of(g.party))):
-        p = now.of(guest.answer)
-        people, eaters = guest.party.total, eaters_of(guest.party)
+    alike = Counter((str(g.answer), *(getattr(g.party, group) for group in AGE_GROUPS)) for g in potluck.guests)
+    for (answer, *ages), times in sorted(alike.items()):
+        p, party = now.of(answer), Party(*(max(0, n) for n in ages))
+        people, eaters = party.total, eaters_of(party)
         if p <= 0 or people <= 0:
             continue
-        parties.append((people, round(eaters * QUARTERS), p))
-        expected += p * people
-        expected_eaters += p * eaters
-        for group, n in guest.party.counts():
-            by_age[group] += p * n
+        parties.append((people, round(eaters * QUARTERS), p, times))
+        expected += p * people * times
+        expected_eaters += p * eaters * times
+        for group, n in party.counts():
+            by_age[group] += p * n * times
     guessed = _left_of_guess(potluck, now)
     core = math.floor(guessed * GUESS_CORE)
     if guessed:
-        parties.append((core, core * QUARTERS, 1.0))
-        parties.extend([(1, QUARTERS, 0.5)] * (2 * (guessed - core)))
+        parties.append((core, core * QUARTERS, 1.0, 1))
+        parties.append((1, QUARTERS, 0.5, 2 * (guessed - core)))
         expected += guessed
         expected_eaters += guessed
         by_age["adults"] += guessed
-    people_step, people_pmf = distribution((people, p) for people, _, p in parties)
-    eater_step, eater_pmf = distribution((quarters, p) for _, quarters, p in parties)
+    people_step, people_pmf = distribution((people, p, times) for people, _, p, times in parties)
+    eater_step, eater_pmf = distribution((quarters, p, times) for _, quarters, p, times in parties)
     level = min(1.0, max(0.0, potluck.service_level))
+    everybody = level >= 1
     return Headcount(
         expected=expected,
         low=quantile(people_pmf, 0.1) * people_step,
         high=quantile(people_pmf, 0.9) * people_step,
-        at_service_level=quantile(people_pmf, level) * people_step,
-        eaters=quantile(eater_pmf, level) * eater_step / QUARTERS,
+        at_service_level=(len(people_pmf) - 1 if everybody else quantile(people_pmf, level)) * people_step,
+        eaters=(len(eater_pmf) - 1 if everybody else quantile(eater_pmf, level)) * eater_step / QUARTERS,
         expected_eaters=expected_eaters,
-        pmf=tuple((n * people_step, float(p)) for n, p in enumerate(people_pmf) if p > 1e-12),
+        pmf=tuple((n * people_step, p) for n, p in enumerate(people_pmf.tolist()) if p > 1e-15),
         by_age=by_age,
     )
 
 
-def distribution(parties: Iterable[tuple[int, float]]) -> tuple[int, numpy.ndarray]:
-    """The exact distribution of the sum of independent parties (size, probability of coming).
+def distribution(parties: Iterable[tuple[int, float, int]]) -> tuple[int, numpy.ndarray]:
+    """The exact distribution of how many come of independent parties, each (size, probability, how many such).
 
-    Returns (step, pmf): pmf[i] is the probability of i * step. The step is 1 up to `MOST_CELLS`.
+    Returns (step, pmf): pmf[i] is the probability of i * step. The step is 1 up to `MOST_CELLS` people.
     """
     import numpy as np
 
-    sized = [(max(0, size), p) for size, p in parties]
-    total = sum(size for size, _ in sized)
-    step = max(1, math.ceil(total / MOST_CELLS))
+    alike: dict[tuple[float, int], int] = {}
+    for size, p, times in parties:
+        if size > 0 and p > 0 and times > 0:
+            alike[(p, size)] = alike.get((p, size), 0) + times
+    step = max(1, math.ceil(sum(size * times for (_, size), times in alike.items()) / MOST_CELLS))
     if step > 1:
-        sized = [(math.ceil(size / step), p) for size, p in sized]
-        total = sum(size for size, _ in sized)
-    pmf = np.zeros(total + 1)
-    pmf[0] = 1.0
-    low, top = 0, 0
-    # In order of odds and size: sums of floats depend on their order, answers must not.
-    for size, p in sorted(sized, key=lambda party: (party[1] < 1, party)):
-        if size == 0 or p <= 0:
-            continue
+        larger: dict[tuple[float, int], int] = {}
+        for (p, size), times in alike.items():
+            larger[(p, math.ceil(size / step))] = larger.get((p, math.ceil(size / step)), 0) + times
+        alike = larger
+    total = sum(size * times for (_, size), times in alike.items())
+    low, window = 0, np.ones(1)
+    # Equal parties at once, in order of odds and size: sums of floats depend on their order, answers must not.
+    for (p, size), times in sorted(alike.items()):
         if p >= 1:
-            pmf[low + size : top + size + 1] = pmf[low : top + 1].copy()
-            pmf[low : low + min(size, top - low + 1)] = 0.0
-            low, top = low + size, top + size
+            low += size * times
             continue
-        coming = pmf[low : top + 1] * p
-        pmf[low : top + 1] *= 1 - p
-        pmf[low + size : top + size + 1] += coming
-        top += size
+        first, coming = _binomial(times, p)
+        wider = np.zeros(len(window) + (len(coming) - 1) * size)
+        for at, chance in enumerate(coming.tolist()):
+            wider[at * size : at * size + len(window)] += window * chance
+        low, window = low + first * size, wider
+        # What is far less than a float's own rounding is not worth carrying along.
+        kept = np.flatnonzero(window > NEGLIGIBLE)
+        low, window = low + int(kept[0]), window[kept[0] : kept[-1] + 1]
+    pmf = np.zeros(total + 1)
+    pmf[low : low + len(window)] = window
     return step, pmf
+
+
+NEGLIGIBLE = 1e-20
+_MOST_AT_ONCE = 500
+
+
+def _binomial(n: int, p: float) -> tuple[int, numpy.ndarray]:
+    """How many of `n` equal parties come (0 < p < 1): (the first number with a chance, the chances from it on)."""
+    import numpy as np
+
+    if n > _MOST_AT_ONCE:
+        # Halves, so that no power of p falls below the smallest float.
+        (here, one), (there, other) = _binomial(n // 2, p), _binomial(n - n // 2, p)
+        return here + there, np.convolve(one, other)
+    if p > 0.5:
+        staying_first, staying = _binomial(n, 1 - p)
+        return n - staying_first - len(staying) + 1, staying[::-1]
+    counts = np.arange(1, n + 1)
+    chances = np.concatenate(([1.0], np.cumprod((n - counts + 1) / counts * (p / (1 - p))))) * (1 - p) ** n
+    kept = np.flatnonzero(chances > NEGLIGIBLE)
+    return int(kept[0]), chances[kept[0] : kept[-1] + 1]
 
 
 def quantile(pmf: Sequence[float] | numpy.ndarray, level: float) -> int:
