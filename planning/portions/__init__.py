@@ -9,7 +9,7 @@ they come from stand in `rules.py`; the portions in `data/portions.csv`.
 
 from __future__ import annotations
 
-from planning.portions.catalogue import Item, Kind, Size, best_packages, find, items, kinds
+from planning.portions.catalogue import Item, Kind, Size, best_packages, find, items, kinds, sizes
 from planning.portions.rules import Package, Portion, Table, portion_of, table_of
 from planning.portions.wanted import STAPLES, item_for, portions
 
@@ -28,5 +28,6 @@ __all__ = [
     "kinds",
     "portion_of",
     "portions",
+    "sizes",
     "table_of",
 ]
