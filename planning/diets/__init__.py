@@ -1,0 +1,23 @@
+"""Diets and allergies: what is listed in a dish, who can eat it, and who has nothing yet.
+
+Nothing here ever calls a dish safe. It says what is listed, by whom, and whom to ask first; what nobody
+listed stays a question.
+"""
+
+from planning.diets.listed import Listed, can_eat, listed, usually_fits
+from planning.diets.needs import NeedRule, need_of, need_words, rule_of
+from planning.diets.table import DietRow, diets, people_without
+
+__all__ = [
+    "DietRow",
+    "Listed",
+    "NeedRule",
+    "can_eat",
+    "diets",
+    "listed",
+    "need_of",
+    "need_words",
+    "people_without",
+    "rule_of",
+    "usually_fits",
+]

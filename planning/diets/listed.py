@@ -1,0 +1,193 @@
+"""What is listed in a promised dish, three-valued: listed, perhaps, not listed.
+
+The answer for a dish is the union over its ingredients, then tested again as a whole: kosher meat with milk is
+only seen there. Adding an ingredient can only add to what is listed. A word like "vegan" in a name takes
+nothing off the list: where it contradicts the usual recipe, the item becomes a question for the cook.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from functools import lru_cache
+
+from planning.diets.ingredients import Found, Ingredient, find, ingredient_named
+from planning.diets.needs import ANYTHING, NeedRule, allergens, rule_of
+from planning.dishes import Dish, lookup
+from planning.potluck import Promise
+
+COOK, USUAL, UNKNOWN = "cook", "usual recipe", "unknown"
+MEATS = frozenset({"meat", "beef", "pork", "poultry", "lard"})
+DIETS = ("vegetarian", "vegan", "pescatarian", "halal", "kosher", "gluten-free", "dairy-free", "nut-free")
+
+
+@dataclass(frozen=True)
+class Listed:
+    """What is listed in one dish.
+
+    `contains` and `may_contain` are allergens; `holds` and `may_hold` all marks, also meat, gelatin, honey,
+    alcohol. `breaks` and `may_break` are diets. `basis` says who listed it: the "cook", the "usual recipe" of the
+    catalogue, or "unknown". `unknown_ingredients` are what the cook listed and no table knows: they have to be asked.
+    """
+
+    contains: frozenset[str]
+    may_contain: frozenset[str]
+    breaks: frozenset[str]
+    may_break: frozenset[str]
+    basis: str
+    unknown_ingredients: tuple[str, ...]
+    holds: frozenset[str]
+    may_hold: frozenset[str]
+    sources: tuple[str, ...]
+
+
+def listed(promise: Promise) -> Listed:
+    """What is listed in a promised dish: by its cook, else as usually made; the name's own words always count."""
+    return _listed(promise.dish, promise.ingredients or None)
+
+
+@lru_cache(maxsize=4096)
+def _listed(name: str, ingredients: tuple[str, ...] | None) -> Listed:
+    named = find(name)
+    if ingredients:
+        found = [find(text) for text in ingredients]
+        unknown = tuple(text for text, what in zip(ingredients, found, strict=True) if what.unmatched or not what.rows)
+        return _union([*found, _only_plain(named)], frozenset(), COOK, unknown)
+    dish = lookup(name).dish
+    rows = usual_rows(dish) if dish is not None else ()
+    if rows:
+        usual = Found(rows, frozenset(), ())
+        return _union([usual, _only_plain(named)], named.claims, USUAL, ())
+    row = ingredient_named(name)
+    if row is not None:
+        return _union([Found((row,), frozenset(), ())], named.claims, USUAL, ())
+    return _union([named], named.claims, UNKNOWN, ())
+
+
+def _only_plain(named: Found) -> Found:
+    """The ingredients a name mentions ("peanut noodle salad"), without whole dishes it mentions ("potato salad").
+
+    A whole dish in the table is a usual recipe, and a usual recipe must not speak against the cook's own list.
+    """
+    rows = tuple(row for row in named.rows if not _is_recipe(row))
+    return Found(rows, named.claims, named.unmatched)
+
+
+@lru_cache(maxsize=1024)
+def _is_recipe(row: Ingredient) -> bool:
+    dish = lookup(row.name).dish
+    return dish is not None and dish.name == row.name and len(dish.ingredients) > 1
+
+
+@lru_cache(maxsize=2048)
+def usual_rows(dish: Dish) -> tuple[Ingredient, ...]:
+    """The table's rows for a dish as usually made: its own row where there is one, and its usual ingredients'."""
+    rows: list[Ingredient] = []
+    own = ingredient_named(dish.name)
+    if own is not None:
+        rows.append(own)
+    for text in dish.ingredients:
+        rows.extend(find(text).rows)
+    return tuple(dict.fromkeys(rows))
+
+
+def _union(found: Iterable[Found], claims: frozenset[str], basis: str, unknown: tuple[str, ...]) -> Listed:
+    holds: set[str] = set()
+    may_hold: set[str] = set()
+    breaks: set[str] = set()
+    may_break: set[str] = set()
+    sources: set[str] = set()
+    for what in found:
+        doubted = _doubted(what.claims)
+        for row in what.rows:
+            holds |= row.holds - doubted
+            may_hold |= row.may_hold | (row.holds & doubted)
+            breaks |= row.breaks - what.claims
+            may_break |= row.may_break | (row.breaks & what.claims)
+            sources.add(row.source)
+    for diet in DIETS:
+        rule = rule_of(diet)
+        if rule is None:
+            continue
+        verdict = _verdict(rule, frozenset(holds), frozenset(may_hold))
+        if verdict == "contains":
+            breaks.add(diet)
+        elif verdict == "ask":
+            may_break.add(diet)
+    if holds & MEATS and "milk" in holds:
+        breaks.add("kosher")
+    elif (holds | may_hold) & MEATS and "milk" in holds | may_hold:
+        may_break.add("kosher")
+    if claims:
+        doubted = _doubted(claims)
+        may_hold |= holds & doubted
+        holds -= doubted
+        may_break |= breaks & claims
+        breaks -= claims
+    all_allergens = allergens()
+    sure = frozenset(holds)
+    perhaps = frozenset(may_hold) - sure
+    return Listed(
+        contains=sure & all_allergens,
+        may_contain=perhaps & all_allergens,
+        breaks=frozenset(breaks),
+        may_break=frozenset(may_break) - frozenset(breaks),
+        basis=basis,
+        unknown_ingredients=unknown,
+        holds=sure,
+        may_hold=perhaps,
+        sources=tuple(sorted(sources)),
+    )
+
+
+def _doubted(claims: frozenset[str]) -> frozenset[str]:
+    """What the claims speak against: no longer listed as there, but not as absent either."""
+    rules = [rule_of(claim) for claim in claims]
+    return frozenset().union(*(rule.avoids for rule in rules if rule is not None))
+
+
+def _verdict(rule: NeedRule, holds: frozenset[str], may_hold: frozenset[str]) -> str:
+    if rule.avoids & holds:
+        return "contains"
+    if ANYTHING in rule.asks or rule.avoids & may_hold or rule.asks & (holds | may_hold):
+        return "ask"
+    return "listed-free"
+
+
+def can_eat(promise: Promise, need: str) -> str:
+    """"contains", "ask", or "listed-free" (nothing listed against it, by the cook's own list).
+
+    Only the cook's whole list, every item known, makes "listed-free"; a usual recipe never does. A need nobody
+    wrote down is always asked.
+    """
+    return verdict(listed(promise), need)
+
+
+def verdict(what: Listed, need: str) -> str:
+    """`can_eat` for what is listed already."""
+    rule = rule_of(need)
+    if rule is None:
+        return "ask"
+    found = _verdict(rule, what.holds, what.may_hold)
+    if found == "contains" or rule.need in what.breaks:
+        return "contains"
+    if found == "ask" or rule.need in what.may_break or what.basis != COOK or what.unknown_ingredients:
+        return "ask"
+    return "listed-free"
+
+
+@lru_cache(maxsize=8192)
+def usually_fits(dish: Dish, need: str) -> bool:
+    """Whether a dish as usually made has nothing listed, nor perhaps listed, against a need: good to ask for."""
+    rule = rule_of(need)
+    if rule is None or ANYTHING in rule.asks:
+        return False
+    rows = usual_rows(dish)
+    if not rows:
+        return False
+    what = _union([Found(rows, frozenset(), ()), _only_plain(find(dish.name))], frozenset(), USUAL, ())
+    return (
+        _verdict(rule, what.holds, what.may_hold) == "listed-free"
+        and rule.need not in what.breaks
+        and rule.need not in what.may_break
+    )

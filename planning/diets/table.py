@@ -1,0 +1,98 @@
+"""For each guest with a need: what they can eat in each part of the meal, whom to ask, what is short."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from planning.diets.listed import can_eat
+from planning.diets.needs import need_of, rule_of
+from planning.potluck import Answer, Guest, Potluck, Promise
+
+PARTS = {
+    "main": ("main",),
+    "side": ("side", "salad", "starter", "bread"),
+    "dessert": ("dessert",),
+}
+"""The parts of a meal everybody should find something in, and the categories that count for each."""
+
+FILLS = {"main": ("main",), "side": ("side", "salad"), "dessert": ("dessert",)}
+"""The categories that can end a shortage: a roll or a dip is no side for a whole meal (common practice)."""
+
+
+@dataclass(frozen=True)
+class DietRow:
+    """One need of one guest in one part of the meal.
+
+    `safe_promises` (the contract's word): nothing listed against the need, and the cook listed everything.
+    `ask_first`: nobody knows yet. `short`: no filling dish is listed free of it.
+    """
+
+    guest: str
+    need: str
+    category: str
+    safe_promises: tuple[str, ...]
+    ask_first: tuple[str, ...]
+    short: bool
+
+
+def needs_of(guest: Guest) -> tuple[str, ...]:
+    """The guest's needs, each once, as `need_of` writes them; one nobody understands stays as written."""
+    found: dict[str, None] = {}
+    for need in guest.all_needs():
+        known = rule_of(need.need)
+        read = need_of(need.need)
+        found[known.need if known else read[0] if read else need.need] = None
+    return tuple(found)
+
+
+def diets(potluck: Potluck) -> tuple[DietRow, ...]:
+    """A row for every need of everybody who may come, in the guests' order, for main, side and dessert.
+
+    A party of one has all its needs at once, so for it a dish must suit every need; in a larger party each
+    need may be another member's.
+    """
+    rows = []
+    for guest in potluck.guests:
+        if guest.answer is Answer.NO:
+            continue
+        needs = needs_of(guest)
+        together = needs if guest.party.total <= 1 else ()
+        for need in needs:
+            for part, categories in PARTS.items():
+                rows.append(_row(potluck.promises, guest.id, need, together or (need,), part, categories))
+    return tuple(rows)
+
+
+def _row(
+    promises: tuple[Promise, ...], guest: str, need: str, needs: tuple[str, ...], part: str, categories: tuple[str, ...]
+) -> DietRow:
+    safe: list[str] = []
+    ask: list[str] = []
+    short = True
+    for promise in promises:
+        if promise.category not in categories:
+            continue
+        verdicts = {can_eat(promise, one) for one in (need, *needs)}
+        if verdicts == {"listed-free"}:
+            safe.append(promise.id)
+            short = short and promise.category not in FILLS[part]
+        elif "contains" not in verdicts:
+            ask.append(promise.id)
+    return DietRow(guest, need, part, tuple(safe), tuple(ask), short)
+
+
+def people_without(potluck: Potluck, rows: tuple[DietRow, ...]) -> dict[tuple[str, str], int]:
+    """(need, part of the meal) -> how many people have no dish listed free of it; nobody's name."""
+    counts: dict[tuple[str, str], int] = {}
+    for row in rows:
+        guest = potluck.guest(row.guest)
+        if not row.short or guest is None:
+            continue
+        people = max((need.count for need in guest.all_needs() if _is(need.need, row.need)), default=1)
+        counts[row.need, row.category] = counts.get((row.need, row.category), 0) + people
+    return counts
+
+
+def _is(said: str, need: str) -> bool:
+    rule = rule_of(said)
+    return said == need or (rule is not None and rule.need == need)

@@ -1,0 +1,368 @@
+"""Which dish a text means: exact names first, then the head noun, then an honest guess.
+
+A dish's category follows its head noun, the last noun before "with", "in", "on": a chicken noodle
+*casserole* is a main, an apple walnut *salad* a salad. What stands before the head only decides where the head
+itself is open: a fish *pie* is a main, a cherry *pie* a dessert.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cache, lru_cache
+
+from rapidfuzz import fuzz, process
+
+from planning import tables
+from planning.dishes import names
+from planning.dishes.catalogue import Dish, catalogue
+
+KIND_CATEGORY = (
+    ("meat", "main"), ("fish", "main"), ("egg", "main"), ("fruit", "dessert"), ("vegetable", "side"),
+    ("veg", "side"), ("starch", "side"), ("bean", "side"), ("dairy", "starter"), ("nut", "starter"), ("sweet", "dessert"),
+)  # fmt: skip
+"""Where a plain ingredient goes on the table when it is all that was named (common practice, no source)."""
+
+FOOD_KINDS = frozenset(kind for kind, _ in KIND_CATEGORY) | {"flavour"}
+
+CLAIMS = frozenset(
+    "vegan vegetarian halal kosher keto paleo gf df glutenfree dairyfree nutfree sugarfree meatless meatfree eggless "
+    "plantbased lowcarb veganised flourless crustless nonalcoholic alcoholfree".split()
+)
+_FREE = frozenset("gluten dairy nut egg soy sugar fat alcohol wheat peanut milk lactose grain meat caffeine".split())
+_CHATTER = frozenset(
+    "see you there what when where who how why is are was were be am not don dont cant have has had do does did get "
+    "got going go come coming came know think want need let maybe yes no ok okay thanks thank hi hello hey sorry late "
+    "will would could should if but because so then than they he she it we at by about up out".split()
+)
+
+
+@dataclass(frozen=True)
+class DishMatch:
+    """What a text means.
+
+    `dish` is the catalogue's dish or None; `name` the text as said without what stands around the name;
+    `category` None when it is no dish and no thing for the table; `confidence` 0 to 1.
+    """
+
+    dish: Dish | None
+    name: str
+    category: str | None
+    confidence: float
+
+
+@dataclass(frozen=True)
+class _Index:
+    exact: dict[str, Dish]
+    joined: dict[str, str]
+    sorted_words: dict[tuple[str, ...], str]
+    by_word: dict[str, tuple[tuple[frozenset[str], str], ...]]
+    vocabulary: frozenset[str]
+    heads: dict[str, tuple[str, str, str, str]]
+    keys: tuple[str, ...]
+
+
+def _key(text: str) -> tuple[str, ...]:
+    return tuple(names.plain(word) for word in names.said_words(text) if word != ",")
+
+
+@cache
+def _index() -> _Index:
+    exact: dict[str, Dish] = {}
+    own: set[str] = set()
+    for aliases in (False, True):
+        for dish in catalogue():
+            for said in dish.aliases if aliases else (dish.name,):
+                key = " ".join(_key(said))
+                exact.setdefault(key, dish)
+                if not aliases:
+                    own.add(key)
+    heads = {
+        " ".join(_key(row["word"])): (row["category"], row["if_sweet"], row["if_meat"], row["if_vegetable"])
+        for row in tables.rows("dishes_heads")
+    }
+    by_word: dict[str, list[tuple[frozenset[str], str]]] = {}
+    sorted_words: dict[tuple[str, ...], str] = {}
+    vocabulary: set[str] = set(names.kinds()) | {word for head in heads for word in head.split()}
+    for key in exact:
+        words = key.split()
+        vocabulary.update(words)
+        if len(words) > 1:
+            sorted_words.setdefault(tuple(sorted(words)), key)
+        if len(words) > 1 or key in own:
+            by_word.setdefault(words[-1], []).append((frozenset(words), key))
+    for entries in by_word.values():
+        entries.sort(key=lambda entry: (-len(entry[0]), entry[1] not in own, entry[1]))
+    return _Index(
+        exact=exact,
+        joined={key.replace(" ", ""): key for key in reversed(list(exact))},
+        sorted_words=sorted_words,
+        by_word={word: tuple(entries) for word, entries in by_word.items()},
+        vocabulary=frozenset(vocabulary),
+        heads=heads,
+        keys=tuple(exact),
+    )
+
+
+@lru_cache(maxsize=8192)
+def lookup(text: str) -> DishMatch:
+    """The dish a text names, or the best guess at its category.
+
+    Confidence: 1 a known name; 0.9 a known name misspelt or in another order; 0.75-0.9 a known dish with more
+    words before it; 0.5-0.7 a guess from the head noun; 0.1 not known at all; 0 no dish.
+    """
+    index = _index()
+    said = names.said_words(text)
+    core = names.without_fillers(said)
+    name = _as_said(text, core)
+    for words in (said, core):
+        if dish := index.exact.get(" ".join(names.plain(word) for word in words if word != ",")):
+            return DishMatch(dish, name, dish.category, 1.0)
+    if not core:
+        return DishMatch(None, name, None, 0.0)
+    core = _uninverted(core)
+    bare = _without_claims([names.plain(word) for word in core if word != ","])
+    if not bare:
+        return DishMatch(None, name, None, 0.0)
+    if dish := _known(index, bare):
+        return DishMatch(dish, name, dish.category, 0.95)
+    spelt, slips = _spelt(index, bare)
+    off = 0.05 * min(slips, 3)
+    if slips and (dish := _known(index, spelt)):
+        return DishMatch(dish, name, dish.category, 0.95 - off)
+    if dish := _reordered(index, spelt):
+        return DishMatch(dish, name, dish.category, 0.9 - off)
+    return _by_head(index, name, spelt, off)
+
+
+def is_food(text: str) -> bool:
+    """Whether the text names something to eat or drink, as far as we can tell."""
+    match = lookup(text)
+    return match.category not in (None, "supplies") and match.confidence >= 0.3
+
+
+def _as_said(text: str, core: list[str]) -> str:
+    """The name with the sender's own spelling: the stretch of the text which the core words cover."""
+    words = [word for word in core if word not in (",", "and")]
+    if not words:
+        return text.strip()
+    folded = names.fold(text)
+    if len(folded) != len(text[: names.LONGEST]):
+        return " ".join(core).replace(" ,", ",")
+    start = folded.find(words[0])
+    end = folded.rfind(words[-1])
+    if start < 0 or end < start:
+        return " ".join(core).replace(" ,", ",")
+    return text[start : end + len(words[-1])]
+
+
+def _uninverted(words: list[str]) -> list[str]:
+    """"beans, baked" is "baked beans"; a longer list keeps its order."""
+    if words.count(",") == 1:
+        at = words.index(",")
+        after = words[at + 1 :]
+        if 0 < len(after) <= 2 and all(names.is_kind(names.plain(word), "adj", *FOOD_KINDS) for word in after):
+            return after + words[:at]
+    return words
+
+
+def _without_claims(words: list[str]) -> list[str]:
+    """Words like "vegan" and "gluten free" say who can eat it, not which dish it is."""
+    kept: list[str] = []
+    for word in words:
+        if word == "free" and kept and kept[-1] in _FREE:
+            kept.pop()
+        elif word not in CLAIMS:
+            kept.append(word)
+    return kept
+
+
+def _known(index: _Index, words: list[str]) -> Dish | None:
+    key = " ".join(words)
+    if dish := index.exact.get(key):
+        return dish
+    if joined := index.joined.get(key.replace(" ", "")):
+        return index.exact[joined]
+    trimmed = [word for word in words if not names.is_kind(word, "filler")]
+    return index.exact.get(" ".join(trimmed)) if trimmed != words else None
+
+
+def _spelt(index: _Index, words: list[str]) -> tuple[list[str], int]:
+    """Every word as the index spells it; how many had to be corrected."""
+    spelt: list[str] = []
+    slips = 0
+    for word in words:
+        if word in index.vocabulary or word in _CHATTER or word in names.CUTS or word in names.JOINS or word == "of":
+            spelt.append(word)
+        elif parts := _parts(word, index.vocabulary):
+            spelt.extend(parts)
+        elif right := names.corrected(word, index.vocabulary):
+            spelt.append(right)
+            slips += 1
+        else:
+            spelt.append(word)
+    return _merged(spelt, index), slips
+
+
+@lru_cache(maxsize=4096)
+def _parts(word: str, vocabulary: frozenset[str]) -> tuple[str, str] | None:
+    """"potatosalad" is two known words; both of three letters or more."""
+    for at in range(3, len(word) - 2):
+        left, right = word[:at], names.plain(word[at:])
+        if left in vocabulary and right in vocabulary and not names.is_kind(left, "filler", "person"):
+            return left, right
+    return None
+
+
+def _merged(words: list[str], index: _Index) -> list[str]:
+    """"corn bread" is "cornbread" where the catalogue writes one word."""
+    merged: list[str] = []
+    for word in words:
+        if merged and (both := merged[-1] + word) in index.vocabulary and both not in names.kinds():
+            merged[-1] = both
+        else:
+            merged.append(word)
+    return merged
+
+
+def _reordered(index: _Index, words: list[str]) -> Dish | None:
+    """The same words in another order, where the order does not change the meaning.
+
+    "salad of potatoes" and "casserole green bean" are the dishes; "salad potatoes" is a sort of potato, so two
+    bare nouns the wrong way round do not count.
+    """
+    content = [word for word in words if word != "of" and word not in names.CUTS]
+    key = index.sorted_words.get(tuple(sorted(content)))
+    if key is None:
+        return None
+    linked = len(content) < len(words)
+    starts_with_head = bool(content) and content[0] == key.split()[-1]
+    same_head = content[-1] == key.split()[-1]
+    loose_end = names.is_kind(content[-1], "adj") and content[-1] not in index.heads
+    if linked or same_head or loose_end or (starts_with_head and len(content) > 2):
+        return index.exact[key]
+    return None
+
+
+def _noun_phrase(index: _Index, words: list[str]) -> tuple[list[str], list[str]]:
+    """(the words up to and with the head, the words describing it afterwards)."""
+    before: list[str] = []
+    after: list[str] = []
+    for at, word in enumerate(words):
+        if word in names.CUTS and before:
+            after = words[at + 1 :]
+            break
+        if word == "of" and before:
+            rest = words[at + 1 :]
+            ends_in_head = bool(rest) and rest[-1] in index.heads and before[-1] not in index.heads
+            if ends_in_head:
+                continue
+            after = rest
+            break
+        if word in names.JOINS and before and not _joins_modifiers(index, before, words[at + 1 :]):
+            after = words[at + 1 :]
+            break
+        if word not in names.JOINS:
+            before.append(word)
+    while len(before) > 1 and names.is_kind(before[-1], "adj", "filler") and not _can_be_head(index, before[-1]):
+        before = [before[-1], *before[:-1]]
+        if all(names.is_kind(word, "adj", "filler") for word in before):
+            break
+    return before, [word for word in after if word not in names.JOINS]
+
+
+def _joins_modifiers(index: _Index, before: list[str], rest: list[str]) -> bool:
+    """Whether "and" stands inside a name ("apple and walnut salad") and not between two dishes."""
+    if not rest:
+        return False
+    ends = [word for word in rest if word not in names.JOINS]
+    return bool(ends) and ends[-1] in index.heads and before[-1] not in index.heads
+
+
+def _can_be_head(index: _Index, word: str) -> bool:
+    return word in index.heads or names.is_kind(word, *FOOD_KINDS - {"flavour"}) or word in index.by_word
+
+
+def _by_head(index: _Index, name: str, words: list[str], off: float) -> DishMatch:
+    before, after = _noun_phrase(index, words)
+    if not before:
+        return DishMatch(None, name, None, 0.0)
+    head = before[-1]
+    everything = frozenset(before) | frozenset(after)
+    for wanted, key in index.by_word.get(head, ()):
+        if wanted <= everything and not _is_gear(head, before):
+            dish = index.exact[key]
+            extra = everything - wanted
+            unknown = sum(word not in index.vocabulary for word in extra)
+            weaker = 0.05 if any(names.is_kind(word, *FOOD_KINDS) for word in extra) else 0.0
+            category = _category_of_head(index, before, everything)
+            if category is not None and category != dish.category and weaker:
+                break
+            return DishMatch(dish, name, dish.category, round(0.9 - weaker - 0.05 * min(unknown, 2) - off, 2))
+    if _is_gear(head, before):
+        return DishMatch(None, name, "supplies", 0.7 - off)
+    if names.is_kind(head, "person") and not (head == "dog" and _food_in(before[:-1])):
+        return DishMatch(None, name, None, 0.0)
+    category = _category_of_head(index, before, everything)
+    if category is not None:
+        known = sum(word in index.vocabulary for word in before[:-1])
+        bonus = 0.1 if known == len(before) - 1 and known else 0.05 if known else 0.0
+        return DishMatch(None, name, category, round(0.6 + bonus - off, 2))
+    if head == "dog":
+        return DishMatch(None, name, "main", 0.6)
+    for kind, usual in KIND_CATEGORY:
+        if names.is_kind(head, kind):
+            return DishMatch(None, name, usual, 0.55 - off)
+    return _unknown(index, name, words)
+
+
+def _food_in(words: list[str]) -> bool:
+    return any(names.is_kind(word, *FOOD_KINDS) for word in words)
+
+
+def _is_gear(head: str, before: list[str]) -> bool:
+    """A thing for the table: "salad bowls", "paper cups", but not "fruit cups" or "rice bowl"."""
+    if not names.is_kind(head, "supply") and not (names.is_kind(head, "container") and len(before) > 1):
+        return False
+    if head in ("bowl", "cup", "ball", "stick", "tray", "dish", "round", "stack", "slice", "order", "piece", "roll", "wrap"):
+        kinds = ("meat", "fish", "vegetable", "veg", "fruit", "starch", "bean", "dairy", "nut", "sweet")
+        return not any(names.is_kind(word, *kinds) for word in before[:-1]) and head not in ("dish", "roll", "wrap")
+    return True
+
+
+def _category_of_head(index: _Index, before: list[str], everything: frozenset[str]) -> str | None:
+    """The head noun's category; what is said about it decides where the head is open."""
+    two = " ".join(before[-2:])
+    rule = index.heads.get(two) if len(before) > 1 else None
+    rule = rule or index.heads.get(before[-1])
+    if rule is None:
+        return None
+    usual, if_sweet, if_meat, if_vegetable = rule
+    described = everything - {before[-1]}
+    if any(names.is_kind(word, "meat", "fish") for word in described):
+        return if_meat
+    if any(names.is_kind(word, "sweet", "fruit") for word in described):
+        return if_sweet
+    if any(names.is_kind(word, "veg", "vegetable", "bean", "starch", "dairy", "egg") for word in described):
+        return if_vegetable
+    return usual
+
+
+def _unknown(index: _Index, name: str, words: list[str]) -> DishMatch:
+    """Nothing known: perhaps the whole is spelt strangely; else a weak guess, or no dish at all."""
+    phrase = " ".join(words)
+    if len(phrase) >= 5 and len(words) <= 4:
+        near = process.extractOne(phrase, index.keys, scorer=fuzz.ratio, score_cutoff=84.0)
+        if near is not None:
+            dish = index.exact[near[0]]
+            return DishMatch(dish, name, dish.category, 0.6)
+    if any(names.is_kind(word, "person") or word in _CHATTER for word in words):
+        return DishMatch(None, name, None, 0.0)
+    inside = [word for word in words if word in index.heads or names.is_kind(word, *FOOD_KINDS)]
+    if inside:
+        category = _category_of_head(index, inside, frozenset(inside))
+        for kind, usual in KIND_CATEGORY:
+            category = category or (usual if names.is_kind(inside[-1], kind) else None)
+        return DishMatch(None, name, category or "main", 0.4)
+    if len(words) > 4 or not any(word.isalpha() and len(word) > 2 for word in words):
+        return DishMatch(None, name, None, 0.0)
+    return DishMatch(None, name, "main", 0.1)
