@@ -1,0 +1,407 @@
+"""The bot as a process: it takes updates, hands each to one function, and runs the courier beside it.
+
+Nothing is lost when it dies at any moment: by polling, an update is confirmed to the platform only
+after everything fetched before it has been handled; by webhook, 200 is answered only then.
+"""
+
+from __future__ import annotations
+
+import asyncio
+import contextlib
+import signal
+from collections.abc import Awaitable, Callable
+from datetime import datetime, timedelta
+from typing import Any
+from urllib.parse import urlsplit
+
+import telegram
+from apscheduler.schedulers.asyncio import AsyncIOScheduler
+from telegram.error import Conflict, InvalidToken, TelegramError
+from telegram.ext import Application, ContextTypes, ExtBot, TypeHandler
+
+from bot import log
+from bot.clock import Clock, RealClock
+from bot.courier import Courier, Renderer
+from bot.courier.metrics import Metrics
+from bot.per_chat import PerChat
+from bot.settings import Settings, host_port
+from bot.storage.errors import StorageTrouble
+from bot.transport import AiohttpRequest
+from bot.web import Busy, Door, watch_routes, webhook_route
+
+_log = log.get("app")
+
+ALLOWED_UPDATES = ("message", "edited_message", "callback_query", "my_chat_member", "chat_member", "message_reaction")
+POLL_S = 25
+TICK_S = 15.0
+"""How often, in real time, reminders and left-over posts are looked for."""
+WATCHDOG = timedelta(seconds=120)
+STORAGE_WAITS_S = (0.2, 0.5, 1.0, 2.0, 5.0, 10.0)
+
+Handle = Callable[[telegram.Update], Awaitable[None]]
+
+
+class PatientBot(ExtBot[None]):
+    """The library's bot, which asks for the next updates only when the last ones are done with.
+
+    Asking with a higher offset tells the platform to forget what came before. The library asks as
+    soon as an update is in its queue, so a crash would lose whatever is queued or being worked on.
+    """
+
+    def __init__(self, *args: Any, now: Callable[[], datetime], **more: Any) -> None:
+        super().__init__(*args, **more)
+        self._open: set[int] = set()
+        self._drained = asyncio.Event()
+        self._drained.set()
+        self._now = now
+        self._polls: set[asyncio.Task[Any]] = set()
+        self._last_poll: datetime | None = None
+
+    async def get_updates(self, *args: Any, **more: Any) -> tuple[telegram.Update, ...]:
+        task = asyncio.current_task()
+        if task is not None:
+            self._polls.add(task)
+        try:
+            await self._drained.wait()
+            updates = await super().get_updates(*args, **more)
+        finally:
+            if task is not None:
+                self._polls.discard(task)
+        self._last_poll = self._now()
+        self._open.update(u.update_id for u in updates)
+        if self._open:
+            self._drained.clear()
+        return updates
+
+    def done(self, update: object) -> None:
+        """This update's change is committed (or it had none)."""
+        if isinstance(update, telegram.Update):
+            self._open.discard(update.update_id)
+            if not self._open:
+                self._drained.set()
+
+    @property
+    def open_updates(self) -> int:
+        return len(self._open)
+
+
+class TureenBot:
+    """One running bot. `handle` may be set after construction, before `start()`."""
+
+    def __init__(
+        self,
+        *,
+        token: str,
+        store: Any,
+        clock: Clock,
+        handle: Handle | None = None,
+        render: Renderer | None = None,
+        base_url: str = "https://api.telegram.org/bot",
+        base_file_url: str = "https://api.telegram.org/file/bot",
+        send_limits: bool = True,
+        mode: str = "polling",
+        webhook_url: str | None = None,
+        webhook_listen: tuple[str, int] = ("127.0.0.1", 8443),
+        webhook_secret: str | None = None,
+        webhook_connections: int = 40,
+        metrics_listen: tuple[str, int] | None = None,
+        commands: Callable[[], Awaitable[None]] | None = None,
+        at_once: int = 16,
+    ) -> None:
+        log.hide(token, webhook_secret)
+        self.clock = clock
+        self.store = store
+        self.handle = handle
+        self.commands = commands
+        self.metrics = Metrics()
+        self._mode = mode
+        self._webhook = (webhook_url, webhook_listen, webhook_secret, webhook_connections)
+        self._metrics_listen = metrics_listen
+        loopback = (urlsplit(base_url).hostname or "") in ("127.0.0.1", "localhost", "::1")
+        self._requests = (
+            AiohttpRequest(connections=4, proxy_from_environment=not loopback),
+            AiohttpRequest(connections=32, proxy_from_environment=not loopback),
+        )
+        self.bot = PatientBot(
+            token, base_url=base_url, base_file_url=base_file_url, get_updates_request=self._requests[0],
+            request=self._requests[1], now=clock.now,
+        )
+        self._per_chat = PerChat(at_once, done=self.bot.done)
+        self._app: Application[Any, Any, Any, Any, Any, Any] = (
+            Application.builder()
+            .bot(self.bot)
+            .concurrent_updates(self._per_chat)
+            .update_queue(asyncio.Queue(maxsize=1))
+            .build()
+        )
+        self._app.add_handler(TypeHandler(telegram.Update, self._on_update))
+        self._app.add_error_handler(self._on_error)
+        self.courier = Courier(
+            self.bot, store, clock, limits=send_limits, render=render, metrics=self.metrics
+        )
+        self._scheduler: AsyncIOScheduler | None = None
+        self._doors: list[Door] = []
+        self._tasks: list[asyncio.Task[Any]] = []
+        self._running = False
+        self._unstored: set[int] = set()
+
+    @classmethod
+    def from_settings(cls, settings: Settings, **more: Any) -> TureenBot:
+        """`more`: store, clock, handle, render, commands."""
+        assert settings.token is not None
+        return cls(
+            token=settings.token.get_secret_value(),
+            base_url=settings.api_base_url,
+            base_file_url=settings.api_file_url,
+            send_limits=settings.send_limits == "platform",
+            mode=settings.mode,
+            webhook_url=settings.webhook_url,
+            webhook_listen=host_port(settings.webhook_listen),
+            webhook_secret=settings.webhook_secret.get_secret_value() if settings.webhook_secret else None,
+            webhook_connections=settings.webhook_connections,
+            metrics_listen=host_port(settings.metrics_listen) if settings.metrics_listen else None,
+            **more,
+        )
+
+    # --- life ---
+
+    async def start(self) -> None:
+        """Connect and begin. Waits for a platform that can't be reached; a refused token raises InvalidToken."""
+        assert self.handle is not None, "set `handle` before start()"
+        if self._metrics_listen is not None:
+            # Opened first, so that liveness can be asked while the platform is not reachable yet.
+            await self._open(*self._metrics_listen, watch_routes(self._missing, self._metrics_text))
+        await self._until_reached(self._app.initialize)
+        await self._app.start()
+        self._running = True
+        await self.courier.start()
+        if self.commands is not None:
+            try:
+                await self.commands()
+            except TelegramError as fault:
+                _log.warning("the command menu could not be set", why=str(fault))
+        if self._mode == "webhook":
+            await self._start_webhook()
+        else:
+            await self._until_reached(self._start_polling)
+        if isinstance(self.clock, RealClock):
+            self._scheduler = AsyncIOScheduler(timezone="UTC")
+            self._scheduler.add_job(
+                self.courier.tick, "interval", seconds=TICK_S, jitter=2, misfire_grace_time=None, coalesce=True,
+                max_instances=1,
+            )
+            self._scheduler.start()
+            if self._mode == "polling":
+                self._tasks.append(asyncio.create_task(self._watchdog(), name="watchdog"))
+        _log.info("started", mode=self._mode)
+
+    async def stop(self) -> None:
+        """Finish what was taken, then go. What could not be sent stays in the outbox."""
+        if not self._running:
+            return
+        self._running = False
+        self._stop_timers()
+        for door in self._doors:
+            await door.close()
+        updater = self._app.updater
+        if updater is not None and updater.running:
+            await updater.stop()
+        await self._app.stop()
+        await self.courier.stop()
+        await self._app.shutdown()
+        _log.info("stopped")
+
+    async def kill(self) -> None:
+        """Be gone as if the process had died: nothing is finished, flushed or said."""
+        self._running = False
+        for request in self._requests:
+            request.kill()
+        self._stop_timers()
+        doomed: list[asyncio.Task[Any] | None] = [*self._tasks, *self.courier.kill(), *self.bot._polls]
+        for door in self._doors:
+            doomed += door.kill()
+        # The library keeps its tasks to itself; a dying process would not ask either.
+        updater = self._app.updater
+        doomed += [
+            getattr(updater, "_Updater__polling_task", None),
+            getattr(self._app, "_Application__update_fetcher_task", None),
+            *getattr(self._app, "_Application__create_task_tasks", ()),
+        ]
+        gone = [t for t in doomed if t is not None and t is not asyncio.current_task()]
+        for task in gone:
+            task.cancel()
+        await asyncio.gather(*gone, return_exceptions=True)
+        if updater is not None:
+            updater._running = False
+        self._app._running = False
+        for request in self._requests:
+            await request.shutdown()
+
+    async def run_until_signalled(self) -> None:
+        """Start, serve until SIGINT or SIGTERM, stop in order."""
+        asked = asyncio.Event()
+        loop = asyncio.get_running_loop()
+        for sign in (signal.SIGINT, signal.SIGTERM):
+            loop.add_signal_handler(sign, asked.set)
+        begin = asyncio.create_task(self.start())
+        waiting = asyncio.create_task(asked.wait())
+        await asyncio.wait({begin, waiting}, return_when=asyncio.FIRST_COMPLETED)
+        if not begin.done():
+            begin.cancel()
+            await asyncio.gather(begin, return_exceptions=True)
+            await self.kill()
+            waiting.cancel()
+            return
+        begin.result()
+        await waiting
+        await self.stop()
+
+    # --- what the rehearsal player asks ---
+
+    def quiet(self) -> bool:
+        """True when nothing is in work: only waits on the clock are left, or nothing at all."""
+        return (
+            not self.bot.open_updates
+            and not self._per_chat.lines
+            and self._app.update_queue.empty()
+            and self.courier.quiet()
+        )
+
+    def waiting_to_send(self) -> datetime | None:
+        """When the earliest wait for a rate limit, a retry or the board's gap ends; None when there is none."""
+        return self.courier.next_send_at()
+
+    def due(self) -> datetime | None:
+        """When the next planned thing (a reminder) is due; None when none is known."""
+        return self.courier.next_due_at()
+
+    def reminder_kind(self, chat_id: int, message_id: int) -> str | None:
+        """The kind of reminder this message was, None when it was none. This process's messages only."""
+        return self.courier.reminder_kind(chat_id, message_id)
+
+    # --- updates ---
+
+    async def _on_update(self, update: telegram.Update, _: ContextTypes.DEFAULT_TYPE) -> None:
+        assert self.handle is not None
+        began = self.clock.now()
+        self.metrics.updates.labels(_kind(update)).inc()
+        tries = 0
+        while True:
+            try:
+                await self.handle(update)
+                break
+            except StorageTrouble as trouble:
+                # The update stays unconfirmed meanwhile: a locked database or a full disk loses nothing.
+                wait_s = STORAGE_WAITS_S[min(tries, len(STORAGE_WAITS_S) - 1)]
+                _log.warning("storage can't be used now", what=trouble.key, again_in_s=wait_s)
+                tries += 1
+                if self._mode == "webhook" and tries > len(STORAGE_WAITS_S):
+                    self._unstored.add(update.update_id)
+                    return
+                await self.clock.sleep(wait_s)
+        self.metrics.update_s.observe(max(0.0, (self.clock.now() - began).total_seconds()))
+
+    async def _on_error(self, update: object, context: ContextTypes.DEFAULT_TYPE) -> None:
+        self.metrics.failures.inc()
+        chat = update.effective_chat.id if isinstance(update, telegram.Update) and update.effective_chat else None
+        _log.error("an update could not be handled", chat=chat, exc_info=context.error)
+
+    async def _take(self, data: dict[str, Any]) -> None:
+        """A webhook's update; returns when it is handled."""
+        update = telegram.Update.de_json(data, self.bot)
+        if not self._running:
+            raise Busy
+        await self._app.update_processor.process_update(update, self._app.process_update(update))
+        if update.update_id in self._unstored:
+            self._unstored.discard(update.update_id)
+            raise Busy
+
+    # --- inside ---
+
+    async def _start_polling(self) -> None:
+        assert self._app.updater is not None
+        await self._app.updater.start_polling(
+            timeout=timedelta(seconds=POLL_S), allowed_updates=ALLOWED_UPDATES, error_callback=self._on_poll_error
+        )
+
+    def _on_poll_error(self, fault: TelegramError) -> None:
+        self.metrics.api_errors.labels("poll").inc()
+        if isinstance(fault, Conflict):
+            _log.warning("another process is polling with the same token: only one may; stop the other")
+        else:
+            _log.warning("the platform can't be reached", why=str(fault))
+
+    async def _start_webhook(self) -> None:
+        url, listen, secret, connections = self._webhook
+        assert url is not None
+        assert secret is not None
+        path = urlsplit(url).path or "/"
+        routes = [webhook_route(path, secret, self._take)]
+        routes += watch_routes(self._missing, self._metrics_text)[:2]
+        await self._open(*listen, routes)
+        await self._until_reached(
+            lambda: self.bot.set_webhook(
+                url, allowed_updates=ALLOWED_UPDATES, secret_token=secret, max_connections=connections
+            )
+        )
+
+    async def _open(self, host: str, port: int, routes: list[Any]) -> None:
+        door = Door(host, port, routes)
+        await door.open()
+        self._doors.append(door)
+
+    async def _until_reached(self, step: Callable[[], Awaitable[Any]]) -> None:
+        wait_s = 1.0
+        while True:
+            try:
+                await step()
+                return
+            except InvalidToken:
+                raise
+            except TelegramError as fault:
+                _log.warning("the platform can't be reached", why=str(fault), again_in_s=wait_s)
+                await self.clock.sleep(wait_s)
+                wait_s = min(60.0, wait_s * 2)
+
+    async def _watchdog(self) -> None:
+        """Polling has been seen to stop without a word; then it is begun anew."""
+        while True:
+            await self.clock.sleep(30.0)
+            last = self.bot._last_poll
+            if last is None or self.bot.open_updates:
+                continue
+            age = self.clock.now() - last
+            self.metrics.poll_age_s.set(max(0.0, age.total_seconds()))
+            if age > WATCHDOG and self._app.updater is not None:
+                _log.error("polling stood still; it is begun anew", for_s=age.total_seconds())
+                with contextlib.suppress(TelegramError, RuntimeError, TimeoutError):
+                    async with asyncio.timeout(30):
+                        await self._app.updater.stop()
+                with contextlib.suppress(TelegramError, RuntimeError):
+                    await self._start_polling()
+
+    async def _missing(self) -> str | None:
+        """What stands between this process and taking work; None when it is ready."""
+        if not self._running:
+            return "starting or stopping"
+        try:
+            async with asyncio.timeout(5):
+                await self.store.queue_length()
+        except (StorageTrouble, TimeoutError, OSError):
+            return "the database does not answer"
+        return None
+
+    async def _metrics_text(self) -> bytes:
+        with contextlib.suppress(StorageTrouble, OSError):
+            await self.courier.measure()
+        return self.metrics.text()
+
+    def _stop_timers(self) -> None:
+        if self._scheduler is not None and self._scheduler.running:
+            self._scheduler.shutdown(wait=False)
+        for task in self._tasks:
+            task.cancel()
+
+
+def _kind(update: telegram.Update) -> str:
+    return next((k for k in ALLOWED_UPDATES if getattr(update, k, None) is not None), "other")

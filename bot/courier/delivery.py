@@ -1,0 +1,170 @@
+"""One post: made, and what comes of it. Policies in doubt are stated here and nowhere else.
+
+When a process died, or an answer was lost, between the call and the record, nobody knows whether the
+platform carried it out, and it offers no key by which to ask. So:
+  edits, pins, deletions, reactions   are made again: doing them twice changes nothing
+  the board                           is posted again: better two than none; the newer one is kept
+  reminders that guard health         (RESENT_IN_DOUBT) are sent a second time at most: a doubled
+                                      warning does no harm, a lost one may
+  everything else                     is not sent again; the post is recorded as given up, "in doubt"
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from enum import StrEnum
+from typing import Any
+
+import telegram
+
+from bot import log
+from bot.courier.calls import COUNTED, EDITS, SENDS, call
+from bot.courier.desk import Desk
+from bot.courier.faults import Fate, Kind, fate_of
+from bot.courier.limiter import Limiter
+from bot.courier.metrics import Metrics
+from bot.courier.waits import Waits
+from bot.storage.values import Post
+
+_log = log.get("courier")
+
+RESENT_IN_DOUBT = frozenset({"out-limit", "thaw"})
+RETRY_S = (1.0, 2.0, 4.0, 8.0, 15.0, 30.0, 60.0)
+"""Waits between tries after the line failed; the last one repeats."""
+MOST_TRIES = 40
+"""Some 35 minutes; reminders have their own last moment on top."""
+
+
+_WHY = {
+    Kind.BLOCKED: "courier-why-blocked",
+    Kind.GONE: "courier-why-gone",
+    Kind.NO_RIGHT: "courier-why-no-right",
+    Kind.LOST: "courier-why-lost",
+}
+
+
+class End(StrEnum):
+    SENT = "sent"
+    LATER = "later"
+    MOVED = "moved"
+    BLOCKED = "blocked"
+    GONE = "gone"
+    GIVEN_UP = "given-up"
+    FENCED = "fenced"  # the lease ran out; somebody else has it now
+
+
+@dataclass(frozen=True)
+class Outcome:
+    end: End
+    message_id: int | None = None
+    why: str = ""
+    """A text key (`courier.ftl`): what the host may be told."""
+    at: datetime | None = None
+    """When to try again (LATER)."""
+    new_chat_id: int | None = None
+
+
+def reminder_of(post: Post) -> Mapping[str, Any] | None:
+    """What the payload of a reminder's post says about it: {"kind", "rows", "until"}."""
+    about = post.payload.get("reminder")
+    return about if isinstance(about, Mapping) else None
+
+
+class Delivery:
+    def __init__(self, bot: telegram.Bot, clock: Waits, limiter: Limiter, desk: Desk, metrics: Metrics) -> None:
+        self._bot = bot
+        self._desk = desk
+        self.begun: set[int] = set()
+        """Ids of posts whose call is being made."""
+        self._clock = clock
+        self._limiter = limiter
+        self._metrics = metrics
+
+    async def deliver(self, post: Post) -> Outcome:
+        """Make the call within the limits. Never raises for anything the platform says."""
+        if post.doubtful and (verdict := self._in_doubt(post)) is not None:
+            return verdict
+        if (late := self._too_late(post)) is not None:
+            return late
+        if post.method in COUNTED:
+            await self._limiter.turn(post.chat_id, edit=post.method in EDITS)
+            if (late := self._too_late(post)) is not None:
+                return late
+        if not await self._desk.still_mine(post):
+            self._metrics.posts.labels(post.method, "fenced").inc()
+            return Outcome(End.FENCED)
+        self.begun.add(post.id)
+        try:
+            return await self._make(post)
+        finally:
+            self.begun.discard(post.id)
+
+    async def _make(self, post: Post) -> Outcome:
+        as_plain, thread_id = False, post.thread_id
+        while True:
+            fate = None
+            try:
+                made = await call(
+                    self._bot, post.method, post.chat_id, post.payload, thread_id=thread_id, as_plain=as_plain
+                )
+            except (telegram.error.TelegramError, OSError, KeyError, ValueError, TypeError) as fault:
+                fate = fate_of(fault, post.chat_id)
+            if fate is None or fate.kind is Kind.FINE:
+                self._metrics.posts.labels(post.method, "sent").inc()
+                return Outcome(End.SENT, made if fate is None else None)
+            self._metrics.api_errors.labels(fate.kind.value).inc()
+            if fate.kind is Kind.NO_THREAD and thread_id is not None:
+                thread_id = None
+                continue
+            # Whatever it is about the text or its buttons that was refused: the words matter most.
+            if fate.kind in (Kind.PLAIN, Kind.REFUSED) and not as_plain and post.method in SENDS | {"edit"}:
+                _log.warning("refused, sent once more as plain text", chat=post.chat_id, why=fate.why)
+                as_plain = True
+                continue
+            return self._outcome(post, fate)
+
+    def _outcome(self, post: Post, fate: Fate) -> Outcome:
+        now = self._clock.now()
+        if fate.kind is Kind.WAIT:
+            self._limiter.stop(post.chat_id, fate.seconds)
+            return Outcome(End.LATER, at=now + timedelta(seconds=fate.seconds))
+        if fate.kind is Kind.MOVED:
+            return Outcome(End.MOVED, new_chat_id=fate.new_chat_id)
+        if fate.kind is Kind.DOUBT and (verdict := self._in_doubt(post, fate.why)) is not None:
+            return verdict
+        if fate.kind in (Kind.LATER, Kind.DOUBT):
+            return self._again(post, fate)
+        end = {Kind.BLOCKED: End.BLOCKED, Kind.GONE: End.GONE}.get(fate.kind, End.GIVEN_UP)
+        return self._ended(post, end, _WHY.get(fate.kind, "courier-why-refused"), fate.why)
+
+    def _again(self, post: Post, fate: Fate) -> Outcome:
+        wait_s = fate.seconds or RETRY_S[max(0, min(post.tries, len(RETRY_S)) - 1)]
+        at = self._clock.now() + timedelta(seconds=wait_s)
+        if post.tries >= MOST_TRIES:
+            return self._ended(post, End.GIVEN_UP, "courier-why-line", fate.why)
+        return self._too_late(post, at) or Outcome(End.LATER, at=at)
+
+    def _in_doubt(self, post: Post, words: str = "a process died while sending it") -> Outcome | None:
+        """None: make the call (again)."""
+        if post.method not in SENDS or post.payload.get("again_in_doubt"):
+            return None
+        about = reminder_of(post)
+        if about is not None and about.get("kind") in RESENT_IN_DOUBT and post.tries <= 2:
+            return None
+        return self._ended(post, End.GIVEN_UP, "courier-why-doubt", words)
+
+    def _too_late(self, post: Post, at: datetime | None = None) -> Outcome | None:
+        about = reminder_of(post)
+        last = about.get("until") if about is not None else post.payload.get("until")
+        if last is None or (at or self._clock.now()) < datetime.fromisoformat(str(last)):
+            return None
+        return self._ended(post, End.GIVEN_UP, "courier-why-late", f"its last moment was {last}")
+
+    def _ended(self, post: Post, end: End, why: str, words: str) -> Outcome:
+        self._metrics.posts.labels(post.method, end.value).inc()
+        _log.warning(
+            "not sent", chat=post.chat_id, method=post.method, end=end.value, why=why, platform=words, post=post.id
+        )
+        return Outcome(end, why=why)

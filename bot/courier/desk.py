@@ -1,0 +1,134 @@
+"""The courier's dealings with storage, under one owner's name."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import replace
+from datetime import datetime, timedelta
+
+from bot.clock import Clock
+from bot.storage.store import Store
+from bot.storage.values import (
+    Batch,
+    ChatRecord,
+    CommitResult,
+    PersonRecord,
+    Post,
+    PotluckPlace,
+    ReminderRow,
+    SentMessage,
+    Stored,
+)
+
+LEASE = timedelta(seconds=120)
+"""Longer than a call with all its time-outs (45 s) and a usual wait for a place; longer waits renew it."""
+RENEW_BELOW = timedelta(seconds=60)
+REMINDER_LEASE = timedelta(seconds=60)
+
+
+class Desk:
+    def __init__(self, store: Store, clock: Clock, owner: str) -> None:
+        self._store = store
+        self._clock = clock
+        self._owner = owner
+
+    # --- posts ---
+
+    async def claim_posts(self, limit: int) -> tuple[Post, ...]:
+        now = self._clock.now()
+        return await self._store.claim_posts(now, self._owner, now + LEASE, limit)
+
+    async def waiting_posts(self, limit: int) -> tuple[Post, ...]:
+        return await self._store.pending_posts(limit)
+
+    async def still_mine(self, post: Post) -> bool:
+        """Whether this claim still holds; renewed when it ends soon. A process that slept learns it here."""
+        now = self._clock.now()
+        if post.lease_until is not None and post.lease_until - now > RENEW_BELOW:
+            return True
+        return await self._store.renew_post(post.id, self._owner, now + LEASE)
+
+    async def sent(self, post: Post, message_id: int | None) -> None:
+        about = post.payload.get("about")
+        message = None
+        if message_id is not None and about:
+            message = SentMessage(
+                post.chat_id, message_id, str(about), post.potluck_id, post.reminder_key, self._clock.now()
+            )
+        await self._store.mark_post_sent(post.id, message)
+
+    async def again(self, post: Post, at: datetime) -> None:
+        await self._store.requeue(post.id, at)
+
+    async def given_up(self, post: Post, why: str) -> None:
+        await self._store.give_up(post.id, why)
+
+    async def post(self, *posts: Post) -> CommitResult:
+        return await self._store.commit(Batch(now=self._clock.now(), posts=posts))
+
+    # --- boards ---
+
+    async def dirty_boards(self) -> tuple[PotluckPlace, ...]:
+        return await self._store.dirty_boards()
+
+    async def stored(self, potluck_id: str) -> Stored | None:
+        return await self._store.potluck(potluck_id)
+
+    async def board_shown(self, seen: PotluckPlace, message_id: int | None, *, pinned: bool) -> None:
+        await self._store.board_sent(
+            seen.potluck_id, message_id, pinned, seen.board_dirty_since, chat_id=seen.chat_id
+        )
+
+    async def board_posted(self, seen: PotluckPlace, message_id: int) -> None:
+        """A new message is the board from now on; it stays dirty until it is pinned or not."""
+        await self._store.board_sent(seen.potluck_id, message_id, False, None, chat_id=seen.chat_id)
+        await self._store.remember_message(seen.chat_id, message_id, "board", seen.potluck_id)
+
+    # --- chats and people ---
+
+    async def chat(self, chat_id: int) -> ChatRecord | None:
+        return await self._store.chat(chat_id)
+
+    async def people(self, ids: Iterable[int]) -> dict[int, PersonRecord]:
+        return await self._store.people(ids)
+
+    async def cannot_dm(self, person_id: int) -> None:
+        person = await self._store.person(person_id)
+        if person is not None and person.can_dm:
+            await self._store.commit(Batch(now=self._clock.now(), people=(replace(person, can_dm=False),)))
+
+    async def first_time(self, chat_id: int, what: str) -> bool:
+        """True the first time this is asked for a chat; remembered in its settings."""
+        chat = await self._store.chat(chat_id)
+        if chat is None or chat.settings.get(what):
+            return False
+        kept = replace(chat, settings={**chat.settings, what: True})
+        await self._store.commit(Batch(now=self._clock.now(), chats=(kept,)))
+        return True
+
+    async def move_chat(self, old: int, new: int) -> None:
+        await self._store.migrate_chat(old, new)
+        now = self._clock.now()
+        boards = tuple((s.potluck.id, now) for s in await self._store.potlucks_in(new) if s.place.current)
+        if boards:
+            # Messages of the old group can't be edited in the new one: the boards are posted anew.
+            await self._store.commit(Batch(now=now, dirty_boards=boards))
+
+    # --- reminders ---
+
+    async def claim_reminders(self, limit: int) -> tuple[ReminderRow, ...]:
+        now = self._clock.now()
+        return await self._store.claim_reminders(now, self._owner, now + REMINDER_LEASE, limit)
+
+    async def postpone(self, row: ReminderRow, due_at: datetime) -> None:
+        await self._store.requeue_reminder(row.potluck_id, row.key, self._owner, due_at)
+
+    async def next_due(self) -> datetime | None:
+        return await self._store.next_due(self._clock.now())
+
+    async def commit(self, batch: Batch) -> CommitResult:
+        return await self._store.commit(batch)
+
+    async def queue_length(self) -> int:
+        lengths = await self._store.queue_length()
+        return lengths.get("pending", 0) + lengths.get("sending", 0)

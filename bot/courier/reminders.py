@@ -1,0 +1,295 @@
+"""The ticker: due reminders become posts, or are skipped, in one transaction each.
+
+A reminder is claimed with a lease, looked at again with the newest state, and then - in one commit -
+marked as ended and written to the outbox. A process that slept and wakes up too late can't do that a
+second time: the commit is refused when the claim is no longer its own. What may happen to the post
+after that is the outbox's policy (`delivery.py`).
+
+Caught up with sense: what is past its last moment is skipped; what is not urgent waits for the end of
+the quiet hours. Kinds that only make sense at their minute (URGENT) are never held back.
+"""
+
+from __future__ import annotations
+
+import asyncio
+from collections.abc import Iterable
+from dataclasses import replace
+from datetime import UTC, datetime, time, timedelta
+from typing import TYPE_CHECKING, Any
+from zoneinfo import ZoneInfo
+
+from bot import log
+from bot.clock import Clock
+from bot.courier.desk import Desk
+from bot.courier.metrics import Metrics
+from bot.courier.render import ReminderCase
+from bot.storage.errors import Stale, StorageTrouble
+from bot.storage.values import Batch, ChatRecord, FinishedReminder, PersonRecord, Post, ReminderRow, Stored
+from planning.potluck import Answer, Say, Stage
+
+if TYPE_CHECKING:
+    from bot.courier.courier import Courier
+
+_log = log.get("reminders")
+
+URGENT = frozenset({"slow-cooker", "preheat", "swap", "leave", "start", "out-limit"})
+"""A kitchen's or a safety clock's own minute: held back till morning they would be worthless."""
+NEVER_MUTED = frozenset({"out-limit"})
+"""Food safety: said even to who muted the bot or switched reminders off."""
+AT_A_TIME = 100
+_GROUP = "group"
+
+
+class Ticker:
+    def __init__(self, courier: Courier, clock: Clock, desk: Desk, metrics: Metrics) -> None:
+        self._courier = courier
+        self._clock = clock
+        self._desk = desk
+        self._metrics = metrics
+        self._news = asyncio.Event()
+        self._task: asyncio.Task[None] | None = None
+        self._turn = asyncio.Lock()
+        self.next_at: datetime | None = None
+        self._looking = False
+
+    # --- simulated time: one task that sleeps until the next due time ---
+
+    def start(self) -> None:
+        self._task = asyncio.create_task(self._watch(), name="courier:reminders")
+
+    async def stop(self) -> None:
+        if self._task is not None:
+            self._task.cancel()
+            await asyncio.gather(self._task, return_exceptions=True)
+            self._task = None
+
+    def tasks(self) -> list[asyncio.Task[Any]]:
+        return [self._task] if self._task is not None else []
+
+    def changed(self) -> None:
+        """Reminders may have moved: the next due time is looked up anew."""
+        self._news.set()
+
+    @property
+    def busy(self) -> bool:
+        """Working, or about to: the time has come or news wait to be looked at."""
+        due = self.next_at is not None and self.next_at <= self._clock.now()
+        watching = self._task is not None and not self._task.done()
+        return self._turn.locked() or self._looking or (watching and (due or self._news.is_set()))
+
+    async def _watch(self) -> None:
+        while True:
+            self._looking = True
+            try:
+                self._news.clear()
+                await self.tick()
+                self.next_at = await self._desk.next_due()
+            except StorageTrouble as trouble:
+                _log.warning("storage can't be used now", what=trouble.key)
+                self.next_at = self._clock.now() + timedelta(seconds=5)
+            finally:
+                self._looking = False
+            news = asyncio.ensure_future(self._news.wait())
+            waits: list[asyncio.Future[Any]] = [news]
+            if self.next_at is not None:
+                waits.append(asyncio.ensure_future(self._clock.sleep_until(self.next_at, schedule=True)))
+            try:
+                await asyncio.wait(waits, return_when=asyncio.FIRST_COMPLETED)
+            finally:
+                for wait in waits:
+                    wait.cancel()
+
+    # --- one look ---
+
+    async def tick(self) -> None:
+        """Deal with everything that is due now."""
+        async with self._turn:
+            while rows := await self._desk.claim_reminders(AT_A_TIME):
+                by_potluck: dict[str, list[ReminderRow]] = {}
+                for row in rows:
+                    by_potluck.setdefault(row.potluck_id, []).append(row)
+                for potluck_id, group in by_potluck.items():
+                    await self._deal(potluck_id, group)
+
+    async def _deal(self, potluck_id: str, rows: list[ReminderRow]) -> None:
+        now = self._clock.now()
+        stored = await self._desk.stored(potluck_id)
+        if stored is None:
+            await self._end(rows, "skipped")
+            return
+        chat = await self._desk.chat(stored.place.chat_id)
+        people = await self._people(stored, rows)
+        bundles: dict[tuple[str, int | None], list[ReminderRow]] = {}
+        for row in sorted(rows, key=lambda r: (r.due_at, r.key)):
+            state, later = _verdict(row, stored, chat, people.get(_account(row, stored)), now)
+            if later is not None:
+                await self._desk.postpone(row, later)
+                self._metrics.reminders.labels("held").inc()
+            elif state is not None:
+                _log.info("reminder skipped", potluck=potluck_id, key=row.key, why=state)
+                await self._end([row], "skipped")
+            else:
+                bundles.setdefault((row.kind, _private(row, stored, people)), []).append(row)
+        for (kind, private_to), bundle in bundles.items():
+            case = ReminderCase(stored, kind, tuple(bundle), chat, private_to, people, now)
+            await self._send(case)
+
+    async def _send(self, case: ReminderCase) -> None:
+        post = await self._post(case)
+        if post is None:
+            await self._end(case.rows, "skipped")
+            return
+        done = tuple(_finished(r, "sent") for r in case.rows)
+        try:
+            result = await self._desk.commit(Batch(now=self._clock.now(), posts=(post,), finished_reminders=done))
+        except Stale:
+            # Somebody else holds (some of) them now, or they were withdrawn: each on its own then.
+            if len(case.rows) > 1:
+                for row in case.rows:
+                    await self._send(replace(case, rows=(row,)))
+            else:
+                self._metrics.reminders.labels("fenced").inc()
+            return
+        self._metrics.reminders.labels("posted").inc(len(case.rows))
+        self._courier.wake(result)
+
+    async def _post(self, case: ReminderCase) -> Post | None:
+        if self._courier.render is None:
+            return None
+        said = await self._courier.render.reminder(case)
+        if said is None:
+            return None
+        place = case.stored.place
+        lasts = [r.expires_at for r in case.rows if r.expires_at is not None]
+        payload = {
+            "about": f"reminder:{case.kind}",
+            **said.payload,
+            "reminder": {
+                "kind": case.kind,
+                "until": min(lasts).isoformat() if lasts else None,
+                "rows": [_as_json(r) for r in case.rows],
+            },
+        }
+        to_group = case.private_to is None
+        return Post(
+            place.chat_id if case.private_to is None else case.private_to,
+            said.method or "send",
+            payload,
+            thread_id=place.thread_id if to_group else None,
+            potluck_id=case.stored.potluck.id,
+            reminder_key=case.rows[0].key,
+        )
+
+    async def say_in_group(self, post: Post) -> bool:
+        """A private reminder found the door closed: mention the person in the group instead."""
+        about = post.payload.get("reminder")
+        if not isinstance(about, dict) or post.potluck_id is None:
+            return False
+        stored = await self._desk.stored(post.potluck_id)
+        if stored is None:
+            return False
+        rows = tuple(_from_json(r, post.potluck_id) for r in about["rows"])
+        chat = await self._desk.chat(stored.place.chat_id)
+        people = await self._people(stored, rows)
+        case = ReminderCase(stored, str(about["kind"]), rows, chat, None, people, self._clock.now())
+        again = await self._post(case)
+        if again is None:
+            return False
+        self._courier.wake(await self._desk.post(again))
+        return True
+
+    async def _people(self, stored: Stored, rows: Iterable[ReminderRow]) -> dict[str, PersonRecord]:
+        accounts = {a for a in (_account(r, stored) for r in rows) if a.lstrip("-").isdigit()}
+        return {str(i): p for i, p in (await self._desk.people(int(a) for a in accounts)).items()}
+
+    async def _end(self, rows: Iterable[ReminderRow], state: str) -> None:
+        rows = tuple(rows)
+        self._metrics.reminders.labels(state).inc(len(rows))
+        for row in rows:
+            try:
+                await self._desk.commit(Batch(now=self._clock.now(), finished_reminders=(_finished(row, state),)))
+            except Stale:
+                self._metrics.reminders.labels("fenced").inc()
+
+
+def _finished(row: ReminderRow, state: str) -> FinishedReminder:
+    return FinishedReminder(row.potluck_id, row.key, row.owner or "", state, tries=row.tries)
+
+
+def _account(row: ReminderRow, stored: Stored) -> str:
+    """The guest id whose account is meant: the host's for "host", the sponsor's for who has no account."""
+    to = stored.potluck.host or "" if row.to == "host" else row.to
+    guest = stored.potluck.guest(to)
+    if guest is not None and not guest.id.lstrip("-").isdigit() and guest.added_by:
+        return guest.added_by
+    return to
+
+
+def _private(row: ReminderRow, stored: Stored, people: dict[str, PersonRecord]) -> int | None:
+    """The private chat it goes to; None: the group."""
+    if row.to == _GROUP:
+        return None
+    person = people.get(_account(row, stored))
+    return person.id if person is not None and person.can_dm else None
+
+
+def _verdict(
+    row: ReminderRow, stored: Stored, chat: ChatRecord | None, person: PersonRecord | None, now: datetime
+) -> tuple[str | None, datetime | None]:
+    """(why it is skipped or None, until when it is held back or None)."""
+    potluck = stored.potluck
+    if row.expires_at is not None and row.expires_at <= now:
+        return "too late", None
+    if potluck.stage is Stage.CANCELLED:
+        return "cancelled", None
+    if row.kind not in NEVER_MUTED:
+        if chat is not None and row.kind in chat.reminder_kinds_off:
+            return "switched off", None
+        if person is not None and person.muted and row.to != _GROUP:
+            return "muted", None
+    guest = potluck.guest(row.to)
+    if guest is not None and row.to != _GROUP:
+        if row.kind == "answer-by" and guest.answer is not Answer.NONE:
+            return "answered", None
+        if guest.answer is Answer.NO and row.kind not in NEVER_MUTED:
+            return "not coming", None
+    if row.kind not in URGENT and chat is not None:
+        zone = ZoneInfo(chat.timezone or potluck.timezone)
+        until = quiet_until(now, zone, chat.quiet_from, chat.quiet_to)
+        if until is not None:
+            if row.expires_at is not None and until >= row.expires_at:
+                return "its time is over before the quiet hours are", None
+            return None, until
+    return None, None
+
+
+def quiet_until(now: datetime, zone: ZoneInfo, quiet_from: str, quiet_to: str) -> datetime | None:
+    """The end of the quiet hours `now` lies in, or None. Local wall times "HH:MM"; equal ones: never quiet."""
+    start, end = time.fromisoformat(quiet_from), time.fromisoformat(quiet_to)
+    if start == end:
+        return None
+    local = now.astimezone(zone)
+    at = local.time().replace(tzinfo=None)
+    inside = start <= at < end if start < end else (at >= start or at < end)
+    if not inside:
+        return None
+    day = local.date() if at < end else local.date() + timedelta(days=1)
+    # Through UTC, so that an end in a skipped hour becomes a real instant.
+    return datetime.combine(day, end, zone).astimezone(UTC)
+
+
+def _as_json(row: ReminderRow) -> dict[str, Any]:
+    return {
+        "key": row.key,
+        "kind": row.kind,
+        "to": row.to,
+        "due_at": row.due_at.isoformat(),
+        "about": [row.about.key, dict(row.about.facts)],
+    }
+
+
+def _from_json(data: dict[str, Any], potluck_id: str) -> ReminderRow:
+    return ReminderRow(
+        potluck_id, data["key"], data["kind"], data["to"], datetime.fromisoformat(data["due_at"]), None,
+        Say(data["about"][0], data["about"][1]),
+    )

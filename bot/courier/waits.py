@@ -1,0 +1,61 @@
+"""The clock as the courier uses it: it keeps account of who is waiting, so that idleness can be told."""
+
+from __future__ import annotations
+
+import asyncio
+import contextlib
+from datetime import datetime, timedelta
+
+from bot.clock import Clock
+
+
+class Waits:
+    """A clock. `asleep()` counts the waits that have not run out: those whose time has come are
+    counted as awake although their task did not get its turn yet, so nobody takes a bot for idle
+    in the instant between."""
+
+    def __init__(self, clock: Clock) -> None:
+        self._clock = clock
+        self._until: dict[object, tuple[datetime, asyncio.Event | None]] = {}
+
+    def now(self) -> datetime:
+        return self._clock.now()
+
+    async def sleep_until(self, when: datetime, *, schedule: bool = False) -> None:
+        key = object()
+        self._until[key] = (when, None)
+        try:
+            await self._clock.sleep_until(when, schedule=schedule)
+        finally:
+            del self._until[key]
+
+    async def sleep(self, seconds: float) -> None:
+        await self.sleep_until(self.now() + timedelta(seconds=seconds))
+
+    async def sleep_or(self, event: asyncio.Event, until: datetime, *, count: bool = True) -> None:
+        """Return when `event` is set or at `until`. `count=False`: who waits keeps account of itself."""
+        if event.is_set() or until <= self.now():
+            return
+        key = object()
+        if count:
+            self._until[key] = (until, event)
+        tasks = [asyncio.ensure_future(event.wait()), asyncio.ensure_future(self._clock.sleep_until(until))]
+        try:
+            await asyncio.wait(tasks, return_when=asyncio.FIRST_COMPLETED)
+        finally:
+            self._until.pop(key, None)
+            for task in tasks:
+                task.cancel()
+            with contextlib.suppress(asyncio.CancelledError):
+                await asyncio.gather(*tasks, return_exceptions=True)
+
+    def asleep(self) -> int:
+        return len(self._running())
+
+    def first(self) -> datetime | None:
+        """When the earliest wait runs out."""
+        return min(self._running(), default=None)
+
+    def _running(self) -> list[datetime]:
+        now = self.now()
+        return [u for u, event in self._until.values() if u > now and not (event is not None and event.is_set())]
