@@ -8,16 +8,16 @@ practice, no source; the thaw rule is THAW-03, the two clocks TIME-01 and TIME-0
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
-from datetime import UTC, date, datetime, time, timedelta
+from datetime import UTC, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
 from planning.kitchen.result import PlannedStep, Timeline
 from planning.potluck import Answer, Guest, Potluck, Promise, Say, Stage
 from planning.safety.clocks import WARN_BEFORE_MIN, clock
-from planning.safety.facts import plain_facts
+from planning.safety.thaw import thaw_by, thaw_days
+from planning.safety.wall_clock import plain_facts, wall
 
 MORNING = time(9, 0)
 EVENING = time(18, 0)
@@ -29,7 +29,6 @@ EARLY_EVENT = time(12, 0)
 ANSWER_DAYS_BEFORE = 2
 """Without a date to answer by, people are asked this many days before the potluck."""
 
-THAW_LB_PER_DAY = 4.0
 PREHEAT_MIN = 15
 IDLE_OVEN_MIN = 60
 """An oven that nobody uses for longer is switched off, and preheated again."""
@@ -50,11 +49,6 @@ class Reminder:
     expires_at: datetime
     about: Say
     key: str
-
-
-def wall(zone: ZoneInfo, day: date, at: time) -> datetime:
-    """The instant (UTC) at which the zone's clocks show `at` on `day`; the first of two, the shifted one of none."""
-    return datetime.combine(day, at, zone).replace(fold=0).astimezone(UTC)
 
 
 def within_quiet(instant: datetime, timezone: str, quiet_from: str, quiet_to: str) -> bool:
@@ -129,27 +123,6 @@ def _bring(potluck: Potluck) -> Iterator[Reminder]:
         if dishes and guest.answer is not Answer.NO:
             facts = _facts(potluck, dishes=dishes, count=len(dishes))
             yield Reminder("bring", guest.id, due, expires, Say(key, facts), f"bring:{guest.id}")
-
-
-def thaw_days(frozen_lb: float) -> int:
-    """Whole days in the refrigerator: ceil(lb / 4) (THAW-03, the slower of the published rates)."""
-    return max(1, math.ceil(frozen_lb / THAW_LB_PER_DAY))
-
-
-def thaw_by(potluck: Potluck, promise: Promise, steps: Iterable[PlannedStep] = ()) -> datetime | None:
-    """The last moment (UTC) to move it from the freezer to the refrigerator; None when it is not frozen.
-
-    It must be thawed when its first step begins: as planned, or else reckoned back from serving.
-    """
-    if promise.frozen_lb is None or not math.isfinite(promise.frozen_lb) or promise.frozen_lb <= 0:
-        return None
-    work = [s for s in promise.heat or () if s.kind != "thaw" and s.minutes > 0]
-    planned = [s.start for s in steps if s.promise == promise.id and s.kind != "thaw"]
-    needed = min(planned, default=potluck.starts_at - timedelta(minutes=min(sum(s.minutes for s in work), 2880)))
-    # Days are counted on the wall clock, so that a night of 23 hours does not move the hour.
-    local = potluck.local(needed)
-    days = min(thaw_days(promise.frozen_lb), 60)
-    return wall(potluck.zone, local.date() - timedelta(days=days), local.time().replace(tzinfo=None))
 
 
 def _thaw(potluck: Potluck, steps: tuple[PlannedStep, ...]) -> Iterator[Reminder]:

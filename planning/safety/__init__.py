@@ -1,1 +1,40 @@
+"""Food safety: what the tables say about this potluck. Nothing is ever called safe."""
 
+from __future__ import annotations
+
+from datetime import datetime
+
+from planning.kitchen.result import Timeline
+from planning.potluck import Answer, Potluck, Stage
+from planning.safety.guests import food_notes
+from planning.safety.heat import hot_notes, slow_cooker_notes, thaw_notes
+from planning.safety.notes import BLOCK, NOTE, WARN, SafetyNote
+from planning.safety.standing import power_notes, standing_notes
+from planning.safety.standing_out import leftover_notes, out_notes
+
+__all__ = ["BLOCK", "NOTE", "WARN", "SafetyNote", "safety"]
+
+_ORDER = {BLOCK: 0, WARN: 1, NOTE: 2}
+
+
+def safety(potluck: Potluck, now: datetime, timeline: Timeline | None = None) -> tuple[SafetyNote, ...]:
+    """Every block, warning and note, blocks first, then by promise in the potluck's order.
+
+    Blocks come only from rows whose source was read; what we know from memory is at most a note.
+    """
+    if potluck.stage is Stage.CANCELLED:
+        return ()
+    found: list[SafetyNote] = []
+    for promise in potluck.promises:
+        guest = potluck.guest(promise.guest)
+        if guest is not None and guest.answer is Answer.NO:
+            continue
+        found.extend(out_notes(potluck, promise, now))
+        found.extend(thaw_notes(potluck, promise, now, timeline))
+        found.extend(slow_cooker_notes(potluck, promise, timeline))
+        found.extend(hot_notes(potluck, promise))
+        found.extend(food_notes(potluck, promise))
+    found.extend(power_notes(potluck, timeline))
+    found.extend(leftover_notes(potluck))
+    found.extend(standing_notes(potluck))
+    return tuple(sorted(found, key=lambda n: _ORDER[n.severity]))

@@ -13,7 +13,9 @@ from hypothesis import strategies as st
 
 from planning.kitchen.result import PlannedStep, Timeline
 from planning.potluck import Answer, Bar, Guest, Potluck, Promise, Stage, Topping
-from planning.reminders import KINDS, reminders, shift_out_of_quiet, thaw_by, thaw_days, wall, within_quiet
+from planning.reminders import KINDS, reminders, shift_out_of_quiet, within_quiet
+from planning.safety.thaw import thaw_by, thaw_days
+from planning.safety.wall_clock import wall
 
 CHICAGO = "America/Chicago"
 LONG_AGO = datetime(2000, 1, 1, tzinfo=UTC)

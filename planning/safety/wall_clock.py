@@ -1,11 +1,17 @@
-"""Instants as facts of a sentence."""
+"""Instants on the potluck's wall clock."""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from datetime import datetime
+from datetime import UTC, date, datetime, time
+from zoneinfo import ZoneInfo
 
 from planning.potluck import Potluck
+
+
+def wall(zone: ZoneInfo, day: date, at: time) -> datetime:
+    """The instant (UTC) at which the zone's clocks show `at` on `day`; the first of two, the shifted one of none."""
+    return datetime.combine(day, at, zone).replace(fold=0).astimezone(UTC)
 
 
 def plain_facts(potluck: Potluck, facts: Mapping[str, object]) -> dict[str, object]:

@@ -1,0 +1,112 @@
+# Safety notes. Every one has $rule (the row of the table). Nothing is ever called safe: the texts say what to do
+# and by when, and what is listed. `..._time` is wall time like 16:10, `..._weekday` is 0 (Monday) to 6 (Sunday).
+
+# $dish, $limit (minutes in all), $spent (minutes already out), $by_time, $assumed (yes: heat is assumed)
+safety-out-plan = “{ $dish }” may stand out until { $by_time } if it goes on the table at the start{ $spent ->
+        [0] {""}
+       *[other] , as it has already been out for { $spent } minutes
+    }{ $assumed ->
+        [yes] {" "}(outdoors in the warm months we reckon with 90 °F: one hour)
+       *[no] {""}
+    }. Then back below 40 °F or above 140 °F.
+safety-out-running = “{ $dish }” is out. By { $by_time } put it back in the cold or heat it through again; after that, throw it out.
+safety-out-over = “{ $dish }” has been out for longer than { $limit ->
+        [60] one hour in the heat
+       *[120] two hours
+    } (until { $by_time }). Throw it out.
+safety-out-spent = “{ $dish }” has already spent { $spent } minutes out of the cold or off the heat, and { $limit } is the limit. It must not go on the table.
+safety-out-keeps = “{ $dish }” is on the list of foods that keep at room temperature. The clock is only shown because it was started.
+
+safety-leftovers-chill = Leftovers into the refrigerator by { $by_time }{ $hours ->
+        [1] {" "}(one hour, as it is hot outside)
+       *[2] {""}
+    }, or throw them out.
+safety-leftovers-shallow = Cool leftovers in shallow containers, no deeper than { $inches } inches.
+safety-leftovers-days = Eat refrigerated leftovers within { $days } days.
+safety-leftovers-short = Leftover “{ $dish }”: eat within { $days ->
+        [one] { $days } day
+       *[other] { $days } days
+    }.
+
+# $dish, $lb, $days, $hours, $by_time, $by_weekday
+safety-thaw-fridge = “{ $dish }” ({ $lb } lb, frozen) must be in the refrigerator by { $by_time } on { $by_weekday ->
+        [0] Monday
+        [1] Tuesday
+        [2] Wednesday
+        [3] Thursday
+        [4] Friday
+        [5] Saturday
+       *[6] Sunday
+    }: a day for every 4 lb, { $days ->
+        [one] { $days } day
+       *[other] { $days } days
+    } here. Never on the counter.
+safety-thaw-water = “{ $dish }” ({ $lb } lb) can no longer thaw in the refrigerator in time. In cold water it takes { $hours } hours: start by { $by_time } on { $by_weekday ->
+        [0] Monday
+        [1] Tuesday
+        [2] Wednesday
+        [3] Thursday
+        [4] Friday
+        [5] Saturday
+       *[6] Sunday
+    }, change the water every 30 minutes, and cook it at once.
+safety-thaw-too-late = “{ $dish }” ({ $lb } lb, frozen) cannot be thawed in time: even in cold water it needs { $hours } hours. Plan something else.
+
+safety-slow-warm = “{ $dish }”: the warm setting does not cook. Heat it to 165 °F first, then keep it warm.
+safety-slow-reheat = “{ $dish }” is cooked already: a slow cooker must not reheat it. Bring it to 165 °F or to a boil on the stove, then keep it hot in the slow cooker at 140 °F or more.
+safety-slow-short = “{ $dish }”: { $minutes } minutes in a slow cooker warm it up rather than cook it. If it is cooked already, heat it to 165 °F on the stove first.
+safety-slow-frozen = “{ $dish }” must not go into the slow cooker frozen. Thaw it completely first.
+safety-slow-full = “{ $dish }” is about { $volume } qt, and a { $size } qt slow cooker should be no more than two thirds full. Split it or use a larger one.
+safety-slow-empty = “{ $dish }” is about { $volume } qt, and a { $size } qt slow cooker should be at least half full. Use a smaller one.
+safety-slow-big = “{ $dish }”: cut a whole bird or a large roast into pieces for the slow cooker, or follow the size its manual gives.
+safety-kidney-dry = “{ $dish }”: dry kidney beans must boil briskly for { $minutes } minutes in fresh water before any slow cooking. Canned ones need not.
+safety-kidney-ask = “{ $dish }” has kidney beans. Are they canned, or boiled for { $minutes } minutes first? Dry ones must not go straight into a slow cooker.
+
+safety-hold-hot = “{ $dish }”: keep it at 140 °F or hotter until it is eaten.
+safety-hold-too-cool = “{ $dish }”: { $temp } °F is too cool to keep it hot. Hold it at 140 °F or hotter.
+safety-reheat = “{ $dish }”: reheat it to 165 °F inside.
+safety-reheat-boil = “{ $dish }”: bring it to a boil when you reheat it.
+safety-reheat-oven = “{ $dish }”: reheat it with the oven at 325 °F or more, not { $temp } °F.
+safety-cook-through = “{ $dish }”: cook it to { $rule ->
+        [COOK-02] 160
+        [COOK-12] 160
+        [COOK-15] 145
+       *[other] 165
+    } °F inside, by a thermometer in the thickest part.
+
+safety-raw-egg = “{ $dish }” is usually made with raw egg. Use pasteurized eggs.
+safety-raw-dough = “{ $dish }”: raw flour is not ready to eat. Bake it, or use heat-treated flour from the shop.
+safety-home-canned = “{ $dish }” is listed as home-canned. Vegetables, meat and fish canned at home without a pressure canner can carry botulism: please leave it out.
+safety-wild-mushroom = “{ $dish }” is listed with wild mushrooms. Only bring mushrooms bought in a shop.
+safety-rice = “{ $dish }”: keep cooked rice at 140 °F or hotter, or chill it within an hour or two of cooking. Reheating does not undo what grows in between.
+safety-foil-potato = “{ $dish }”: take baked potatoes out of their foil, or keep them hot. Do not let them stand warm in foil.
+safety-honey = “{ $dish }” has honey, which must not be given to children under one year, not even cooked. There is an infant among the guests.
+# $what is a list
+safety-choke = “{ $dish }” ({ $what }) can choke children under four. Cut round food lengthwise into quarters, half an inch at most; leave nuts, popcorn and hard sweets away from them.
+safety-choke-older = “{ $dish }” ({ $what }): let children sit down to eat it, and keep an eye on them.
+safety-listeria-sprouts = “{ $dish }” ({ $what }): not raw for anybody who is pregnant, old or has weak defences.
+safety-listeria-unpasteurized = “{ $dish }” ({ $what }): not for anybody who is pregnant, old or has weak defences.
+safety-listeria-raw-animal = “{ $dish }” ({ $what }): raw or undercooked, so not for anybody who is pregnant, old or has weak defences.
+safety-listeria-soft-cheese = “{ $dish }” ({ $what }): anybody who is pregnant should skip it unless the cheese’s label says pasteurized.
+safety-listeria-pate = “{ $dish }” ({ $what }): anybody who is pregnant should skip refrigerated pâté and meat spreads.
+safety-listeria-smoked-fish = “{ $dish }” ({ $what }): anybody who is pregnant should skip cold-smoked fish unless it is cooked in the dish.
+safety-listeria-deli = “{ $dish }” ({ $what }): for anybody who is pregnant only steaming hot, 165 °F.
+safety-listeria-seafood-salad = “{ $dish }” ({ $what }): anybody who is pregnant should skip ready-made seafood or meat salads.
+
+# $number, $watts, $most
+safety-circuit-full = Circuit { $number } carries { $watts } of { $most } W at its busiest. Plug nothing else into it.
+safety-no-strips = Plug slow cookers, microwaves and roasters straight into the wall, not into a power strip.
+
+safety-planning-aid = This is a planning aid, not a licensed food service, a health department or a doctor. Allergens are as the cooks reported them.
+safety-when-in-doubt = When in doubt, throw it out.
+safety-ill-cook = Whoever was ill with vomiting or diarrhea cooks for nobody until { $hours } hours after the last symptom.
+safety-health-department = If the public is invited or plates are sold, ask the local health department first.
+# $country (us, other)
+safety-poison-line = { $country ->
+        [us] Poison Help: 1-800-222-1222.
+       *[other] Poison advice: your country’s own number (in the US 1-800-222-1222).
+    }
+safety-emergency = { $country ->
+        [us] Trouble breathing or collapse: call 911.
+       *[other] Trouble breathing or collapse: call your emergency number (112 in Europe, 911 in the US).
+    }

@@ -1,0 +1,67 @@
+"""Food that stands out, and leftovers."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import datetime, timedelta
+
+from planning.potluck import Potluck, Promise
+from planning.safety.clocks import clock
+from planning.safety.notes import BLOCK, NOTE, WARN, SafetyNote, note
+from planning.safety.wall_clock import plain_facts
+from planning.safety.words import has, perishable
+
+LEFTOVER_DAYS = 3
+"""LEFT-01 and STORE-01: three to four days; the shorter of the two."""
+
+
+def out_notes(potluck: Potluck, promise: Promise, now: datetime) -> Iterator[SafetyNote]:
+    """The clock of one dish: running, spent, or what it will be once it is on the table."""
+    ticking = clock(potluck, promise)
+    keeps = not perishable(promise)
+    if promise.category in ("drink", "supplies") or (keeps and ticking.since is None):
+        return
+    spent = round(ticking.spent_min)
+    facts: dict[str, object] = {"dish": promise.dish, "limit": ticking.limit_min, "spent": spent,
+                                "assumed": "yes" if ticking.assumed_hot else "no"}  # fmt: skip
+    if keeps:
+        yield note(ticking.rule, NOTE, "out-keeps", facts, promise=promise.id)
+    elif ticking.since is not None and ticking.deadline is not None:
+        facts |= plain_facts(potluck, {"by": ticking.deadline})
+        over = now >= ticking.deadline
+        yield note(ticking.rule, BLOCK if over else WARN, "out-over" if over else "out-running", facts,
+                   promise=promise.id, deadline=ticking.deadline)  # fmt: skip
+    elif ticking.spent_min >= ticking.limit_min:
+        yield note(ticking.rule, BLOCK, "out-spent", facts, promise=promise.id)
+    else:
+        by = potluck.starts_at + timedelta(minutes=ticking.limit_min - ticking.spent_min)
+        facts |= plain_facts(potluck, {"by": by})
+        yield note(ticking.rule, WARN if spent else NOTE, "out-plan", facts, promise=promise.id, deadline=by)
+
+
+def leftover_days(promise: Promise) -> tuple[int, str]:
+    """(days in the refrigerator, rule): the shorter of the leftovers rule and the storage table."""
+    for days, tag in ((1, "leftover-1"), (2, "leftover-2")):
+        if has(promise, tag):
+            return days, {"leftover-1": "STORE-31", "leftover-2": "STORE-23"}[tag]
+    return LEFTOVER_DAYS, "STORE-01"
+
+
+def leftover_notes(potluck: Potluck) -> Iterator[SafetyNote]:
+    """Into the refrigerator in time, in shallow containers, and for how long."""
+    hours = clock(potluck, Promise("", "", "", "main")).limit_min // 60
+    by = potluck.starts_at + timedelta(hours=hours)
+    if any(perishable(p) for p in potluck.promises):
+        facts = plain_facts(potluck, {"by": by, "hours": hours})
+        yield note("LEFT-03", NOTE, "leftovers-chill", facts, deadline=by)
+        yield note("COOL-06", NOTE, "leftovers-shallow", {"inches": 2})
+        yield note("STORE-01", NOTE, "leftovers-days", {"days": LEFTOVER_DAYS})
+    for promise in potluck.promises:
+        days, rule = leftover_days(promise)
+        if days < LEFTOVER_DAYS:
+            yield note(rule, NOTE, "leftovers-short", {"dish": promise.dish, "days": days}, promise=promise.id)
+
+
+def cooling(hot_at: datetime) -> tuple[tuple[float, datetime], ...]:
+    """(°F, by when) for food at 135 °F at `hot_at`: 70 °F in two hours, 41 °F in four more (COOL-01, COOL-02)."""
+    return (70.0, hot_at + timedelta(hours=2)), (41.0, hot_at + timedelta(hours=6))

@@ -1,0 +1,34 @@
+"""When frozen food must leave the freezer."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable
+from datetime import datetime, timedelta
+
+from planning.kitchen.result import PlannedStep
+from planning.potluck import Potluck, Promise
+from planning.safety.wall_clock import wall
+
+THAW_LB_PER_DAY = 4.0
+
+
+def thaw_days(frozen_lb: float) -> int:
+    """Whole days in the refrigerator: ceil(lb / 4) (THAW-03, the slower of the published rates)."""
+    return max(1, math.ceil(frozen_lb / THAW_LB_PER_DAY))
+
+
+def thaw_by(potluck: Potluck, promise: Promise, steps: Iterable[PlannedStep] = ()) -> datetime | None:
+    """The last moment (UTC) to move it from the freezer to the refrigerator; None when it is not frozen.
+
+    It must be thawed when its first step begins: as planned, or else reckoned back from serving.
+    """
+    if promise.frozen_lb is None or not math.isfinite(promise.frozen_lb) or promise.frozen_lb <= 0:
+        return None
+    work = [s for s in promise.heat or () if s.kind != "thaw" and s.minutes > 0]
+    planned = [s.start for s in steps if s.promise == promise.id and s.kind != "thaw"]
+    needed = min(planned, default=potluck.starts_at - timedelta(minutes=min(sum(s.minutes for s in work), 2880)))
+    # Days are counted on the wall clock, so that a night of 23 hours does not move the hour.
+    local = potluck.local(needed)
+    days = min(thaw_days(promise.frozen_lb), 60)
+    return wall(potluck.zone, local.date() - timedelta(days=days), local.time().replace(tzinfo=None))
