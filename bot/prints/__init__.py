@@ -40,16 +40,24 @@ def table_picture(
     potluck: Potluck, plan: Plan, words: Words, lang: str = "en", *, for_host: bool = False, svg: bool = False
 ) -> bytes:
     """PNG (or SVG) of the table. Needs are tied to names only when written openly, or for the host."""
-    data = table_data(potluck, plan, Writer(potluck, words, lang), for_host=for_host)
-    return (render.vector if svg else render.picture)("table", data, lang)
+    write = Writer(potluck, words, lang)
+
+    def shaped(columns: int) -> dict[str, Any]:
+        return table_data(potluck, plan, write, for_host=for_host, at_least_columns=columns)
+
+    return render.vector("table", shaped(1), lang) if svg else render.picture("table", shaped, lang)
 
 
 def timeline_picture(
     potluck: Potluck, plan: Plan, words: Words, lang: str = "en", *, now: datetime | None = None, svg: bool = False
 ) -> bytes:
     """PNG (or SVG) of the kitchen: appliances as rows, when the oven changes, who arrives; a line at `now`."""
-    data = timeline_data(potluck, plan, Writer(potluck, words, lang), now)
-    return (render.vector if svg else render.picture)("timeline", data, lang)
+    write = Writer(potluck, words, lang)
+
+    def shaped(columns: int) -> dict[str, Any]:
+        return timeline_data(potluck, plan, write, now, at_least_columns=columns)
+
+    return render.vector("timeline", shaped(1), lang) if svg else render.picture("timeline", shaped, lang)
 
 
 def run_sheet(potluck: Potluck, plan: Plan, words: Words, lang: str = "en", *, link: str | None = None) -> bytes:

@@ -7,8 +7,9 @@ All text goes in as JSON data; nothing people typed ever becomes typst source. F
 from __future__ import annotations
 
 import json
+import struct
 import threading
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from functools import cache
 from pathlib import Path
@@ -21,6 +22,13 @@ from bot.prints.palette import COLOURS
 HERE = Path(__file__).parent
 PICTURE_PPI = 200.0
 """390 pt, a phone's width, becomes 1083 pixels: what the platform keeps of a photo."""
+
+WIDE_PPI = 170.0
+MOST_COLUMNS = 3
+TALLEST = 4.0
+"""A picture taller than this many times its width is set wider: on a phone it would shrink to a ribbon."""
+MOST_PIXELS = 10_000
+"""The platform takes a photo whose width and height add up to this at most (Bot API, sendPhoto)."""
 
 _AT_ONCE = threading.BoundedSemaphore(2)
 _idle: list[typst.Compiler] = []
@@ -69,13 +77,35 @@ def _drawable(char: str) -> bool:
     return not (point < 0x20 or 0x7F <= point < 0xA0 or 0xD800 <= point <= 0xDFFF or point & 0xFFFF >= 0xFFFE)
 
 
-def picture(template: str, data: Mapping[str, Any], lang: str) -> bytes:
-    """PNG of a one-page template as tall as its content."""
+def picture(template: str, shapes: Callable[[int], Mapping[str, Any]], lang: str) -> bytes:
+    """PNG of a one-page template, as tall as its content and as wide as keeps it readable.
+
+    `shapes(columns)` gives the data laid out in at least that many columns; where a picture comes out too
+    tall, it is set again wider, and in the end with fewer pixels: the platform refuses what is too large.
+    """
+    for columns in range(1, MOST_COLUMNS + 1):
+        data = shapes(columns)
+        ppi = PICTURE_PPI if data["width"] < 500 else WIDE_PPI
+        png = _png(template, data, lang, ppi)
+        wide, high = size(png)
+        if high <= TALLEST * wide:
+            break
+    while sum(size(png)) > MOST_PIXELS and ppi > 20:
+        ppi *= min(0.9, MOST_PIXELS / sum(size(png)))
+        png = _png(template, data, lang, ppi)
+    return png
+
+
+def _png(template: str, data: Mapping[str, Any], lang: str, ppi: float) -> bytes:
     with _compiler() as compiler:
-        png = compiler.compile(
-            input=_source(template), format="png", ppi=data.get("ppi", PICTURE_PPI), sys_inputs=_inputs(data, lang)
-        )
+        png = compiler.compile(input=_source(template), format="png", ppi=ppi, sys_inputs=_inputs(data, lang))
     return png[0] if isinstance(png, list) else png
+
+
+def size(png: bytes) -> tuple[int, int]:
+    """Width and height in pixels, as the header says (PNG specification, IHDR)."""
+    wide, high = struct.unpack(">II", png[16:24])
+    return wide, high
 
 
 def vector(template: str, data: Mapping[str, Any], lang: str) -> bytes:

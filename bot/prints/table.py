@@ -11,11 +11,18 @@ from planning.potluck import CATEGORIES, Potluck, Promise
 
 Plan = Mapping[str, Any]
 
+LONG_AMOUNT = 14
 MANY = 8
 """A list of dishes that fit is counted instead of named from here on; what does not fit is always named."""
 
 
-def table_data(potluck: Potluck, plan: Plan, write: Writer, *, for_host: bool = False) -> dict[str, Any]:
+SHAPES = ((1, 390), (2, 700), (3, 1000))
+"""Columns and width in points: a phone's width while the picture stays a few screens tall, then wider."""
+
+
+def table_data(
+    potluck: Potluck, plan: Plan, write: Writer, *, for_host: bool = False, at_least_columns: int = 1
+) -> dict[str, Any]:
     """Everything `templates/table.typ` draws, as words and fractions.
 
     Whose need it is shows only when its owner wrote it openly, or in the host's own copy.
@@ -29,7 +36,8 @@ def table_data(potluck: Potluck, plan: Plan, write: Writer, *, for_host: bool = 
         for r in (rows[c] for c in CATEGORIES if c in rows)
         if _number(r, "short_servings") > 0
     ]
-    columns, width = _shape(len(potluck.promises) + 2 * len(blocks))
+    lines = len(potluck.promises) + 2 * len(blocks)
+    columns, width = SHAPES[max(at_least_columns, 1 if lines <= 34 else 2 if lines <= 75 else 3) - 1]
     return {
         "title": write.title,
         "when": " · ".join(filter(None, (write.when, potluck.place.strip()))),
@@ -38,21 +46,12 @@ def table_data(potluck: Potluck, plan: Plan, write: Writer, *, for_host: bool = 
         "missing": missing,
         "columns": _balanced(blocks, columns),
         "width": width,
-        # Wide pictures are scaled down by the platform; more pixels than it keeps would be wasted.
-        "ppi": 200 if width < 500 else 170,
         "bar": _bar(potluck, plan, write),
         "diets_title": write("diets"),
         "diets": diet_lines(potluck, plan, write, for_host=for_host),
         "key": [write("key-have"), write("key-short"), write("key-target")],
         "footer": write("not-safe"),
     }
-
-
-def _shape(lines: int) -> tuple[int, int]:
-    """Columns and width in points: a phone's width while the picture stays a few screens tall, then wider."""
-    if lines <= 34:
-        return 1, 390
-    return (2, 700) if lines <= 75 else (3, 1000)
 
 
 def _balanced(blocks: Sequence[dict[str, Any]], columns: int) -> list[list[dict[str, Any]]]:
@@ -124,12 +123,11 @@ def _plenty(surplus: float, write: Writer) -> str:
 
 
 def _line(promise: Promise, write: Writer) -> dict[str, Any]:
-    return {
-        "dish": write.called(promise),
-        "who": write.cooks(promise),
-        "amount": write.number(promise.servings) if promise.servings else (promise.quantity or ""),
-        "open": False,
-    }
+    amount = write.number(promise.servings) if promise.servings else (promise.quantity or "").strip()
+    who = write.cooks(promise)
+    if len(amount) > LONG_AMOUNT:  # in the narrow column on the right it would push the dish away
+        who, amount = f"{who} · {amount}", ""
+    return {"dish": write.called(promise), "who": who, "amount": amount, "open": False}
 
 
 def _bar(potluck: Potluck, plan: Plan, write: Writer) -> dict[str, Any] | None:

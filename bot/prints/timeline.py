@@ -6,20 +6,23 @@ from collections.abc import Mapping, Sequence
 from datetime import datetime, timedelta
 from typing import Any
 
-from bot.prints.kitchen_day import KitchenDay, Step, appliance_name, kitchen_day
+from bot.prints.kitchen_day import Event, KitchenDay, Step, appliance_name, kitchen_day
 from bot.prints.qr import qr_svg
 from bot.prints.say import Writer
 from planning.potluck import Potluck
 
 Plan = Mapping[str, Any]
 
-CHART_PT = 362.0
-"""Width of the chart in `templates/timeline.typ`: a phone's width less the margins."""
+SHAPES = ((1, 390), (2, 720), (3, 1050))
+"""Columns of the list and width in points: a phone's width, wider when the list grows too long for it."""
+MARGINS_PT = 28.0
 BADGE_PT = 20.0
 ROWS = ("oven", "burner", "grill", "slow-cooker", "microwave", "own")
 
 
-def timeline_data(potluck: Potluck, plan: Plan, write: Writer, now: datetime | None = None) -> dict[str, Any]:
+def timeline_data(
+    potluck: Potluck, plan: Plan, write: Writer, now: datetime | None = None, *, at_least_columns: int = 1
+) -> dict[str, Any]:
     day = kitchen_day(potluck, plan, write)
     start, end = _window(day, potluck, plan, write)
     span = (end - start).total_seconds()
@@ -29,6 +32,10 @@ def timeline_data(potluck: Potluck, plan: Plan, write: Writer, now: datetime | N
 
     serve = write.local(potluck.starts_at)
     marks = _deadlines(plan, write)
+    listed = [e for e in day.events if e.kind not in ("out", "off")]
+    lines = len(listed) + len(marks)
+    columns, width = SHAPES[max(at_least_columns, 1 if lines <= 34 else 2 if lines <= 80 else 3) - 1]
+    badge = BADGE_PT / (width - MARGINS_PT)
     arrivals = [(write.local(p.arrives_at), p.id) for p in potluck.promises if p.arrives_at]
     return {
         "title": write.title,
@@ -37,30 +44,39 @@ def timeline_data(potluck: Potluck, plan: Plan, write: Writer, now: datetime | N
         "dials_title": write("oven-changes"),
         "dials": [{"time": write.moment(e.at), "text": e.text} for e in day.events if e.kind in ("dial", "off")],
         "ticks": [{"x": at(t), "label": write.time(t)} for t in _ticks(start, end)],
-        "rows": [_row(a, day, at, start, write) for a in _appliances(day)],
+        "rows": [_row(a, day, at, start, badge, write) for a in _appliances(day)],
         "arrivals_title": write("arrivals") if arrivals else "",
-        "arrivals": _points([(at(t), str(day.numbers.get(p, ""))) for t, p in sorted(arrivals) if start <= t <= end]),
+        "arrivals": _points(
+            [(at(t), str(day.numbers.get(p, ""))) for t, p in sorted(arrivals) if start <= t <= end], badge
+        ),
         "deadlines_title": write("deadlines") if marks else "",
-        "deadlines": _points([(at(t), "!") for t, _ in marks if start <= t <= end]),
+        "deadlines": _points([(at(t), "!") for t, _ in marks if start <= t <= end], badge),
         "serve": {"x": at(serve), "label": write("serve")},
         "now": {"x": at(write.local(now)), "label": write("now", time=write.time(now))}
         if now and start <= write.local(now) <= end
         else None,
         "events_title": write("what-when"),
-        "events": [
-            {
-                "time": write.moment(e.at),
-                "number": str(day.numbers.get(e.promise or "", "")),
-                "text": e.text,
-                "kind": e.kind,
-                "past": bool(now and e.at < write.local(now)),
-            }
-            for e in day.events
-            if e.kind not in ("out", "off")
-        ],
+        "events": _cut([_event(e, day, write, now) for e in listed], columns),
+        "width": width,
         "notes": [{"time": write.moment(t) if t else "", "text": s} for t, s in marks],
         "empty": "" if day.steps else write("kitchen-empty"),
     }
+
+
+def _event(event: Event, day: KitchenDay, write: Writer, now: datetime | None) -> dict[str, Any]:
+    return {
+        "time": write.moment(event.at),
+        "number": str(day.numbers.get(event.promise or "", "")),
+        "text": event.text,
+        "kind": event.kind,
+        "past": bool(now and event.at < write.local(now)),
+    }
+
+
+def _cut(lines: Sequence[dict[str, Any]], columns: int) -> list[list[dict[str, Any]]]:
+    """One list in reading order, down the first column, then the next."""
+    tall = -(-len(lines) // columns)
+    return [list(lines[n * tall : (n + 1) * tall]) for n in range(columns)]
 
 
 def run_sheet_data(potluck: Potluck, plan: Plan, write: Writer, link: str | None = None) -> dict[str, Any]:
@@ -147,14 +163,14 @@ def _appliances(day: KitchenDay) -> list[str]:
     return sorted({s.appliance for s in day.steps if s.appliance}, key=place)
 
 
-def _row(appliance: str, day: KitchenDay, at: Any, start: datetime, write: Writer) -> dict[str, Any]:
+def _row(appliance: str, day: KitchenDay, at: Any, start: datetime, badge: float, write: Writer) -> dict[str, Any]:
     steps = [s for s in day.steps if s.appliance == appliance]
     shown: list[dict[str, Any]] = []
     free: list[float] = []
     for step in steps:
         left, right = at(step.start), at(step.end)
-        right = max(right, min(1.0, left + BADGE_PT / CHART_PT))
-        left = min(left, right - BADGE_PT / CHART_PT)
+        right = max(right, min(1.0, left + badge))
+        left = min(left, right - badge)
         lane = next((n for n, until in enumerate(free) if until <= left + 1e-9), len(free))
         free[lane : lane + 1] = [right]
         shown.append(
@@ -190,13 +206,13 @@ def _label(step: Step, write: Writer) -> str:
     return f"{write.time(step.start)}-{write.time(step.end)}"
 
 
-def _points(points: Sequence[tuple[float, str]]) -> dict[str, Any]:
+def _points(points: Sequence[tuple[float, str]], badge: float) -> dict[str, Any]:
     """Marks on a row, in as many lanes as they need not to cover each other."""
     free: list[float] = []
     out = []
     for x, label in points:
-        x = min(max(x, BADGE_PT / CHART_PT / 2), 1 - BADGE_PT / CHART_PT / 2)
-        lane = next((n for n, until in enumerate(free) if until <= x - BADGE_PT / CHART_PT + 1e-9), len(free))
+        x = min(max(x, badge / 2), 1 - badge / 2)
+        lane = next((n for n, until in enumerate(free) if until <= x - badge + 1e-9), len(free))
         free[lane : lane + 1] = [x]
         out.append({"x": x, "lane": lane, "label": label})
     return {"lanes": len(free), "points": out}

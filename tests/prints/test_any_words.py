@@ -1,0 +1,98 @@
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import timedelta
+
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+
+from bot import prints
+from tests.prints.builders import START, with_bar, with_kitchen, with_needs, words_from_texts
+from tests.prints.builders import a_potluck as a_potluck_of
+from tests.prints.papers import image_of
+from tests.prints.test_paper import listing
+
+WORDS = words_from_texts()
+
+tricky = st.sampled_from(
+    [
+        "#panic()",
+        "$x$ *bold* _i_ `raw` <label> @ref",
+        '"quote" \\ [b] {c}',
+        "\u202eevil",
+        "\x00\x1b\ufffe",
+        "\ud800",
+        "a\nb\r\n\tc",
+        "👩‍👩‍👧‍👦" * 20,
+        "ﷺ" * 60,
+        "é" * 90,
+        "{ $name }",
+        "//",
+        "/* */",
+        "́" * 100,
+        "",
+    ]
+)
+any_text = st.one_of(st.text(st.characters(exclude_categories=()), max_size=60), tricky)
+
+
+@settings(max_examples=25, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+@given(any_text, any_text, any_text)
+def test_any_names_at_all_print(title: str, name: str, dish: str) -> None:
+    potluck, plan = with_kitchen(with_bar(with_needs(a_potluck_of(3))))
+    potluck = replace(
+        potluck,
+        title=title,
+        place=dish,
+        guests=tuple(replace(g, name=name) for g in potluck.guests),
+        promises=tuple(replace(p, dish=dish, quantity=name, servings=None) for p in potluck.promises),
+    )
+    plan["shopping"] = [{"item": dish, "section": name, "need": title, "packages": None, "cost": None, "for": name}]
+
+    assert image_of(prints.table_picture(potluck, plan, WORDS)).size[0] > 1000
+    assert image_of(prints.timeline_picture(potluck, plan, WORDS)).size[0] > 1000
+    for pdf in (
+        prints.table_cards(potluck, plan, WORDS, listed=listing),
+        prints.bar_menu(potluck, plan, WORDS, listed=listing),
+        prints.shopping_list(potluck, plan, WORDS),
+        prints.name_tags(potluck, plan, WORDS),
+        prints.run_sheet(potluck, plan, WORDS),
+    ):
+        assert pdf.startswith(b"%PDF")
+
+
+minutes = st.integers(-3000, 3000)
+
+
+@settings(max_examples=25, deadline=None)
+@given(
+    st.lists(
+        st.tuples(
+            st.sampled_from(["oven:0", "oven:1", "burner:0", "slow-cooker:0", "own:oven", "home", None]),
+            minutes,
+            st.integers(0, 900),
+            st.one_of(st.none(), st.floats(100, 5000)),
+            st.sampled_from(["p0", "p1", "gone"]),
+        ),
+        max_size=12,
+    ),
+    minutes,
+)
+def test_any_timeline_at_all_is_drawn(rows: list, now: int) -> None:
+    potluck, plan = with_kitchen(a_potluck_of(3))
+    steps = [
+        {
+            "promise": promise,
+            "kind": "oven" if appliance else "prep",
+            "appliance": appliance,
+            "start": (START + timedelta(minutes=at)).isoformat(),
+            "end": (START + timedelta(minutes=at + long)).isoformat(),
+            "temp_f": temp,
+        }
+        for appliance, at, long, temp, promise in rows
+    ]
+    plan["kitchen"] = {"status": "feasible", "steps": steps}
+
+    png = prints.timeline_picture(potluck, plan, WORDS, now=START + timedelta(minutes=now))
+
+    assert image_of(png).size[0] > 1000
