@@ -232,8 +232,9 @@ class RoomServer:
             raise
         self.port = listening.getsockname()[1]
         config = uvicorn.Config(
-            self._app, http=Line, ws="none", lifespan="off", interface="asgi3", proxy_headers=False, log_config=None, access_log=False,
-            timeout_graceful_shutdown=1, timeout_keep_alive=3600, server_header=False, date_header=False,
+            self._app, http=Line, ws="none", lifespan="off", interface="asgi3", proxy_headers=False,
+            log_config=None, access_log=False, timeout_graceful_shutdown=1, timeout_keep_alive=3600,
+            server_header=False, date_header=False,
         )  # fmt: skip
         self._server = uvicorn.Server(config)
         # The command that opened the room decides what Ctrl-C means.

@@ -188,3 +188,5 @@ class Seen:
     file: str | None = None
     thread: int | None = None
     alert: bool = False
+    url: str | None = None
+    """Where an answer to a press leads."""

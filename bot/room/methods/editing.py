@@ -209,6 +209,6 @@ def answer_query(room: Room, call: Call) -> bool:
     del room.queries[call.text("callback_query_id")]
     room.show(
         "answer", room.chats[chat_id], room.bot.id, text=text, to=person, alert=call.flag("show_alert"),
-        file=call.text("url") or None,
+        url=call.text("url") or None,
     )  # fmt: skip
     return True
