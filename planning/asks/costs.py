@@ -1,0 +1,44 @@
+"""What a dish would cost host or shop: the host's own price where there is one, else a class of costs.
+
+The classes are a rough estimate in US dollars ("common practice, no source"); for another currency without the
+host's own price nothing is guessed.
+"""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from functools import cache
+
+from planning import tables
+from planning.dishes import Dish
+from planning.potluck import Money, Potluck
+
+CENT = Decimal("0.01")
+
+
+@cache
+def _classes() -> dict[tuple[str, int], tuple[Decimal, Decimal]]:
+    return {
+        (row["category"], int(row["cost_class"])): (Decimal(row["cook_usd"]), Decimal(row["buy_usd"]))
+        for row in tables.rows("dishes_costs")
+    }
+
+
+def currency_of(potluck: Potluck) -> str:
+    """The budget's currency, else that of the host's prices, else US dollars."""
+    if potluck.budget is not None:
+        return potluck.budget.currency
+    return next((price.money.currency for price in potluck.prices.values()), "USD")
+
+
+def cost_of(potluck: Potluck, dish: Dish | None, servings: float, bought: bool = False) -> Money | None:
+    """The cost of so many servings; None when no price is known in the potluck's currency."""
+    if dish is None or servings <= 0:
+        return None
+    price = potluck.prices.get(dish.name)
+    if price is not None and price.per in ("serving", "portion", "servings"):
+        return Money((price.money.amount * Decimal(servings)).quantize(CENT), price.money.currency)
+    if currency_of(potluck) != "USD":
+        return None
+    cook, buy = _classes()[dish.category, dish.cost_class]
+    return Money(((buy if bought else cook) * Decimal(servings)).quantize(CENT), "USD")
