@@ -70,6 +70,7 @@ def day_facts(day: date, prefix: str = "") -> dict[str, object]:
         f"{prefix}day": day.day,
         f"{prefix}month": day.month,
         f"{prefix}year": day.year,
+        f"{prefix}year_text": str(day.year),  # a number would be written with a thousands sign
     }
 
 
@@ -299,7 +300,7 @@ def _on(month: int, day: int, year: int | None, today: date) -> date:
     found = _valid(year, month, day)
     if found is None:
         leap = next(y for y in range(year, year + 9) if _valid(y, 2, 29))
-        raise Unclear(Say("when-29-february", {"year": year, "leap": leap}))
+        raise Unclear(Say("when-29-february", {"year": year, "year_text": str(year), "leap": leap, "leap_text": str(leap)}))
     return found
 
 
@@ -546,7 +547,7 @@ def _past_date(day: date, at: time | None, local: datetime) -> Unclear:
         offer = next(
             d for y in range(today.year, today.year + 9) if (d := _valid(y, day.month, day.day)) and d >= today
         )
-    facts = day_facts(day) | day_facts(offer, "other_") | {"time": f"{at:%H:%M}" if at else ""}
+    facts = day_facts(day) | day_facts(offer, "other_") | {"time": f"{at:%H:%M}" if at else "none"}
     return Unclear(Say("when-past", facts))
 
 

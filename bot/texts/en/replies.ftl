@@ -1,0 +1,51 @@
+# Questions about what a guest wrote; answered with Yes and No. $words is what they wrote.
+reply-ask-answer = Shall I put you down as { $answer ->
+    [yes] coming
+    [maybe] a maybe
+   *[no] not coming
+}?
+reply-ask-answer-of = Shall I put { $name } down as { $answer ->
+    [yes] coming
+    [maybe] a maybe
+   *[no] not coming
+}?
+reply-ask-party = Are you { $people ->
+    [one] 1 person
+   *[other] { $people } people
+} in all?
+reply-ask-more = { $people ->
+    [one] One more person
+   *[other] { $people } more people
+} with you?
+reply-ask-fewer = { $people ->
+    [one] One person fewer
+   *[other] { $people } people fewer
+} with you?
+reply-ask-needs = Shall I note for your party: { $needs }?
+reply-ask-needs-gone = Shall I take this off your needs: { $needs }?
+reply-ask-promise = Will you bring { $dish }?
+reply-ask-promise-if = Shall I put you down for { $dish }?
+reply-ask-what-is-it = Is “{ $dish }” something for the table? What kind of dish is it?
+reply-ask-change = Shall I change your { $dish }?
+reply-ask-drop = Shall I take { $dish } off your list?
+reply-ask-drop-which = Which of your dishes shall I take off?
+reply-ask-topping = Will you bring that topping?
+reply-ask-person = Shall I add { $name }?
+reply-ask-late = Will you be late?
+reply-ask-undo = Shall I take back your last change?
+reply-ask-ask = Is that a question for me?
+reply-ask-allergy = Is “{ $words }” an allergy I should note?
+
+# Why the bot did what it did.
+reply-why-read = I read it from “{ $words }”.
+reply-why-nothing = { $reason ->
+    [joke] You took it back as a joke.
+    [hypothetical] It said what might be, not what will be.
+    [reported] It told what somebody else said.
+    [past] It was about the past.
+    [others] It was about what others should do.
+    [elsewhere] It was about something else.
+    [unsure] I wasn't sure enough.
+   *[none] I found nothing in it for the supper.
+}
+reply-why-chatter = It wasn't written to me, and I wasn't sure it was about this supper.

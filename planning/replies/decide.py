@@ -1,0 +1,147 @@
+"""What to do with a reading: act, ask one question, or stay silent.
+
+A wrong silent change is the worst outcome, then a needless question, then a missed one. So:
+
+- below the bot's own messages a change is made when it is at least 0.8 sure, asked about from 0.5 on;
+- in the open chatter of the group only what is 0.9 sure is done, and only if it is plainly about this supper (a
+  known dish somebody brings, a size for it); nothing is asked there;
+- another person's answer, a promise on a condition and a change that clashes with what we know are always asked.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from planning.potluck import Answer, Say
+from planning.replies.intents import (
+    AddPerson, AddPromise, Ask, ChangePromise, DropPromise, Intent, Late, Reading, ReplyContext, SetAnswer, SetNeeds,
+    SetParty, TakeTopping, Undo,
+)  # fmt: skip
+
+SURE, ASK, SURE_IN_CHATTER = 0.8, 0.5, 0.9
+
+CLASH = 6
+"""A party that grows by so many people or more is confirmed first (common practice, no source)."""
+
+_KIND = {
+    SetAnswer: "answer", SetParty: "party", SetNeeds: "needs", AddPromise: "promise", ChangePromise: "change",
+    DropPromise: "drop", TakeTopping: "topping", AddPerson: "person", Ask: "ask", Late: "late", Undo: "undo",
+}  # fmt: skip
+
+
+def kind_of(intent: Intent) -> str:
+    """A short word for the sort of intent, used in text keys and reports."""
+    return _KIND[type(intent)]
+
+
+def _clashes(intent: Intent, context: ReplyContext) -> bool:
+    """Whether it differs so much from what we know that it may be a slip."""
+    if not isinstance(intent, SetParty) or context.party is None:
+        return isinstance(intent, SetParty) and not intent.relative and intent.party.total > 12
+    before = context.party.total
+    after = before + intent.party.total if intent.relative else intent.party.total
+    return after - before >= CLASH or after <= 0
+
+
+def _about_this_supper(intents: Sequence[Intent]) -> bool:
+    """Whether the open chatter is plainly for us: somebody brings a known dish or takes a topping."""
+    return any(
+        isinstance(i, TakeTopping) or (isinstance(i, AddPromise) and bool(i.category) and not i.conditional)
+        or isinstance(i, SetAnswer) and not i.implied and i.confidence >= 0.95 or isinstance(i, Ask) and i.confidence >= 0.9
+        for i in intents
+    )  # fmt: skip
+
+
+def decide(intents: Sequence[Intent], passed: Sequence[str], context: ReplyContext, original: str) -> Reading:
+    """The reading for these intents; `passed` names why sentences were not read at all."""
+    if not intents:
+        return Reading(why=Say("reply-why-nothing", {"reason": passed[0] if passed else "none"}))
+    if not context.addressed:
+        kept = tuple(i for i in intents if i.confidence >= SURE_IN_CHATTER and not isinstance(i, (Undo, Late)))
+        others = [i for i in kept if isinstance(i, SetAnswer) and i.who != context.writer]
+        if not kept or others or len(kept) < len(intents) or not _about_this_supper(kept) or any(_clashes(i, context) for i in kept):
+            return Reading(why=Say("reply-why-chatter", {"reason": "unsure"}))
+        return Reading(kept, True, None, Say("reply-why-read", {"words": _words(kept, original)}))
+    kept = tuple(i for i in intents if i.confidence >= ASK)
+    if not kept:
+        return Reading(why=Say("reply-why-nothing", {"reason": "unsure"}))
+    doubtful = [i for i in kept if i.confidence < SURE or _clashes(i, context)]
+    why = Say("reply-why-read", {"words": _words(kept, original)})
+    if not doubtful:
+        return Reading(kept, True, None, why)
+    return Reading(kept, False, question_for(doubtful[0], context, original), why)
+
+
+def question_for(intent: Intent, context: ReplyContext, original: str) -> Say:
+    """One short question about the reading we doubt most; its facts are what would be done."""
+    words = original[intent.start : intent.end] or original[:60]
+    facts: dict[str, object] = {"words": words}
+    if isinstance(intent, SetAnswer):
+        name = dict(context.guests).get(intent.who, intent.unknown_name or "")
+        facts |= {"answer": intent.answer.value, "name": name if intent.who != context.writer else ""}
+        return Say("reply-ask-answer-of" if facts["name"] else "reply-ask-answer", facts)
+    if isinstance(intent, SetParty):
+        facts |= {"people": abs(intent.party.total), "relative": "yes" if intent.relative else "no"}
+        fewer = intent.relative and intent.party.total < 0
+        return Say("reply-ask-fewer" if fewer else "reply-ask-more" if intent.relative else "reply-ask-party", facts)
+    if isinstance(intent, SetNeeds):
+        return Say("reply-ask-needs-gone" if intent.cleared else "reply-ask-needs", facts | {"needs": ", ".join(n.need for n in intent.needs)})
+    if isinstance(intent, AddPromise):
+        facts |= {"dish": intent.dish, "category": intent.category or "unknown"}
+        if intent.conditional:
+            return Say("reply-ask-promise-if", facts)
+        return Say("reply-ask-promise" if intent.category else "reply-ask-what-is-it", facts)
+    if isinstance(intent, ChangePromise):
+        dish = dict(context.own_promises).get(intent.promise, "")
+        return Say("reply-ask-change", facts | {"dish": dish, "servings": intent.servings or 0})
+    if isinstance(intent, DropPromise):
+        return Say("reply-ask-drop" if intent.promise else "reply-ask-drop-which", facts | {"dish": intent.dish})
+    if isinstance(intent, AddPerson):
+        return Say("reply-ask-person", facts | {"name": intent.name})
+    return Say(f"reply-ask-{kind_of(intent)}", facts)
+
+
+def _words(intents: Sequence[Intent], original: str) -> str:
+    pieces = [original[i.start : i.end] for i in sorted(intents, key=lambda i: i.start) if i.end > i.start]
+    return " … ".join(dict.fromkeys(p.strip() for p in pieces))[:200]
+
+
+def with_implied(intents: list[Intent], context: ReplyContext) -> list[Intent]:
+    """Adds the yes that "3 of us" or "I'll bring slaw" comes to, when the writer has not said otherwise."""
+    if any(isinstance(i, SetAnswer) and i.who == context.writer for i in intents):
+        return intents
+    if context.answer is Answer.YES or any(isinstance(i, (Ask, Undo, DropPromise)) for i in intents):
+        return intents
+    reasons = [
+        i for i in intents
+        if (isinstance(i, SetParty) and (i.relative is False or i.party.total > 0))
+        or (isinstance(i, (AddPromise, TakeTopping)) and not getattr(i, "conditional", False) and context.answer in (Answer.NONE, Answer.MAYBE))
+    ]  # fmt: skip
+    if not reasons or context.answer is Answer.NO:
+        return intents
+    first = max(reasons, key=lambda i: i.confidence)
+    implied = SetAnswer(
+        context.writer, Answer.YES, False, True, start=first.start, end=first.end, confidence=min(first.confidence, 0.9)
+    )
+    return [implied, *intents]
+
+
+def tidy(intents: list[Intent]) -> list[Intent]:
+    """One answer, one party, no promise twice; the last word counts."""
+    kept: list[Intent] = []
+    for intent in intents:
+        if isinstance(intent, SetAnswer):
+            same = next((i for i in kept if isinstance(i, SetAnswer) and i.who == intent.who), None)
+            if same is not None:
+                kept.remove(same)
+                if same.answer is not intent.answer and not (Answer.MAYBE in (same.answer, intent.answer)):
+                    intent = replace(intent, confidence=min(intent.confidence, 0.82))
+        if isinstance(intent, SetParty) and not intent.relative:
+            kept = [i for i in kept if not (isinstance(i, SetParty) and not i.relative)]
+        if isinstance(intent, AddPromise) and any(
+            isinstance(i, AddPromise) and i.dish.lower() == intent.dish.lower() for i in kept
+        ):
+            continue
+        kept.append(intent)
+    return kept

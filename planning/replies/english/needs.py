@@ -1,0 +1,164 @@
+"""Diets and allergies: whose, how many, how strict. The one part where a wrong reading can hurt somebody."""
+
+from __future__ import annotations
+
+import re
+
+from planning.potluck import Need
+from planning.replies.english.lexicon import NUMBER, any_of, number_of, words
+from planning.replies.intents import Intent, ReplyContext, SetNeeds
+from planning.replies.text import Sentence
+
+_DIET = rf"(?P<diet>{any_of('diet')})"
+_ALLERGEN = any_of("allergen")
+_LIST = rf"(?P<list>(?:{_ALLERGEN})(?:(?: ,)?(?: and| or| &| \+|,| /)? (?:all |any |to |raw |also to )?(?:{_ALLERGEN}))*)(?![a-z-])"
+_KIN = r"(?:my|our|the|his|her) (?P<kin>[a-z-]+(?: [a-z]+)?)"
+_FOOD_AFTER = re.compile(
+    r"^ (?:lasagna|chili|curry|option|options|dish|dishes|main|mains|food|meal|version|pie|cake|salad|burgers?|sausages?|stew|"
+    r"casserole|pizza|one|side|cooking|friendly|brownies|cookies|bake|quiche|soup|pasta|stuff|recipe|choices?|menu|dip|"
+    r"[a-z]+ (?:lasagna|chili|curry|pie|cake|salad|bake|soup|stew|casserole|burgers|brownies|cookies|rolls|pasta|dip))\b"
+)
+_IS = rf"(?:i am|we are|we are both|both of us are|i have been|{_KIN} (?:is|are|has been)|(?:one|two|three|(?P<n2>{NUMBER})) of (?:us|them|ours|the (?:kids|girls|boys|children|adults)) (?:is|are)|(?:he|she) is|they are|am|being|as|who is|who are)"
+_DIET_RULES = (
+    re.compile(rf" {_IS} (?:a |an |also |both |all |strictly |strict |a strict |now |vegetarian and |actually |still |mostly |lifelong |fully |completely )*{_DIET}(?![a-z-])"),
+    re.compile(rf" (?P<n>{NUMBER}|a|an|another|both)(?: of (?:us|them|whom|which))?(?: is| are|,)?(?: a| an| strict| of whom)* {_DIET}(?![a-z-])"),
+    re.compile(rf" (?:i|we) (?:only )?(?:eat|need|keep|follow|have to eat|can only eat|must eat)(?: a)?(?: strictly| strict)? {_DIET}(?: diet| food| meals)?(?![a-z-])"),
+    re.compile(rf" {_DIET} (?:here|for me|diet|in our family|in the family|household|over here|family)(?![a-z-])"),
+    re.compile(rf" {_KIN} ?,? (?:who is )?(?:a )?{_DIET}(?= $| ,| and)"),
+)  # fmt: skip
+_ALLERGY_RULES = (
+    re.compile(rf" (?P<not>not )?(?:(?:severely|very|highly|deathly|seriously|mildly|slightly|also|all|both|badly|super|a bit|quite) )*allergic (?:to |against )(?:all |any |the |raw |cooked |both )*{_LIST}"),
+    re.compile(rf" {_LIST} (?:allergy|allergies|allergic)\b"),
+    re.compile(rf" (?:allergy|allergies|allergic reaction|anaphylaxis|anaphylactic)(?: :| to| -|,)+ (?:all |any )?{_LIST}"),
+    re.compile(rf" (?P<epi>epipen|epi-pen|anaphylactic) (?:for|to|from) {_LIST}"),
+)  # fmt: skip
+_INTOLERANCE_RULES = (
+    re.compile(rf" {_LIST} (?:intolerant|intolerance|sensitivity|sensitive|issues|problems)\b"),
+    re.compile(rf" (?:intolerant|intolerance|sensitive|sensitivity) (?:to |of )(?:all )?{_LIST}"),
+)
+_AVOID_RULES = (
+    re.compile(rf" (?:i|we|{_KIN}|he|she|they|(?P<n>{NUMBER}) of us)(?: (?:also|really|both|all))? (?:can not|do not|does not|must not|will not|am not allowed|can never)(?: to)? (?:eat|have|do|tolerate|touch|digest|take|stomach|handle|consume|drink) (?:any |all |the )?{_LIST}"),
+    re.compile(rf" no {_LIST} for (?:me|us|{_KIN.replace('?P<kin>', '')}|one of us)"),
+    re.compile(rf" (?:i|we|{_KIN}) (?:avoid|avoids|stay off|stays off|keep off)(?: all| any)? {_LIST}"),
+)  # fmt: skip
+_CLEARED = re.compile(
+    r" (?:(?:have |there are |we have |i have |with )?(?:no|zero|without(?: any)?|do not have any|not any) (?:known |food |special |particular )*(?:allerg(?:y|ies)|dietary (?:restrictions?|requirements?|needs?|issues?)|diets?|restrictions?|dietaries|intolerances|food issues|special diets?|diet(?:ary)? restrictions)(?: or (?:allergies|diets|intolerances|dietary [a-z]+|anything))?"
+    r"|(?:i|we)(?: will| all| both| can)* eat (?:anything|everything|it all|whatever)(?: and everything)?|(?:i|we) (?:am|are) not (?:allergic to|fussy|picky)(?: anything| about food| eaters?)?|nothing special diet ?wise|omnivores?|eats? everything|do not have (?:any )?(?:allergies|dietary [a-z]+)|not allergic to anything)(?= $| ,| here| for| and| in| so| at| -|\))"
+)
+_NO_LONGER = re.compile(rf" (?:i am|we are|{_KIN} is) (?:no longer|not|not actually|not really|not any ?more) (?:a |an )?{_DIET}(?! any)")
+_NOT_ALLERGIC = re.compile(rf" (?:not|no longer) allergic to (?:any )?{_LIST}")
+_OUTGREW = re.compile(rf" (?:outgrew|grew out of|got over) (?:the |his |her |my )?{_LIST}(?: allergy)?")
+_JOKE_ALLERGY = re.compile(rf" allergic to (?:the |your |my |all |doing |any |having )*(?:{any_of('nonallergen')})(?![a-z])")
+_UNKNOWN_ALLERGY = re.compile(r" allergic to (?P<what>[a-z-]+(?: [a-z-]+)?)")
+_SPLIT = re.compile(r"(?: ,)?(?: (?:and|or|&|\+|/)| ,)+ |,")
+_BARE = re.compile(rf"^ (?:(?:just |only |yes ,? |i am |a |we are |strictly )*){_DIET}(?: only| here| for me| one)?(?= $| ,)")
+
+
+def _needs_of(listed: str, count: int, severity: str) -> tuple[Need, ...]:
+    """The needs a list of foods stands for; "nuts" is tree nuts and peanuts, to be on the careful side."""
+    table = words("allergen")
+    found: list[Need] = []
+    for piece in re.findall(rf"(?<![a-z-])(?:{_ALLERGEN})(?![a-z-])", listed):
+        for need in table[piece].split("+"):
+            name = {"gluten": "gluten-free", "meat": "vegetarian"}.get(need, need)
+            kind = severity
+            if name == "vegetarian":
+                kind = "diet" if severity == "" else severity
+            if all(n.need != name for n in found):
+                found.append(Need(name, count, kind))
+    return tuple(found)
+
+
+def _count(match: re.Match[str], context: ReplyContext) -> int:
+    got = match.groupdict()
+    for group in ("n", "n2"):
+        word = got.get(group)
+        if word == "both":
+            return 2
+        if word and word not in ("a", "an", "another"):
+            return number_of(word)
+    text = match[0]
+    if re.match(r" (?:two) of ", text):
+        return 2
+    if re.match(r" (?:three) of ", text):
+        return 3
+    if re.match(r" (?:we are both|both of us)", text) or " both " in text[:16]:
+        return 2
+    if re.match(r" we are", text):
+        return context.party.total if context.party is not None and context.party.total > 1 else 1
+    return 1
+
+
+def _member(match: re.Match[str]) -> str | None:
+    kin = match.groupdict().get("kin")
+    if not kin:
+        return None
+    first = kin.split()[0]
+    known = words("kin").keys() | words("guestkin").keys() | words("kins").keys()
+    return kin if kin in known else first if first in known else kin
+
+
+def read_needs(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    """Needs of the writer's party; empty for jokes, dishes ("vegan chili") and other people's needs."""
+    me, found = context.writer, []
+
+    def said(match: re.Match[str], needs: tuple[Need, ...], confidence: float, cleared: bool = False) -> None:
+        start, end = sentence.span_of(match)
+        found.append(
+            SetNeeds(me, needs, cleared, _member(match), start=start, end=end, confidence=confidence)
+        )
+        sentence.take_match(match)
+
+    if _JOKE_ALLERGY.search(sentence.left) and not re.search(rf" allergic to (?:{_ALLERGEN})", sentence.left):
+        match = _JOKE_ALLERGY.search(sentence.left)
+        assert match is not None
+        sentence.take_match(match)
+        return []
+    if sentence.question and not re.search(r" (?:i am|we are|my [a-z]+ is)\b", sentence.text):
+        return []
+    for pattern in (_NO_LONGER, _NOT_ALLERGIC, _OUTGREW):
+        while (match := pattern.search(sentence.left)) is not None:
+            got = match.groupdict()
+            gone = (Need(words("diet")[got["diet"]], 1, "diet"),) if got.get("diet") else _needs_of(got["list"], 1, "")
+            said(match, gone, 0.6, cleared=True)
+    if (match := _CLEARED.search(sentence.left)) is not None:
+        said(match, (), 0.92, cleared=True)
+    for rules, severity in ((_ALLERGY_RULES, "allergy"), (_INTOLERANCE_RULES, "intolerance"), (_AVOID_RULES, "")):
+        for pattern in rules:
+            while (match := pattern.search(sentence.left)) is not None:
+                if match.groupdict().get("not"):
+                    sentence.take_match(match)
+                    continue
+                before = sentence.left[: match.start()]
+                count = _count(match, context)
+                lead = re.search(rf" (?P<n>{NUMBER})(?: of (?:us|them))?(?: is| are| with| has| have)?(?: a| an| got)*$", before)
+                if lead is not None and count == 1:
+                    count = number_of(lead["n"])
+                third = re.search(r" (?:he|she|they|[a-z]+'s|someone|somebody|anyone|people) (?:is|are|has|have|was)?$", before)
+                said(match, _needs_of(match["list"], count, severity), 0.6 if third else 0.93)
+    for pattern in _DIET_RULES:
+        while (match := pattern.search(sentence.left)) is not None:
+            after = sentence.left[match.end() :]
+            if _FOOD_AFTER.match(after) or _dish_follows(after):
+                break
+            word = match["diet"]
+            severity = "allergy" if word.startswith("celiac") else "diet"
+            said(match, (Need(words("diet")[word], _count(match, context), severity),), 0.93)
+    if not found and context.addressed and (match := _BARE.match(sentence.left)) is not None:
+        severity = "allergy" if match["diet"].startswith("celiac") else "diet"
+        need = Need(words("diet")[match["diet"]], 1, severity)
+        if not _FOOD_AFTER.match(sentence.left[match.end() :]) and not _dish_follows(sentence.left[match.end() :]):
+            said(match, (need,), 0.9 if context.asked == "diets" else 0.7)
+    return list(found)
+
+
+def _dish_follows(after: str) -> bool:
+    """Whether the word after a diet word is food ("vegan slaw")."""
+    following = after.split()[:3]
+    dishes = words("dish")
+    return any(word in dishes for word in following[:2]) and bool(following) and following[0] not in (",", "and", "+", "\x00")
+
+
+def unknown_allergy(sentence: Sentence) -> re.Match[str] | None:
+    """ "allergic to" something we know neither as food nor as a joke."""
+    return _UNKNOWN_ALLERGY.search(sentence.left)

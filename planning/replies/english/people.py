@@ -1,0 +1,385 @@
+"""Who comes with one answer: "3 of us", "me, my wife and the three girls (4, 7 and 9)", "+1", "only two now"."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, field
+
+from planning.potluck import AGE_GROUPS, Party
+from planning.replies.english.lexicon import NUMBER, longest, number_of, whole_number, words
+from planning.replies.intents import AddPerson, Intent, ReplyContext, SetParty
+from planning.replies.text import Sentence, Token
+
+_DETERMINERS = frozenset(("my", "our", "the", "a", "an", "his", "her", "their", "both", "all", "those", "these", "some"))
+_ADJECTIVES = frozenset(
+    ("little", "older", "younger", "small", "big", "lovely", "dear", "new", "hungry", "other", "extra", "more", "grown",
+     "whole", "young", "old", "two", "elderly", "wee", "tiny", "teenage", "adult", "grown-up", "very", "dearest",
+     "wonderful", "noisy", "of", "own", "best", "sweet", "better", "vegetarian", "vegan", "visiting")
+)  # fmt: skip
+_GROUP_OF_ADJECTIVE = {"teenage": "teens", "adult": "adults", "grown-up": "adults", "grown": "adults", "baby": "infants"}
+
+
+def group_of_age(years: int) -> str:
+    """Infants under 1, toddlers 1-3, children 4-12, teens 13-17, else adults (the groups of `planning.potluck`)."""
+    if years < 1:
+        return "infants"
+    return "toddlers" if years <= 3 else "children" if years <= 12 else "teens" if years <= 17 else "adults"
+
+
+@dataclass
+class People:
+    """Counts found from token `first` up to `last`; `me` when the writer is among them."""
+
+    first: int
+    last: int
+    counts: dict[str, int] = field(default_factory=dict)
+    me: bool = False
+    kin: str = ""
+    kin_raw: str = ""
+    household: bool = True
+    unknown_number: bool = False
+    bare: bool = False
+    """Only numbers with general words ("2 people")."""
+
+    def add(self, group: str, n: int) -> None:
+        self.counts[group] = self.counts.get(group, 0) + n
+
+    def merge(self, other: People) -> None:
+        self.last = other.last
+        for group, n in other.counts.items():
+            self.add(group, n)
+        self.me |= other.me
+        self.household &= other.household
+        self.unknown_number |= other.unknown_number
+
+    @property
+    def total(self) -> int:
+        return sum(self.counts.values())
+
+    def party(self) -> Party:
+        return Party(**{group: self.counts.get(group, 0) for group in AGE_GROUPS})
+
+
+def _ages(tokens: list[Token], i: int) -> tuple[list[int], int] | None:
+    """Ages at token `i`: "( 4 , 7 and 9 )", "aged 4 and 7", "who are 4 and 7", "( ages 3 & 5 )"."""
+    start, opened = i, False
+    if i < len(tokens) and tokens[i].plain == "(":
+        opened, i = True, i + 1
+    worded = False
+    while i < len(tokens) and tokens[i].plain in ("aged", "age", "ages", "who", "are", "is", ":", "they", "he", "she"):
+        worded |= tokens[i].plain in ("aged", "age", "ages")
+        worded |= tokens[i].plain in ("are", "is") and i > start and tokens[i - 1].plain in ("who", "they", "he", "she")
+        i += 1
+    if not (opened or worded):
+        return None
+    ages: list[int] = []
+    months = False
+    while i < len(tokens):
+        read = whole_number(tokens, i)
+        if read is not None and read[0] <= 99:
+            ages.append(read[0])
+            i = read[1]
+            if i < len(tokens) and tokens[i].plain in ("months", "month", "mo", "mos", "weeks", "week"):
+                ages[-1] = ages[-1] // (12 if tokens[i].plain.startswith("mo") else 52)
+                months, i = True, i + 1
+            while i < len(tokens) and tokens[i].plain in ("years", "year", "yrs", "yr", "y", "yo", "old", "months", "-"):
+                i += 1
+        elif tokens[i].plain in (",", "and", "&", "+"):
+            i += 1
+        else:
+            break
+    if not ages:
+        return None
+    if opened:
+        if i >= len(tokens) or tokens[i].plain != ")":
+            return None
+        i += 1
+    while i > start and tokens[i - 1].plain in (",", "and", "&"):
+        i -= 1
+    return ages, i
+
+
+def _item(tokens: list[Token], i: int) -> People | None:
+    """One member or group of members at token `i`."""
+    first = i
+    if i < len(tokens) and tokens[i].plain in ("me", "myself", "i"):
+        return People(first, i + 1, {"adults": 1}, me=True)
+    number: int | None = None
+    group_hint = ""
+    determined = False
+    while i < len(tokens):
+        plain = tokens[i].plain
+        read = whole_number(tokens, i) if plain not in ("a", "an") else None
+        if read is not None and number is None and 0 < read[0] <= 500:
+            if _year_old(tokens, read[1]):
+                break
+            number, i = read
+        elif plain in _DETERMINERS:
+            determined = True
+            i += 1
+        elif plain in _ADJECTIVES:
+            group_hint = _GROUP_OF_ADJECTIVE.get(plain, group_hint)
+            i += 1
+        else:
+            break
+    aged = _aged_noun(tokens, i)
+    if aged is not None:
+        group, after = aged
+        return People(first, after, {group: number or 1}, bare=False)
+    for n in range(min(longest("kin"), len(tokens) - i, 3), 0, -1):
+        phrase = " ".join(t.plain for t in tokens[i : i + n])
+        for role in ("kin", "kins", "guestkin"):
+            group = words(role).get(phrase, "")
+            if not group and role == "guestkin" and phrase.endswith("s") and number is not None:
+                group = words(role).get(phrase[:-1], "")
+            if not group:
+                continue
+            if role != "kins" and not determined and number is None:
+                continue
+            found = People(first, i + n, household=role != "guestkin", bare=phrase in ("people", "persons", "adults"))
+            found.kin, found.kin_raw = phrase, " ".join(t.raw for t in tokens[i : i + n])
+            ages = _ages(tokens, found.last)
+            if ages is None and role != "guestkin" and number == 1:
+                ages = None
+            if ages is not None and (number is None or number == len(ages[0]) or len(ages[0]) == 1):
+                years, found.last = ages
+                if len(years) == 1 and number is not None:
+                    found.add(group_of_age(years[0]), number)
+                else:
+                    for year in years:
+                        found.add(group_of_age(year), 1)
+                return found
+            count = number if number is not None else 2 if phrase in ("twins", "parents", "in-laws", "in laws", "grandparents") else 1
+            found.unknown_number = role == "kins" and number is None and phrase not in ("twins", "parents", "in-laws", "in laws", "grandparents")
+            found.add(group_hint or group, count)
+            return found
+    return None
+
+
+def _year_old(tokens: list[Token], i: int) -> bool:
+    plain = " ".join(t.plain for t in tokens[i : i + 3])
+    return plain.startswith(("year old", "yo", "yr old", "month old", "months old", "years old", "- year", "year-old"))
+
+
+def _aged_noun(tokens: list[Token], i: int) -> tuple[str, int] | None:
+    """ "5 year old", "3yo", "18 month old", "five-year-old"."""
+    if i < len(tokens) and (match := re.fullmatch(rf"({NUMBER})-(year|month)-olds?", tokens[i].plain)):
+        years = number_of(match[1]) if match[2] == "year" else number_of(match[1]) // 12
+        return group_of_age(years), i + 1
+    read = whole_number(tokens, i)
+    if read is None:
+        return None
+    j = read[1]
+    rest = [t.plain for t in tokens[j : j + 4]]
+    if rest[:1] in (["yo"], ["yos"]):
+        return group_of_age(read[0]), j + 1
+    for unit, per in (("year", 1), ("yr", 1), ("years", 1), ("month", 12), ("months", 12), ("week", 52)):
+        for shape in ([unit, "old"], [unit, "olds"], ["-", unit, "-", "old"], [f"{unit}-old"], [f"{unit}-olds"]):
+            if rest[: len(shape)] == shape:
+                return group_of_age(read[0] // per), j + len(shape)
+    return None
+
+
+def people_at(tokens: list[Token], i: int) -> People | None:
+    """A list of people from token `i`: items with commas, "and", "&", "+", "plus", "with" between."""
+    found = _item(tokens, i)
+    if found is None:
+        return None
+    while True:
+        j = found.last
+        while j < len(tokens) and tokens[j].plain in (",", "and", "&", "+", "plus", "with", "also"):
+            j += 1
+        if j == found.last:
+            return found
+        more = _item(tokens, j)
+        if more is None or more.first == more.last:
+            return found
+        if more.me and tokens[j].plain == "i" and tokens[j + 1 : j + 2] and tokens[j + 1].plain in ("will", "can", "am", "would"):
+            return found
+        found.merge(more)
+
+
+_OF_US = re.compile(rf" (?:(?:the |all |just |only |both |about )*)(?P<n>{NUMBER}|both|couple|pair) of us\b(?: (?:in total|altogether|all together|coming|now))?")
+_WE_ARE = re.compile(
+    rf" (?:we (?:are|will be)|there (?:are|will be|is)|it (?:is|will be)|that (?:is|makes|will be)|make (?:that|it)|makes it|now|only|just|so|will be|coming with|down to|up to|party of|family of|group of|total of|table of|all|for)"
+    rf"(?: (?:just|only|now|actually|still|all|about|in total|a|bringing|going to be|coming|the|us|party of|family of|group of|total of|down to|up to))*"
+    rf" (?P<n>{NUMBER})(?: (?:of us|people|persons|in all|in total|altogether|total|now|adults|grown-ups|guests|instead|heads|after all|coming))*(?= \x00| $| ,| \(| and| for| including| plus| \+| in| -| with| incl| but| not| because| as| since| so| at)"
+)
+_FAMILY = re.compile(rf" (?:a |the |our )?(?:party|family|group|total) of (?P<n>{NUMBER})\b")
+_PLUS = re.compile(rf" (?:(?P<me>me|i|myself|yes|coming|in) (?:is |am )?)?(?:(?:and|with|bringing|a|my|have|will bring|have got) )*(?:\+|plus)[ -]?(?P<n>{NUMBER})(?! ?/)(?: (?P<who>kids?|children|child|adults?|people|guests?|friends?|toddlers?|teens?|teenagers?|bab(?:y|ies)))?(?= $| ,| for| and| coming| please| \(| \x00| as| now| too)")
+_JUST_ME = re.compile(r" (?:(?:it is|it will be|will be|only|am coming|i will be|i am|coming) )*(?:just|only) (?P<who>me|myself|one|us|us two|the two of us|we two)(?= $| ,| this| and| now| for| coming| then| after| tonight| -)|\b(?:alone|on my own|by myself|solo)\b")
+_MORE = re.compile(
+    rf" (?:(?:and|make that|add|plus|there is|there are|we have|we are|i have|will be|so|actually|with|bringing|can i add|also) )*(?P<n>an?|{NUMBER}|another|a couple)(?: (?P<extra>more|extra|additional|fewer|less))?"
+    rf"(?: (?P<who>person|people|adults?|grown-ups?|kids?|child|children|teens?|teenagers?|toddlers?|bab(?:y|ies)|guests?|mouths?|of us))?(?P<extra2> more| extra| less| fewer)?(?: to feed| for us| coming| from (?:us|our side)| with us| on our side| now| than before| than i said| then)*(?= $| ,| and| -)"
+)
+_WITH = re.compile(
+    r" (?:bringing|bring|with|along with|together with|accompanied by|and|plus|taking|will bring|coming with|come with) (?:along )?(?=(?:my|our|the|a|both|[0-9]|one|two|three|four|five|six) )"
+)
+_COMES_TOO = re.compile(
+    r"^ (?:,? ?(?:is|are|will be|would like to|wants to|want to|will|can|might|may))? ?(?:also )?(?:comes?|coming|joins?|joining|be coming|come along|tagging|tag|attend|attending|be there|make it|in)\b(?: (?:along|too|as well|with (?:me|us)))*"
+)
+_MISSING_KIN = re.compile(r"^ (?:can|will|is|are|am|could) not (?:be )?(?:come|coming|make|join|joining|able|attend|attending|be)\b")
+_GROUP_WORD = {"kid": "children", "chi": "children", "adu": "adults", "peo": "adults", "per": "adults", "gue": "adults",
+               "fri": "adults", "tod": "toddlers", "tee": "teens", "bab": "infants", "gro": "adults", "mou": "adults", "of ": "adults"}  # fmt: skip
+
+
+def _group(word: str | None) -> str:
+    return _GROUP_WORD.get((word or "people")[:3], "adults")
+
+
+def _breakdown(sentence: Sentence, total: int, after: int) -> tuple[Party | None, int]:
+    """ "(2 adults, 1 kid)", "including two kids", ", one baby" after a total: how it divides, and where it ends."""
+    tokens = sentence.tokens
+    i = after
+    while i < len(tokens) and tokens[i].plain in ("(", ",", "including", "incl", "-", "–", ":", "with", "of", "them", "whom", "which", "and", "where"):
+        i += 1
+    if i == after or not sentence.free(i):
+        return None, after
+    found = people_at(tokens, i)
+    if found is None or found.total > total or found.unknown_number:
+        return None, after
+    last = found.last
+    if last < len(tokens) and tokens[last].plain == ")":
+        last += 1
+    rest = total - found.total
+    counts = dict(found.counts)
+    counts["adults"] = counts.get("adults", 0) + rest
+    return Party(**{g: counts.get(g, 0) for g in AGE_GROUPS}), last
+
+
+def _sure_total(n: int) -> float:
+    return 0.95 if 0 < n <= 30 else 0.5
+
+
+def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    """How many come with the writer, or how many more or fewer."""
+    tokens, me = sentence.tokens, context.writer
+
+    def said(first: int, last: int, party: Party, relative: bool, confidence: float) -> list[Intent]:
+        start, end = sentence.span(first, last)
+        sentence.take(first, last)
+        if not relative and not 0 < party.total <= 30:
+            confidence = min(confidence, 0.5)
+        return [SetParty(me, party, relative, start=start, end=end, confidence=confidence)]
+
+    # "me, my wife and the three girls (4, 7 and 9)"
+    for i in range(len(tokens)):
+        if not sentence.free(i):
+            continue
+        if tokens[i].plain == "i" and not (tokens[i + 1 : i + 2] and tokens[i + 1].plain in ("and", "&", "+", ",", "plus")):
+            continue
+        if tokens[i].plain in ("me", "i", "myself"):
+            plus = _PLUS.match(sentence.left, _offset(sentence, i) - 1)
+            if plus is not None and plus["me"]:
+                break
+            found = people_at(tokens, i)
+            if found is not None and found.last - found.first > 1 and found.total > 1:
+                return said(i, found.last, found.party(), False, 0.6 if found.unknown_number else 0.95)
+    match = _OF_US.search(sentence.left)
+    if match is not None:
+        n = 2 if match["n"] in ("both", "couple", "pair") else number_of(match["n"])
+        first, last = sentence.token_range(match)
+        sub, end = _breakdown(sentence, n, last)
+        return said(first, end, sub or Party(adults=n), False, _sure_total(n))
+    for pattern in (_FAMILY, _WE_ARE):
+        match = pattern.search(sentence.left)
+        if match is not None and (pattern is _FAMILY or _about_people(match, sentence, context)):
+            n = number_of(match["n"])
+            first, last = sentence.token_range(match)
+            sub, end = _breakdown(sentence, n, last)
+            return said(first, end, sub or Party(adults=n), False, _sure_total(n))
+    match = _PLUS.search(sentence.left)
+    if match is not None:
+        n, group = number_of(match["n"]), _group(match["who"])
+        first, last = sentence.token_range(match)
+        if match["me"] in ("me", "i", "myself"):
+            counts = {"adults": 1}
+            counts[group] = counts.get(group, 0) + n
+            return said(first, last, Party(**{g: counts.get(g, 0) for g in AGE_GROUPS}), False, _sure_total(n))
+        return said(first, last, _only(group, n), True, 0.92 if n <= 6 else 0.5)
+    match = _JUST_ME.search(sentence.left)
+    if match is not None and (match["who"] != "us" or "two" in match[0]):
+        first, last = sentence.token_range(match)
+        return said(first, last, Party(2 if "two" in match[0] or match["who"] == "us" else 1), False, 0.93)
+    found_kin = _kin(sentence, context)
+    if found_kin is not None:
+        return found_kin
+    bare = people_at(tokens, 0) if sentence.free(0) else None
+    if bare is not None and not bare.me and bare.total and _whole(sentence, bare) and (bare.bare or len(bare.counts) > 1 or context.asked == "people"):
+        return said(0, bare.last, bare.party(), False, 0.9 if context.addressed and not bare.unknown_number else 0.6)
+    match = _MORE.match(sentence.left)
+    if match is not None and (match["extra"] or match["extra2"] or match["n"] == "another") and context.addressed:
+        n = 1 if match["n"] in ("a", "an", "another") else 2 if match["n"] == "a couple" else number_of(match["n"])
+        less = (match["extra"] or match["extra2"] or "").strip() in ("fewer", "less")
+        first, last = sentence.token_range(match)
+        return said(first, last, _only(_group(match["who"]), -n if less else n), True, 0.9 if n <= 6 else 0.5)
+    return []
+
+
+def _offset(sentence: Sentence, i: int) -> int:
+    return 1 + sum(len(t.plain) + 1 for t in sentence.tokens[:i])
+
+
+def _only(group: str, n: int) -> Party:
+    return Party(**({g: 0 for g in AGE_GROUPS} | {group: n}))
+
+
+def _whole(sentence: Sentence, found: People) -> bool:
+    """Whether the list of people is all there is up to a pause."""
+    return found.last >= len(sentence.tokens) or sentence.tokens[found.last].plain in (",", "coming", "-", "(", "for", "total") or not sentence.free(found.last)
+
+
+def _about_people(match: re.Match[str], sentence: Sentence, context: ReplyContext) -> bool:
+    """Whether "make that 30", "for 4", "only two" counts people and not servings or something else."""
+    text = match[0]
+    if re.match(r" for ", text):
+        return False
+    if re.search(r"of us|people|persons|adults|grown-ups|we (?:are|will be)|guests|heads|party|family|coming", text):
+        return True
+    if re.search(r"make (?:that|it)", text):
+        return context.asked in (None, "people") and not context.own_promises and number_of(match["n"]) <= 12
+    return context.addressed and bool(re.search(r" (?:only|just|now|down to|up to|will be|there)", text))
+
+
+def _kin(sentence: Sentence, context: ReplyContext) -> list[Intent] | None:
+    """ "bringing my wife", "with the two kids", "my mother comes too", "the kids can't come"."""
+    tokens = sentence.tokens
+    for i in range(len(tokens)):
+        if not sentence.free(i) or (i and tokens[i - 1].plain in _DETERMINERS):
+            continue
+        found = people_at(tokens, i)
+        if found is None or not found.total or found.me:
+            continue
+        after = sentence.left[_offset(sentence, found.last) - 1 :]
+        before = sentence.left[: _offset(sentence, i) - 1]
+        lead = re.search(r" (?:bringing|bring|with|along with|plus|\+|taking|have|and|add|adding|including)(?: along| also)?$", before)
+        comes = _COMES_TOO.match(after)
+        away = _MISSING_KIN.match(after)
+        start, end = sentence.span(i, found.last)
+        if away is not None and tokens[i].plain in ("my", "our", "the", "both"):
+            sentence.take(i, found.last + 3)
+            if found.unknown_number and context.party is not None:
+                group = next(iter(found.counts))
+                gone = getattr(context.party, group)
+                return [SetParty(context.writer, _only(group, -gone), True, start=start, end=end, confidence=0.75)]
+            less = Party(**{g: -n for g, n in ((g, found.counts.get(g, 0)) for g in AGE_GROUPS)})
+            return [SetParty(context.writer, less, True, start=start, end=end, confidence=0.75)]
+        if comes is None and (lead is None or (lead[0].strip() in ("have", "and") and not found.household)):
+            continue
+        if lead is not None and lead[0].strip() == "with" and not re.search(r"\b(?:come|coming|be there|make it|yes|in|join|there|attend) with$", before):
+            if not (i <= 1 or re.search(r"(?:^ |, )with$", before)):
+                continue
+        maybe = re.match(r" (?:might|may|wants|would)", after) is not None
+        if comes is not None:
+            end = sentence.span(i, found.last)[1]
+            last = found.last + len(comes[0].split())
+        else:
+            last = found.last
+        sentence.take(i - 1 if lead is not None and i else i, last)
+        if not found.household and found.total == 1:
+            owner = context.name
+            name = f"{owner}'s {found.kin_raw}" if owner else found.kin_raw
+            return [AddPerson(name, found.party(), start=start, end=end, confidence=0.6 if maybe else 0.9)]
+        sure = 0.55 if maybe or found.unknown_number else 0.9
+        return [SetParty(context.writer, found.party(), True, start=start, end=end, confidence=sure)]
+    return None

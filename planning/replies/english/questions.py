@@ -1,0 +1,91 @@
+"""What people ask the bot, lateness, and taking back."""
+
+from __future__ import annotations
+
+import re
+
+from planning.replies.english.lexicon import any_of
+from planning.replies.intents import Ask, Intent, Late, ReplyContext, Undo
+from planning.replies.text import Sentence
+from planning.when import parse_duration
+
+_EVENT = r"(?:it|this|that|the (?:supper|dinner|party|potluck|meal|thing|event|feast|food|gathering|do|bbq|barbecue|get-together)|everyone|everybody|we|things|(?:the )?(?:harvest )?supper|potluck|dinner)"
+_TOPICS: tuple[tuple[str, str, float], ...] = (
+    ("my-list", r" what (?:am|are|was|were|did|have|do) (?:i|we) (?:signed|bringing|down|supposed to|meant to|making|promised?|promise|say|sign|said|put down|put|on the list|have to bring|committed)\b|\bmy list\b| what did i (?:say|promise|sign up)", 0.93),
+    ("what-should-i-bring", r" (?:what|anything|something) (?:else )?(?:should|can|could|shall|do|would|may|might) (?:i|we|one|people)(?: (?:still|all|need to|have to|like me to|want me to|best))* (?:bring|make|contribute|cook|bake|help)| (?:should|shall|can|could|do|must) (?:i|we) (?:need to |have to |still )?(?:bring|contribute|make|cook|get|buy) (?:anything|something|a dish|food)| need me to bring| want me to bring| like me to bring| can i (?:bring|help with|contribute) anything| what (?:to|would be good to|would be best to|would be useful to|is best to) bring|^ (?:any )?(?:ideas|suggestions|requests)(?: for)?(?: what)?(?: to bring| for a dish)? ?$| how can i help| (?:is|are) there (?:anything|something|something else|anything else) (?:i|we) (?:can|should|could) (?:bring|make|do)", 0.93),
+    ("missing", r" what (?:is|are|do we|else do we|else is|else are|stuff is|do you)(?: we)? (?:still |most |else )*(?:missing|needed|need|short|lacking|lack|left to bring|left|outstanding|required|not covered|wanted)| what (?:is|are) (?:we|the gaps?|gaps)(?: still)? (?:missing|short of|short|lacking)?| what (?:categories|dishes) are (?:missing|short)| (?:do we|have we)(?: still)? (?:need|got enough|have enough|lack)| is (?:anything|there anything)(?: still| else)? (?:missing|needed|short|left)|anything (?:still |else )*(?:missing|needed|short)| are we (?:short|missing|low)| do we have (?:enough|any|a)| what else (?:is|do)|\bwhat is left\b", 0.9),
+    ("who-brings", r" who (?:is|else is|has|will|all is|are)(?: all)? (?:bringing|making|doing|got|on|brings|cooking|baking|bring|covering)| is (?:anyone|anybody|someone|somebody)(?: else)? (?:bringing|making|doing|on|cooking|baking|covering)| has (?:anyone|anybody|someone|somebody)(?: else)? (?:got|claimed|taken|offered|signed up|said)| what (?:is|are) (?:everyone|everybody|people|others|the others|you all|everyone else|each person|folks) (?:bringing|making|doing)| what (?:has|have) (?:people|everyone|others) (?:promised|signed up|offered)| who brings", 0.92),
+    ("who-comes", r" who (?:is|else is|all is|are)(?: all)? (?:coming|in|going|attending|there)| how many (?:people |of us |are |guests )*(?:are |is |will be )?(?:coming|there|in|going|attending|we)| how many are we| who all(?: is)? coming| who said yes", 0.92),
+    ("when", rf" (?:what|which) (?:time|day|date|hour)(?: (?:is|does|do|should|are|shall|will)\b[a-z ]*)?| when (?:is|does|do|are|should|will|shall) (?:{_EVENT}|i|we)\b| when do (?:we|i|you) (?:eat|start|arrive|come)| until when| how long (?:does|will|is) {_EVENT}|^ when(?: is| exactly| again| was (?:it|that))* ?$| is (?:it|the (?:supper|potluck|dinner|party)|this) (?:at|on) [a-z0-9 ]+ or ", 0.9),
+    ("where", rf" where (?:is|are|do|does|exactly|will|should)(?: [a-z]+)* ?(?:{_EVENT}|we|i|meeting)?(?: [a-z]+)* ?$|^ where(?: exactly| again| is it)* ?$| what is the (?:address|location|venue|place|postcode|zip)| (?:the )?address ?$| how do (?:i|we) get (?:there|to)| which (?:address|place|house|hut|garden|hall)| where (?:is|are) (?:{_EVENT}|we)", 0.9),
+    ("can-eat", r" (?:is|are|will) there (?:be )?(?:anything|something|any|a|enough|many|some|much|vegan|vegetarian|gluten-free|gluten)[a-z -]*? ?(?:i|we|for|me|vegan|vegetarian|gluten|dairy|halal|kosher|veggie|nut|without|options?|meatless|meat-free|egg|to eat|free|s?he)\b| (?:what|which)(?: (?:dishes|things|ones|stuff|of it|food))? (?:can|could|will|may) (?:i|we|my [a-z]+|a vegan|a vegetarian|vegans|vegetarians|celiacs) (?:eat|have)| can (?:i|we|my [a-z]+) eat| (?:is|are|does|do) (?:the |that |this |there )?[a-z ]+ (?:vegan|vegetarian|gluten free|gluten-free|nut free|nut-free|dairy free|dairy-free|halal|kosher|contain|have nuts|have dairy|have gluten|have egg|have meat|safe for)| (?:what|which)(?: [a-z]+)? (?:is|are|dishes are|things are) (?:vegan|vegetarian|gluten free|gluten-free|dairy free|nut free|halal|kosher|safe)| (?:any|anything) (?:vegan|vegetarian|gluten free|gluten-free|veggie|dairy free|nut free|halal|kosher|without)", 0.9),
+    ("oven", r" (?:can|could|may|would|will|do|does|is|are)(?: it be)?(?: possible)? ?(?:i|we|there|anyone|you|it|somebody|the)? ?(?:to )?(?:use|be|have|get|borrow|need|an|a|the|any|reheat|heat|warm|plug|put|room|space)[a-z ]* ?(?:oven|stove|hob|fridge|refrigerator|freezer|microwave|kitchen|outlet|socket|power|grill|plug|slow cooker|barbecue|burner|cooler|electricity|warm up|heat up|reheat)|(?:is|are) there (?:an |a |any |some )?(?:space|room|place|way)(?: [a-z]+)* (?:oven|fridge|heat|reheat|freezer|warm|keep)|\b(?:oven|fridge|freezer|kitchen|grill) (?:space|available|free|room)\b| (?:can|could) (?:i|we) (?:heat|reheat|warm|chill|cook|plug|bake|finish)\b| where can i (?:heat|reheat|warm|plug)", 0.9),
+)  # fmt: skip
+_COMPILED = tuple((topic, re.compile(source), sure) for topic, source, sure in _TOPICS)
+_ASKING = re.compile(
+    r"^ (?:ok |so |and |but |also |sorry |quick question |question |just wondering |just checking |bot |wait |, |any idea |do you know |does anyone know |anyone know |remind me |can you tell me |could you tell me |tell me |i wonder |wondering |not sure |may i ask |can you remind me |what about )*"
+    r"(?:what|when|where|who|which|how|is|are|do|does|can|could|should|shall|will|would|has|have|am|did|may|any|anything|need|want|must|my list|until)\b"
+)
+_LATE = re.compile(
+    r" (?:(?:i|we) (?:am|are|will be|might be|may be|will|are going to be|am going to be)|running|be|arriving|coming|going to be|gonna be|might be|will be)(?: (?:running|a bit|about|around|probably|like|roughly|arriving|coming|be|maybe|there|just|only|up to|at least|slightly|quite|very|so|here))* (?P<much>[^,\x00]{0,40}?) ?(?:late|behind|delayed)(?= $| ,| for| to| sorry| because| as| -| but| so| start| tonight| today|$)|^ (?P<much2>[a-z0-9 ]{1,30}?) late(?= $| ,)|\b(?:stuck in traffic|held up|delayed|running behind|missed (?:the|my) (?:bus|train)|late because|leaving late)\b"
+)
+_LATE_ARRIVAL = re.compile(r" (?:arrive|be there|get there|arriving|come|coming) (?:about |around )?(?P<much>[a-z0-9 ]{1,25}?) (?:late|after the start|after it starts|after you start)\b")
+_NOT_LATE = re.compile(r"\b(?:not|never|hope|hopefully not|is|too|better) (?:be )?(?:running )?late\b|\blate (?:night|lunch|summer|reply|answer|response|to (?:reply|answer|the thread))\b|\b(?:too|it is|getting|stay|stayed|up|sleep) late\b|\bsorry for the late\b")
+_UNDO = re.compile(
+    r"^ (?:(?:oops|whoops|oh no|sorry|no|wait|argh|ugh|hang on|hold on|bot|that|my mistake|actually|please|,|ok|can you|could you) )*(?:undo(?: that| this| it| my last| the last(?: one)?| last)?|(?:that is|this is|is) (?:not right|wrong|not correct|incorrect|not what i (?:said|meant|wrote))|not what i (?:meant|said|wrote)|scratch that|strike that|take that back|ignore (?:that|my last|my previous|what i (?:said|just said|wrote))|disregard (?:that|my last|my last message)|forget (?:that|what i (?:said|just said))|revert(?: that| it)?|wrong(?: chat| group| button| message| person)?|pressed the wrong (?:button|one)|i pressed the wrong (?:button|one)|(?:that was|was) (?:a mistake|an accident|wrong)|by (?:mistake|accident)|i take (?:that|it) back|cancel (?:that|my last)|you (?:misunderstood|got (?:that|it|me) wrong|misread)|got (?:that|it|me) wrong|misclick|mis-click|wrong button)(?: ,? (?:sorry|please|bot|that|last one))*(?= $| ,| i | it | that| -| not)"
+)
+
+
+def read_question(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    """A question the plan answers."""
+    asking = sentence.question or _ASKING.match(sentence.text) is not None
+    if not asking:
+        return []
+    for topic, pattern, confidence in _COMPILED:
+        match = pattern.search(sentence.text)
+        if match is None:
+            continue
+        if topic in ("oven", "can-eat") and not sentence.question and not _ASKING.match(sentence.text):
+            continue
+        start, end = sentence.span(0, len(sentence.tokens))
+        about = ""
+        if topic == "can-eat":
+            need = re.search(rf"\b(?:{any_of('diet')})\b", sentence.text)
+            about = need[0] if need else ""
+        sentence.take(0, len(sentence.tokens))
+        if not sentence.question:
+            confidence -= 0.05
+        return [Ask(topic, about, start=start, end=end, confidence=confidence)]
+    return []
+
+
+def read_late(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    """Running late, by how many minutes if said."""
+    if _NOT_LATE.search(sentence.text) and not re.search(r"\bminutes?|\bmins?|\bhour", sentence.text):
+        return []
+    match = _LATE.search(sentence.left) or _LATE_ARRIVAL.search(sentence.left)
+    if match is None:
+        return []
+    got = match.groupdict()
+    words = got.get("much") or got.get("much2") or ""
+    length = parse_duration(words)
+    minutes = round(length.total_seconds() / 60) if length is not None else None
+    if minutes is None and (bare := re.fullmatch(r" ?([0-9]{1,3})", words)) is not None:
+        minutes = int(bare[1])
+    if got.get("much2") and minutes is None:
+        return []
+    if minutes is not None and not 0 < minutes <= 24 * 60:
+        return []
+    start, end = sentence.span_of(match)
+    sentence.take_match(match)
+    return [Late(minutes, start=start, end=end, confidence=0.9 if minutes else 0.8)]
+
+
+def read_undo(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    match = _UNDO.match(sentence.left)
+    if match is None or not context.addressed:
+        return []
+    start, end = sentence.span_of(match)
+    rest = sentence.left[match.end() :].strip()
+    sentence.take_match(match)
+    return [Undo(start=start, end=end, confidence=0.9 if len(rest.split()) < 4 else 0.6)]

@@ -1,0 +1,63 @@
+"""Sentences that say nothing for us: what others said, what might have been, what was, what others should do."""
+
+from __future__ import annotations
+
+import re
+
+from planning.replies.english.lexicon import any_of
+from planning.replies.intents import ReplyContext
+from planning.replies.text import Message, Sentence
+
+_REPORTED = re.compile(
+    r"\b(?:he|she|they|someone|somebody|everyone|my [a-z]+|the [a-z]+|[a-z]+) "
+    r"(?:said|says|told|asked|asks|wrote|reckons|claims|claimed|announced|mentioned|replied|was like|is like|goes)\b"
+    r"|\baccording to\b|\bi (?:said|told|asked|wrote|heard|read|was told)\b|\b(?:and|so) i was like\b|\bquote\b"
+    r"|\bdid (?:he|she|they|[a-z]+) (?:say|tell)\b"
+)
+_HYPOTHETICAL = re.compile(
+    r"\bif (?:i|we) (?:were|was|had|could|ever|only|did|won|lived)\b|\bif only\b|\bwould have\b|\bcould have\b|\bshould have\b"
+    r"|\bmight have\b|\b(?:i|we) wish\b|\bimagine\b|\bwhat if\b|\bsuppos(?:e|ing)\b|\bin theory\b|\bone day\b|\bsome ?day\b"
+    r"|\bwould be (?:nice|fun|funny|great|cool|lovely|amazing|good)\b|\bhypothetically\b|\bin another life\b"
+    r"|\bdream(?:t|ed|ing)?\b|\bas if (?:i|we)\b|\bwhen hell\b|\bwhen pigs\b|\bnext year\b|\bnext time\b|\bany ?one would\b"
+)
+_PAST = re.compile(
+    r"\blast (?:year|time|month|week|summer|autumn|fall|winter|spring|sunday|saturday|night)\b|\byesterday\b"
+    r"|\bback (?:in|when)\b|\bused to\b|\b(?:years|ages|weeks|months|days) ago\b|\bremember when\b|\bthat time\b"
+    r"|\b(?:i|we|he|she|they|you) (?:brought|made|came|baked|cooked|had|ate|went|was|were|did|took|forgot|missed|loved|got)\b"
+    r"|\bthe other (?:day|week|night)\b"
+)
+_NOW = re.compile(r"\b(?:will|this time|this year|now|am (?:bringing|coming|making)|again|instead|are (?:coming|bringing))\b")
+_OTHERS = re.compile(
+    r"^ (?:(?:and |so |but |ok |well )?(?:you|everyone|everybody|someone|somebody|anyone|anybody|people|they|guys|folks|y'all|nobody|no one|who|whoever|he|she)) "
+    r"|\byou (?:should|could|can|must|need to|have to|will|guys|all|might|would|are|do)\b|\b(?:someone|somebody|anyone|anybody|nobody|no one|everyone|everybody) (?:should|could|can|will|has to|needs|else|is|might|would|please|brings?)\b"
+    r"|^ (?:please )?(?:do not|never|no more|stop|enough|let us|remember|make sure|be sure|tell|ask)\b"
+)
+_ELSEWHERE = re.compile(
+    r"\b(?:come|coming|make it|go|going|be) (?:over )?(?:to|at) (?:the |my |our |your |a )?"
+    r"(?:dentist|doctor|gym|work|office|meeting|school|class|game|match|cinema|movies?|concert|funeral|wedding|airport|station|pub|bank|market|shops?|church|hospital|training|practice|rehearsal|interview|court|bbq at|birthday|call)\b"
+    r"|\b(?:make|making|take) (?:it|this|that) (?:work|up|happen|easy|easier|clear|better|worse|stop|look)\b"
+    r"|\bbring(?:ing)? (?:it|that|this) (?:up|on|back|down)\b|\bbring (?:me|us|you|him|her|them|back)\b|\bbring(?:s|ing)? (?:about|out|joy|tears)\b"
+)
+_JOKE = re.compile(rf"(?<![a-z])(?:{any_of('joke')})(?![a-z])")
+
+
+def joking(message: Message) -> bool:
+    """Whether the message takes itself back ("just kidding")."""
+    return _JOKE.search(message.plain) is not None
+
+
+def blocked(sentence: Sentence, context: ReplyContext) -> str | None:
+    """Why nothing in this sentence is meant now by its writer, or None."""
+    text = sentence.text
+    if _HYPOTHETICAL.search(text):
+        return "hypothetical"
+    reported = _REPORTED.search(text)
+    if reported is not None and not re.match(r"(?:i|we) (?:will|can)", reported[0]):
+        return "reported"
+    if _PAST.search(text) and not _NOW.search(text):
+        return "past"
+    if _OTHERS.search(text) and not re.search(r"\b(?:i|we) (?:will|can|am|are)\b", text):
+        return "others"
+    if _ELSEWHERE.search(text):
+        return "elsewhere"
+    return None

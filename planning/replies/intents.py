@@ -1,0 +1,171 @@
+"""What a sentence can ask for, and who said it where."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from datetime import datetime
+
+from planning.potluck import Answer, Need, Party, Say
+
+
+@dataclass(frozen=True)
+class Intent:
+    """`start` and `end` are the characters of the message it was read from (both 0: the whole of it);
+    `confidence` is between 0 and 1."""
+
+    start: int = field(default=0, kw_only=True)
+    end: int = field(default=0, kw_only=True)
+    confidence: float = field(default=0.9, kw_only=True)
+
+
+@dataclass(frozen=True)
+class SetAnswer(Intent):
+    """`who` is a guest id. `implied` means nobody said "yes", but "3 of us" or "I'll bring slaw" comes to that."""
+
+    who: str
+    answer: Answer
+    conditional: bool = False
+    implied: bool = False
+    unknown_name: str | None = None
+    """A name the group does not know (then `who` is "")."""
+
+
+@dataclass(frozen=True)
+class SetParty(Intent):
+    """The whole party, or with `relative` how many more of each (negative: fewer)."""
+
+    who: str
+    party: Party
+    relative: bool = False
+
+
+@dataclass(frozen=True)
+class SetNeeds(Intent):
+    """Diets and allergies. `cleared` with no needs: there are none; with needs: these no longer hold.
+    `member` is whose it is, if not the writer's own ("daughter")."""
+
+    who: str
+    needs: tuple[Need, ...] = ()
+    cleared: bool = False
+    member: str | None = None
+
+
+@dataclass(frozen=True)
+class AddPromise(Intent):
+    """`category` "" when nobody can tell; `vague` when it names no dish ("something", "a main")."""
+
+    dish: str
+    category: str = ""
+    servings: float | None = None
+    quantity: str | None = None
+    conditional: bool = False
+    store_bought: bool = False
+    vague: bool = False
+    for_all: bool = False
+    """ "Enough for everybody": as many servings as people come."""
+
+
+@dataclass(frozen=True)
+class ChangePromise(Intent):
+    """What stays None stays as it was; `factor` multiplies the servings ("double it")."""
+
+    promise: str
+    servings: float | None = None
+    quantity: str | None = None
+    dish: str | None = None
+    category: str | None = None
+    factor: float | None = None
+
+
+@dataclass(frozen=True)
+class DropPromise(Intent):
+    """`promise` is None when it isn't clear which one."""
+
+    promise: str | None
+    dish: str = ""
+
+
+@dataclass(frozen=True)
+class TakeTopping(Intent):
+    name: str
+
+
+@dataclass(frozen=True)
+class AddPerson(Intent):
+    """Somebody without an account, coming with the writer's knowledge ("Ravi's mother")."""
+
+    name: str
+    party: Party = field(default_factory=Party)
+
+
+TOPICS = ("missing", "when", "where", "who-brings", "can-eat", "oven", "what-should-i-bring", "my-list", "who-comes")
+
+
+@dataclass(frozen=True)
+class Ask(Intent):
+    topic: str
+    about: str = ""
+
+
+@dataclass(frozen=True)
+class Late(Intent):
+    """`minutes` None when they didn't say how late."""
+
+    minutes: int | None = None
+
+
+@dataclass(frozen=True)
+class Undo(Intent):
+    """The writer's own last change was wrong."""
+
+
+@dataclass(frozen=True)
+class ReplyContext:
+    """Who writes, below what, and what the bot knows about them.
+
+    `replying_to` is "board", "bot" (another message of the bot, or a private chat with it), "question:<kind>"
+    (kinds: answer, people, diets, bring, servings, yes-no), "person" (somebody else's message) or None: the open
+    chatter of the group. `starts_at` and `replied_text` may be left out.
+    """
+
+    writer: str
+    writer_name: str = ""
+    replying_to: str | None = None
+    guests: tuple[tuple[str, str], ...] = ()
+    own_promises: tuple[tuple[str, str], ...] = ()
+    all_promises: tuple[tuple[str, str], ...] = ()
+    party: Party | None = None
+    answer: Answer = Answer.NONE
+    toppings: tuple[str, ...] = ()
+    now: datetime | None = None
+    timezone: str = "UTC"
+    host: bool = False
+    starts_at: datetime | None = None
+    replied_text: str = ""
+    language: str = "en"
+
+    @property
+    def addressed(self) -> bool:
+        """Whether the message was written to the bot."""
+        return self.replying_to is not None and self.replying_to != "person"
+
+    @property
+    def asked(self) -> str | None:
+        """The kind of question of the bot's this is below."""
+        kind = self.replying_to or ""
+        return kind.removeprefix("question:") if kind.startswith("question:") else None
+
+    @property
+    def name(self) -> str:
+        return self.writer_name or dict(self.guests).get(self.writer, "")
+
+
+@dataclass(frozen=True)
+class Reading:
+    """`sure`: act at once. Not sure and a `question`: ask it, and act on `intents` if the answer is yes.
+    Neither intents nor a question: stay silent. `why` explains the decision."""
+
+    intents: tuple[Intent, ...] = ()
+    sure: bool = False
+    question: Say | None = None
+    why: Say = Say("reply-why-nothing")

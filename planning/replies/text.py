@@ -1,0 +1,178 @@
+"""A message cut into sentences of plain words, each word knowing where it stood.
+
+The plain form is lower case with every short form written out ("can't" -> "can not", "I'll" -> "i will"),
+so that one pattern covers what people write in ten ways. Language by language, the writing-out is data.
+"""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+LONGEST = 4096
+"""Characters looked at."""
+
+_V = "½⅓⅔¼¾⅛⅜⅝⅞"
+_TOKEN = re.compile(
+    rf"[0-9]{{1,2}}(?:[xX×][0-9]{{1,2}})(?![0-9])"
+    rf"|[0-9]{{1,2}}:[0-9]{{2}}(?:-[0-9]{{1,2}}:[0-9]{{2}})?"
+    rf"|[0-9]{{1,9}}(?:[.,/][0-9]{{1,6}})*[{_V}]?(?:[-–][0-9]{{1,9}}(?:[./][0-9]{{1,6}})?)?|[{_V}]"
+    r"|(?:[Nn]o|[Nn]r)\.(?= ?[0-9])"
+    r"|[^\W\d_]+(?:['’ʼ`´-][^\W\d_]+)*['’]?"
+    r"|[\n]|[^\s]"
+)
+_QUOTES = re.compile(r"[\"“”«»„][^\"“”«»„\n]{1,600}[\"“”«»„]|(?<!\w)['‘][^'‘’\n]{3,300}['’](?!\w)")
+_END = frozenset(".!?;\n…")
+
+
+@dataclass(frozen=True)
+class Token:
+    """`plain` is the written-out word, `raw` the word as typed, `start`/`end` its characters."""
+
+    plain: str
+    raw: str
+    start: int
+    end: int
+
+
+class Sentence:
+    """Words of one sentence. What a rule has understood is taken out, so that no other rule reads it again."""
+
+    def __init__(self, tokens: list[Token], question: bool) -> None:
+        self.tokens = tokens
+        self.question = question
+        self.text = " " + " ".join(t.plain for t in tokens) + " "
+        self.left = self.text
+        self._starts: list[int] = []
+        at = 1
+        for token in tokens:
+            self._starts.append(at)
+            at += len(token.plain) + 1
+
+    def token_range(self, match: re.Match[str], group: int | str = 0) -> tuple[int, int]:
+        """First token and one past the last token of a match in `left`."""
+        start, end = match.span(group)
+        first = next((i for i, s in enumerate(self._starts) if s + len(self.tokens[i].plain) > start), len(self.tokens))
+        last = next((i for i, s in enumerate(self._starts) if s >= end), len(self.tokens))
+        return first, max(first, last)
+
+    def span(self, first: int, last: int) -> tuple[int, int]:
+        """The characters of the message from token `first` up to, not including, `last`."""
+        if first >= last or first >= len(self.tokens):
+            return (0, 0)
+        return self.tokens[first].start, self.tokens[last - 1].end
+
+    def span_of(self, match: re.Match[str], group: int | str = 0) -> tuple[int, int]:
+        return self.span(*self.token_range(match, group))
+
+    def take(self, first: int, last: int) -> None:
+        """Mark tokens as understood."""
+        for i in range(first, min(last, len(self.tokens))):
+            start, length = self._starts[i], len(self.tokens[i].plain)
+            self.left = self.left[:start] + "\x00" * length + self.left[start + length :]
+
+    def take_match(self, match: re.Match[str], group: int | str = 0) -> None:
+        self.take(*self.token_range(match, group))
+
+    def free(self, index: int) -> bool:
+        """Whether nothing has read this token yet."""
+        return 0 <= index < len(self.tokens) and self.left[self._starts[index]] != "\x00"
+
+
+@dataclass(frozen=True)
+class Message:
+    sentences: tuple[Sentence, ...]
+    plain: str
+    """All sentences' plain text."""
+    quoted: bool
+    """Whether somebody's words stood in quotation marks; they were left out."""
+    symbols: tuple[str, ...]
+    """Emoji and other signs, in order."""
+
+
+def cut(text: str, expand: Mapping[str, str], neutral: frozenset[str]) -> Message:
+    """The message's sentences. `expand` writes words out, `neutral` words are left out."""
+    text = text[:LONGEST]
+    lines = []
+    quoted = False
+    for line in text.split("\n"):
+        if line.lstrip().startswith((">", "|")):
+            quoted = True
+            line = " " * len(line)
+        lines.append(line)
+    text = "\n".join(lines)
+
+    def blank(match: re.Match[str]) -> str:
+        nonlocal quoted
+        if len(match[0].split()) < 2:
+            return match[0]  # one word in quotes is emphasis or a name
+        quoted = True
+        return " " * len(match[0])
+
+    text = _QUOTES.sub(blank, text)
+    sentences: list[Sentence] = []
+    symbols: list[str] = []
+    current: list[Token] = []
+
+    def close(question: bool) -> None:
+        nonlocal current
+        while current and current[-1].plain in (",", "-", "–", "—", ":"):
+            current.pop()
+        while current and current[0].plain in (",", "-", "–", "—", "*", "•", "·"):
+            current.pop(0)
+        if current:
+            sentences.append(Sentence(current, question))
+        current = []
+
+    found = list(_TOKEN.finditer(text))
+    for number, match in enumerate(found):
+        raw = match[0]
+        if raw in _END:
+            if raw == "." and _abbreviation(current, found, number):
+                continue
+            close(raw == "?")
+            continue
+        if not raw[0].isalnum() and raw not in "+&(),-–—:/#$€£%@*½⅓⅔¼¾⅛⅜⅝⅞" and raw[0] not in _V:
+            if unicodedata.category(raw[0]) in ("So", "Sk", "Cn"):
+                symbols.append(raw)
+            continue
+        if raw in "*":
+            continue
+        word = raw.lower().replace("’", "'").replace("ʼ", "'").replace("`", "'").replace("´", "'").rstrip("'")
+        for plain in expand.get(word, word).split(" "):
+            current.append(Token(plain, raw, match.start(), match.end()))
+    close(False)
+    for i, sentence in enumerate(sentences):
+        kept = _without_neutral(sentence.tokens, neutral)
+        if len(kept) != len(sentence.tokens):
+            sentences[i] = Sentence(kept, sentence.question)
+    sentences = [s for s in sentences if s.tokens]
+    return Message(tuple(sentences), " . ".join(s.text.strip() for s in sentences), quoted, tuple(symbols))
+
+
+def _abbreviation(current: list[Token], found: list[re.Match[str]], number: int) -> bool:
+    """ "3 lb. of potatoes": the full stop does not end the sentence."""
+    if not current or current[-1].plain not in ("lb", "lbs", "oz", "approx", "fl", "qt", "pt", "gal", "pkg", "st", "ca"):
+        return False
+    return number + 1 < len(found) and found[number + 1][0][0].islower()
+
+
+def _without_neutral(tokens: list[Token], neutral: frozenset[str]) -> list[Token]:
+    """Leaves out thanks, please and greetings; a phrase of two words stands in `neutral` with a space."""
+    kept: list[Token] = []
+    i = 0
+    while i < len(tokens):
+        for n in (3, 2, 1):
+            if " ".join(t.plain for t in tokens[i : i + n]) in neutral and i + n <= len(tokens):
+                i += n
+                if i < len(tokens) and tokens[i].plain == "," and not kept:
+                    i += 1
+                elif kept and kept[-1].plain == "," and i >= len(tokens):
+                    kept.pop()
+                break
+        else:
+            kept.append(tokens[i])
+            i += 1
+    return kept
