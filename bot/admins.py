@@ -34,3 +34,11 @@ class Admins:
             known = (self._clock.now(), frozenset(m.user.id for m in members))
             self._known[chat_id] = known
         return person_id in known[1]
+
+    async def is_member(self, chat_id: int, person_id: int) -> bool:
+        """Whether the person is in the group now; False also when the platform can't be asked."""
+        try:
+            member = await self._bot.get_chat_member(chat_id, person_id)
+        except TelegramError:
+            return False
+        return member.status in ("creator", "administrator", "member") or bool(getattr(member, "is_member", False))

@@ -9,7 +9,7 @@ and nothing it does is visible before the commit.
 from __future__ import annotations
 
 import html
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Awaitable, Callable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 from typing import Any
@@ -50,6 +50,7 @@ class Services:
     signer: Signer
     registry: Registry
     username: str
+    is_member: Callable[[int, int], Awaitable[bool]]
     planner: Any = None
     prints: Any = None
 
@@ -237,8 +238,11 @@ class Turn:
 
     def edit_pressed(self, key: str, *, buttons: Buttons = (), **facts: Any) -> None:
         """Put new words and buttons into the message whose button was pressed."""
+        self.edit_pressed_html(self.voice(key, **facts), buttons=buttons)
+
+    def edit_pressed_html(self, text: str, *, buttons: Buttons = ()) -> None:
         body = {
-            "text": str(self.voice(key, **facts)),
+            "text": str(text),
             "message_id": self.event.message_id,
             "buttons": self.signed(self.event.chat_id, buttons),
         }
@@ -300,6 +304,17 @@ class Turn:
             self.voice(key, **facts), where=where, about=f"question:{kind}", force_reply=True,
             reply=None if self.event.kind == "message" else False,
         )  # fmt: skip
+
+    def remember_question(self, kind: str, data: Mapping[str, Any]) -> None:
+        """Keep what a question with buttons is about until one is pressed."""
+        self._dialogs.append(
+            Dialog(self.event.chat_id, self.person.id, kind, dict(data), expires_at=self.now + DIALOG_KEPT)
+        )
+
+    def tag_action(self, **facts: Any) -> None:
+        """Add facts to what this turn will be remembered by."""
+        for _, known, _ in self._actions.values():
+            known.update(_plain(facts))
 
     def answered(self) -> None:
         """The open question is settled."""

@@ -21,7 +21,7 @@ from fluent.runtime.types import fluent_number
 from bot.texts.catalogue import TextFault, catalogue
 from planning.potluck import Money, Say
 
-LONGEST_SHOWN = 60
+LONGEST_SHOWN = 300
 FIRST_STRONG_ISOLATE, POP_ISOLATE = "\u2068", "\u2069"
 
 

@@ -17,6 +17,7 @@ from planning.changes.event import (
     cancel,
     finish,
     hand_over,
+    move_clock,
     open_potluck,
     remove_cohost,
     reschedule,
@@ -41,6 +42,7 @@ from planning.changes.guests import (
     remove_person,
     set_party,
 )
+from planning.changes.money import pay, set_price, want_item
 from planning.changes.promises import (
     change_promise,
     decline,
@@ -78,8 +80,10 @@ __all__ = [
     "may_manage",
     "meet",
     "merge_needs",
+    "move_clock",
     "open_bar",
     "open_potluck",
+    "pay",
     "promise",
     "put_away",
     "put_out",
@@ -92,8 +96,10 @@ __all__ = [
     "set_kitchen",
     "set_party",
     "set_place",
+    "set_price",
     "set_setting",
     "set_title",
     "share_promise",
     "take_topping",
+    "want_item",
 ]

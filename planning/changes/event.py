@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import datetime, timedelta
+from datetime import UTC, datetime, timedelta
 from decimal import Decimal
 from zoneinfo import ZoneInfo
 
@@ -166,3 +166,28 @@ def hand_over(potluck: Potluck, by: Actor, guest_id: str) -> Potluck:
     if guest is None or guest_id.startswith("n"):
         raise Refusal("refused-no-account", name=guest.name if guest else "")
     return replace(potluck, host=guest_id, cohosts=tuple(c for c in potluck.cohosts if c != guest_id))
+
+
+def move_clock(potluck: Potluck, by: Actor, timezone: str) -> Potluck:
+    """Another time zone: the hour people read stays, the instant moves.
+
+    An hour that the new clock skips is moved forward by the gap (as zoneinfo resolves it).
+    """
+    require_manager(potluck, by)
+    zone = ZoneInfo(timezone)
+
+    def moved(instant: datetime | None) -> datetime | None:
+        if instant is None:
+            return None
+        return potluck.local(instant).replace(tzinfo=zone).astimezone(UTC)
+
+    starts_at = moved(potluck.starts_at)
+    assert starts_at is not None
+    return replace(
+        potluck,
+        timezone=timezone,
+        starts_at=starts_at,
+        ends_at=moved(potluck.ends_at),
+        answer_by=moved(potluck.answer_by),
+        promises=tuple(replace(p, arrives_at=moved(p.arrives_at)) for p in potluck.promises),
+    )

@@ -1,0 +1,82 @@
+"""Putting the bot together: the same parts for the platform, the room and a rehearsal."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+import telegram
+
+from bot.app import TureenBot
+from bot.buttons import Signer
+from bot.clock import Clock
+from bot.context import Services
+from bot.dispatch import Dispatcher
+from bot.planner import Planner
+from bot.registry import Registry, load
+from bot.renderer import BotRenderer
+from bot.storage.store import Store
+from bot.texts import Voice, languages
+
+
+class Tureen(TureenBot):
+    """The bot with its capabilities: what `TureenBot` carries, this one understands."""
+
+    def __init__(self, *, token: str, store: Store, clock: Clock, registry: Registry | None = None, **more: Any) -> None:
+        super().__init__(token=token, store=store, clock=clock, commands=self._set_commands, **more)
+        self.registry = registry or load()
+        self.signer = Signer(token)
+        self.planner = Planner(store, clock, self.courier.wake)
+
+    async def start(self) -> None:
+        self.handle = self._first
+        await super().start()
+
+    async def _first(self, update: telegram.Update) -> None:
+        """The bot's own name is known only once the platform has been asked: the rest is built then."""
+        self._build()
+        assert self.handle is not None
+        await self.handle(update)
+
+    def _build(self) -> None:
+        dispatcher: Dispatcher
+
+        async def is_member(chat_id: int, person_id: int) -> bool:
+            return await dispatcher.admins.is_member(chat_id, person_id)
+
+        services = Services(
+            self.store, self.clock, self.signer, self.registry, self.bot.username, is_member, planner=self.planner
+        )
+        dispatcher = Dispatcher(services, self.bot, self.courier)
+        self.handle = dispatcher.handle
+        self.courier.render = BotRenderer(self.registry, self.signer, self.bot.username)
+
+    async def _set_commands(self) -> None:
+        self._build()
+        for language in languages():
+            voice = Voice(language)
+            for where, scope in (
+                ("group", telegram.BotCommandScopeAllGroupChats()),
+                ("private", telegram.BotCommandScopeAllPrivateChats()),
+            ):
+                commands = [
+                    telegram.BotCommand(c.name, voice.plain(f"help-{c.name}")[:256])
+                    for c in sorted(self.registry.commands.values(), key=lambda c: (c.order, c.name))
+                    if c.menu and c.where in ("both", where)
+                ]
+                await self.bot.set_my_commands(commands, scope, None if language == "en" else language)
+
+    def quiet(self) -> bool:
+        return super().quiet() and not self.planner.busy
+
+    async def stop(self) -> None:
+        self.planner.cancel()
+        await super().stop()
+
+    async def kill(self) -> None:
+        self.planner.cancel()
+        await super().kill()
+
+
+def settings_of(settings: Mapping[str, Any]) -> dict[str, Any]:
+    return dict(settings)

@@ -1,0 +1,113 @@
+"""What nobody brings, in packages; how much of each thing; who paid what, evened out."""
+
+from decimal import Decimal, InvalidOperation
+
+from bot.context import Turn
+from bot.texts import Html
+from planning.changes import Refusal, pay, set_price, want_item
+from planning.headcount import headcount
+from planning.portions import find, portions
+from planning.shopping import evening_out, shopping
+
+MOST_LINES = 40
+
+
+async def shopping_list(turn: Turn) -> None:
+    """/shopping; "/shopping add charcoal" wants a total of one more thing."""
+    voice, potluck = turn.voice, turn.potluck
+    if turn.words.casefold().startswith("add "):
+        turn.change(want_item(potluck, turn.actor, turn.words[4:]), "did-item")
+        potluck = turn.potluck
+    rows = shopping(potluck)
+    lines = [voice("shopping-head", n=len(rows))]
+    for r in rows[:MOST_LINES]:
+        packs = [voice.plain("package", size=p.size, count=p.count) for p in r.packages]
+        lines.append(voice("shopping-row", item=r.item, packs=packs, n=len(packs), need=r.need, unit=r.unit,
+                           cost=r.cost or "", priced=r.cost is not None, estimated=r.estimated))  # fmt: skip
+    last = next((r.running for r in reversed(rows) if r.running is not None), None)
+    if last is not None:
+        over = any(r.over_budget for r in rows)
+        lines.append(voice("shopping-total", total=last, budget=potluck.budget or "", has_budget=potluck.budget is not None,
+                           over=over))  # fmt: skip
+    turn.post(Html("\n".join(lines)))
+
+
+async def amount(turn: Turn) -> None:
+    """/amount potatoes: how much for everybody, with the source of the figure."""
+    if not turn.words:
+        raise Refusal("refused-amount-of-what")
+    item = find(turn.words)
+    if item is None:
+        raise Refusal("refused-unknown-item", words=turn.words[:60])
+    wanted = want_item(turn.potluck, turn.actor, item.name, anybody=True)
+    count = headcount(wanted)
+    row = next((p for p in portions(wanted, count) if p.item == item.name), None)
+    if row is None:
+        raise Refusal("refused-unknown-item", words=turn.words[:60])
+    packs = [turn.voice.plain("package", size=p.size, count=p.count) for p in row.packages]
+    turn.say("amount-of", item=row.item, per=row.per_eater, total=row.total, unit=row.total_unit, buy=row.buy,
+             buyunit=row.buy_unit, packs=packs, n=len(packs), people=count.at_service_level,
+             source=source_words(turn, row.source))  # fmt: skip
+
+
+def source_words(turn: Turn, source: str) -> str:
+    from planning.tables import sources
+
+    known = sources().get(source)
+    if known is None or source == "practice":
+        return turn.voice.plain("source-practice")
+    title = known["title"] if isinstance(known, dict) else known.title
+    publisher = known["publisher"] if isinstance(known, dict) else known.publisher
+    return f"{title} ({publisher})"
+
+
+async def price(turn: Turn) -> None:
+    """/price potatoes 4.50 per 5 lb bag - the host's own figure replaces the estimate."""
+    head, per_word, per = turn.words.partition(" per ")
+    item_words, _, figure = head.rpartition(" ")
+    item = find(item_words) if item_words else None
+    if item is None or not per_word:
+        raise Refusal("refused-price-words")
+    turn.change(set_price(turn.potluck, turn.actor, item.name, _money(figure), per.strip(), _currency(turn, figure)),
+                "did-price")  # fmt: skip
+    turn.say("price-noted", item=item.name, money=turn.potluck.prices[item.name].money, per=per.strip(),
+             buttons=[[turn.undo_button()]])  # fmt: skip
+
+
+async def paid(turn: Turn) -> None:
+    """/paid 23.40 charcoal; alone it shows who owes whom."""
+    if turn.words:
+        figure, _, what = turn.words.partition(" ")
+        turn.change(pay(turn.potluck, turn.actor, _money(figure), _currency(turn, figure), what.strip()), "did-pay")
+    transfers = evening_out(turn.potluck)
+    lines = [
+        turn.voice("paid-row", name=g.name, money=p.money, what=p.what, has_what=bool(p.what))
+        for p in turn.potluck.payments
+        if (g := turn.potluck.guest(p.guest))
+    ]
+    if not lines:
+        raise Refusal("refused-nothing-paid")
+    for t in transfers:
+        a, b = turn.potluck.guest(t.from_), turn.potluck.guest(t.to)
+        lines.append(turn.voice("owes-row", name=a.name if a else t.from_, to=b.name if b else t.to, money=t.money))
+    turn.post(Html("\n".join([turn.voice("paid-head"), *lines])), buttons=[[turn.undo_button()]] if turn.words else ())
+
+
+def _money(figure: str) -> Decimal:
+    try:
+        return Decimal("".join(c for c in figure.replace(",", ".") if c.isdigit() or c in ".-"))
+    except InvalidOperation:
+        raise Refusal("refused-money", words=figure[:20]) from None
+
+
+def _currency(turn: Turn, figure: str) -> str:
+    known = {"$": "USD", "€": "EUR", "£": "GBP"}
+    budget = turn.potluck.budget
+    return next((c for sign, c in known.items() if sign in figure), budget.currency if budget else "USD")
+
+
+def register(app) -> None:
+    app.command("shopping", shopping_list, order=24)
+    app.command("amount", amount, order=25)
+    app.command("price", price, order=26)
+    app.command("paid", paid, order=27)

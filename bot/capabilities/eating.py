@@ -1,0 +1,68 @@
+"""What somebody with a need can eat: what is listed, and who said so. Nothing is ever called safe."""
+
+from bot.capabilities.needs import need_name
+from bot.context import Turn
+from bot.texts import Html
+from planning.changes import Refusal, may_manage
+from planning.diets import diets
+from planning.potluck import CATEGORIES
+
+
+async def for_me(turn: Turn) -> None:
+    """Privately where that is possible, since it names needs."""
+    guest = turn.guest()
+    if guest is None or not guest.all_needs():
+        turn.say("eat-no-needs")
+        return
+    rows = [r for r in diets(turn.potluck) if r.guest == guest.id]
+    text = Html("\n".join([turn.voice("eat-head"), *_lines(turn, rows), turn.voice("eat-note")]))
+    if turn.private or not turn.person.can_dm:
+        if turn.private:
+            turn.post(text)
+        else:
+            turn.say("eat-in-private", buttons=[[_door(turn)]])
+        return
+    turn.post(text, where="private")
+
+
+def _door(turn: Turn):
+    from bot.buttons import Link
+
+    return Link(turn.voice.plain("button-private"), turn.deep_link("eat", turn.potluck.id))
+
+
+def _lines(turn: Turn, rows) -> list[str]:
+    lines = []
+    for row in sorted(rows, key=lambda r: (r.need, CATEGORIES.index(r.category))):
+        dishes = [p.dish for i in row.safe_promises if (p := turn.potluck.promise(i))]
+        ask = []
+        for i in row.ask_first:
+            promise = turn.potluck.promise(i)
+            cook = promise and turn.potluck.guest(promise.guest)
+            if promise and cook:
+                ask.append(turn.voice.plain("eat-ask-cook", dish=promise.dish, name=cook.name))
+        lines.append(
+            turn.voice("eat-row", need=need_name(turn.voice, row.need), category=turn.voice.plain(f"category-{row.category}"),
+                       dishes=dishes, n=len(dishes), ask=ask, m=len(ask), short=row.short)
+        )  # fmt: skip
+    return lines
+
+
+async def command(turn: Turn) -> None:
+    """/eat for oneself; for hosts in private "/eat all" shows the whole table, without names."""
+    if turn.words.casefold() != "all":
+        await for_me(turn)
+        return
+    if not may_manage(turn.potluck, turn.actor):
+        raise Refusal("refused-not-host", host="")
+    rows = diets(turn.potluck)
+    if not rows:
+        turn.say("eat-nobody-needs")
+        return
+    merged = {(r.need, r.category): r for r in rows}
+    turn.post(Html("\n".join([turn.voice("eat-head-all"), *_lines(turn, merged.values()), turn.voice("eat-note")])))
+
+
+def register(app) -> None:
+    app.command("eat", command, order=23)
+    app.link("eat", for_me)

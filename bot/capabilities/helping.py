@@ -1,0 +1,60 @@
+"""Help that fits the chat it is asked in, and the door of the private chat."""
+
+from dataclasses import replace
+
+from bot.context import Turn
+from bot.texts import Html
+from planning.changes import Refusal, may_manage
+
+
+async def help_(turn: Turn) -> None:
+    where = "private" if turn.private else "group"
+    registry = turn.services.registry
+    lines = [turn.voice("help-head-private" if turn.private else "help-head-group")]
+    for command in sorted(registry.commands.values(), key=lambda c: (c.order, c.name)):
+        if command.menu and command.where in ("both", where):
+            lines.append(turn.voice("help-line", command=command.name, what=turn.voice.plain(f"help-{command.name}")))
+    lines.append(turn.voice("help-words-private" if turn.private else "help-words-group"))
+    lines.append(turn.voice("help-rights"))
+    if turn.has_potluck and may_manage(turn.potluck, turn.actor):
+        lines.append(turn.voice("help-hosts-too"))
+    turn.post(Html("\n".join(lines)))
+
+
+async def start(turn: Turn) -> None:
+    """/start opens the private chat; with a payload it goes where the link leads."""
+    if not turn.private:
+        await help_(turn)
+        return
+    turn.save_person(replace(turn.person, can_dm=True))
+    payload = turn.words.split()[0] if turn.words else ""
+    if not payload:
+        theirs = await turn.store.potlucks_of_person(turn.person.id)
+        turn.say("start-private", n=len([s for s in theirs if s.potluck.ends >= turn.now]))
+        return
+    prefix, _, rest = payload.partition("-")
+    handler = turn.services.registry.links.get(prefix)
+    parts = tuple(rest.split("-")) if rest else ()
+    if handler is None or not parts:
+        raise Refusal("refused-link")
+    stored = await turn.store.potluck(parts[0])
+    if stored is None:
+        raise Refusal("refused-link")
+    turn.about_potluck(stored)
+    turn.save_person(replace(turn.person, can_dm=True, private_potluck=parts[0]))
+    turn.link = parts
+    await require_member(turn)
+    await handler(turn)
+
+
+async def require_member(turn: Turn) -> None:
+    """A link only opens the door: whoever comes through must be a guest or a member of the group."""
+    if turn.potluck.guest(turn.me) is not None:
+        return
+    if not await turn.services.is_member(turn.place.chat_id, turn.event.person.id):
+        raise Refusal("refused-not-member")
+
+
+def register(app) -> None:
+    app.command("help", help_, order=90)
+    app.command("start", start, order=91, menu=False)

@@ -1,0 +1,172 @@
+"""What hosts change: date, place, size, answer-by, co-hosts; and calling it off."""
+
+from decimal import Decimal, InvalidOperation
+
+from bot.buttons import Button
+from bot.context import Turn, mention
+from planning.changes import (
+    Refusal,
+    add_cohost,
+    cancel,
+    find_guest,
+    hand_over,
+    may_manage,
+    remove_cohost,
+    reschedule,
+    resize,
+    set_answer_by,
+    set_budget,
+    set_place,
+    set_setting,
+    set_title,
+)
+from planning.potluck import Potluck
+from planning.when import Unclear, When, parse_when
+
+
+def understand_when(turn: Turn, words: str) -> When:
+    try:
+        return parse_when(words, turn.now, turn.potluck.timezone)
+    except Unclear as unclear:
+        raise Refusal(unclear.say.key, **unclear.say.facts) from None
+
+
+def _manage(turn: Turn) -> Potluck:
+    """The potluck, when this person may change it: asked before anything else is."""
+    potluck = turn.potluck
+    if not may_manage(potluck, turn.actor):
+        host = potluck.guest(potluck.host)
+        raise Refusal("refused-not-host", host=host.name if host else "")
+    return potluck
+
+
+async def when(turn: Turn) -> None:
+    """/when Sun 19 Sep 4pm; a new day alone keeps the hour, a new hour alone keeps the day."""
+    if not turn.words:
+        turn.say("answer-when", when=turn.potluck.starts_at)
+        return
+    potluck = _manage(turn)
+    local = potluck.local(potluck.starts_at)
+    words = turn.words
+    if words[:1].isdigit() and words.replace(":", "").replace(".", "").replace(" ", "").casefold().rstrip("apm").isdigit():
+        words = f"{local.date().isoformat()} {words}"
+    said = understand_when(turn, words)
+    starts_at = said.starts_at
+    if not said.has_time:
+        said_day = potluck.local(said.starts_at).date()
+        starts_at = understand_when(turn, f"{said_day.isoformat()} {local:%H:%M}").starts_at
+    turn.change(reschedule(potluck, turn.actor, starts_at, turn.now), "did-when")
+    turn.say("when-changed", when=starts_at, buttons=[[turn.undo_button()]])
+    if not (turn.event.chat_id == turn.place.chat_id):
+        turn.say("when-changed", when=starts_at, where="group", reply=False)
+
+
+async def where(turn: Turn) -> None:
+    if not turn.words:
+        turn.say("answer-where", place=turn.potluck.place, known=bool(turn.potluck.place))
+        return
+    words = turn.words
+    if words.casefold() in ("outdoors", "outdoor", "outside", "indoors", "indoor", "inside"):
+        setting = "outdoor" if words.casefold().startswith("out") else "indoor"
+        turn.change(set_setting(turn.potluck, turn.actor, setting), "did-place")
+        turn.say("setting-changed", setting=setting, buttons=[[turn.undo_button()]])
+        return
+    turn.change(set_place(turn.potluck, turn.actor, words), "did-place")
+    turn.say("noted-place", place=turn.potluck.place, buttons=[[turn.undo_button()]])
+
+
+async def size(turn: Turn) -> None:
+    digits = turn.words.casefold().removeprefix("about").strip().split(" ")[0] if turn.words else ""
+    if not digits.lstrip("-").isdigit():
+        raise Refusal("refused-size", low=1, high=1000)
+    turn.change(resize(turn.potluck, turn.actor, int(digits)), "did-resize")
+    turn.say("noted-people", people=int(digits), buttons=[[turn.undo_button()]])
+
+
+async def title(turn: Turn) -> None:
+    turn.change(set_title(turn.potluck, turn.actor, turn.words), "did-title")
+    turn.say("title-changed", title=turn.potluck.title, buttons=[[turn.undo_button()]])
+
+
+async def answer_by(turn: Turn) -> None:
+    said = understand_when(turn, turn.words)
+    by = said.starts_at
+    if not said.has_time:
+        day = turn.potluck.local(by).date()
+        by = understand_when(turn, f"{day.isoformat()} 20:00").starts_at
+    turn.change(set_answer_by(turn.potluck, turn.actor, by, turn.now), "did-answer-by")
+    turn.say("answer-by-set", when=by, buttons=[[turn.undo_button()]])
+
+
+async def budget(turn: Turn) -> None:
+    words = turn.words.replace(",", "").strip()
+    currency = next((c for sign, c in (("$", "USD"), ("€", "EUR"), ("£", "GBP")) if sign in words), "USD")
+    try:
+        amount = Decimal("".join(c for c in words if c.isdigit() or c in ".-"))
+    except InvalidOperation:
+        raise Refusal("refused-budget") from None
+    turn.change(set_budget(turn.potluck, turn.actor, amount, currency), "did-budget")
+    turn.say("budget-set", money=turn.potluck.budget, buttons=[[turn.undo_button()]])
+
+
+async def ask_cancel(turn: Turn) -> None:
+    potluck = _manage(turn)
+    turn.say("cancel-sure", when=potluck.starts_at, dishes=len(potluck.promises),
+             buttons=[[Button(turn.voice.plain("button-cancel-yes"), "cancel", ("yes",), owner=turn.me),
+                       Button(turn.voice.plain("button-cancel-no"), "cancel", ("no",), owner=turn.me)]])  # fmt: skip
+
+
+async def cancelled(turn: Turn) -> None:
+    if turn.pressed.args[0] != "yes":
+        turn.edit_pressed("cancel-not")
+        turn.toast("cancel-not")
+        return
+    turn.change(cancel(turn.potluck, turn.actor), "did-cancel")
+    turn.edit_pressed("cancelled", when=turn.potluck.starts_at, name=turn.event.person.name,
+                      buttons=[[turn.undo_button()]])  # fmt: skip
+    turn.toast("cancelled-toast")
+    if turn.event.chat_id != turn.place.chat_id:
+        turn.say("cancelled", where="group", reply=False, when=turn.potluck.starts_at, name=turn.event.person.name)
+
+
+def _named(turn: Turn):
+    """The guest named in the words, or the writer of the message replied to."""
+    if turn.words:
+        guest = find_guest(turn.potluck, turn.words)
+        if guest is None:
+            raise Refusal("refused-unknown-person", name=turn.words[:60])
+        return guest
+    replied = turn.event.reply_to_person
+    guest = turn.potluck.guest(str(replied.id)) if replied else None
+    if guest is None:
+        raise Refusal("refused-name-somebody")
+    return guest
+
+
+async def cohost(turn: Turn) -> None:
+    guest = _named(turn)
+    if guest.id in turn.potluck.cohosts:
+        turn.change(remove_cohost(turn.potluck, turn.actor, guest.id), "did-cohost")
+        turn.say("cohost-gone", name=guest.name, buttons=[[turn.undo_button()]])
+        return
+    turn.change(add_cohost(turn.potluck, turn.actor, guest.id), "did-cohost")
+    turn.say("cohost-new", name=mention(guest), buttons=[[turn.undo_button()]])
+
+
+async def new_host(turn: Turn) -> None:
+    guest = _named(turn)
+    turn.change(hand_over(turn.potluck, turn.actor, guest.id), "did-host")
+    turn.say("host-new", name=mention(guest), buttons=[[turn.undo_button()]])
+
+
+def register(app) -> None:
+    app.command("when", when, order=30)
+    app.command("where", where, order=31)
+    app.command("size", size, order=32)
+    app.command("title", title, order=33)
+    app.command("answerby", answer_by, order=34)
+    app.command("budget", budget, order=35)
+    app.command("cohost", cohost, order=36)
+    app.command("host", new_host, order=37)
+    app.command("cancel", ask_cancel, order=38)
+    app.button("cancel", cancelled)

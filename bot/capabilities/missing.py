@@ -1,0 +1,56 @@
+"""What is still missing, with amounts, computed from the headcount against the balanced table."""
+
+from bot.buttons import Button
+from bot.context import Turn
+from bot.texts import Html
+from planning.headcount import headcount
+from planning.menu import doubles, menu, most_needed
+
+
+def missing_lines(turn: Turn) -> Html:
+    """One line a gap, the worst first; and what is double or more than enough."""
+    potluck, voice = turn.potluck, turn.voice
+    count = headcount(potluck)
+    table = menu(potluck, count)
+    needed = most_needed(potluck, count)
+    lines = [voice("missing-head", people=count.at_service_level, low=count.low, high=count.high,
+                   expected=round(count.expected))]  # fmt: skip
+    for n in needed:
+        row = next(r for r in table if r.category == n.category)
+        lines.append(
+            voice("missing-row", category=voice.plain(f"category-{n.category}"), short=round(row.short_servings),
+                  dishes=row.short_dishes, promised=round(row.promised_servings), target=round(row.target_servings))
+        )  # fmt: skip
+    if not needed:
+        lines.append(voice("missing-nothing"))
+    for dish, ids in doubles(potluck):
+        names = [g.name for i in ids if (p := potluck.promise(i)) and (g := potluck.guest(p.guest))]
+        lines.append(voice("missing-double", dish=dish, names=names))
+    for row in table:
+        if row.surplus_servings >= 1:
+            lines.append(voice("missing-surplus", category=voice.plain(f"category-{row.category}"),
+                               n=round(row.surplus_servings)))  # fmt: skip
+    return Html("\n".join(lines))
+
+
+async def command(turn: Turn) -> None:
+    turn.post(missing_lines(turn), buttons=rows(turn))
+
+
+async def button(turn: Turn) -> None:
+    """For everybody; the host gets the ways to close the gaps as well."""
+    turn.post(missing_lines(turn), buttons=rows(turn), reply=False,
+              where="private" if turn.person.can_dm else "here")  # fmt: skip
+    turn.toast("bring-see-private" if turn.person.can_dm and not turn.private else "answer-below")
+
+
+def rows(turn: Turn) -> list[list[Button]]:
+    row = [Button(turn.voice.plain("button-bring"), "bring")]
+    if "asks" in turn.services.registry.buttons and most_needed(turn.potluck, headcount(turn.potluck)):
+        row.append(Button(turn.voice.plain("button-asks"), "asks"))
+    return [row]
+
+
+def register(app) -> None:
+    app.command("missing", command, order=20)
+    app.button("missing", button)

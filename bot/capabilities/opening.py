@@ -1,0 +1,164 @@
+"""Starting a potluck: in one line, or by being asked one thing at a time."""
+
+import secrets
+from typing import Any
+
+from bot.board import Facts
+from bot.buttons import Button
+from bot.context import Turn
+from bot.storage.values import PotluckPlace
+from bot.texts import Voice
+from planning.changes import Refusal, open_bar, open_potluck, set_budget
+from planning.potluck import Potluck, Stage
+from planning.when import Unclear, parse_potluck_line, parse_when
+
+ID_LETTERS = "abcdefghjkmnpqrstuvwxyz23456789"
+
+
+def new_id() -> str:
+    """Six letters nobody confuses when reading them aloud."""
+    return "".join(secrets.choice(ID_LETTERS) for _ in range(6))
+
+
+async def potluck(turn: Turn) -> None:
+    """/potluck with a line starts one; alone it asks, or shows the board of the one there is."""
+    if turn.event.person.anonymous:
+        raise Refusal("refused-anonymous")
+    if turn.private:
+        raise Refusal("refused-potluck-in-private")
+    if turn.chat.timezone is None:
+        turn.ask("zone", "ask-zone", data={"line": turn.words})
+        return
+    if not turn.words:
+        if turn.has_potluck and turn.potluck.stage is Stage.PLANNED:
+            turn.refresh_board(anew=True)
+            return
+        turn.ask("when", "ask-when")
+        return
+    await start(turn, turn.words, {})
+
+
+async def zone_told(turn: Turn) -> None:
+    from bot.zones import find_zone
+
+    zone = find_zone(turn.words)
+    if zone is None:
+        raise Refusal("refused-zone", value=turn.words[:40])
+    from dataclasses import replace
+
+    line = str(turn.dialog.data.get("line", "")) if turn.dialog else ""
+    turn.answered()
+    turn.save_chat(replace(turn.chat, timezone=zone, units="us" if zone.startswith(("America/", "US/", "Pacific/Honolulu")) else "metric"))
+    if line:
+        await start(turn, line, {})
+    else:
+        turn.ask("when", "ask-when")
+
+
+async def start(turn: Turn, line: str, known: dict[str, Any]) -> None:
+    """Open a potluck with what `line` says; ask for the date or the hour when they are missing."""
+    opening = parse_potluck_line(line, turn.now, turn.chat.timezone or "UTC")
+    if opening.unclear:
+        raise Refusal(opening.unclear[0].key, **opening.unclear[0].facts)
+    if opening.when is None:
+        turn.ask("when", "ask-when", data={"line": line})
+        return
+    if not opening.when.has_time:
+        turn.ask("hour", "ask-hour", data={"line": line}, day=turn.voice.day(opening.when.starts_at))
+        return
+    opened = open_potluck(
+        new_id(),
+        turn.actor,
+        starts_at=opening.when.starts_at,
+        ends_at=opening.when.ends_at,
+        timezone=turn.chat.timezone or "UTC",
+        now=turn.now,
+        title=opening.title or "",
+        place=opening.place or "",
+        people=opening.people,
+        setting=opening.setting or "indoor",
+        mealtime=opening.mealtime or "meal",
+        units=turn.chat.units,
+    )
+    place = PotluckPlace(opened.id, turn.event.chat_id, turn.event.thread_id)
+    turn.start_potluck(opened, place)
+    if opening.budget is not None:
+        turn.change(set_budget(turn.potluck, turn.actor, opening.budget.amount, opening.budget.currency))
+    if opening.bar_base:
+        turn.change(open_bar(turn.potluck, turn.actor, opening.bar_base))
+    if opened.expected_people is None:
+        turn.ask("people", "opened-ask-people", when=opened.starts_at)
+    elif not opened.place:
+        turn.ask("place", "opened-ask-place", when=opened.starts_at)
+    else:
+        turn.say("opened", when=opened.starts_at)
+
+
+async def when_told(turn: Turn) -> None:
+    rest = str(turn.dialog.data.get("line", "")) if turn.dialog else ""
+    turn.answered()
+    await start(turn, f"{turn.words}, {rest}" if rest else turn.words, {})
+
+
+async def hour_told(turn: Turn) -> None:
+    line = str(turn.dialog.data.get("line", "")) if turn.dialog else ""
+    day = parse_potluck_line(line, turn.now, turn.chat.timezone or "UTC").when
+    if day is None:
+        raise Refusal("refused-hour", value=turn.words[:40])
+    date = day.starts_at.astimezone(turn.zone).date()
+    try:
+        parse_when(f"{date.isoformat()} {turn.words}", turn.now, turn.chat.timezone or "UTC")
+    except Unclear as unclear:
+        raise Refusal(unclear.say.key, **unclear.say.facts) from None
+    turn.answered()
+    rest = ", ".join(part for part in (day.rest,) if part)
+    await start(turn, f"{date.isoformat()} {turn.words}, {rest}" if rest else f"{date.isoformat()} {turn.words}", {})
+
+
+async def people_told(turn: Turn) -> None:
+    from planning.changes import resize
+
+    digits = "".join(c for c in turn.words if c.isdigit())
+    if not digits or len(digits) > 4 or "-" in turn.words:
+        raise Refusal("refused-size", low=1, high=1000)
+    turn.change(resize(turn.potluck, turn.actor, int(digits)), "did-resize")
+    turn.answered()
+    if turn.potluck.place:
+        turn.say("noted-people", people=int(digits))
+    else:
+        turn.ask("place", "noted-people-ask-place", people=int(digits))
+
+
+async def place_told(turn: Turn) -> None:
+    from planning.changes import set_place
+
+    turn.change(set_place(turn.potluck, turn.actor, turn.words), "did-place")
+    turn.answered()
+    turn.say("noted-place", place=turn.potluck.place)
+
+
+def head(potluck: Potluck, voice: Voice, facts: Facts):
+    title = voice("board-title", title=potluck.title) if potluck.title else voice("board-title-none")
+    yield title
+    if potluck.stage is Stage.CANCELLED:
+        yield voice("board-cancelled")
+    where = potluck.place or ""
+    yield voice("board-when", when=potluck.starts_at, place=where, has_place=bool(where), setting=potluck.setting)
+    host = potluck.guest(potluck.host)
+    cohosts = [g.name for c in potluck.cohosts if (g := potluck.guest(c))]
+    names = [host.name, *cohosts] if host else cohosts
+    if names:
+        yield voice("board-host", names=names)
+    if potluck.answer_by and facts.now < potluck.answer_by:
+        yield voice("board-answer-by", when=potluck.answer_by)
+
+
+def register(app) -> None:
+    app.command("potluck", potluck, order=1)
+    app.question("zone", zone_told)
+    app.question("when", when_told)
+    app.question("hour", hour_told)
+    app.question("people", people_told)
+    app.question("place", place_told)
+    app.on_board(10, lines=head)
+    _ = Button

@@ -1,0 +1,113 @@
+"""Asks: who could bring what. The host sees three ways for every gap; one tap sends an ask into the chat."""
+
+from bot.buttons import Button
+from bot.context import Turn, mention
+from bot.servings import one_ask
+from bot.texts import Html
+from bot.understood import add_promise
+from planning.changes import Refusal, decline, may_manage
+from planning.dishes import dish_named
+from planning.potluck import CATEGORIES
+
+MOST_SHOWN = 12
+
+
+def _host_only(turn: Turn) -> None:
+    if not may_manage(turn.potluck, turn.actor):
+        host = turn.potluck.guest(turn.potluck.host)
+        raise Refusal("refused-not-host", host=host.name if host else "")
+
+
+async def show(turn: Turn) -> None:
+    """For every gap: ask somebody, cook it yourself, or buy it - with servings and reasons."""
+    _host_only(turn)
+    made = await turn.services.planner.plan(turn.potluck, turn.now)
+    lines, rows = [turn.voice("asks-head", n=len(made.asks))], []
+    for ask in made.asks[:MOST_SHOWN]:
+        guest = turn.potluck.guest(ask.guest)
+        category = turn.voice.plain(f"category-{ask.category}")
+        lines.append(
+            turn.voice(f"asks-{ask.how}", name=guest.name if guest else "", dish=ask.dish, category=category,
+                       servings=round(ask.servings), why=turn.voice.say(ask.why), cost=ask.cost or "",
+                       priced=ask.cost is not None)
+        )  # fmt: skip
+        if ask.how == "ask" and guest is not None and guest.id != turn.me:
+            label = turn.voice.plain("button-ask", name=guest.name, category=category)
+            rows.append([Button(label, "ask", (guest.id, ask.category, str(one_ask(ask.servings))))])
+    where = "private" if turn.person.can_dm else "here"
+    turn.post(Html("\n".join(lines)), buttons=rows[:8], where=where, reply=False if turn.event.kind == "press" else None)
+    if turn.event.kind == "press":
+        turn.toast("bring-see-private" if where == "private" and not turn.private else "answer-below")
+
+
+async def send(turn: Turn) -> None:
+    """The host's tap: the guest is asked in the group, with a yes and a no only they can press."""
+    _host_only(turn)
+    guest_id, category, servings = turn.pressed.args
+    guest = turn.potluck.guest(guest_id)
+    if guest is None or category not in CATEGORIES:
+        raise Refusal("refused-button-old")
+    words = turn.voice.plain(f"category-{category}")
+    owner = guest.id if guest.id.isdigit() else None
+    buttons = [[Button(turn.voice.plain("button-ask-yes"), "askyes", (guest.id, category, servings), owner=owner),
+                Button(turn.voice.plain("button-ask-no"), "askno", (guest.id, category), owner=owner)]]  # fmt: skip
+    turn.say("ask-in-group", where="group", reply=False, buttons=buttons, about="ask",
+             name=mention(guest), category=words, servings=int(servings))  # fmt: skip
+    turn.toast("ask-sent", name=guest.name)
+
+
+async def accepted(turn: Turn) -> None:
+    """A yes makes the promise at once; the dish can be named below or later."""
+    guest_id, category, servings = turn.pressed.args
+    guest = turn.potluck.guest(guest_id)
+    if guest is None or category not in CATEGORIES:
+        raise Refusal("refused-button-old")
+    who = guest_id if guest_id == turn.me or not guest_id.isdigit() else None
+    if who is None:
+        raise Refusal("refused-button-not-yours")
+    name = turn.voice.plain(f"category-{category}")
+    made = add_promise(turn, guest_id, name, category, float(servings), None)
+    turn.edit_pressed("ask-accepted", name=guest.name, category=name, servings=int(servings),
+                      buttons=[[turn.undo_button()]])  # fmt: skip
+    turn.ask("askdish", "ask-which-dish", data={"promise": made.id}, name=turn.event.person.name, category=name)
+    turn.toast("ask-thanks")
+
+
+async def dish_told(turn: Turn) -> None:
+    """The dish behind an accepted ask gets its name."""
+    from planning.changes import change_promise
+
+    promise_id = str(turn.dialog.data["promise"]) if turn.dialog else ""
+    found = turn.potluck.promise(promise_id)
+    if found is None:
+        raise Refusal("refused-no-promise")
+    name = turn.words.strip()
+    turn.change(change_promise(turn.potluck, turn.actor, found.id, dish=name), "did-promise", dish=name)
+    turn.answered()
+    turn.say("ask-dish-noted", dish=turn.potluck.promise(found.id).dish, buttons=[[turn.undo_button()]])
+
+
+async def refused(turn: Turn) -> None:
+    guest_id, category = turn.pressed.args
+    guest = turn.potluck.guest(guest_id)
+    if guest is None or category not in CATEGORIES:
+        raise Refusal("refused-button-old")
+    if guest_id.isdigit() and guest_id != turn.me:
+        raise Refusal("refused-button-not-yours")
+    turn.change(decline(turn.potluck, turn.actor, category), "did-decline")
+    turn.edit_pressed("ask-declined", name=guest.name, category=turn.voice.plain(f"category-{category}"))
+    turn.toast("ask-declined-toast")
+    host = turn.potluck.guest(turn.potluck.host)
+    if host is not None:
+        await turn.tell(host, "told-declined", name=guest.name, category=turn.voice.plain(f"category-{category}"),
+                        buttons=[[Button(turn.voice.plain("button-asks"), "asks")]])  # fmt: skip
+
+
+def register(app) -> None:
+    app.command("asks", show, order=22)
+    app.button("asks", show)
+    app.button("ask", send)
+    app.button("askyes", accepted)
+    app.button("askno", refused)
+    app.question("askdish", dish_told)
+    _ = dish_named

@@ -1,0 +1,193 @@
+"""The toppings bar: its base, who takes which topping, which combos are open and what the next one needs."""
+
+import hashlib
+
+from bot.board import Facts
+from bot.buttons import Button
+from bot.context import Turn
+from bot.texts import Voice
+from planning.bar import amounts, base_named, bases, combos, combos_for, match_topping, next_toppings, toppings_for
+from planning.changes import Refusal, add_combo, add_topping, close_bar, drop_topping, open_bar, take_topping
+from planning.headcount import headcount
+from planning.potluck import Potluck
+
+PAGE = 10
+WORDS_OFF = ("off", "none", "close", "no bar")
+
+
+def mark(name: str) -> str:
+    """A short stand-in for a topping's name, which may be longer than a button can carry."""
+    return hashlib.blake2b(name.encode(), digest_size=3).hexdigest()
+
+
+async def command(turn: Turn) -> None:
+    """/bar shows it; /bar baked potato chooses the base; /bar add X; /bar combo Name: a, b; /bar off."""
+    words = turn.words.strip()
+    if not words:
+        await show(turn)
+    elif words.casefold() in WORDS_OFF:
+        turn.change(close_bar(turn.potluck, turn.actor), "did-bar")
+        turn.say("bar-closed", buttons=[[turn.undo_button()]])
+    elif words.casefold().startswith("add "):
+        name = words[4:]
+        turn.change(add_topping(turn.potluck, turn.actor, name), "did-bar")
+        turn.say("bar-topping-added", topping=name.casefold(), buttons=[[turn.undo_button()]])
+    elif words.casefold().startswith("combo "):
+        await own_combo(turn, words[6:])
+    else:
+        choose(turn, words)
+        turn.say("bar-chosen", base=turn.potluck.bar.base, n=len(_names(turn.potluck)),
+                 buttons=[[Button(turn.voice.plain("button-bar"), "baropen")]])  # fmt: skip
+
+
+def choose(turn: Turn, words: str) -> None:
+    base = words.casefold().removesuffix(" bar").strip()
+    turn.change(open_bar(turn.potluck, turn.actor, base_named(base) or base), "did-bar")
+
+
+async def own_combo(turn: Turn, words: str) -> None:
+    name, colon, rest = words.partition(":")
+    if not colon or turn.potluck.bar is None:
+        raise Refusal("refused-combo-words" if turn.potluck.bar else "refused-no-bar")
+    base = turn.potluck.bar.base
+    parts = tuple(match_topping(base, t) or t.strip() for t in rest.replace(" and ", ",").split(",") if t.strip())
+    turn.change(add_combo(turn.potluck, turn.actor, name.strip(), parts, combos_for(base)), "did-bar")
+    turn.say("bar-combo-added", name=name.strip(), toppings=list(parts), buttons=[[turn.undo_button()]])
+
+
+def _names(potluck: Potluck) -> tuple[str, ...]:
+    bar = potluck.bar
+    return tuple(dict.fromkeys((*(t.name for t in bar.toppings), *toppings_for(bar.base)))) if bar else ()
+
+
+def describe(turn: Turn) -> str:
+    """Combos that are open, what the next one needs, and the amounts of what is taken."""
+    potluck, voice = turn.potluck, turn.voice
+    count = headcount(potluck)
+    states = combos(potluck)
+    lines = [voice("bar-head", base=potluck.bar.base)]
+    for t in potluck.bar.toppings:
+        holder = potluck.guest(t.guest)
+        if holder is not None:
+            lines.append(voice("bar-taken", topping=t.name, name=holder.name, amount=_amount(turn, t.name, count)))
+    open_now = [s.name for s in states if s.possible]
+    lines.append(voice("bar-open", names=open_now, n=len(open_now)))
+    nearest = next((s for s in states if not s.possible), None)
+    if nearest is not None:
+        lines.append(voice("bar-nearest", name=nearest.name, missing=list(nearest.missing), n=len(nearest.missing)))
+    best = next_toppings(potluck, count)
+    opened = [name for step in best for name in step.opens]
+    if best:
+        lines.append(voice("bar-best", toppings=[s.topping for s in best], n=len(best), opens=opened, m=len(opened)))
+    return "\n".join(lines)
+
+
+def _amount(turn: Turn, topping: str, count) -> str:
+    row = next((a for a in amounts(turn.potluck, count) if a.topping in (topping, match_topping(turn.potluck.bar.base, topping))), None)
+    return turn.voice.plain("bar-amount", value=row.buy, unit=row.buy_unit) if row else ""
+
+
+def rows(turn: Turn, page: int) -> list[list[Button]]:
+    bar = turn.potluck.bar
+    held = {t.name: t.guest for t in bar.toppings if t.guest is not None}
+    wanted = [s.topping for s in next_toppings(turn.potluck, headcount(turn.potluck))]
+    names = sorted(_names(turn.potluck), key=lambda n: (held.get(n) not in (None, turn.me), n not in wanted))
+    shown = names[page * PAGE : (page + 1) * PAGE]
+    cells = []
+    for name in shown:
+        sign = "✓ " if held.get(name) == turn.me else "• " if name in held else "★ " if name in wanted else ""
+        cells.append(Button(sign + name, "bart", (mark(name), str(page))))
+    grid = [cells[i : i + 2] for i in range(0, len(cells), 2)]
+    turns = []
+    if page > 0:
+        turns.append(Button(turn.voice.plain("button-back"), "barp", (str(page - 1),)))
+    if len(names) > (page + 1) * PAGE:
+        turns.append(Button(turn.voice.plain("button-more"), "barp", (str(page + 1),)))
+    return [*grid, turns]
+
+
+async def show(turn: Turn) -> None:
+    if turn.potluck.bar is None:
+        turn.say("bar-none", bases=list(bases()), buttons=base_rows(turn))
+        return
+    turn.post(describe(turn), buttons=rows(turn, 0), about="bar")
+
+
+def base_rows(turn: Turn) -> list[list[Button]]:
+    cells = [Button(base, "barbase", (mark(base),)) for base in bases()]
+    return [cells[i : i + 2] for i in range(0, len(cells), 2)]
+
+
+async def base_button(turn: Turn) -> None:
+    base = next((b for b in bases() if mark(b) == turn.pressed.args[0]), None)
+    if base is None:
+        raise Refusal("refused-button-old")
+    choose(turn, base)
+    turn.edit_pressed("bar-chosen", base=base, n=len(_names(turn.potluck)),
+                      buttons=[[Button(turn.voice.plain("button-bar"), "baropen")]])  # fmt: skip
+    turn.toast("bar-chosen-toast", base=base)
+
+
+async def open_button(turn: Turn) -> None:
+    await show(turn)
+    turn.toast("answer-below")
+
+
+async def page(turn: Turn) -> None:
+    if turn.potluck.bar is None:
+        raise Refusal("refused-no-bar")
+    _redraw(turn, int(turn.pressed.args[0]))
+    turn.toast("answer-below")
+
+
+def _redraw(turn: Turn, page_number: int) -> None:
+    turn.edit_pressed_html(describe(turn), buttons=rows(turn, page_number))
+
+
+async def take(turn: Turn) -> None:
+    """A press takes a topping nobody has, and gives back one's own."""
+    if turn.event.person.anonymous:
+        raise Refusal("refused-anonymous")
+    wanted, page_number = turn.pressed.args
+    name = next((n for n in _names(turn.potluck) if mark(n) == wanted), None)
+    if name is None or turn.potluck.bar is None:
+        raise Refusal("refused-button-old")
+    mine = any(t.name == name and t.guest == turn.me for t in turn.potluck.bar.toppings)
+    was_open = {s.name for s in combos(turn.potluck) if s.possible}
+    if mine:
+        turn.change(drop_topping(turn.potluck, turn.actor, name), "did-drop", dish=name)
+        turn.toast("bar-given-back", topping=name)
+    else:
+        turn.change(take_topping(turn.potluck, turn.actor, name), "did-topping", topping=name)
+        opened = [s.name for s in combos(turn.potluck) if s.possible and s.name not in was_open]
+        turn.toast("bar-yours", topping=name, opened=opened, n=len(opened),
+                   amount=_amount(turn, name, headcount(turn.potluck)))  # fmt: skip
+    _redraw(turn, int(page_number))
+
+
+def lines(potluck: Potluck, voice: Voice, facts: Facts):
+    if potluck.bar is None:
+        return
+    states = combos(potluck)
+    open_now = [s.name for s in states if s.possible]
+    taken = [t.name for t in potluck.bar.toppings if t.guest is not None]
+    yield voice("board-bar", base=potluck.bar.base, taken=taken[: facts.most * 2], n=len(taken), more=max(0, len(taken) - facts.most * 2))
+    if open_now:
+        yield voice("board-bar-open", names=open_now[: facts.most], n=len(open_now))
+    nearest = next((s for s in states if not s.possible), None)
+    if nearest is not None and len(nearest.missing) <= 3:
+        yield voice("board-bar-next", name=nearest.name, missing=list(nearest.missing))
+
+
+def button(potluck: Potluck, voice: Voice, facts: Facts):
+    if potluck.bar is not None:
+        yield [Button(voice.plain("button-bar"), "baropen")]
+
+
+def register(app) -> None:
+    app.command("bar", command, order=15)
+    app.button("barbase", base_button)
+    app.button("baropen", open_button)
+    app.button("barp", page)
+    app.button("bart", take)
+    app.on_board(50, lines=lines, buttons=button)

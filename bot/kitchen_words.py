@@ -1,0 +1,38 @@
+"""The timeline in words: one line a step, one line a conflict."""
+
+from __future__ import annotations
+
+from bot.texts import Html, Voice
+from planning.kitchen import PlannedStep, Timeline
+from planning.potluck import Potluck
+
+
+def appliance_name(voice: Voice, appliance: str | None) -> str:
+    kind, _, number = (appliance or "").partition(":")
+    if not kind or kind == "home":
+        return ""
+    if kind == "own":
+        return voice.plain("appliance-own", kind=voice.plain(f"step-{number}"))
+    return voice.plain(f"appliance-{kind}", n=int(number) + 1 if number.isdigit() else 1)
+
+
+def degrees(voice: Voice, temp_f: float | None) -> str:
+    if temp_f is None:
+        return ""
+    if voice.units == "metric":
+        # Ovens are marked in fives.
+        return voice.plain("degrees-c", n=5 * round((temp_f - 32) * 5 / 9 / 5))
+    return voice.plain("degrees-f", n=round(temp_f))
+
+
+def step_line(voice: Voice, potluck: Potluck, step: PlannedStep) -> Html:
+    promise = potluck.promise(step.promise)
+    where = appliance_name(voice, step.appliance)
+    temp = degrees(voice, step.temp_f)
+    return voice("ovenplan-step", start=voice.time(step.start), end=voice.time(step.end),
+                 dish=promise.dish if promise else "", what=voice.plain(f"step-{step.kind}"),
+                 where=where, has_where=bool(where), temp=temp, has_temp=bool(temp), home=step.at == "home")  # fmt: skip
+
+
+def conflict_lines(voice: Voice, timeline: Timeline) -> list[Html]:
+    return [voice("ovenplan-conflict", why=voice.say(c.why), fix=voice.say(c.fix.text)) for c in timeline.conflicts]

@@ -1,0 +1,92 @@
+"""The words the courier asks for right before it sends: boards, reminders, notices of its own."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Any
+
+from bot.board import render as render_board
+from bot.board import voice_for
+from bot.buttons import Button, Signer
+from bot.context import mention, sign_rows
+from bot.courier.render import Drawn, ReminderCase
+from bot.registry import Registry
+from bot.storage.values import ChatRecord, Post, ReminderRow, Stored
+from bot.texts import Html, Voice
+from planning.headcount import headcount
+from planning.menu import most_needed
+from planning.potluck import Potluck
+
+GROUP_ONLY_NAMES = ("answer-by", "bring", "leave", "thaw", "slow-cooker", "out-limit", "collect")
+"""Kinds said in the group with a mention when somebody can't be written to privately."""
+
+
+@dataclass(frozen=True)
+class BotRenderer:
+    registry: Registry
+    signer: Signer
+    username: str
+
+    async def board(self, stored: Stored, chat: ChatRecord | None, now: datetime) -> Drawn:
+        text, buttons = render_board(self.registry, self.signer, self.username, stored, chat, now)
+        return Drawn(text, buttons)
+
+    async def reminder(self, case: ReminderCase) -> Post | None:
+        potluck = case.stored.potluck
+        voice = voice_for(case.chat, potluck)
+        lines = [self._line(voice, potluck, row, private=case.private_to is not None) for row in case.rows]
+        lines = [line for line in lines if line]
+        if not lines:
+            return None
+        chat_id = case.private_to if case.private_to is not None else case.stored.place.chat_id
+        buttons = sign_rows(self.signer, chat_id, potluck.id, self._buttons(voice, potluck, case))
+        return Post(chat_id, "send", {"text": "\n".join(lines), "buttons": buttons})
+
+    def _line(self, voice: Voice, potluck: Potluck, row: ReminderRow, *, private: bool) -> str:
+        said = voice.say(row.about)
+        guest = potluck.guest(potluck.host if row.to == "host" else row.to)
+        title = potluck.title or voice.plain("board-title-plain")
+        if private or guest is None:
+            extra = self._preview(voice, potluck, row)
+            return f"{voice('reminder-head', title=title)}\n{said}{extra}" if private else f"{said}{extra}"
+        return voice("reminder-for", name=mention(guest), what=said)
+
+    @staticmethod
+    def _preview(voice: Voice, potluck: Potluck, row: ReminderRow) -> str:
+        """What the group should still know at this moment: gaps while there is time, places at the start."""
+        if row.kind != "start" or not potluck.place:
+            return ""
+        return "\n" + voice("answer-where", place=potluck.place, known=True)
+
+    @staticmethod
+    def _buttons(voice: Voice, potluck: Potluck, case: ReminderCase) -> list[list[Button]]:
+        if case.kind == "answer-by":
+            return [
+                [
+                    Button(voice.plain("button-coming"), "ans", ("yes",)),
+                    Button(voice.plain("button-maybe"), "ans", ("maybe",)),
+                    Button(voice.plain("button-cant"), "ans", ("no",)),
+                ]
+            ]
+        if case.kind == "bring" and most_needed(potluck, headcount(potluck)):
+            return [[Button(voice.plain("button-missing"), "missing")]]
+        return []
+
+    async def notice(
+        self, stored: Stored | None, chat: ChatRecord | None, key: str, facts: Mapping[str, Any]
+    ) -> str | None:
+        voice = voice_for(chat, stored.potluck) if stored else Voice(chat.language if chat else "en")
+        return voice(key, **facts) if voice.has(key) else None
+
+
+def preview_lines(voice: Voice, potluck: Potluck, rows: list[ReminderRow]) -> Html:
+    """Reminders ahead, for the host: when, to whom, what kind."""
+    lines = []
+    for row in rows:
+        guest = potluck.guest(potluck.host if row.to == "host" else row.to)
+        to = guest.name if guest else voice.plain("reminder-to-group")
+        kind = voice.plain(f"reminder-kind-{row.kind}")
+        lines.append(voice("reminder-preview", when=row.due_at, name=to, kind=kind))
+    return Html("\n".join(lines))

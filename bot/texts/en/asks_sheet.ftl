@@ -1,0 +1,23 @@
+help-asks = hosts: three ways to close every gap
+asks-head = { $n ->
+    [0] There is nothing to ask for.
+   *[other] Ways to close the gaps:
+}
+asks-ask = • ask <b>{ $name }</b>: { $dish } ({ $category }) for { $servings } – { $why }
+asks-host-cooks = • cook it yourself: { $dish } ({ $category }) for { $servings } – { $why }
+asks-buy = • buy: { $dish } ({ $category }) for { $servings }{ $priced ->
+    [yes] , about { $cost }
+   *[no] {""}
+} – { $why }
+button-ask = Ask { $name }: { $category }
+button-ask-yes = Yes, I’ll bring it
+button-ask-no = No, sorry
+ask-in-group = { $name }, could you bring a { $category } for about { $servings }?
+ask-sent = { $name } has been asked.
+ask-accepted = { $name } brings a { $category } for { $servings }. Thank you!
+ask-thanks = Thank you!
+ask-which-dish = { $name }, which { $category } will it be? Reply with its name, or leave it open.
+ask-dish-noted = Noted: { $dish }.
+ask-declined = { $name } can’t bring a { $category } this time.
+ask-declined-toast = All right – you won’t be asked for that again.
+told-declined = { $name } can’t bring a { $category }; here is who else could.

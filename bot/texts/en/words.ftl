@@ -1,0 +1,55 @@
+understood = Noted: { $what }.
+read-answer = { $answer ->
+    [yes] coming
+    [maybe] maybe
+   *[no] can’t come
+}
+read-answer-for = { $name } { $answer ->
+    [yes] is coming
+    [maybe] maybe
+   *[no] can’t come
+}
+read-party = { $party }
+read-needs = { $n ->
+    [1] { $needs }
+   *[other] { $needs } ({ $n } people)
+}
+read-no-needs = no special needs
+read-needs-gone = no longer { $needs }
+read-person = { $name } comes too
+read-promise = { $dish } { $amount } ({ $category })
+read-doubled = { $others } brings { $dish } too
+read-changed = { $dish } { $amount } instead of { $was }
+read-dropped = not { $dish } any more
+read-topping = { $topping } for the bar
+read-nothing = There was nothing left to note.
+read-left = Left as it was.
+read-done = Done.
+late-noted = { $known ->
+    [yes] Thank you – { $minutes } minutes late; the host knows.
+   *[no] Thank you – the host knows you are late.
+}
+told-late = { $name } is running late{ $known ->
+    [yes] {" "}by { $minutes } minutes
+   *[no] {""}
+}.
+answer-when = It is on { $when }.
+answer-where = { $known ->
+    [yes] It is at { $place }.
+   *[no] The place is not set yet; the host can set it with /where.
+}
+answer-who-comes = { $n ->
+    [0] Nobody has said yes yet.
+   *[other] Coming so far: { $names }.
+}
+answer-brings = { $name }: { $dish }
+answer-who-brings = { $lines }
+answer-nobody-brings = Nobody brings { $what ->
+    [""] anything
+   *[other] { $what }
+} yet.
+answer-ask-host = That is for { $host ->
+    [""] the host
+   *[other] { $host }
+} to say; I passed it on.
+told-question = { $name } asks: “{ $words }”

@@ -1,0 +1,252 @@
+"""What a guest's words come to: intents become changes, and the bot says what it understood."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field, replace
+from typing import Any
+
+from bot.context import Turn
+from bot.servings import amount_words
+from planning.bar import match_topping
+from planning.changes import (
+    Refusal,
+    add_person,
+    answer,
+    change_promise,
+    clear_needs,
+    drop_promise,
+    find_guest,
+    merge_needs,
+    promise,
+    set_party,
+    take_topping,
+)
+from planning.dishes import lookup
+from planning.headcount import headcount
+from planning.menu import servings_of
+from planning.potluck import AGE_GROUPS, CATEGORIES, Answer, Party, Promise, Say
+from planning.replies import (
+    AddPerson,
+    AddPromise,
+    ChangePromise,
+    DropPromise,
+    Intent,
+    Reading,
+    ReplyContext,
+    SetAnswer,
+    SetNeeds,
+    SetParty,
+    TakeTopping,
+    read,
+)
+
+
+@dataclass
+class Understood:
+    """`lines` say what was done; `tell` are named guests to be told; `vague` offers need the offer sheet."""
+
+    lines: list[Say] = field(default_factory=list)
+    vague: bool = False
+
+
+def context(turn: Turn, *, replying_to: str | None, replied_text: str = "") -> ReplyContext:
+    """What the reader of sentences may know. Without a potluck there is nothing to know."""
+    potluck = turn.potluck
+    guest = potluck.guest(turn.me)
+    bar = potluck.bar
+    from planning.bar import toppings_for
+
+    names = tuple(dict.fromkeys((*(t.name for t in bar.toppings), *toppings_for(bar.base)))) if bar else ()
+    return ReplyContext(
+        writer=turn.me,
+        writer_name=turn.event.person.name,
+        replying_to=replying_to,
+        guests=tuple((g.id, g.name) for g in potluck.guests),
+        own_promises=tuple((p.id, p.dish) for p in potluck.promises_of(turn.me)),
+        all_promises=tuple((p.id, p.dish) for p in potluck.promises),
+        party=guest.party if guest and guest.answer is not Answer.NONE else None,
+        answer=guest.answer if guest else Answer.NONE,
+        toppings=names,
+        now=turn.now,
+        timezone=potluck.timezone,
+        host=potluck.host == turn.me,
+        starts_at=potluck.starts_at,
+        replied_text=replied_text,
+        language=turn.voice.language,
+    )
+
+
+def add_promise(
+    turn: Turn, guest_id: str, dish: str, category: str, servings: float | None, quantity: str | None
+) -> Promise:
+    """Record a promise, in the category the catalogue knows the dish by when none was said."""
+    if not category:
+        found = lookup(dish)
+        if found.category is None:
+            raise Refusal("refused-not-a-dish", words=dish[:60])
+        category = found.category
+    after, made = promise(turn.potluck, turn.actor, guest_id, dish, category, servings, quantity)
+    turn.change(after, "did-promise", dish=made.dish)
+    return made
+
+
+def bring_words(turn: Turn, words: str, category: str | None) -> None:
+    """"slaw for 12 and 2 dozen rolls" after /bring or below the question what to bring."""
+    reading = read(f"I'll bring {words}", context(turn, replying_to="question:bring"))
+    offers = [i for i in reading.intents if isinstance(i, AddPromise) and not i.vague]
+    toppings = [i for i in reading.intents if isinstance(i, TakeTopping)]
+    if not offers and not toppings:
+        found = lookup(words)
+        if found.category is None:
+            raise Refusal("refused-what-to-bring", words=words[:60])
+        offers = [AddPromise(found.name, found.category)]
+    understood = Understood()
+    for offer in offers:
+        _promise(turn, replace(offer, category=category or offer.category), understood)
+    for topping in toppings:
+        _topping(turn, topping, understood)
+    say_understood(turn, understood)
+
+
+def act(turn: Turn, reading: Reading) -> Understood:
+    """Carry out every intent of a reading. Raises Refusal when one of them is not allowed."""
+    understood = Understood()
+    for intent in reading.intents:
+        _act(turn, intent, understood)
+    return understood
+
+
+def _act(turn: Turn, intent: Intent, understood: Understood) -> None:
+    match intent:
+        case SetAnswer():
+            _answer(turn, intent, understood)
+        case SetParty():
+            _party(turn, intent, understood)
+        case SetNeeds():
+            _needs(turn, intent, understood)
+        case AddPromise():
+            if intent.vague:
+                understood.vague = True
+            else:
+                _promise(turn, intent, understood)
+        case ChangePromise():
+            _change(turn, intent, understood)
+        case DropPromise():
+            _drop(turn, intent, understood)
+        case TakeTopping():
+            _topping(turn, intent, understood)
+        case AddPerson():
+            after, guest = add_person(turn.potluck, turn.actor, intent.name, intent.party)
+            turn.change(after, "did-add", name=guest.name)
+            understood.lines.append(Say("read-person", {"name": guest.name}))
+
+
+def _answer(turn: Turn, intent: SetAnswer, understood: Understood) -> None:
+    who = turn.potluck.guest(intent.who)
+    if intent.implied and who is not None and who.answer is not Answer.NONE:
+        return
+    turn.change(answer(turn.potluck, turn.actor, intent.who, intent.answer), "did-answer", answer=intent.answer.value)
+    key = "read-answer" if intent.who == turn.me else "read-answer-for"
+    name = turn.potluck.guest(intent.who).name
+    understood.lines.append(Say(key, {"answer": intent.answer.value, "name": name}))
+
+
+def _party(turn: Turn, intent: SetParty, understood: Understood) -> None:
+    from bot.capabilities.answers import party_words
+
+    party = intent.party
+    guest = turn.potluck.guest(intent.who)
+    if intent.relative:
+        now = guest.party if guest and guest.answer is not Answer.NONE else Party()
+        party = Party(**{g: max(0, getattr(now, g) + getattr(party, g)) for g in AGE_GROUPS})
+    turn.change(set_party(turn.potluck, turn.actor, intent.who, party), "did-party")
+    understood.lines.append(Say("read-party", {"party": party_words(turn.voice, party)}))
+
+
+def _needs(turn: Turn, intent: SetNeeds, understood: Understood) -> None:
+    from bot.capabilities.needs import need_name
+
+    if intent.cleared and not intent.needs:
+        turn.change(clear_needs(turn.potluck, turn.actor, intent.who), "did-needs")
+        understood.lines.append(Say("read-no-needs"))
+        return
+    if intent.cleared:
+        for need in intent.needs:
+            turn.change(clear_needs(turn.potluck, turn.actor, intent.who, need.need), "did-needs")
+        understood.lines.append(Say("read-needs-gone", {"needs": [need_name(turn.voice, n.need) for n in intent.needs]}))
+        return
+    needs = tuple(replace(n, open=not turn.private) for n in intent.needs)
+    turn.change(merge_needs(turn.potluck, turn.actor, intent.who, needs), "did-needs")
+    words = [need_name(turn.voice, n.need) for n in needs]
+    understood.lines.append(Say("read-needs", {"needs": words, "n": sum(n.count for n in needs)}))
+
+
+def _promise(turn: Turn, intent: AddPromise, understood: Understood) -> None:
+    category = intent.category if intent.category in CATEGORIES else ""
+    servings = intent.servings
+    if intent.for_all and servings is None:
+        servings = float(headcount(turn.potluck).at_service_level)
+    made = add_promise(turn, turn.me, intent.dish, category, servings, intent.quantity)
+    facts = promise_facts(turn, made)
+    understood.lines.append(Say("read-promise", facts))
+    if facts["doubled"]:
+        understood.lines.append(Say("read-doubled", facts))
+
+
+def promise_facts(turn: Turn, made: Promise) -> dict[str, Any]:
+    from bot.capabilities.bringing import promise_facts as facts
+
+    return facts(turn, made)
+
+
+def _change(turn: Turn, intent: ChangePromise, understood: Understood) -> None:
+    was = turn.potluck.promise(intent.promise)
+    if was is None:
+        raise Refusal("refused-no-promise")
+    servings = intent.servings
+    if intent.factor is not None:
+        servings = servings_of(was, headcount(turn.potluck)) * intent.factor
+    category = intent.category
+    if intent.dish and not category:
+        category = lookup(intent.dish).category
+    turn.change(
+        change_promise(
+            turn.potluck, turn.actor, was.id, dish=intent.dish, category=category, servings=servings,
+            quantity=intent.quantity,
+        ),
+        "did-promise", dish=intent.dish or was.dish,
+    )  # fmt: skip
+    now = turn.potluck.promise(was.id)
+    understood.lines.append(
+        Say("read-changed", {"was": was.dish, "dish": now.dish, "amount": amount_words(turn.voice, turn.potluck, now)})
+    )
+
+
+def _drop(turn: Turn, intent: DropPromise, understood: Understood) -> None:
+    own = turn.potluck.promises_of(turn.me)
+    found = turn.potluck.promise(intent.promise) if intent.promise else (own[0] if len(own) == 1 else None)
+    if found is None:
+        raise Refusal("refused-which-promise" if own else "refused-no-own-promise", dishes=[p.dish for p in own])
+    turn.change(drop_promise(turn.potluck, turn.actor, found.id), "did-drop", dish=found.dish)
+    understood.lines.append(Say("read-dropped", {"dish": found.dish}))
+
+
+def _topping(turn: Turn, intent: TakeTopping, understood: Understood) -> None:
+    bar = turn.potluck.bar
+    name = (match_topping(bar.base, intent.name) if bar else None) or intent.name
+    turn.change(take_topping(turn.potluck, turn.actor, name), "did-topping", topping=name)
+    understood.lines.append(Say("read-topping", {"topping": name}))
+
+
+def say_understood(turn: Turn, understood: Understood) -> None:
+    """One line for everything that was read, with undo."""
+    if not understood.lines:
+        return
+    what = "; ".join(turn.voice.say(line) for line in understood.lines)
+    from bot.texts import Html
+
+    turn.say("understood", what=Html(what), buttons=[[turn.undo_button()]])
+
+
+def known_guest(turn: Turn, name: str):
+    return find_guest(turn.potluck, name)
