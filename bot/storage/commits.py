@@ -7,7 +7,7 @@ Tables are always written in the same order and rows sorted, so that replicas ca
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from typing import Any
 
@@ -67,7 +67,7 @@ def write_batches(
         if batch.update_id is not None and batch.update_id in taken:
             outcomes[n] = AlreadyTaken(batch.update_id)
             continue
-        stale = next((b.potluck.id for b, _ in batch.changed if revisions.get(b.potluck.id) != b.revision), None)
+        stale = _stale(batch, revisions)
         if stale is not None:
             outcomes[n] = Stale(stale)
             continue
@@ -77,14 +77,28 @@ def write_batches(
         moved |= {p for p, _ in batch.reminders if p in revisions}
         new = {p: revisions[p] + 1 for p in moved}
         revisions.update(new)
+        revisions.update({p.id: 1 for p, _ in batch.new_potlucks})
         winners.append((n, batch, new))
     for n, result in zip([w[0] for w in winners], _write(conn, winners, sets), strict=True):
         outcomes[n] = result
     return outcomes
 
 
+def _stale(batch: Batch, revisions: Mapping[str, int]) -> str | None:
+    """The potluck that isn't as the batch saw it: changed since, gone, or a new one's id is taken."""
+    for before, _ in batch.changed:
+        if revisions.get(before.potluck.id) != before.revision:
+            return before.potluck.id
+    new = {p.id for p, _ in batch.new_potlucks}
+    for potluck_id, _ in batch.reminders:
+        if potluck_id not in revisions and potluck_id not in new:
+            return potluck_id
+    return next((p for p in new if p in revisions), None)
+
+
 def _potlucks_touched(batches: Sequence[Batch]) -> set[str]:
     touched = {before.potluck.id for b in batches for before, _ in b.changed}
+    touched |= {p.id for b in batches for p, _ in b.new_potlucks}
     return touched | {p for b in batches for p, _ in b.reminders}
 
 

@@ -6,7 +6,9 @@ Rows are compared as Python values, so SQLite and PostgreSQL can be compared wit
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Iterator
+import pickle
+import tempfile
+from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import Any
 
@@ -15,7 +17,7 @@ from sqlalchemy.engine import Connection
 
 from bot.storage import schema as t
 from bot.storage.base import Base
-from bot.storage.engine import SqliteRunner, runner
+from bot.storage.engine import SqliteRunner
 from bot.storage.errors import StorageError
 from bot.storage.migrate import migrate
 
@@ -34,18 +36,37 @@ def _rows(conn: Connection, table: Table) -> Iterator[list[dict[str, Any]]]:
         yield [dict(row) for row in part]
 
 
-def fingerprint(conn: Connection) -> dict[str, tuple[int, str]]:
-    """(rows, checksum of their content in any order) of every table."""
+class _Sum:
+    """Rows and a checksum of their content that doesn't depend on their order."""
+
+    def __init__(self) -> None:
+        self.count = self.total = 0
+
+    def add(self, rows: list[dict[str, Any]]) -> None:
+        for row in rows:
+            digest = hashlib.sha256(repr(sorted(row.items())).encode("utf-8", "surrogatepass")).digest()
+            self.total = (self.total + int.from_bytes(digest)) % (1 << 256)
+        self.count += len(rows)
+
+
+Fingerprint = dict[str, tuple[int, str]]
+
+
+def _read_all(conn: Connection, use: Callable[[str, list[dict[str, Any]]], None]) -> Fingerprint:
+    """Hand over every row in chunks, parents before children; returns the fingerprint."""
     found = {}
     for table in t.metadata.sorted_tables:
-        count, total = 0, 0
+        content = _Sum()
         for rows in _rows(conn, table):
-            for row in rows:
-                digest = hashlib.sha256(repr(sorted(row.items())).encode("utf-8", "surrogatepass")).digest()
-                total = (total + int.from_bytes(digest)) % (1 << 256)
-                count += 1
-        found[table.name] = (count, f"{total:064x}")
+            content.add(rows)
+            use(table.name, rows)
+        found[table.name] = (content.count, f"{content.total:064x}")
     return found
+
+
+def fingerprint(conn: Connection) -> Fingerprint:
+    """(rows, checksum of their content) of every table."""
+    return _read_all(conn, lambda _name, _rows: None)
 
 
 def _insert(conn: Connection, table: Table, rows: list[dict[str, Any]]) -> None:
@@ -77,17 +98,19 @@ class Copying(Base):
     async def backup(self, path: str | Path) -> dict[str, int]:
         """Write everything into a new SQLite file while the bot goes on; returns the rows of each
         table. Raises StorageError when the file exists, CopyFailed when it differs."""
-        target = Path(path)
-        if target.exists():
-            raise StorageError("backup-exists", {"path": str(target)})
-        running = runner(f"sqlite+aiosqlite:///{target}")
+        running = _new_file(Path(path))
         try:
             await migrate(running)
             return await copy_rows(self, _Target(running))
         finally:
-            if isinstance(running, SqliteRunner):
-                running.one_file()
+            running.one_file()
             await running.close()
+
+
+def _new_file(path: Path) -> SqliteRunner:
+    if path.exists():
+        raise StorageError("backup-exists", {"path": str(path)})
+    return SqliteRunner(str(path))
 
 
 class _Target(Copying):
@@ -100,28 +123,29 @@ async def copy_rows(source: Copying, target: Copying) -> dict[str, int]:
     transaction on the target."""
     if not await target._runner.read(_is_empty):
         raise StorageError("copy-target-not-empty")
-    # The whole content is held once in memory, so that neither side waits for the other.
-    content: dict[str, list[dict[str, Any]]] = {}
+    # Through a file, so that memory stays flat and neither side waits for the other.
+    with tempfile.TemporaryFile() as spool:
 
-    def take(conn: Connection) -> dict[str, tuple[int, str]]:
-        for table in t.metadata.sorted_tables:
-            content[table.name] = [row for rows in _rows(conn, table) for row in rows]
-        return fingerprint(conn)
+        def take(conn: Connection) -> Fingerprint:
+            return _read_all(conn, lambda name, rows: pickle.dump((name, rows), spool))
 
-    def fill(conn: Connection) -> dict[str, tuple[int, str]]:
-        for table in t.metadata.sorted_tables:
-            rows = content[table.name]
-            for start in range(0, len(rows), CHUNK):
-                _insert(conn, table, rows[start : start + CHUNK])
-        _set_counters(conn)
-        there = fingerprint(conn)
-        if there != expected:
-            wrong = sorted(name for name in expected if there[name] != expected[name])
-            raise CopyFailed("copy-differs", {"tables": ", ".join(wrong)})
-        return there
+        def fill(conn: Connection) -> Fingerprint:
+            spool.seek(0)
+            while True:
+                try:
+                    name, rows = pickle.load(spool)
+                except EOFError:
+                    break
+                _insert(conn, t.metadata.tables[name], rows)
+            _set_counters(conn)
+            there = fingerprint(conn)
+            if there != expected:
+                wrong = sorted(name for name in expected if there[name] != expected[name])
+                raise CopyFailed("copy-differs", {"tables": ", ".join(wrong)})
+            return there
 
-    expected = await source._runner.read(take, heavy=True)
-    done = await target._runner.write(fill, heavy=True)
+        expected = await source._runner.read(take, heavy=True)
+        done = await target._runner.write(fill, heavy=True)
     return {name: count for name, (count, _) in done.items()}
 
 

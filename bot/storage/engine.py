@@ -68,7 +68,6 @@ def sqlite_path(url: str | URL) -> str | None:
 def _on_connect(dbapi: sqlite3.Connection, _record: object) -> None:
     dbapi.isolation_level = None
     cursor = dbapi.cursor()
-    cursor.execute(f"PRAGMA busy_timeout={BUSY_MS}")
     cursor.execute("PRAGMA foreign_keys=ON")
     cursor.execute("PRAGMA journal_mode=WAL")
     cursor.execute("PRAGMA synchronous=FULL")
@@ -77,12 +76,12 @@ def _on_connect(dbapi: sqlite3.Connection, _record: object) -> None:
     cursor.close()
 
 
-def sqlite_engine(path: str) -> Any:
+def sqlite_engine(path: str, busy_ms: int = BUSY_MS) -> Any:
     engine = create_engine(
         URL.create("sqlite", database=path),
         poolclass=NullPool,
         hide_parameters=True,  # errors are logged, and people's words are in the parameters
-        connect_args={"check_same_thread": False, "timeout": BUSY_MS / 1000, "cached_statements": 512},
+        connect_args={"check_same_thread": False, "timeout": busy_ms / 1000, "cached_statements": 512},
     )
     event.listen(engine, "connect", _on_connect)
     return engine
@@ -91,13 +90,14 @@ def sqlite_engine(path: str) -> Any:
 class SqliteRunner:
     is_sqlite = True
 
-    def __init__(self, path: str) -> None:
+    def __init__(self, path: str, busy_ms: int = BUSY_MS) -> None:
+        self._busy_ms = busy_ms
         self._tmp: tempfile.TemporaryDirectory[str] | None = None
         if not path:  # nothing to keep: a file all the same, so that there is one way of working
             self._tmp = tempfile.TemporaryDirectory()
             path = str(Path(self._tmp.name) / "tureen.db")
         self.path = path
-        self.engine = sqlite_engine(path)
+        self.engine = sqlite_engine(path, busy_ms)
         self._thread = ThreadPoolExecutor(1, "tureen-disk")
         self._writing = asyncio.Lock()
         self._reader: Connection | None = None
@@ -120,7 +120,11 @@ class SqliteRunner:
 
     async def read(self, work: Callable[[Connection], T], *, heavy: bool = False) -> T:
         if heavy:
-            return await self._in_thread(self._read_apart, work)
+            try:
+                # Not in the thread that commits: people's answers don't wait for a backup.
+                return await asyncio.to_thread(self._read_apart, work)
+            except (SQLAlchemyError, sqlite3.Error) as error:
+                raise self._said(error) from error
         conn = self._reading()
         try:
             return self._reading_in(conn, work)
@@ -170,7 +174,7 @@ class SqliteRunner:
         except sqlite3.OperationalError as error:
             if (error.sqlite_errorcode & 0xFF) != sqlite3.SQLITE_BUSY:
                 raise
-            raw.execute(f"PRAGMA busy_timeout={BUSY_MS}")
+            raw.execute(f"PRAGMA busy_timeout={self._busy_ms}")
             await self._in_thread(raw.execute, "BEGIN IMMEDIATE")
 
     async def _in_thread(self, work: Callable[..., T], *args: object) -> T:
@@ -243,7 +247,7 @@ class AsyncRunner:
                     if commit:
                         await conn.commit()
                     return result
-            except (SQLAlchemyError, OSError) as error:
+            except Exception as error:  # asyncpg's own, when it can't connect, are of no common class
                 gone = getattr(error, "connection_invalidated", False)
                 # A connection lost at COMMIT may have committed: saying so again could double it.
                 again = sqlstate(error) in RETRY_SQLSTATES or (gone and not committing)
@@ -265,8 +269,8 @@ class AsyncRunner:
         await self.engine.dispose()
 
 
-def runner(url: str | URL, pool_size: int = 5, max_overflow: int = 5) -> Runner:
+def runner(url: str | URL, pool_size: int = 5, max_overflow: int = 5, busy_ms: int = BUSY_MS) -> Runner:
     path = sqlite_path(url)
     if path is None:
         return AsyncRunner(url, pool_size, max_overflow)
-    return SqliteRunner(path)
+    return SqliteRunner(path, busy_ms)

@@ -155,7 +155,7 @@ class Outbox(Base):
     async def queue_length(self) -> dict[str, int]:
         """How many posts are in each state."""
         rows = await self._runner.glance(lambda conn: list(conn.execute(_count)))
-        return {state: n for state, n in rows}
+        return {row[0]: row[1] for row in rows}
 
     async def dirty_boards(self, limit: int = 1000) -> tuple[PotluckPlace, ...]:
         """Boards that show less than is stored, longest waiting first."""

@@ -1,0 +1,171 @@
+"""What must be sent waits in order, is taken by one, and is never lost."""
+
+from __future__ import annotations
+
+import asyncio
+
+from bot.storage import Batch, Post, SentMessage, Store
+from tests.storage.helpers import CHAT, NOW, later, potluck, stored
+
+OTHER_CHAT = CHAT - 1
+LEASE = later(minutes=2)
+
+
+def post(text: str, chat_id: int = CHAT, **fields: object) -> Post:
+    return Post(chat_id, "sendMessage", {"text": text}, **fields)  # type: ignore[arg-type]
+
+
+async def put(store: Store, *posts: Post) -> tuple[Post, ...]:
+    return (await store.commit(Batch(NOW, posts=posts))).posts
+
+
+def texts(posts: tuple[Post, ...]) -> list[object]:
+    return [p.payload["text"] for p in posts]
+
+
+async def test_only_a_chats_oldest_post_can_be_claimed(store: Store) -> None:
+    await put(store, post("a1"), post("a2"), post("b1", OTHER_CHAT), post("b2", OTHER_CHAT))
+
+    assert texts(await store.claim_posts(NOW, "me", LEASE)) == ["a1", "b1"]
+    assert await store.claim_posts(NOW, "you", LEASE) == ()
+
+
+async def test_the_next_post_can_be_claimed_when_the_one_before_has_arrived(store: Store) -> None:
+    first, _ = await put(store, post("a1"), post("a2"))
+    await store.claim_posts(NOW, "me", LEASE)
+
+    await store.mark_post_sent(first.id, SentMessage(CHAT, 31, "answer", "p1"))
+
+    assert texts(await store.claim_posts(NOW, "me", LEASE)) == ["a2"]
+    assert await store.message_about(CHAT, 31) == SentMessage(CHAT, 31, "answer", "p1")
+
+
+async def test_a_post_that_must_wait_holds_up_those_behind_it(store: Store) -> None:
+    first, _ = await put(store, post("a1"), post("a2"))
+    await store.claim_posts(NOW, "me", LEASE)
+
+    await store.requeue(first.id, later(seconds=30))
+
+    assert await store.claim_posts(NOW, "me", LEASE) == ()
+    assert texts(await store.claim_posts(later(seconds=30), "me", LEASE)) == ["a1"]
+
+
+async def test_a_post_whose_holder_died_is_claimed_again_and_doubtful(store: Store) -> None:
+    await put(store, post("a1"))
+    (first,) = await store.claim_posts(NOW, "dead", LEASE)
+
+    assert await store.claim_posts(later(minutes=1), "me", later(minutes=9)) == ()
+    (again,) = await store.claim_posts(LEASE, "me", later(minutes=9))
+
+    assert (first.doubtful, first.tries) == (False, 1)
+    assert (again.doubtful, again.tries, again.owner) == (True, 2, "me")
+
+
+async def test_a_post_committed_as_being_sent_is_left_to_its_owner(store: Store) -> None:
+    await put(store, post("mine", state="sending", owner="me", lease_until=LEASE))
+
+    assert await store.claim_posts(NOW, "you", LEASE) == ()
+    assert texts(await store.claim_posts(LEASE, "you", later(minutes=9))) == ["mine"]
+
+
+async def test_a_claim_is_renewed_only_by_its_holder(store: Store) -> None:
+    (mine,) = await put(store, post("a"))
+    await store.claim_posts(NOW, "me", LEASE)
+
+    assert not await store.renew_post(mine.id, "you", later(hours=1))
+    assert await store.renew_post(mine.id, "me", later(hours=1))
+    assert await store.claim_posts(LEASE, "you", later(hours=2)) == ()
+
+
+async def test_a_post_given_up_stays_on_record_and_lets_the_next_one_through(store: Store) -> None:
+    first, _ = await put(store, post("a1"), post("a2"))
+
+    await store.give_up(first.id, "blocked")
+
+    assert [(p.payload["text"], p.why, p.state) for p in await store.given_up(CHAT)] == [("a1", "blocked", "given-up")]
+    assert texts(await store.claim_posts(NOW, "me", LEASE)) == ["a2"]
+    assert await store.queue_length() == {"given-up": 1, "sending": 1}
+
+
+async def test_two_processes_never_claim_the_same_post(store: Store, url: str) -> None:
+    await put(store, *(post(str(n), CHAT - n) for n in range(40)))
+    async with await Store.open(url) as other:
+        taken = await asyncio.gather(
+            *((store, other)[n % 2].claim_posts(NOW, str(n), LEASE, limit=7) for n in range(12))
+        )
+
+    claimed = [p.id for posts in taken for p in posts]
+    assert len(claimed) == len(set(claimed)) == 40
+
+
+async def test_waiting_posts_are_told_oldest_first_after_a_restart(store: Store, url: str) -> None:
+    await put(store, post("a"), post("b"))
+    async with await Store.open(url) as again:
+        assert texts(await again.pending_posts()) == ["a", "b"]
+
+
+async def dirty(store: Store, at: object = NOW) -> None:
+    await store.commit(Batch(NOW, dirty_boards=(("p1", at),)))  # type: ignore[arg-type]
+
+
+async def test_a_board_is_clean_once_it_shows_what_is_stored(store: Store) -> None:
+    await stored(store)
+    await dirty(store)
+    (board,) = await store.dirty_boards()
+
+    assert await store.board_sent("p1", 70, True, board.board_dirty_since)
+
+    now = await store.potluck("p1")
+    assert now is not None
+    assert await store.dirty_boards() == ()
+    assert (now.place.board_message_id, now.place.board_pinned, now.place.board_dirty_since) == (70, True, None)
+
+
+async def test_a_board_dirtied_while_it_was_sent_stays_dirty_even_at_the_same_instant(store: Store) -> None:
+    await stored(store)
+    await dirty(store, NOW)
+    (board,) = await store.dirty_boards()
+    await dirty(store, NOW)
+
+    await store.board_sent("p1", 70, False, board.board_dirty_since)
+
+    (still,) = await store.dirty_boards()
+    assert still.board_message_id == 70
+    assert still.board_dirty_since is not None
+    assert board.board_dirty_since is not None
+    assert still.board_dirty_since > board.board_dirty_since
+
+
+async def test_boards_wait_in_the_order_they_were_dirtied(store: Store) -> None:
+    for name, minute in (("late", 2), ("early", 1)):
+        await stored(store, potluck(name))
+        await store.commit(Batch(NOW, dirty_boards=((name, later(minutes=minute)),)))
+
+    assert [b.potluck_id for b in await store.dirty_boards()] == ["early", "late"]
+
+
+async def test_a_board_that_was_deleted_is_posted_anew(store: Store) -> None:
+    await stored(store)
+    await store.board_sent("p1", 70, True, None)
+
+    await store.commit(Batch(NOW, lost_boards=("p1",), dirty_boards=(("p1", NOW),)))
+
+    (board,) = await store.dirty_boards()
+    assert (board.board_message_id, board.board_pinned) == (None, False)
+
+
+async def test_a_board_sent_to_a_chat_that_has_moved_is_not_believed(store: Store) -> None:
+    await stored(store)
+    await store.migrate_chat(CHAT, OTHER_CHAT)
+
+    assert not await store.board_sent("p1", 70, True, None, chat_id=CHAT)
+
+
+async def test_a_remembered_message_is_forgotten_only_when_old(store: Store) -> None:
+    await store.remember_message(CHAT, 1, "ask", "p1", at=later(days=-400))
+    await store.remember_message(CHAT, 2, "ask", "p1", at=later(days=-1))
+
+    await store.prune(NOW)
+
+    assert await store.message_about(CHAT, 1) is None
+    assert await store.message_about(CHAT, 2) is not None
