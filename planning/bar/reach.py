@@ -1,0 +1,125 @@
+"""Which further toppings open the most combinations: exact, small and large.
+
+The number of combinations counts first, then fewer toppings (fewer people to ask), then what eaters like.
+One topping at a time is the wrong way: on tables of 60 toppings and 200 combinations it reached as little as
+13 % of the best.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from typing import Any
+
+MOST_UNIONS = 4000
+"""The best set is always a union of combinations' missing toppings; up to so many unions are tried one by one,
+beyond that the solver takes over."""
+
+Wanted = Sequence[tuple[frozenset[str], float]]
+"""(toppings still missing, liking 0..1) of each combination that is not possible yet."""
+
+
+def best_set(wanted: Wanted, budget: int, liking: Mapping[str, float] | None = None) -> frozenset[str]:
+    """At most `budget` (0 or more) toppings that open the most combinations; among equals see above."""
+    merged: dict[frozenset[str], list[float]] = {}
+    for missing, weight in wanted:
+        if missing and len(missing) <= budget:
+            merged.setdefault(missing, []).append(weight)
+    if not merged or budget <= 0:
+        return frozenset()
+    names = sorted({topping for missing in merged for topping in missing})
+    bit = {name: 1 << i for i, name in enumerate(names)}
+    likes = [round(100 * (liking or {}).get(name, 0.3)) for name in names]
+    sets = sorted(
+        (
+            (sum(bit[t] for t in missing), len(weights), round(100 * sum(weights)))
+            for missing, weights in merged.items()
+        ),
+        key=lambda row: (-row[1], -row[2], row[0]),
+    )
+    unions = _unions([mask for mask, _, _ in sets], budget)
+    mask = _best_union(unions, sets, likes) if unions is not None else _solved(sets, len(names), likes, budget)
+    return frozenset(name for name in names if mask & bit[name])
+
+
+def _unions(masks: Sequence[int], budget: int) -> set[int] | None:
+    """All unions of the masks with at most `budget` bits, or None when there are too many."""
+    found = {0}
+    for mask in masks:
+        found |= {union for seen in found if (union := seen | mask).bit_count() <= budget}
+        if len(found) > MOST_UNIONS:
+            return None
+    return found
+
+
+def _bits(mask: int) -> Iterator[int]:
+    while mask:
+        low = mask & -mask
+        yield low.bit_length() - 1
+        mask ^= low
+
+
+def _best_union(unions: set[int], sets: Sequence[tuple[int, int, int]], likes: Sequence[int]) -> int:
+    def key(union: int) -> tuple[int, int, int, int, int]:
+        opened = liked = 0
+        for mask, count, weight in sets:
+            if mask & ~union == 0:
+                opened, liked = opened + count, liked + weight
+        return opened, -union.bit_count(), liked, sum(likes[i] for i in _bits(union)), -union
+
+    return max(unions, key=key)
+
+
+def _solved(sets: Sequence[tuple[int, int, int]], toppings: int, likes: Sequence[int], budget: int) -> int:
+    """The same by CP-SAT: z_k <= y_t for every missing topping t of combination k, sum y <= budget.
+
+    `linearization_level` 2 is what makes it quick (5.7 s to 0.08 s at 60 toppings and 200 combinations).
+    """
+    # Loaded here: the solver is large, and most bars never need it.
+    from ortools.sat.python import cp_model
+
+    model: Any = cp_model.CpModel()
+    taken = [model.new_bool_var(f"y{t}") for t in range(toppings)]
+    opened = [model.new_bool_var(f"z{k}") for k in range(len(sets))]
+    for z, (mask, _, _) in zip(opened, sets, strict=True):
+        for t in _bits(mask):
+            model.add_implication(z, taken[t])
+    model.add(sum(taken) <= budget)
+    # Each level outweighs all below it: liking of toppings < liking of combinations < one topping < one combination.
+    second = 1 + 100 * budget
+    third = 1 + 100 * budget + second * sum(weight for _, _, weight in sets)
+    fourth = third * (1 + budget)
+    model.maximize(
+        sum((count * fourth + weight * second) * z for z, (_, count, weight) in zip(opened, sets, strict=True))
+        - sum((third - like) * y for y, like in zip(taken, likes, strict=True))
+    )
+    start = _greedy(sets, budget)
+    for t, y in enumerate(taken):
+        model.add_hint(y, start >> t & 1)
+    solver: Any = cp_model.CpSolver()
+    solver.parameters.linearization_level = 2
+    solver.parameters.num_workers = 1
+    solver.parameters.random_seed = 0
+    # A deterministic budget far above what 60 x 200 needs; when it runs out the best set so far is given.
+    solver.parameters.max_deterministic_time = 4.0
+    status = solver.solve(model)
+    if status not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
+        return start
+    return sum(1 << t for t, y in enumerate(taken) if solver.boolean_value(y))
+
+
+def _greedy(sets: Sequence[tuple[int, int, int]], budget: int) -> int:
+    """Whole combinations, the most opened per missing topping first: a start and a fallback."""
+    have = 0
+    while True:
+        best: tuple[float, int] | None = None
+        for mask, _, _ in sets:
+            union = have | mask
+            added = (union ^ have).bit_count()
+            if added == 0 or union.bit_count() > budget:
+                continue
+            gain = sum(count for other, count, _ in sets if other & ~union == 0 and other & ~have)
+            if best is None or (gain / added, -union) > best:
+                best = (gain / added, -union)
+        if best is None:
+            return have
+        have = -best[1]
