@@ -74,7 +74,7 @@ def table_cards(
     potluck: Potluck, plan: Plan, words: Words, lang: str = "en", *, listed: ListedOf = listed_by_planning
 ) -> bytes:
     """PDF of folded cards, two a page (one where the text is long), with what each dish lists and who said so."""
-    return render.paper("cards", cards_data(potluck, plan, Writer(potluck, words, lang), listed), lang)
+    return render.paper("cards", cards_data(potluck, Writer(potluck, words, lang), listed), lang)
 
 
 def bar_menu(

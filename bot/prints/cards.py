@@ -2,24 +2,28 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from typing import Any, Protocol
 
 from bot.prints.qr import qr_svg
 from bot.prints.say import Writer
-from planning.potluck import Potluck, Promise
+from planning.potluck import Bar, Combo, Potluck, Promise
 
 Plan = Mapping[str, Any]
 
 SHOWN_DIETS = ("vegan", "vegetarian", "pescatarian")
-"""The only diets a card names. What is free of something, halal or kosher depends on more than a list."""
+"""The only diets a card names, the strictest first. What is free of something, halal or kosher depends on more
+than a list."""
+
+SHOWN_MARKS = ("meat", "beef", "pork", "poultry", "lard", "gelatin", "rennet", "carmine", "alcohol", "honey")
+"""What else people ask about before they eat."""
 
 SMALL_CARD_LETTERS = 330
 """A card with more text than this gets a whole page instead of half of one."""
 
 
 class Listed(Protocol):
-    """What `planning.diets.listed` returns; `basis` is "cook", "usual recipe" or "unknown"."""
+    """What `planning.diets.listed` returns, which explains each; `basis` is "cook", "usual recipe" or "unknown"."""
 
     @property
     def contains(self) -> frozenset[str]: ...
@@ -27,6 +31,14 @@ class Listed(Protocol):
     def may_contain(self) -> frozenset[str]: ...
     @property
     def basis(self) -> str: ...
+    @property
+    def breaks(self) -> frozenset[str]: ...
+    @property
+    def may_break(self) -> frozenset[str]: ...
+    @property
+    def holds(self) -> frozenset[str]: ...
+    @property
+    def unknown_ingredients(self) -> tuple[str, ...]: ...
 
 
 ListedOf = Callable[[Promise], Listed]
@@ -39,13 +51,13 @@ def listed_by_planning(promise: Promise) -> Listed:
     return found
 
 
-def cards_data(potluck: Potluck, plan: Plan, write: Writer, listed: ListedOf = listed_by_planning) -> dict[str, Any]:
+def cards_data(potluck: Potluck, write: Writer, listed: ListedOf = listed_by_planning) -> dict[str, Any]:
     food = [p for p in potluck.promises if p.category != "supplies"]
     if potluck.bar:
         food += [
             Promise(f"topping:{n}", t.guest, t.name, "topping") for n, t in enumerate(potluck.bar.toppings) if t.guest
         ]
-    cards = [_card(p, plan, write, listed(p)) for p in food]
+    cards = [_card(p, write, listed(p)) for p in food]
     return {
         "page": write.page,
         "title": write("cards-title"),
@@ -59,20 +71,27 @@ def cards_data(potluck: Potluck, plan: Plan, write: Writer, listed: ListedOf = l
 
 
 def _letters(card: Mapping[str, Any]) -> int:
-    return 2 * len(card["dish"]) + sum(len(str(card[k])) for k in ("by", "contains", "may", "diets", "ask"))
+    return 2 * len(card["dish"]) + sum(
+        len(str(card[k])) for k in ("by", "contains", "may", "also", "unknown", "diets", "ask")
+    )
 
 
-def _card(promise: Promise, plan: Plan, write: Writer, listed: Listed) -> dict[str, Any]:
+def _card(promise: Promise, write: Writer, listed: Listed) -> dict[str, Any]:
     contains, may = allergen_lines(listed, write)
+    marks = [write("mark", mark=m) for m in SHOWN_MARKS if m in listed.holds and m not in listed.contains]
+    unknown = listed.unknown_ingredients
+    sure = listed.basis == "cook" and not unknown
     return {
         "dish": write.called(promise),
         "by": write("card-by", name=write.cooks(promise)),
         "serve": write("card-serve", serve=promise.serve) if promise.serve else "",
         "contains": contains,
         "may": may,
-        "diets": _diets(promise, plan, write, listed.basis),
-        "ask": "" if listed.basis == "cook" else write("card-ask", name=write.cooks(promise)),
-        "sure": listed.basis == "cook",
+        "also": write("card-also", marks=write.listed(marks)) if marks else "",
+        "unknown": write("card-not-known", items=write.listed(unknown)) if unknown else "",
+        "diets": _diets(write, listed),
+        "ask": "" if sure else write("card-ask", name=write.cooks(promise)),
+        "sure": sure,
     }
 
 
@@ -89,16 +108,12 @@ def allergen_lines(listed: Listed, write: Writer) -> tuple[str, str]:
     return first, write("card-may", allergens=may) if may else ""
 
 
-def _diets(promise: Promise, plan: Plan, write: Writer, basis: str) -> str:
-    fits = {
-        str(r["need"])
-        for r in plan.get("diets") or ()
-        if promise.id in (r.get("safe_promises") or ()) and r["need"] in SHOWN_DIETS
-    }
-    if not fits:
+def _diets(write: Writer, listed: Listed) -> str:
+    """The strictest diet the whole list fits; nothing while any part of it is unknown."""
+    fit = next((d for d in SHOWN_DIETS if d not in listed.breaks | listed.may_break), None)
+    if fit is None or listed.basis == "unknown" or listed.unknown_ingredients:
         return ""
-    words = write.listed(write("need", need=n) for n in SHOWN_DIETS if n in fits)
-    return write("card-diets" if basis == "cook" else "card-diets-usually", diets=words)
+    return write("card-diets" if listed.basis == "cook" else "card-diets-usually", diets=write("need", need=fit))
 
 
 def bar_menu_data(
@@ -107,7 +122,7 @@ def bar_menu_data(
     bar = potluck.bar
     planned = plan.get("bar") or {}
     amounts = {a["topping"]: a for a in planned.get("amounts") or ()}
-    own = {c.name: c.toppings for c in (bar.combos or ())} if bar else {}
+    own = {c.name: c.toppings for c in _combos(bar)} if bar else {}
     combos = [
         {
             "name": c["name"],
@@ -148,6 +163,12 @@ def bar_menu_data(
         "qr": qr_svg(link),
         "qr_text": write("qr") if link else "",
     }
+
+
+def _combos(bar: Bar) -> Iterable[Combo]:
+    from planning.bar import combos_for
+
+    return bar.combos if bar.combos is not None else combos_for(bar.base)
 
 
 def name_tags_data(potluck: Potluck, write: Writer) -> dict[str, Any]:

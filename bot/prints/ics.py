@@ -62,7 +62,7 @@ def calendar_bytes(
             event.add_component(_alarm(reminder, potluck, write))
     calendar.add_component(_timezone(potluck, ends))
     calendar.add_component(event)
-    return calendar.to_ical()
+    return bytes(calendar.to_ical())
 
 
 def _for_whom(potluck: Potluck, reminders: Iterable[Reminder], guest: Guest | None) -> list[Reminder]:

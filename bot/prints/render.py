@@ -99,7 +99,7 @@ def picture(template: str, shapes: Callable[[int], Mapping[str, Any]], lang: str
 def _png(template: str, data: Mapping[str, Any], lang: str, ppi: float) -> bytes:
     with _compiler() as compiler:
         png = compiler.compile(input=_source(template), format="png", ppi=ppi, sys_inputs=_inputs(data, lang))
-    return png[0] if isinstance(png, list) else png
+    return _one(png)
 
 
 def size(png: bytes) -> tuple[int, int]:
@@ -112,10 +112,18 @@ def vector(template: str, data: Mapping[str, Any], lang: str) -> bytes:
     """SVG of a one-page template, for the room's page."""
     with _compiler() as compiler:
         svg = compiler.compile(input=_source(template), format="svg", sys_inputs=_inputs(data, lang))
-    return svg[0] if isinstance(svg, list) else svg
+    return _one(svg)
 
 
 def paper(template: str, data: Mapping[str, Any], lang: str) -> bytes:
     """PDF. The stamp in it is fixed, so that the same potluck gives the same bytes."""
     with _compiler() as compiler:
-        return compiler.compile(input=_source(template), format="pdf", sys_inputs=_inputs(data, lang), timestamp=0)
+        pdf = compiler.compile(input=_source(template), format="pdf", sys_inputs=_inputs(data, lang), timestamp=0)
+    return _one(pdf)
+
+
+def _one(made: bytes | list[bytes] | None) -> bytes:
+    """The only file: pictures are one page long and papers one document."""
+    if made is None or (isinstance(made, list) and len(made) != 1):
+        raise ValueError("a template of one page made several")
+    return made[0] if isinstance(made, list) else made

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Mapping
 from datetime import datetime
 from decimal import Decimal, InvalidOperation
@@ -11,6 +12,12 @@ from unicodedata import bidirectional
 from babel import Locale, UnknownLocaleError, dates, lists, numbers
 
 from planning.potluck import Potluck, Promise
+
+SELECTORS = frozenset({"category", "need", "kind", "serve", "section", "mark"})
+"""Facts the texts choose their words by."""
+OPEN, CLOSE = "\ue000", "\ue001"
+STAND_IN = re.compile(f"{OPEN}(\\d+){CLOSE}")
+"""Private-use characters of Unicode: no font and no language gives them a meaning."""
 
 
 class Words(Protocol):
@@ -29,7 +36,21 @@ class Writer:
         self.locale = _locale(lang, potluck.units)
 
     def __call__(self, key: str, **facts: Any) -> str:
-        return self.words(f"prints-{key}", **facts)
+        """A text of `prints.ftl`.
+
+        What people typed is put in after the words are said: whoever says them may shorten a fact that is long
+        in a chat, and nothing may be cut on a list of what not to eat.
+        """
+        kept: list[str] = []
+
+        def stand_in(name: str, value: Any) -> Any:
+            if name in SELECTORS or not isinstance(value, str) or not value:
+                return value
+            kept.append(value)
+            return f"{OPEN}{len(kept) - 1}{CLOSE}"
+
+        text = self.words(f"prints-{key}", **{name: stand_in(name, value) for name, value in facts.items()})
+        return STAND_IN.sub(lambda found: kept[int(found[1])], text)
 
     def number(self, value: float) -> str:
         """At most one decimal; huge or non-finite values stay short."""

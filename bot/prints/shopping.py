@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+import csv
 from collections.abc import Mapping
+from functools import cache
+from pathlib import Path
 from typing import Any
 
 from bot.prints.qr import qr_svg
 from bot.prints.say import Writer
-from planning.potluck import Potluck
+from planning.potluck import CATEGORIES, Potluck
 
 SECTIONS = ("produce", "meat", "dairy", "bakery", "dry", "frozen", "drinks", "paper", "other")
 """In the order people usually walk through a shop (common practice, no source)."""
@@ -52,13 +55,28 @@ def shopping_data(potluck: Potluck, plan: Mapping[str, Any], write: Writer, link
 
 
 def _section(row: Mapping[str, Any], plan: Mapping[str, Any]) -> str:
-    """A row without a section goes to the one its category is usually found in."""
+    """By the longest known word in the item's name (the last of equally long ones), else by its category."""
+    if found := section_of(str(row["item"])):
+        return found
     item = str(row["item"])
     category = row.get("category") or next(
         (p.get("category") for p in plan.get("portions") or () if p.get("item") == item), None
     )
     usual = {"drink": "drinks", "supplies": "paper", "bread": "bakery", "salad": "produce"}
     return usual.get(str(category), "other")
+
+
+def section_of(item: str) -> str | None:
+    """ "orange juice" is found among the drinks, "oranges" among the fruit; None for an unknown item."""
+    words = item.casefold().split()
+    runs = ((length, end) for length in range(min(3, len(words)), 0, -1) for end in range(len(words), length - 1, -1))
+    return next((s for n, end in runs if (s := _sections().get(" ".join(words[end - n : end])))), None)
+
+
+@cache
+def _sections() -> dict[str, str]:
+    with (Path(__file__).parent / "shop_sections.csv").open(encoding="utf-8", newline="") as file:
+        return {row["words"]: row["section"] for row in csv.DictReader(file)}
 
 
 def _for(value: Any, write: Writer) -> str:
@@ -68,4 +86,7 @@ def _for(value: Any, write: Writer) -> str:
         value = [value]
     if isinstance(value, Mapping):
         return write.sentence(value)
-    return write.listed(write.dish(v) if write.potluck.promise(v) else str(v) for v in value)
+    return write.listed(
+        write("category", category=v) if v in CATEGORIES else write.dish(v) if write.potluck.promise(v) else str(v)
+        for v in value
+    )

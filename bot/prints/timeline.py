@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping, Sequence
 from datetime import datetime, timedelta
 from typing import Any
@@ -43,7 +44,8 @@ def timeline_data(
         **_state(plan, write),
         "dials_title": write("oven-changes"),
         "dials": [{"time": write.moment(e.at), "text": e.text} for e in day.events if e.kind in ("dial", "off")],
-        "ticks": [{"x": at(t), "label": write.time(t)} for t in _ticks(start, end)],
+        "ticks": [{"x": at(t), "label": write.time(t)} for t in _ticks(start, end, width)],
+        "heating": write("key-heating"),
         "rows": [_row(a, day, at, start, badge, write) for a in _appliances(day)],
         "arrivals_title": write("arrivals") if arrivals else "",
         "arrivals": _points(
@@ -144,8 +146,9 @@ def _window(day: KitchenDay, potluck: Potluck, plan: Plan, write: Writer) -> tup
     return floor, max(end, floor + timedelta(hours=2))
 
 
-def _ticks(start: datetime, end: datetime) -> list[datetime]:
-    hours = max(1, -int(-(end - start).total_seconds() // (5 * 3600)))
+def _ticks(start: datetime, end: datetime, width: int) -> list[datetime]:
+    """Full hours, or every second, third ... one, so that their labels keep clear of each other."""
+    hours = max(1, math.ceil((end - start) / timedelta(hours=1) / (width // 70)))
     at = start.replace(minute=0)
     at = at if at >= start else at + timedelta(hours=1)
     out = []

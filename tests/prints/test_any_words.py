@@ -7,6 +7,8 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from bot import prints
+from bot.prints.say import Writer
+from bot.prints.table import table_data
 from tests.prints.builders import START, with_bar, with_kitchen, with_needs, words_from_texts
 from tests.prints.builders import a_potluck as a_potluck_of
 from tests.prints.papers import image_of
@@ -96,3 +98,16 @@ def test_any_timeline_at_all_is_drawn(rows: list, now: int) -> None:
     png = prints.timeline_picture(potluck, plan, WORDS, now=START + timedelta(minutes=now))
 
     assert image_of(png).size[0] > 1000
+
+
+def test_nothing_is_shortened_by_a_voice_that_shortens_for_the_chat() -> None:
+    def curt(key: str, /, **facts: object) -> str:
+        return WORDS(key, **{name: v[:20] if isinstance(v, str) else v for name, v in facts.items()})
+
+    potluck, plan = with_kitchen(with_bar(with_needs(a_potluck_of(12))))
+    potluck = replace(potluck, promises=tuple(replace(p, dish=f"{p.id} " + "x" * 80) for p in potluck.promises))
+    plan["diets"] = [{**row, "safe_promises": [], "ask_first": []} for row in plan["diets"]]
+
+    (entry, _) = table_data(potluck, plan, Writer(potluck, curt))["diets"]
+
+    assert all(p.dish in entry["unfit"] for p in potluck.promises)

@@ -7,6 +7,7 @@ import pytest
 
 from bot import prints
 from bot.prints.qr import qr_svg
+from bot.prints.shopping import section_of
 from planning.potluck import Promise
 from tests.prints.builders import START, a_plan, a_potluck, with_bar, with_kitchen, with_needs, words_from_texts
 from tests.prints.papers import fonts_of, has_ink_at_edges, letters_of, pages_of, size_of, text_of
@@ -22,6 +23,10 @@ class Listing:
     contains: frozenset[str] = frozenset()
     may_contain: frozenset[str] = frozenset()
     basis: str = "cook"
+    breaks: frozenset[str] = frozenset()
+    may_break: frozenset[str] = frozenset()
+    holds: frozenset[str] = frozenset()
+    unknown_ingredients: tuple[str, ...] = ()
 
 
 def listing(promise: Promise) -> Listing:
@@ -101,15 +106,58 @@ def test_a_card_about_which_nothing_is_known_says_so_and_names_whom_to_ask(tmp_p
 
 def test_no_card_says_a_dish_is_safe_or_free_of_anything(tmp_path: Path) -> None:
     potluck = with_needs(a_potluck(9))
-    plan = a_plan(potluck)
-    plan["diets"] = [{"guest": "g1", "need": n, "safe_promises": ["p0"]} for n in ("gluten-free", "peanut", "vegan")]
 
-    text = text_of(prints.table_cards(potluck, plan, WORDS, listed=lambda _: Listing()), tmp_path).lower()
+    text = text_of(prints.table_cards(potluck, {}, WORDS, listed=lambda _: Listing()), tmp_path).lower()
 
     assert "safe" not in text
     assert "gluten" not in text
     assert "vegan" in text
     assert text.count("free of") == text.count("promised to be free of anything")
+
+
+def _card_text(what: Listing, folder: Path) -> str:
+    potluck = a_potluck(1)
+    return text_of(prints.table_cards(potluck, {}, WORDS, listed=lambda _: what), folder)
+
+
+def test_a_diet_that_may_be_broken_is_not_on_the_card(tmp_path: Path) -> None:
+    text = _card_text(Listing(breaks=frozenset({"vegan"}), may_break=frozenset({"vegetarian"})), tmp_path)
+
+    assert "pescatarian" in text
+    assert "vegan" not in text
+    assert "it is vegetarian" not in text
+
+
+def test_an_ingredient_nobody_knows_is_named_and_ends_every_claim(tmp_path: Path) -> None:
+    text = _card_text(Listing(unknown_ingredients=("glimmer root",)), tmp_path)
+
+    assert "glimmer root" in text
+    assert "vegan" not in text
+    assert "Ask Inés Łukasiewicz" in text
+
+
+def test_meat_and_alcohol_stand_on_the_card(tmp_path: Path) -> None:
+    text = _card_text(Listing(holds=frozenset({"pork", "alcohol", "milk"}), contains=frozenset({"milk"})), tmp_path)
+
+    assert "Made with: pork, alcohol" in text
+
+
+@pytest.mark.parametrize(
+    ("item", "section"),
+    [
+        ("orange juice", "drinks"),
+        ("oranges", "produce"),
+        ("peanut butter", "dry"),
+        ("butter", "dairy"),
+        ("vanilla ice cream", "frozen"),
+        ("ice", "frozen"),
+        ("hamburger buns", "bakery"),
+        ("paper plates", "paper"),
+        ("glimmer root", None),
+    ],
+)
+def test_items_are_found_where_a_shop_keeps_them(item: str, section: str | None) -> None:
+    assert section_of(item) == section
 
 
 def test_a_dish_name_of_200_letters_and_thirty_allergens_are_all_on_the_card(tmp_path: Path) -> None:

@@ -115,6 +115,7 @@ prints-food-safety = Food safety
 prints-at-home = At home, before coming
 prints-serve = serve
 prints-now = now { $time }
+prints-key-heating = heating up or cooling down
 prints-fix = Way out:
 prints-source = Rule: { $source }
 prints-late = { $dish } is ready { $minutes } min after serving time.
@@ -196,6 +197,14 @@ prints-card-nothing-listed = The cook listed the ingredients; none of the main a
 prints-card-nothing-usual = The cook has not listed what is in it. The usual recipe names none of the main allergens.
 prints-card-unknown = Nobody has listed what is in this dish.
 prints-card-may = May also contain: { $allergens }
+prints-card-also = Made with: { $marks }
+prints-card-not-known = Also listed, but unknown to us: { $items }
+prints-mark = { $mark ->
+    [gelatin] gelatine
+    [carmine] carmine (red colouring from insects)
+    [rennet] animal rennet
+   *[other] { $mark }
+}
 prints-card-diets = By that list it is { $diets }
 prints-card-diets-usually = Usually { $diets }
 prints-card-ask = Allergic to something? Ask { $name } before you eat.
