@@ -79,6 +79,12 @@ class Voice:
 
     def _say(self, key: str, facts: Mapping[str, Any], *, escape: bool) -> str:
         ready = {name.replace("_", "-"): self._fact(value, escape) for name, value in facts.items()}
+        # Fluent can't select on an empty text, so each fact tells whether there is anything in it.
+        ready |= {
+            f"has-{n}": "yes" if facts[n.replace("-", "_")] else "no"
+            for n in list(ready)
+            if n.replace("-", "_") in facts
+        } | ready
         # Both spellings of a name are offered: Fluent ids use "-", Python's use "_".
         ready |= {name.replace("-", "_"): value for name, value in ready.items()}
         texts = catalogue(self.language)
@@ -128,7 +134,7 @@ class Voice:
         return format_skeleton("yMMMEd", instant.astimezone(self.zone), self.zone, locale=self.locale)
 
     def time(self, instant: datetime) -> str:
-        """"5:00 PM" or "17:00", without the no-break spaces that nobody can type."""
+        """ "5:00 PM" or "17:00", without the no-break spaces that nobody can type."""
         skeleton = "jm" if self.units == "us" else "Hm"
         skeleton = "hm" if skeleton == "jm" else skeleton
         return _plain_spaces(format_skeleton(skeleton, instant.astimezone(self.zone), self.zone, locale=self.locale))

@@ -7,9 +7,9 @@ refused-command = I don’t know /{ $command }; /help lists what I can do.
 refused-in-group-only = /{ $command } works in the group; write it there.
 refused-in-private-only = /{ $command } works in our private chat; open it from a button on the board.
 refused-anonymous = You are writing as the group itself, so I can’t tell who you are; switch off “remain anonymous” and say it again.
-refused-not-host = { $host ->
-    [""] Only a host or a group administrator may change that; ask one of them.
-   *[other] Only { $host } (the host), a co-host or a group administrator may change that; ask one of them.
+refused-not-host = { $has-host ->
+    [no] Only a host or a group administrator may change that; ask one of them.
+   *[yes] Only { $host } (the host), a co-host or a group administrator may change that; ask one of them.
 }
 refused-not-yours = Only { $name } or a host may change that; ask them to say it.
 refused-not-your-dish = “{ $dish }” belongs to { $name }; only they or a host may change it.
@@ -29,15 +29,15 @@ refused-kitchen-words = I could not read “{ $words }”; write it like “1 ov
 refused-heat-words = Write it like “/heat lasagna: 40 minutes at 375, covered, then rest 10 minutes”.
 refused-frozen-words = Write it like “/frozen turkey 14 lb”.
 refused-arrive = Give a time of that day before it is over, like “/arrive 4pm”.
-refused-unknown-person = I don’t know { $name ->
-    [""] that person
-   *[other] “{ $name }”
+refused-unknown-person = I don’t know { $has-name ->
+    [no] that person
+   *[yes] “{ $name }”
 } here; use the name as it stands on the board, or add them with /add.
 refused-known-person = “{ $name }” is already on the list; choose a name that tells them apart.
 refused-already-host = { $name } is a host already.
-refused-no-account = { $name ->
-    [""] That person
-   *[other] { $name }
+refused-no-account = { $has-name ->
+    [no] That person
+   *[yes] { $name }
 } has not written here yet, so I can’t make them a host; ask them to press a button on the board first.
 refused-has-account = { $name } answers for themselves; ask them to press “Can’t”.
 refused-name-somebody = Name somebody, or reply to one of their messages.

@@ -44,12 +44,12 @@ answer-who-comes = { $n ->
 }
 answer-brings = { $name }: { $dish }
 answer-who-brings = { $lines }
-answer-nobody-brings = Nobody brings { $what ->
-    [""] anything
-   *[other] { $what }
+answer-nobody-brings = Nobody brings { $has-what ->
+    [no] anything
+   *[yes] { $what }
 } yet.
-answer-ask-host = That is for { $host ->
-    [""] the host
-   *[other] { $host }
+answer-ask-host = That is for { $has-host ->
+    [no] the host
+   *[yes] { $host }
 } to say; I passed it on.
 told-question = { $name } asks: “{ $words }”
