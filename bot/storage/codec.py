@@ -19,7 +19,7 @@ Decoder = Callable[[Any], Any]
 
 
 @cache
-def _field_names(cls: type) -> tuple[str, ...]:
+def _field_names(cls: Any) -> tuple[str, ...]:
     return tuple(f.name for f in fields(cls))
 
 

@@ -7,7 +7,7 @@ Tables are always written in the same order and rows sorted, so that replicas ca
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from typing import Any
 
@@ -16,15 +16,14 @@ from sqlalchemy.engine import Connection
 
 from bot.storage import potlucks
 from bot.storage import schema as t
-from bot.storage.codec import encode
 from bot.storage.columns import to_micros
 from bot.storage.diffs import diff
 from bot.storage.errors import AlreadyTaken, Stale
-from bot.storage.mapping import chat_row, dialog_row, person_row, place_row, post_row
 from bot.storage.privacy import forget_person
+from bot.storage.records import action_row, chat_row, dialog_row, message_row, person_row, place_row, post_row
 from bot.storage.reminders import ReminderSets, finish_reminder, replace_reminders
-from bot.storage.sql import add, add_one, put
-from bot.storage.values import Batch, CommitResult, NewAction, SentMessage
+from bot.storage.sql import add, add_counted, put
+from bot.storage.values import Batch, CommitResult, Dialog, EntityChange, NewAction
 
 _taken = select(t.update_taken.c.update_id).where(t.update_taken.c.update_id.in_(bindparam("ids", expanding=True)))
 _mark = type_coerce(t.place.c.board_dirty_since, BigInteger)
@@ -54,6 +53,10 @@ _clear = delete(t.dialog).where(
 )
 
 
+BOARD = ("board_message_id", "board_pinned", "board_dirty_since")
+"""Columns of a place that are the courier's."""
+
+
 def write_batches(
     conn: Connection, batches: Sequence[Batch], careful: bool, sets: ReminderSets
 ) -> list[CommitResult | AlreadyTaken | Stale]:
@@ -62,7 +65,8 @@ def write_batches(
     outcomes: list[Any] = [None] * len(batches)
     revisions = potlucks.lock(conn, _potlucks_touched(batches))
     taken = _taken_before(conn, batches) if careful else set()
-    winners: list[tuple[int, Batch, dict[str, int]]] = []
+    winners: list[int] = []
+    moved: list[dict[str, int]] = []
     for n, batch in enumerate(batches):
         if batch.update_id is not None and batch.update_id in taken:
             outcomes[n] = AlreadyTaken(batch.update_id)
@@ -73,15 +77,19 @@ def write_batches(
             continue
         if batch.update_id is not None:
             taken.add(batch.update_id)
-        moved = {b.potluck.id for b, _ in batch.changed}
-        moved |= {p for p, _ in batch.reminders if p in revisions}
-        new = {p: revisions[p] + 1 for p in moved}
+        new = {p: revisions[p] + 1 for p in _bumped(batch) if p in revisions}
+        new |= {p.id: 1 for p, _ in batch.new_potlucks}
         revisions.update(new)
-        revisions.update({p.id: 1 for p, _ in batch.new_potlucks})
-        winners.append((n, batch, new))
-    for n, result in zip([w[0] for w in winners], _write(conn, winners, sets), strict=True):
+        winners.append(n)
+        moved.append(new)
+    written = _write(conn, [batches[n] for n in winners], moved, sets)
+    for n, result in zip(winners, written, strict=True):
         outcomes[n] = result
     return outcomes
+
+
+def _bumped(batch: Batch) -> set[str]:
+    return {before.potluck.id for before, _ in batch.changed} | {p for p, _ in batch.reminders}
 
 
 def _stale(batch: Batch, revisions: Mapping[str, int]) -> str | None:
@@ -108,60 +116,90 @@ def _taken_before(conn: Connection, batches: Sequence[Batch]) -> set[int]:
 
 
 def _write(
-    conn: Connection, winners: Sequence[tuple[int, Batch, dict[str, int]]], sets: ReminderSets
+    conn: Connection, batches: Sequence[Batch], revisions: Sequence[dict[str, int]], sets: ReminderSets
 ) -> list[CommitResult]:
-    batches = [w[1] for w in winners]
-    add(
-        conn,
-        t.update_taken,
-        [{"update_id": b.update_id, "at": b.now} for b in batches if b.update_id is not None],
-    )
-    bumped: dict[str, int] = {}
-    for _, _, new in winners:
-        bumped.update(new)
-    potlucks.bump(conn, bumped)
+    """Write what all batches hold, table by table; `revisions` are each one's new ones."""
+    add(conn, t.update_taken, [{"update_id": b.update_id, "at": b.now} for b in batches if b.update_id is not None])
+    new = [p for b in batches for p, _ in b.new_potlucks]
+    fresh = {p.id for p in new}
+    potlucks.bump(conn, {p: n for moved in revisions for p, n in moved.items() if p not in fresh})
     chats = {c.id: c for b in batches for c in b.chats}
     put(conn, t.chat, [chat_row(chats[i]) for i in sorted(chats)])
     people = {p.id: p for b in batches for p in b.people}
     put(conn, t.person, [person_row(people[i]) for i in sorted(people)])
-    results = []
-    for _, batch, new in winners:
-        results.append(_write_one(conn, batch, new, sets))
+    potlucks.insert(conn, new)
+    _write_places(conn, batches)
+    potlucks.write_changes(conn, [(before.potluck, after) for b in batches for before, after in b.changed])
+    actions = _write_actions(conn, batches)
+    _write_dialogs(conn, batches)
+    for batch, moved in zip(batches, revisions, strict=True):
+        for potluck_id, reminders in batch.reminders:
+            replace_reminders(conn, potluck_id, reminders, sets, moved.get(potluck_id))
+        for finished in batch.finished_reminders:
+            if not finish_reminder(conn, finished):
+                raise Stale(finished.key)
+    posts = iter(add_counted(conn, t.post, [post_row(p) for b in batches for p in b.posts]))
+    messages = {(m.chat_id, m.message_id): m for b in batches for m in b.messages}
+    put(conn, t.sent_message, [message_row(messages[key]) for key in sorted(messages)])
     _write_boards(conn, batches)
+    results = []
+    for batch, moved in zip(batches, revisions, strict=True):
+        for person_id in batch.forget_people:
+            moved |= forget_person(conn, person_id)
+        results.append(
+            CommitResult(
+                posts=tuple(replace(p, id=next(posts)) for p in batch.posts),
+                revisions=moved,
+                actions=tuple(next(actions) for _ in batch.actions),
+            )
+        )
     return results
 
 
-def _write_one(conn: Connection, batch: Batch, revisions: dict[str, int], sets: ReminderSets) -> CommitResult:
-    new = [p for p, _ in batch.new_potlucks]
-    potlucks.insert(conn, new)
-    put(conn, t.place, [place_row(p) for _, p in batch.new_potlucks])
-    revisions = {**revisions, **{p.id: 1 for p in new}}
-    potlucks.write_changes(conn, [(before.potluck, after) for before, after in batch.changed])
-    put(
-        conn,
-        t.place,
-        [place_row(p) for p in batch.places],
-        keep=("board_message_id", "board_pinned", "board_dirty_since"),
+def _write_places(conn: Connection, batches: Sequence[Batch]) -> None:
+    new = [p for b in batches for _, p in b.new_potlucks]
+    moved = [p for b in batches for p in b.places]
+    put(conn, t.place, [place_row(p) for p in new])
+    put(conn, t.place, [place_row(p) for p in moved], keep=BOARD)
+    current = [
+        {"p_chat": p.chat_id, "p_thread": p.thread_id, "p_id": p.potluck_id} for p in [*new, *moved] if p.current
+    ]
+    if current:
+        conn.execute(_not_current, current)
+
+
+def _write_actions(conn: Connection, batches: Sequence[Batch]) -> Iterator[int]:
+    """The ids of the actions written, in order."""
+    undone = sorted({i for b in batches for i in b.undone})
+    if undone:
+        conn.execute(_undone, [{"p_id": i} for i in undone])
+    rows = [action_row(a, _changes(b, a)) for b in batches for a in b.actions]
+    return iter(add_counted(conn, t.action, rows))
+
+
+def _changes(batch: Batch, action: NewAction) -> tuple[EntityChange, ...]:
+    if action.changes is not None:
+        return action.changes
+    return tuple(
+        c for before, after in batch.changed if after.id == action.potluck_id for c in diff(before.potluck, after)
     )
-    for place in [*(p for _, p in batch.new_potlucks), *batch.places]:
-        if place.current:
-            conn.execute(_not_current, {"p_chat": place.chat_id, "p_thread": place.thread_id, "p_id": place.potluck_id})
-    actions = tuple(add_one(conn, t.action, _action_row(batch, a)) for a in batch.actions)
-    if batch.undone:
-        conn.execute(_undone, [{"p_id": i} for i in batch.undone])
-    put(conn, t.dialog, [dialog_row(d) for d in batch.dialogs])
-    if batch.dialogs_cleared:
-        conn.execute(_clear, [{"p_chat": c, "p_person": p} for c, p in batch.dialogs_cleared])
-    for potluck_id, reminders in batch.reminders:
-        replace_reminders(conn, potluck_id, reminders, sets, revisions.get(potluck_id))
-    for f in batch.finished_reminders:
-        if not finish_reminder(conn, f):
-            raise Stale(f.key)
-    posts = tuple(replace(p, id=add_one(conn, t.post, post_row(p))) for p in batch.posts)
-    put(conn, t.sent_message, [message_row(m) for m in batch.messages])
-    for person_id in batch.forget_people:
-        revisions |= forget_person(conn, person_id)
-    return CommitResult(posts, revisions, actions)
+
+
+def _key(item: tuple[tuple[int, int], object]) -> tuple[int, int]:
+    return item[0]
+
+
+def _write_dialogs(conn: Connection, batches: Sequence[Batch]) -> None:
+    last: dict[tuple[int, int], Dialog | None] = {}
+    for batch in batches:
+        last.update(dict.fromkeys(batch.dialogs_cleared))
+        last.update({(d.chat_id, d.person_id): d for d in batch.dialogs})
+    put(conn, t.dialog, [dialog_row(d) for _, d in sorted(last.items(), key=_key) if d is not None])
+    cleared = [
+        {"p_chat": chat, "p_person": person} for (chat, person), d in sorted(last.items(), key=_key) if d is None
+    ]
+    if cleared:
+        conn.execute(_clear, cleared)
 
 
 def _write_boards(conn: Connection, batches: Sequence[Batch]) -> None:
@@ -171,31 +209,3 @@ def _write_boards(conn: Connection, batches: Sequence[Batch]) -> None:
     dirty = {p: at for b in batches for p, at in b.dirty_boards}
     if dirty:
         conn.execute(_dirty, [{"p_id": p, "p_now": to_micros(dirty[p])} for p in sorted(dirty)])
-
-
-def message_row(m: SentMessage) -> dict[str, Any]:
-    return {
-        "chat_id": m.chat_id,
-        "message_id": m.message_id,
-        "kind": m.kind,
-        "potluck_id": m.potluck_id,
-        "reminder_key": m.reminder_key,
-        "at": m.at,
-    }
-
-
-def _action_row(batch: Batch, new: NewAction) -> dict[str, Any]:
-    changes = new.changes
-    if changes is None:
-        changes = tuple(
-            c for before, after in batch.changed if after.id == new.potluck_id for c in diff(before.potluck, after)
-        )
-    return {
-        "potluck_id": new.potluck_id,
-        "actor": new.actor,
-        "at": new.at,
-        "key": new.key,
-        "facts": encode(new.facts),
-        "changes": [[c.kind, c.key, c.before, c.after, c.before_at, c.after_at] for c in changes],
-        "undone": False,
-    }

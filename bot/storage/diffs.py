@@ -18,8 +18,6 @@ from bot.storage.errors import Conflict
 from bot.storage.values import EntityChange
 from planning.potluck import Bar, Declined, Guest, PastAnswer, Payment, Potluck, Promise, Topping
 
-_Keyed = tuple[str, type, Callable[[Any], str]]
-
 
 def _whole(value: Any) -> str:
     return dump(encode(value))
@@ -61,8 +59,12 @@ def _keys(elements: Sequence[Any], key: Callable[[Any], str]) -> list[str]:
     for e in elements:
         k = key(e)
         n = seen[k] = seen.get(k, 0) + 1
-        keys.append(k if n == 1 else f"{k}\x1f{n}")
+        keys.append(_nth(k, n))
     return keys
+
+
+def _nth(key: str, n: int) -> str:
+    return key if n == 1 else f"{key}\x1f{n}"
 
 
 def _bar_json(bar: Bar | None) -> Any:
@@ -89,14 +91,18 @@ def diff(before: Potluck, after: Potluck) -> tuple[EntityChange, ...]:
             old, new = encode(before.prices.get(key)), encode(after.prices.get(key))
             if old != new:
                 changes.append(EntityChange(_PRICE, key, old, new))
-    for kind, name, _, key in _LISTS:
-        changes.extend(_list_diff(kind, _elements(before, name), _elements(after, name), key))
+    for kind, name, _, key_of in _LISTS:
+        changes.extend(_list_diff(kind, _elements(before, name), _elements(after, name), key_of))
     return tuple(changes)
 
 
 def _list_diff(kind: str, before: Sequence[Any], after: Sequence[Any], key: Callable[[Any], str]) -> list[EntityChange]:
     if before is after or before == after:
         return []
+    if len(before) == len(after):
+        differing = [i for i, (old, new) in enumerate(zip(before, after, strict=True)) if old is not new and old != new]
+        if all(key(before[i]) == key(after[i]) for i in differing):  # nothing came, went or moved
+            return [_changed_at(kind, before, after, i, key) for i in differing]
     old_keys, new_keys = _keys(before, key), _keys(after, key)
     old_at = {k: i for i, k in enumerate(old_keys)}
     new_at = {k: i for i, k in enumerate(new_keys)}
@@ -105,13 +111,21 @@ def _list_diff(kind: str, before: Sequence[Any], after: Sequence[Any], key: Call
         i, j = old_at.get(k), new_at.get(k)
         old = None if i is None else before[i]
         new = None if j is None else after[j]
-        if old != new:
+        if old is not new and old != new:
             changes.append(EntityChange(kind, k, encode(old), encode(new), i, j))
     stayed = [k for k in old_keys if k in new_at]
     moved = [k for k in new_keys if k in old_at]
     if stayed != moved:
         changes.append(EntityChange(_ORDER, kind, stayed, moved))
     return changes
+
+
+def _changed_at(
+    kind: str, before: Sequence[Any], after: Sequence[Any], at: int, key: Callable[[Any], str]
+) -> EntityChange:
+    name = key(before[at])
+    again = sum(1 for e in before[:at] if key(e) == name)
+    return EntityChange(kind, _nth(name, again + 1), encode(before[at]), encode(after[at]), at, at)
 
 
 def apply_diff(potluck: Potluck, changes: Sequence[EntityChange], *, reverse: bool = True) -> Potluck:

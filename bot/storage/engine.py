@@ -149,6 +149,7 @@ class SqliteRunner:
             try:
                 if self._writer is None:
                     self._writer = self._open()
+                    _raw(self._writer).execute("PRAGMA busy_timeout=0")
                 conn, raw = self._writer, _raw(self._writer)
                 await self._begin(raw)
                 try:
@@ -169,13 +170,13 @@ class SqliteRunner:
     async def _begin(self, raw: sqlite3.Connection) -> None:
         """Take the write lock: at once if it is free, else wait for it away from the event loop."""
         try:
-            raw.execute("PRAGMA busy_timeout=0")
             raw.execute("BEGIN IMMEDIATE")
         except sqlite3.OperationalError as error:
             if (error.sqlite_errorcode & 0xFF) != sqlite3.SQLITE_BUSY:
                 raise
             raw.execute(f"PRAGMA busy_timeout={self._busy_ms}")
             await self._in_thread(raw.execute, "BEGIN IMMEDIATE")
+            raw.execute("PRAGMA busy_timeout=0")
 
     async def _in_thread(self, work: Callable[..., T], *args: object) -> T:
         done = asyncio.get_running_loop().run_in_executor(self._thread, work, *args)

@@ -15,7 +15,6 @@ from sqlalchemy import Table
 
 from bot.storage import schema
 from bot.storage.codec import decode, defaults, encode, field_decoders
-from bot.storage.values import ChatRecord, Dialog, PersonRecord, Post, PotluckPlace, ReminderRow
 from planning.potluck import (
     Answer,
     Bar,
@@ -32,7 +31,6 @@ from planning.potluck import (
     Potluck,
     Price,
     Promise,
-    Say,
     Stage,
     Topping,
 )
@@ -340,149 +338,4 @@ def potluck_from(r: Any, parts: Mapping[str, Sequence[Any]]) -> Potluck:
         declined=tuple(parts["declined"]),
         last_number=r.last_number,
         **_potluck_more.back(more),
-    )
-
-
-def chat_row(c: ChatRecord) -> Row:
-    return {
-        "id": c.id,
-        "kind": c.kind,
-        "title": c.title,
-        "timezone": c.timezone,
-        "units": c.units,
-        "language": c.language,
-        "quiet_from": c.quiet_from,
-        "quiet_to": c.quiet_to,
-        "reminder_kinds_off": list(c.reminder_kinds_off),
-        "bot_is_admin": c.bot_is_admin,
-        "bot_present": c.bot_present,
-        "settings": encode(c.settings),
-    }
-
-
-def chat_from(r: Any) -> ChatRecord:
-    return ChatRecord(
-        r.id,
-        r.kind,
-        r.title,
-        r.timezone,
-        r.units,
-        r.language,
-        r.quiet_from,
-        r.quiet_to,
-        tuple(r.reminder_kinds_off),
-        r.bot_is_admin,
-        r.bot_present,
-        r.settings,
-    )
-
-
-def person_row(p: PersonRecord) -> Row:
-    return {
-        "id": p.id,
-        "name": p.name,
-        "username": p.username,
-        "language": p.language,
-        "can_dm": p.can_dm,
-        "muted": p.muted,
-        "private_potluck": p.private_potluck,
-        "units": p.units,
-    }
-
-
-def person_from(r: Any) -> PersonRecord:
-    return PersonRecord(r.id, r.name, r.username, r.language, r.can_dm, r.muted, r.private_potluck, r.units)
-
-
-def place_from(r: Any) -> PotluckPlace:
-    return PotluckPlace(
-        r.potluck_id,
-        r.chat_id,
-        r.thread_id,
-        r.board_message_id,
-        r.board_pinned,
-        r.current,
-        r.board_dirty_since,
-    )
-
-
-def place_row(p: PotluckPlace) -> Row:
-    return {
-        "potluck_id": p.potluck_id,
-        "chat_id": p.chat_id,
-        "thread_id": p.thread_id,
-        "board_message_id": p.board_message_id,
-        "board_pinned": p.board_pinned,
-        "current": p.current,
-        "board_dirty_since": p.board_dirty_since,
-    }
-
-
-def dialog_from(r: Any) -> Dialog:
-    return Dialog(r.chat_id, r.person_id, r.kind, r.data, r.message_id, r.expires_at)
-
-
-def dialog_row(d: Dialog) -> Row:
-    return {
-        "chat_id": d.chat_id,
-        "person_id": d.person_id,
-        "kind": d.kind,
-        "data": encode(d.data),
-        "message_id": d.message_id,
-        "expires_at": d.expires_at,
-    }
-
-
-def post_row(p: Post) -> Row:
-    return {
-        "chat_id": p.chat_id,
-        "thread_id": p.thread_id,
-        "method": p.method,
-        "payload": encode(p.payload),
-        "potluck_id": p.potluck_id,
-        "reminder_key": p.reminder_key,
-        "not_before": p.not_before,
-        "tries": p.tries,
-        "state": p.state,
-        "lease_until": p.lease_until,
-        "owner": p.owner,
-        "doubtful": p.doubtful,
-        "why": p.why,
-    }
-
-
-def post_from(r: Any) -> Post:
-    return Post(
-        chat_id=r.chat_id,
-        method=r.method,
-        payload=r.payload,
-        id=r.id,
-        thread_id=r.thread_id,
-        potluck_id=r.potluck_id,
-        reminder_key=r.reminder_key,
-        not_before=r.not_before,
-        tries=r.tries,
-        state=r.state,
-        lease_until=r.lease_until,
-        owner=r.owner,
-        doubtful=r.doubtful,
-        why=r.why,
-    )
-
-
-def reminder_from(r: Any) -> ReminderRow:
-    return ReminderRow(
-        potluck_id=r.potluck_id,
-        key=r.key,
-        kind=r.kind,
-        to=r.to,
-        due_at=r.due_at,
-        expires_at=r.expires_at,
-        about=Say(r.about_key, r.about_facts),
-        state=r.state,
-        lease_until=r.lease_until,
-        owner=r.owner,
-        tries=r.tries,
-        doubtful=r.doubtful,
-        message_id=r.message_id,
     )

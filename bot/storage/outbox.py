@@ -16,7 +16,7 @@ from sqlalchemy.engine import Connection
 from bot.storage import schema as t
 from bot.storage.base import Base
 from bot.storage.columns import Instant
-from bot.storage.mapping import place_from, post_from
+from bot.storage.records import message_row, place_from, post_from
 from bot.storage.sql import put
 from bot.storage.values import Post, PotluckPlace, SentMessage
 
@@ -123,7 +123,7 @@ class Outbox(Base):
         await self.mark_posts_sent((post_id,), () if message is None else (message,))
 
     async def mark_posts_sent(self, post_ids: Iterable[int], messages: Iterable[SentMessage] = ()) -> None:
-        ids, rows = [{"p_id": i} for i in post_ids], [_message_row(m) for m in messages]
+        ids, rows = [{"p_id": i} for i in post_ids], [message_row(m) for m in messages]
 
         def work(conn: Connection) -> None:
             if ids:
@@ -194,20 +194,9 @@ class Outbox(Base):
         at: datetime | None = None,
     ) -> None:
         """Remember what a sent message is about; without `at` it is never pruned."""
-        row = _message_row(SentMessage(chat_id, message_id, kind, potluck_id, reminder_key, at))
+        row = message_row(SentMessage(chat_id, message_id, kind, potluck_id, reminder_key, at))
         await self._writer.job(lambda conn: put(conn, t.sent_message, [row]))
 
 
 def _run(conn: Connection, statement: Any, params: dict[str, Any]) -> int:
     return int(conn.execute(statement, params).rowcount)
-
-
-def _message_row(m: SentMessage) -> dict[str, Any]:
-    return {
-        "chat_id": m.chat_id,
-        "message_id": m.message_id,
-        "kind": m.kind,
-        "potluck_id": m.potluck_id,
-        "reminder_key": m.reminder_key,
-        "at": m.at,
-    }

@@ -9,7 +9,8 @@ from sqlalchemy import bindparam, or_, select, update
 from sqlalchemy.engine import Connection
 
 from bot.storage import schema as t
-from bot.storage.mapping import PARTS, own_fields, place_from, potluck_from, potluck_row
+from bot.storage.mapping import PARTS, own_fields, potluck_from, potluck_row
+from bot.storage.records import place_from
 from bot.storage.sql import add, cut, put
 from bot.storage.values import PotluckPlace, Stored
 from planning.potluck import Potluck

@@ -10,12 +10,11 @@ from sqlalchemy import BigInteger, and_, bindparam, case, exists, literal, selec
 from bot.storage import potlucks
 from bot.storage import schema as t
 from bot.storage.base import Base
-from bot.storage.mapping import chat_from, dialog_from, person_from, place_from
+from bot.storage.records import action_from, chat_from, dialog_from, message_from, person_from, place_from
 from bot.storage.values import (
     Action,
     ChatRecord,
     Dialog,
-    EntityChange,
     PersonRecord,
     PotluckPlace,
     SentMessage,
@@ -95,19 +94,6 @@ class _Prefixed:
 
     def __getattr__(self, name: str) -> Any:
         return getattr(self._row, f"{self._prefix}_{name}")
-
-
-def action_from(r: Any) -> Action:
-    return Action(
-        r.id,
-        r.potluck_id,
-        r.actor,
-        r.at,
-        r.key,
-        r.facts,
-        tuple(EntityChange(*c) for c in r.changes),
-        r.undone,
-    )
 
 
 class Reads(Base):
@@ -205,4 +191,4 @@ class Reads(Base):
         """What a message of the bot was about; None for one that isn't known."""
         params = {"p_chat": chat_id, "p_message": message_id}
         r = await self._runner.glance(lambda conn: conn.execute(_message, params).first())
-        return None if r is None else SentMessage(r.chat_id, r.message_id, r.kind, r.potluck_id, r.reminder_key, r.at)
+        return None if r is None else message_from(r)

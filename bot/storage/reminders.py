@@ -17,9 +17,8 @@ from sqlalchemy.engine import Connection
 
 from bot.storage import schema as t
 from bot.storage.base import Base
-from bot.storage.codec import encode
 from bot.storage.columns import Instant
-from bot.storage.mapping import reminder_from
+from bot.storage.records import reminder_from, reminder_row
 from bot.storage.values import FinishedReminder, ReminderLike, ReminderRow
 
 _r = t.reminder.c
@@ -54,25 +53,6 @@ class ReminderSets:
         while len(self._known) > self._most:
             del self._known[next(iter(self._known))]
         self._staged = {}
-
-
-def _row(potluck_id: str, r: ReminderLike) -> dict[str, Any]:
-    return {
-        "potluck_id": potluck_id,
-        "key": r.key,
-        "kind": r.kind,
-        "to": r.to,
-        "due_at": r.due_at,
-        "expires_at": r.expires_at,
-        "about_key": r.about.key,
-        "about_facts": encode(r.about.facts),
-        "state": "pending",
-        "lease_until": None,
-        "owner": None,
-        "tries": 0,
-        "doubtful": False,
-        "message_id": None,
-    }
 
 
 def _put(dialect: str) -> Any:
@@ -110,11 +90,11 @@ def replace_reminders(
     keys = {r.key for r in now}
     if before is not None:
         old = {r.key: r for r in before}
-        rows = [_row(potluck_id, r) for r in now if old.get(r.key) != r]
+        rows = [reminder_row(potluck_id, r) for r in now if old.get(r.key) != r]
         gone = [k for k in old if k not in keys]
     else:
         stored = {r.key: r for r in conn.execute(_pending, {"p_id": potluck_id})}
-        rows = [row for r in now if not _same(stored.get(r.key), row := _row(potluck_id, r))]
+        rows = [row for r in now if not _same(stored.get(r.key), row := reminder_row(potluck_id, r))]
         gone = [k for k in stored if k not in keys]
     if rows:
         conn.execute(_PUT[conn.dialect.name], rows)

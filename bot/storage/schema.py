@@ -6,6 +6,8 @@ order by `position`. Money is text (exact decimals); instants are microseconds s
 
 from __future__ import annotations
 
+from typing import Any
+
 from sqlalchemy import (
     BigInteger,
     Boolean,
@@ -127,7 +129,7 @@ place = Table(
 )
 
 
-def _part(name: str, *columns: Column[object] | UniqueConstraint | Index) -> Table:
+def _part(name: str, *columns: Column[Any] | UniqueConstraint) -> Table:
     """A list inside a potluck."""
     return Table(
         name,

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 from functools import cache
 from typing import Any
 
-from sqlalchemy import Table, delete, insert
+from sqlalchemy import Table, bindparam, delete, insert
 from sqlalchemy.dialects import postgresql, sqlite
 from sqlalchemy.engine import Connection
 from sqlalchemy.sql import Executable
@@ -30,9 +30,12 @@ def _insert(table: Table) -> Any:
 
 
 @cache
-def _delete_from(table: Table) -> Any:
-    from sqlalchemy import bindparam
+def _insert_returning(table: Table) -> Any:
+    return insert(table).returning(table.c.id, sort_by_parameter_order=True)
 
+
+@cache
+def _delete_from(table: Table) -> Any:
     return delete(table).where(table.c.potluck_id == bindparam("p_id"), table.c.position >= bindparam("p_from"))
 
 
@@ -46,11 +49,15 @@ def add(conn: Connection, table: Table, rows: Rows) -> None:
         conn.execute(_insert(table), rows)
 
 
-def add_one(conn: Connection, table: Table, row: dict[str, Any]) -> int:
-    """Insert a row whose id the database counts up; returns the id."""
-    key = conn.execute(_insert(table), row).inserted_primary_key
-    assert key is not None
-    return int(key[0])
+def add_counted(conn: Connection, table: Table, rows: Rows) -> list[int]:
+    """Insert rows whose `id` the database counts up; returns the ids in the rows' order."""
+    if not rows:
+        return []
+    if len(rows) == 1:
+        key = conn.execute(_insert(table), rows[0]).inserted_primary_key
+        assert key is not None
+        return [int(key[0])]
+    return [int(i) for i in conn.scalars(_insert_returning(table), rows)]
 
 
 def cut(conn: Connection, table: Table, froms: Iterable[tuple[str, int]]) -> None:
