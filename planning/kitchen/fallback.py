@@ -58,6 +58,17 @@ class _Board:
                 return max(s[0] for s in here), min(s[1] for s in here)
         return None
 
+    def mark(self) -> tuple[dict[str, int], dict[str, int]]:
+        """Where the board stands, for `undo`."""
+        return {k: len(v) for k, v in self.spans.items()}, {k: len(v) for k, v in self.ovens.items()}
+
+    def undo(self, mark: tuple[dict[str, int], dict[str, int]]) -> None:
+        """Give back everything taken since the mark."""
+        for key, spans in self.spans.items():
+            del spans[mark[0].get(key, 0) :]
+        for key, uses in self.ovens.items():
+            del uses[mark[1].get(key, 0) :]
+
     def take(self, task: Task, mode: Mode, start: int, length: int | None = None) -> None:
         end = start + (mode.duration if length is None else length)
         if end > start:
@@ -123,7 +134,7 @@ def _chain(problem: Problem, last: str) -> list[Task]:
 def _backward(board: _Board, problem: Problem, chain: Sequence[Task], bound: int) -> dict[str, Placed] | None:
     """Each task as late as it fits, last first; None when the first one would start too early."""
     placed: dict[str, Placed] = {}
-    trial: list[tuple[Task, Placed]] = []
+    mark = board.mark()
     for task in reversed(chain):
         end = bound
         least: int | None = None
@@ -134,9 +145,10 @@ def _backward(board: _Board, problem: Problem, chain: Sequence[Task], bound: int
                     least = max(least or 0, placed[lag.after].start - lag.most)
         found = _find(board, task, end, up=False, most=least)
         if found is None:
+            board.undo(mark)
             return None
         placed[task.id] = found
-        trial.append((task, found))
+        board.take(task, task.modes[found.mode], found.start)
     return placed
 
 
@@ -144,7 +156,9 @@ def _forward(board: _Board, problem: Problem, chain: Sequence[Task]) -> dict[str
     """Each task as early as it fits; a task with nothing to fit is put after the horizon's work."""
     start_over = 0
     placed: dict[str, Placed] = {}
-    for _ in range(40):
+    mark = board.mark()
+    for _ in range(200):
+        board.undo(mark)
         placed = {}
         again = None
         for task in chain:
@@ -161,6 +175,7 @@ def _forward(board: _Board, problem: Problem, chain: Sequence[Task]) -> dict[str
             if most is not None and found.start > most and again is None:
                 again = found.start - most
             placed[task.id] = found
+            board.take(task, task.modes[found.mode], found.start)
         if again is None:
             return placed
         start_over += max(1, again)
@@ -179,8 +194,6 @@ def _place(problem: Problem, order: Sequence[str]) -> Schedule:
             found = _backward(board, problem, chain, due[dish.course])
         if found is None:
             found = _forward(board, problem, chain)
-        for task in chain:
-            board.take(task, task.modes[found[task.id].mode], found[task.id].start)
         placed.update(found)
     return _served(problem, board, placed)
 

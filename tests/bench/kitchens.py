@@ -10,6 +10,7 @@ beside it, and PSPLIB also through a plain CP-SAT model.
 from __future__ import annotations
 
 import argparse
+import itertools
 import json
 import statistics
 import time
@@ -40,7 +41,7 @@ def kitchen(instance: Mapping[str, Any]) -> Problem:
     most = max(h["n"] for h in instance["hands"])
     changes = [*instance["hands"], {"at": instance["horizon"] * 2, "n": most}]
     blocks = tuple((slot(a["at"]), slot(b["at"]), most - a["n"])
-                   for a, b in zip(changes, changes[1:], strict=False) if a["n"] < most)  # fmt: skip
+                   for a, b in itertools.pairwise(changes) if a["n"] < most)  # fmt: skip
     resources.append(Resource("hands", most, blocks))
     tasks: list[Task] = []
     lags: list[Lag] = []
@@ -134,8 +135,10 @@ def _timed(problem: Problem, effort: float, seconds: float | None) -> dict[str, 
         first.append(time.perf_counter() - began)
 
     found = solve(problem, effort=effort, seconds=seconds, neat=False, on_found=heard)
-    return {"first_s": first[0], "seconds": time.perf_counter() - began, "objective": found.cost.objective,
-            "late": found.cost.late_min, "unsafe": found.cost.unsafe_min, "bound": found.bound, "proved": found.proved}  # fmt: skip
+    took = time.perf_counter() - began
+    return {"first_s": round(first[0], 4), "seconds": round(took, 3), "objective": found.cost.objective,
+            "late": found.cost.late_min, "unsafe": found.cost.unsafe_min, "bound": found.bound,
+            "proved": found.proved}  # fmt: skip
 
 
 def run_kitchens(cases: Iterable[Mapping[str, Any]], effort: float, seconds: float | None) -> list[dict[str, Any]]:
@@ -144,7 +147,8 @@ def run_kitchens(cases: Iterable[Mapping[str, Any]], effort: float, seconds: flo
         problem = kitchen(case["instance"])
         greedy = list_schedule(problem)[1]
         row = {"name": case["instance"]["name"], "best": case["best"], "greedy": greedy.objective,
-               "greedy_late_unsafe": greedy.late_min + greedy.unsafe_min, **_timed(problem, effort, seconds)}  # fmt: skip
+               "greedy_late_unsafe": greedy.late_min + greedy.unsafe_min,
+               **_timed(problem, effort, seconds)}  # fmt: skip
         rows.append(row)
         print(json.dumps(row), flush=True)
     return rows
