@@ -5,8 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Mapping
 from typing import Any, Protocol
 
+from bot.prints.eating import food_of
 from bot.prints.qr import qr_svg
 from bot.prints.say import Writer
+from planning.bar import combos_for
+from planning.diets import listed as _listed
 from planning.potluck import Bar, Combo, Potluck, Promise
 
 Plan = Mapping[str, Any]
@@ -45,18 +48,11 @@ ListedOf = Callable[[Promise], Listed]
 
 
 def listed_by_planning(promise: Promise) -> Listed:
-    from planning.diets import listed
-
-    found: Listed = listed(promise)
-    return found
+    return _listed(promise)
 
 
 def cards_data(potluck: Potluck, write: Writer, listed: ListedOf = listed_by_planning) -> dict[str, Any]:
-    food = [p for p in potluck.promises if p.category != "supplies"]
-    if potluck.bar:
-        food += [
-            Promise(f"topping:{n}", t.guest, t.name, "topping") for n, t in enumerate(potluck.bar.toppings) if t.guest
-        ]
+    food = food_of(potluck)
     cards = [_card(p, write, listed(p)) for p in food]
     return {
         "page": write.page,
@@ -101,6 +97,8 @@ def allergen_lines(listed: Listed, write: Writer) -> tuple[str, str]:
     may = write.listed(write("need", need=a) for a in sorted(listed.may_contain - listed.contains))
     if listed.basis == "unknown" and not listed.contains:
         first = write("card-unknown")
+    elif listed.basis != "cook" and may and not contains:
+        return write("card-not-listed"), write("card-may-usually", allergens=may)
     elif contains:
         first = write("card-contains" if listed.basis == "cook" else "card-contains-usually", allergens=contains)
     else:
@@ -131,6 +129,7 @@ def bar_menu_data(
             "missing": write("bar-missing", toppings=write.listed(c["missing"])) if c.get("missing") else "",
         }
         for c in planned.get("combos") or ()
+        if c["possible"] or len(c.get("missing") or ()) == 1
     ]
     rows = []
     for number, topping in enumerate(bar.toppings if bar else ()):
@@ -166,8 +165,6 @@ def bar_menu_data(
 
 
 def _combos(bar: Bar) -> Iterable[Combo]:
-    from planning.bar import combos_for
-
     return bar.combos if bar.combos is not None else combos_for(bar.base)
 
 

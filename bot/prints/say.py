@@ -11,10 +11,12 @@ from unicodedata import bidirectional
 
 from babel import Locale, UnknownLocaleError, dates, lists, numbers
 
+from planning.amounts import show
 from planning.potluck import Potluck, Promise
 
 SELECTORS = frozenset({"category", "need", "kind", "serve", "section", "mark"})
 """Facts the texts choose their words by."""
+COUNTED = ("", "each", "piece", "pieces")
 OPEN, CLOSE = "\ue000", "\ue001"
 STAND_IN = re.compile(f"{OPEN}(\\d+){CLOSE}")
 """Private-use characters of Unicode: no font and no language gives them a meaning."""
@@ -118,9 +120,17 @@ class Writer:
                 return self("package", count=value["count"], size=self.quantity(value.get("size")))
             if "key" in value:
                 return self.sentence(value)
-            amount = self.quantity(value.get("value"))
-            return f"{amount}\u00a0{value['unit']}" if value.get("unit") else amount
+            return self._measure(value.get("value"), str(value.get("unit") or ""))
         return self.listed(filter(None, (self.quantity(v) for v in value)))
+
+    def _measure(self, value: Any, unit: str) -> str:
+        """In the potluck's units; things that are counted need none."""
+        if unit in COUNTED or not isinstance(value, int | float):
+            return self.quantity(value)
+        try:
+            return show(value, unit, self.potluck.units).replace(" ", "\u00a0")
+        except (ValueError, KeyError, ArithmeticError):
+            return f"{self.quantity(value)}\u00a0{unit}"
 
     def sentence(self, value: Any) -> str:
         """A sentence of the plan: already words, or still a key and facts."""

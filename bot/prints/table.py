@@ -6,14 +6,14 @@ import math
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from bot.prints.eating import diet_lines
 from bot.prints.say import Writer
+from planning.menu import bar_category
 from planning.potluck import CATEGORIES, Potluck, Promise
 
 Plan = Mapping[str, Any]
 
 LONG_AMOUNT = 14
-MANY = 8
-"""A list of dishes that fit is counted instead of named from here on; what does not fit is always named."""
 
 
 SHAPES = ((1, 390), (2, 700), (3, 1000))
@@ -94,6 +94,16 @@ def _block(
             }
             for t in potluck.bar.toppings
         ]
+    if potluck.bar and category == bar_category(potluck.bar.base) and not _base_brought(potluck):
+        lines.insert(
+            0,
+            {
+                "dish": write("bar-title", base=potluck.bar.base),
+                "who": write.name(potluck.host),
+                "amount": "",
+                "open": False,
+            },
+        )
     target = _number(row, "target_servings")
     promised = _number(row, "promised_servings")
     if not lines and target <= 0:
@@ -116,6 +126,12 @@ def _block(
         "short": short > 0,
         "lines": lines,
     }
+
+
+def _base_brought(potluck: Potluck) -> bool:
+    """Whether somebody promised the bar's base; while nobody has, the plan counts on the host for it."""
+    base = set(potluck.bar.base.casefold().split()) if potluck.bar else set()
+    return any(all(any(w.startswith(b) for w in p.dish.casefold().split()) for b in base) for p in potluck.promises)
 
 
 def _plenty(surplus: float, write: Writer) -> str:
@@ -143,51 +159,6 @@ def _bar(potluck: Potluck, plan: Plan, write: Writer) -> dict[str, Any] | None:
             for n in ((plan.get("bar") or {}).get("next_toppings") or ())[:3]
         ],
     }
-
-
-def diet_lines(potluck: Potluck, plan: Plan, write: Writer, *, for_host: bool = False) -> list[dict[str, Any]]:
-    """One entry for every guest's need: what does not fit, what to ask about, what fits by the lists."""
-    merged: dict[tuple[str, str], list[Mapping[str, Any]]] = {}
-    for row in plan.get("diets") or ():
-        merged.setdefault((str(row["guest"]), row["need"]), []).append(row)
-    out = []
-    for (guest_id, need), rows in merged.items():
-        categories = {r.get("category") for r in rows}
-        fits = {p for r in rows for p in r.get("safe_promises") or ()}
-        ask = {p for r in rows for p in r.get("ask_first") or ()} - fits
-        considered = [p for p in potluck.promises if p.category in categories or None in categories]
-        unfit = [write.called(p) for p in considered if p.id not in fits and p.id not in ask]
-        fitting = [write.called(p) for p in potluck.promises if p.id in fits]
-        asking = [write.called(p) for p in potluck.promises if p.id in ask]
-        short = [write("category", category=r["category"]) for r in rows if r.get("short") and r.get("category")]
-        out.append(
-            {
-                "who": _who(potluck, guest_id, need, write, for_host),
-                "unfit": write("diet-unfit", dishes=write.listed(unfit)) if unfit else "",
-                "ask": write("diet-ask", dishes=write.listed(asking)) if asking else "",
-                "fits": (
-                    write("diet-fits", dishes=write.listed(fitting))
-                    if len(fitting) < MANY
-                    else write("diet-fits-count", count=len(fitting))
-                )
-                if fitting
-                else write("diet-fits-none"),
-                "short": write("diet-short", categories=write.listed(short)) if short else "",
-            }
-        )
-    return out
-
-
-def _who(potluck: Potluck, guest_id: str, need: str, write: Writer, for_host: bool) -> str:
-    guest = potluck.guest(guest_id)
-    said = [n for n in guest.all_needs() if n.need == need] if guest else []
-    label = write("need", need=need)
-    count = sum(n.count for n in said) or 1
-    severe = any(n.severity == "allergy" for n in said)
-    label = write("need-allergy", need=label) if severe else label
-    if guest and (for_host or any(n.open for n in said)):
-        return write("need-of", name=write.name(guest_id), need=label, count=count)
-    return write("need-of-somebody", need=label, count=count)
 
 
 def _number(row: Mapping[str, Any] | None, key: str) -> float:

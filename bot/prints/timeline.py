@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping, Sequence
 from datetime import datetime, timedelta
+from itertools import groupby
 from typing import Any
 
 from bot.prints.kitchen_day import Event, KitchenDay, Step, appliance_name, kitchen_day
@@ -18,6 +19,7 @@ SHAPES = ((1, 390), (2, 720), (3, 1050))
 """Columns of the list and width in points: a phone's width, wider when the list grows too long for it."""
 MARGINS_PT = 28.0
 BADGE_PT = 20.0
+MANY_LIMITS = 2
 ROWS = ("oven", "burner", "grill", "slow-cooker", "microwave", "own")
 
 
@@ -60,7 +62,7 @@ def timeline_data(
         "events_title": write("what-when"),
         "events": _cut([_event(e, day, write, now) for e in listed], columns),
         "width": width,
-        "notes": [{"time": write.moment(t) if t else "", "text": s} for t, s in marks],
+        "notes": _limits(marks, write),
         "empty": "" if day.steps else write("kitchen-empty"),
     }
 
@@ -224,6 +226,17 @@ def _points(points: Sequence[tuple[float, str]], badge: float) -> dict[str, Any]
 def _deadlines(plan: Plan, write: Writer) -> list[tuple[datetime, str]]:
     notes = [n for n in plan.get("safety") or () if n.get("deadline")]
     return sorted((write.local(n["deadline"]), write.sentence(n.get("say"))) for n in notes)
+
+
+def _limits(marks: Sequence[tuple[datetime, str]], write: Writer) -> list[dict[str, str]]:
+    """The limits by time; of many at one time the first few, as all stand on the run sheet."""
+    out: list[dict[str, str]] = []
+    for at, group in groupby(marks, key=lambda m: m[0]):
+        texts = [text for _, text in group]
+        shown = texts if len(texts) <= MANY_LIMITS + 1 else texts[:MANY_LIMITS]
+        more = [write("more-limits", count=len(texts) - len(shown))] if len(shown) < len(texts) else []
+        out += [{"time": write.moment(at) if n == 0 else "", "text": t} for n, t in enumerate([*shown, *more])]
+    return out
 
 
 def _notes(plan: Plan, write: Writer) -> list[dict[str, Any]]:

@@ -70,7 +70,7 @@ def a_promise(number: int, **changes: Any) -> Promise:
     return Promise(**{**facts, **changes})
 
 
-def a_potluck(promises: int = 5, **changes: Any) -> Potluck:
+def a_potluck(many: int = 5, /, **changes: Any) -> Potluck:
     facts: dict[str, Any] = {
         "id": "k7",
         "title": "Harvest supper at the plots",
@@ -78,8 +78,8 @@ def a_potluck(promises: int = 5, **changes: Any) -> Potluck:
         "timezone": "America/Chicago",
         "host": "g0",
         "place": "The old seed shed",
-        "guests": tuple(a_guest(n) for n in range(max(promises, 3))),
-        "promises": tuple(a_promise(n) for n in range(promises)),
+        "guests": tuple(a_guest(n) for n in range(max(many, 3))),
+        "promises": tuple(a_promise(n) for n in range(many)),
     }
     return Potluck(**{**facts, **changes})
 
@@ -152,7 +152,7 @@ def a_plan(potluck: Potluck, **changes: Any) -> dict[str, Any]:
             "amounts": [
                 {
                     "topping": "grated cheddar",
-                    "total": {"value": 1.6, "unit": "lb"},
+                    "total": {"value": 1.5, "unit": "lb"},
                     "buy": {"value": 2, "unit": "lb"},
                     "packages": [{"size": "8 oz", "count": 4}],
                 },

@@ -110,4 +110,4 @@ def test_nothing_is_shortened_by_a_voice_that_shortens_for_the_chat() -> None:
 
     (entry, _) = table_data(potluck, plan, Writer(potluck, curt))["diets"]
 
-    assert all(p.dish in entry["unfit"] for p in potluck.promises)
+    assert all(p.dish in entry["unfit"] for p in potluck.promises if p.category != "supplies")

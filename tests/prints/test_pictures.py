@@ -108,7 +108,7 @@ def test_what_does_not_fit_a_need_is_named_in_full_even_when_it_is_long() -> Non
         row["ask_first"] = []
 
     for entry in _table(potluck, plan)["diets"]:
-        assert all(p.dish in entry["unfit"] for p in potluck.promises)
+        assert all(p.dish in entry["unfit"] for p in potluck.promises if p.category != "supplies")
 
 
 def test_an_unsure_dish_is_never_among_those_that_fit() -> None:

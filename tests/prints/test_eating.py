@@ -1,0 +1,102 @@
+from __future__ import annotations
+
+from dataclasses import replace
+
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from bot.prints.eating import diet_lines
+from bot.prints.say import Writer
+from planning.diets import can_eat, diets
+from planning.potluck import Answer, Bar, Guest, Need, Promise, Topping
+from tests.prints.builders import a_guest, a_potluck, words_from_texts
+
+WORDS = words_from_texts()
+
+
+def _lines(potluck, **options):
+    rows = [
+        {"guest": r.guest, "need": r.need, "category": r.category, "safe_promises": list(r.safe_promises),
+         "ask_first": list(r.ask_first), "short": r.short}
+        for r in diets(potluck)
+    ]  # fmt: skip
+    return diet_lines(potluck, {"diets": rows}, Writer(potluck, WORDS), **options)
+
+
+def _allergic(need: str, *dishes: tuple[str, str], open: bool = True, bar: Bar | None = None, count: int = 1):
+    guests = (a_guest(0, needs=(Need(need, count, "allergy", open),)), a_guest(1))
+    promises = tuple(Promise(f"p{n}", "g1", dish, category, 8) for n, (dish, category) in enumerate(dishes))
+    return a_potluck(0, guests=guests, promises=promises, bar=bar)
+
+
+def test_a_salad_with_the_allergen_is_named_though_the_plan_counts_it_among_the_sides() -> None:
+    (entry,) = _lines(_allergic("peanut", ("peanut noodle salad", "salad"), ("green salad", "salad")))
+
+    assert entry["unfit"] == "Do not eat: peanut noodle salad"
+
+
+def test_drinks_and_toppings_are_judged_though_the_plan_has_no_rows_for_them() -> None:
+    bar = Bar("baked potato", (Topping("chopped peanuts", "g1"), Topping("chives", "g1")))
+
+    (entry,) = _lines(_allergic("peanut", ("peanut milk", "drink"), bar=bar))
+
+    assert "chopped peanuts" in entry["unfit"]
+    assert "peanut milk" in entry["unfit"]
+    assert "chives" not in entry["unfit"]
+
+
+def test_a_need_written_another_way_than_the_plan_writes_it_keeps_its_owner_and_kind() -> None:
+    (entry,) = _lines(_allergic("peanuts", ("green salad", "salad")))
+
+    assert entry["who"].startswith("Inés Łukasiewicz: ")
+    assert "(allergy)" in entry["who"]
+
+
+def test_people_who_share_a_need_that_is_not_open_make_one_line_without_names() -> None:
+    need = (Need("vegetarian", 2, "diet"),)
+    guests = (a_guest(0, needs=need), a_guest(1, needs=need), a_guest(2))
+    potluck = a_potluck(0, guests=guests, promises=(Promise("p0", "g2", "beef stew", "main", 8),))
+
+    (entry,) = _lines(potluck)
+
+    assert entry["who"] == "4 people: vegetarian"
+    assert entry["unfit"] == "Do not eat: beef stew"
+
+
+def test_where_no_cook_listed_anything_every_dish_is_to_be_asked_about() -> None:
+    (entry,) = _lines(_allergic("egg", ("green salad", "salad"), ("beef stew", "main")))
+
+    assert entry["ask"] == WORDS("prints-diet-ask-all")
+    assert entry["fits"] == WORDS("prints-diet-fits-none")
+
+
+def test_a_guest_who_does_not_come_has_no_line() -> None:
+    potluck = _allergic("egg", ("green salad", "salad"))
+    potluck = replace(potluck, guests=(replace(potluck.guests[0], answer=Answer.NO), potluck.guests[1]))
+
+    assert _lines(potluck) == []
+
+
+dish = st.sampled_from(["peanut noodle salad", "green salad", "beef stew", "cheese pie", "apple pie", "shrimp curry"])
+category = st.sampled_from(["main", "side", "salad", "starter", "bread", "dessert", "drink", "topping"])
+
+
+@settings(max_examples=60, deadline=None)
+@given(
+    st.lists(
+        st.tuples(dish, category, st.one_of(st.none(), st.just(("rice", "peanut")), st.just(("apple",)))), max_size=6
+    ),
+    st.lists(st.sampled_from(["peanut", "milk", "vegan", "halal", "shellfish"]), min_size=1, max_size=3, unique=True),
+    st.booleans(),
+)
+def test_every_dish_listed_against_a_need_is_named_and_none_of_them_fits(brought, needs, open_: bool) -> None:
+    guest = Guest("g0", "Inés", Answer.YES, needs=tuple(Need(n, 1, "allergy", open_) for n in needs))
+    promises = tuple(Promise(f"p{n}", "g1", f"{d} {n}", c, 8, None, i) for n, (d, c, i) in enumerate(brought))
+    potluck = a_potluck(0, guests=(guest, a_guest(1)), promises=promises)
+
+    for entry in _lines(potluck):
+        need = next(n for n in needs if WORDS("prints-need", need=n) in entry["who"])
+        for promise in promises:
+            if can_eat(promise, need) == "contains":
+                assert promise.dish in entry["unfit"]
+                assert promise.dish not in entry["fits"]
