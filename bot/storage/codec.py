@@ -38,7 +38,8 @@ def encode(value: Any) -> Any:
     if isinstance(value, datetime):
         return value.astimezone(UTC).isoformat()
     if is_dataclass(value):
-        return {name: encode(getattr(value, name)) for name in _field_names(type(value))}
+        names: tuple[str, ...] = _field_names(type(value))  # type: ignore[arg-type]
+        return {name: encode(getattr(value, name)) for name in names}
     raise TypeError(f"{type(value).__name__} can't be stored as JSON")
 
 

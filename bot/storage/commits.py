@@ -185,19 +185,13 @@ def _changes(batch: Batch, action: NewAction) -> tuple[EntityChange, ...]:
     )
 
 
-def _key(item: tuple[tuple[int, int], object]) -> tuple[int, int]:
-    return item[0]
-
-
 def _write_dialogs(conn: Connection, batches: Sequence[Batch]) -> None:
     last: dict[tuple[int, int], Dialog | None] = {}
     for batch in batches:
         last.update(dict.fromkeys(batch.dialogs_cleared))
         last.update({(d.chat_id, d.person_id): d for d in batch.dialogs})
-    put(conn, t.dialog, [dialog_row(d) for _, d in sorted(last.items(), key=_key) if d is not None])
-    cleared = [
-        {"p_chat": chat, "p_person": person} for (chat, person), d in sorted(last.items(), key=_key) if d is None
-    ]
+    put(conn, t.dialog, [dialog_row(d) for key in sorted(last) if (d := last[key]) is not None])
+    cleared = [{"p_chat": chat, "p_person": person} for chat, person in sorted(last) if last[chat, person] is None]
     if cleared:
         conn.execute(_clear, cleared)
 

@@ -9,7 +9,8 @@ from sqlalchemy import bindparam, or_, select, update
 from sqlalchemy.engine import Connection
 
 from bot.storage import schema as t
-from bot.storage.mapping import PARTS, own_fields, potluck_from, potluck_row
+from bot.storage.mapping import own_fields, potluck_from, potluck_row
+from bot.storage.parts import PARTS
 from bot.storage.records import place_from
 from bot.storage.sql import add, cut, put
 from bot.storage.values import PotluckPlace, Stored
@@ -142,3 +143,8 @@ def ids_in_chat(conn: Connection, chat_id: int) -> list[str]:
         .order_by(t.potluck.c.starts_at.desc(), t.potluck.c.id)
     )
     return list(conn.scalars(query))
+
+
+def all_ids(conn: Connection) -> list[str]:
+    """Every potluck, the latest start last."""
+    return list(conn.scalars(select(t.potluck.c.id).order_by(t.potluck.c.starts_at, t.potluck.c.id)))

@@ -139,6 +139,10 @@ class Reads(Base):
         """Where somebody is a guest or the host, latest start first."""
         return await self._several(await self._runner.glance(lambda conn: potlucks.ids_of_guest(conn, str(person_id))))
 
+    async def potluck_ids(self) -> tuple[str, ...]:
+        """Every potluck there is, the latest start last."""
+        return tuple(await self._runner.glance(potlucks.all_ids))
+
     async def _several(self, ids: Iterable[str]) -> tuple[Stored, ...]:
         found = [await self.potluck(i) for i in ids]
         return tuple(s for s in found if s is not None)

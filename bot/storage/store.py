@@ -68,6 +68,8 @@ class Store(Reads, Outbox, Reminders, Copying):
         Raises Stale (read again and try again), AlreadyTaken (do nothing), StorageTrouble.
         """
         result: CommitResult = await self._writer.batch(batch)
+        if batch.forget_people:  # what is stored is less than what the batch held
+            return result
         for before, after in batch.changed:
             self._cache.put(after, result.revisions[before.potluck.id])
         for potluck, _ in batch.new_potlucks:

@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 
 from bot.storage import Batch, ChatRecord, Dialog, PersonRecord, PotluckPlace, Store
 from bot.storage.codec import decode, encode
-from bot.storage.mapping import _More
+from bot.storage.parts import More
 from planning.potluck import Guest, Money, Payment, Potluck
 from tests import strategies as given_
 from tests.storage.helpers import CHAT, NOW, potluck, stored
@@ -126,7 +126,7 @@ class GuestOfTomorrow(Guest):
 
 
 def test_a_field_without_a_column_travels_in_more() -> None:
-    more = _More(GuestOfTomorrow, {f.name for f in fields(Guest)})
+    more = More(GuestOfTomorrow, {f.name for f in fields(Guest)})
 
     sent = more.out(GuestOfTomorrow("1", "Ana", seat=(4, 2)))
 
