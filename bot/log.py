@@ -89,9 +89,10 @@ def set_up(log: str = "info", *, secrets: Iterable[str] = (), stream: TextIO | N
         structlog.processors.TimeStamper(fmt="iso", utc=True),
         _without_people,
     ]
-    last: Any = (
-        structlog.processors.JSONRenderer() if shape == "json" else structlog.dev.ConsoleRenderer(colors=False)
-    )
+    last: Any = structlog.processors.JSONRenderer()
+    if shape != "json":
+        # Plain tracebacks: pretty ones print local variables, that is what people wrote.
+        last = structlog.dev.ConsoleRenderer(colors=False, exception_formatter=structlog.dev.plain_traceback)
     structlog.configure(
         processors=[*before, structlog.stdlib.ProcessorFormatter.wrap_for_formatter],
         logger_factory=structlog.stdlib.LoggerFactory(),

@@ -77,7 +77,7 @@ class AiohttpRequest(BaseRequest):
         """As if the process had died: every open connection is torn, no further request leaves."""
         self._dead = True
         if self._session is not None and (connector := self._session.connector) is not None:
-            connector._close_immediately()
+            connector._close(abort_ssl=True)
 
     async def do_request(
         self,

@@ -77,7 +77,7 @@ class Courier:
         self._delivery = Delivery(bot, self._clock, self._limiter, self._desk, self.metrics)
         self._boards = Boards(self, bot, self._clock, self._limiter, self._desk, self.metrics)
         self._ticker = Ticker(self, clock, self._desk, self.metrics)
-        self._sorter = Sorter(self._desk, self._clock, self._hand_over, self._board_is_dirty)
+        self._sorter = Sorter(self._desk, self._clock, self._hand_over, self._board_is_dirty, self._limiter)
         self._chats: dict[int, _Chat] = {}
         self._homes: OrderedDict[str, int] = OrderedDict()
         self._kinds: OrderedDict[tuple[int, int], str] = OrderedDict()

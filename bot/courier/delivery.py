@@ -89,9 +89,12 @@ class Delivery:
         if (late := self._too_late(post)) is not None:
             return late
         if post.method in COUNTED:
-            await self._limiter.turn(post.chat_id, edit=post.method in EDITS)
-            if (late := self._too_late(post)) is not None:
-                return late
+            # A post that has to wait is given back: while it is held it counts as being sent, and a
+            # crash would leave it in doubt.
+            edit = post.method in EDITS
+            if (at := self._limiter.free_at(post.chat_id, edit=edit)) > self._clock.now():
+                return self._too_late(post, at) or Outcome(End.LATER, at=at)
+            await self._limiter.turn(post.chat_id, edit=edit)
         if not await self._desk.still_mine(post):
             self._metrics.posts.labels(post.method, "fenced").inc()
             return Outcome(End.FENCED)

@@ -106,6 +106,17 @@ class Limiter:
             finally:
                 self._door.release()
 
+    def places(self) -> int:
+        """How many sends the overall rate allows right now."""
+        if not self._on:
+            return ALL_PER_SECOND
+        second_ago = self._clock.now() - timedelta(seconds=1)
+        return ALL_PER_SECOND - sum(1 for t in self._all.taken if t > second_ago) - self.in_line
+
+    def next_place_at(self) -> datetime:
+        """When the overall rate allows one more; now or later."""
+        return self._all.free_at(self._clock.now())
+
     def free_at(self, chat_id: int, *, edit: bool = False) -> datetime:
         """When this chat may speak next, the overall rate aside; now or later."""
         now = self._clock.now()

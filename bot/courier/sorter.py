@@ -9,13 +9,13 @@ from typing import Any
 
 from bot import log
 from bot.courier.desk import Desk
+from bot.courier.limiter import Limiter
 from bot.courier.waits import Waits
 from bot.storage.errors import StorageTrouble
 from bot.storage.values import Post
 
 _log = log.get("courier")
 
-AT_A_TIME = 100
 LOOKED_THROUGH = 1000
 
 
@@ -26,11 +26,13 @@ class Sorter:
         clock: Waits,
         hand_over: Callable[[Post], None],
         board_is_dirty: Callable[[str, int], None],
+        limiter: Limiter,
     ) -> None:
         self._desk = desk
         self._clock = clock
         self._hand_over = hand_over
         self._board_is_dirty = board_is_dirty
+        self._limiter = limiter
         self._news = asyncio.Event()
         self._posts = self._boards = self._waiting = False
         self._resting = False
@@ -98,11 +100,13 @@ class Sorter:
     async def _look(self) -> None:
         if self._posts:
             self._posts = False
-            posts = await self._desk.claim_posts(AT_A_TIME)
+            # Only what can leave at once is claimed: what is claimed when a process dies is in doubt.
+            places = self._limiter.places()
+            posts = await self._desk.claim_posts(places) if places > 0 else ()
             for post in posts:
                 self._hand_over(post)
-            if len(posts) == AT_A_TIME:
-                self.look(posts=True)
+            if len(posts) >= places:
+                self.look_at(max(self._limiter.next_place_at(), self._clock.now() + timedelta(milliseconds=20)))
         if self._boards:
             self._boards = False
             for place in await self._desk.dirty_boards():

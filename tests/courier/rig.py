@@ -5,7 +5,7 @@ from __future__ import annotations
 
 import asyncio
 from collections.abc import Awaitable, Callable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import Any
@@ -15,8 +15,9 @@ import telegram
 from bot.app import TureenBot
 from bot.clock import SimulatedClock
 from bot.courier import Drawn, ReminderCase
-from bot.room.server import RoomServer
 from bot.room.room import Room
+from bot.room.server import RoomServer
+from bot.room.world import Seen
 from bot.storage import Batch, ChatRecord, PersonRecord, Post, PotluckPlace, Store, Stored
 from bot.storage.errors import AlreadyTaken
 from planning.potluck import Guest, Potluck, Say
@@ -34,7 +35,7 @@ class Due:
     kind: str = "bring"
     to: str = "group"
     expires_at: datetime = START + timedelta(days=30)
-    about: Say = Say("about", {})
+    about: Say = field(default_factory=lambda: Say("about", {}))
 
 
 @dataclass
@@ -144,6 +145,19 @@ class Rig:
         )
         self.bot.courier.wake(await self.store.commit(batch))
 
+    async def change(self, name: str, *, lost: bool = False, wake: bool = True) -> None:
+        """Somebody named `name` joins; `lost`: the board is to be posted anew."""
+        stored = await self.store.potluck("p1")
+        assert stored is not None
+        after = _with(stored.potluck, Guest(f"n{len(stored.potluck.guests)}", name))
+        now = self.clock.now()
+        batch = Batch(
+            now=now, changed=((stored, after),), dirty_boards=(("p1", now),), lost_boards=("p1",) if lost else ()
+        )
+        result = await self.store.commit(batch)
+        if wake:
+            self.bot.courier.wake(result)
+
     # --- time and idleness ---
 
     async def settle(self, *, waits: bool = True) -> None:
@@ -177,15 +191,17 @@ class Rig:
 
     # --- what is seen ---
 
-    def texts(self, chat_id: int, *kinds: str) -> list[str]:
-        """What the bot showed in a chat, of these kinds (messages by default)."""
-        return [s.text for s in self.room.log if s.chat_id == chat_id and s.sender == self.room.bot.id and s.kind in (kinds or ("message",))]
+    def shown(self, chat_id: int, *kinds: str) -> list[Seen]:
+        """What the bot showed in a chat, of these kinds."""
+        me = self.room.bot.id
+        return [s for s in self.room.log if s.chat_id == chat_id and s.sender == me and s.kind in kinds]
 
-    def times(self, chat_id: int, *kinds: str) -> list[datetime]:
-        return [s.at for s in self.room.log if s.chat_id == chat_id and s.sender == self.room.bot.id and s.kind in kinds]
+    def texts(self, chat_id: int, *kinds: str) -> list[str]:
+        return [s.text for s in self.shown(chat_id, *(kinds or ("message",)))]
+
+    async def given_up(self, chat_id: int) -> list[str | None]:
+        return [p.why for p in await self.store.given_up(chat_id)]
 
 
 def _with(potluck: Potluck, guest: Guest) -> Potluck:
-    from dataclasses import replace
-
     return replace(potluck, guests=(*potluck.guests, guest))
