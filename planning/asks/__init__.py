@@ -1,8 +1,10 @@
 """Who could bring what: for every gap the people to ask, with the host's and the shop's way beside them."""
 
+from planning.asks.build import problem_of
 from planning.asks.problem import Gap, Person, Problem, Profile, Template
 from planning.asks.solve import Solution, greedy, measure, solve
-from planning.asks.suggest import Ask, asks, problem_of
+from planning.asks.suggest import asks
+from planning.asks.ways import Ask
 
 __all__ = [
     "Ask",

@@ -18,9 +18,10 @@ MOST_PROMISES = 2
 """Who brings this many things already is not asked for another."""
 
 _SOUTH = (
-    "Australia/", "Antarctica/", "Pacific/Auckland", "Pacific/Chatham", "Pacific/Fiji", "America/Argentina", "America/Santiago",
-    "America/Montevideo", "America/Sao_Paulo", "America/Asuncion", "America/La_Paz", "America/Lima", "Africa/Johannesburg",
-    "Africa/Harare", "Africa/Maputo", "Africa/Windhoek", "Africa/Gaborone", "Indian/Mauritius", "Indian/Antananarivo",
+    "Australia/", "Antarctica/", "Pacific/Auckland", "Pacific/Chatham", "Pacific/Fiji", "America/Argentina",
+    "America/Santiago", "America/Montevideo", "America/Sao_Paulo", "America/Asuncion", "America/La_Paz", "America/Lima",
+    "Africa/Johannesburg", "Africa/Harare", "Africa/Maputo", "Africa/Windhoek", "Africa/Gaborone", "Indian/Mauritius",
+    "Indian/Antananarivo",
 )  # fmt: skip
 _SEASONS = ("winter", "spring", "summer", "fall")
 

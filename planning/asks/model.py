@@ -8,6 +8,7 @@ optimum is the same, as no rule tells two members of a class apart.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from itertools import pairwise
 from typing import TYPE_CHECKING, Any
 
 from planning.asks.problem import Person, Problem
@@ -56,6 +57,7 @@ def build(problem: Problem, cp: CpModel) -> Model:
         for t in sorted(group.first.can)
     }
     one_ask_each(cp, groups, asked)
+    not_too_alike(problem, cp, asked)
     levels = (
         shortage(problem, cp, asked),
         diets(problem, cp, asked),
@@ -72,6 +74,12 @@ def one_ask_each(cp: CpModel, groups: tuple[PeopleClass, ...], asked: dict[tuple
     """sum_t asked[c,t] <= members of c"""
     for c, group in enumerate(groups):
         cp.add(sum(asked[c, t] for t in group.first.can) <= len(group.ids))
+
+
+def not_too_alike(problem: Problem, cp: CpModel, asked: dict[tuple[int, int], Any]) -> None:
+    """sum_c asked[c,t] <= most_t"""
+    for t, template in enumerate(problem.templates):
+        cp.add(sum(x for (_, other), x in asked.items() if other == t) <= template.most)
 
 
 def shortage(problem: Problem, cp: CpModel, asked: dict[tuple[int, int], Any]) -> Any:
@@ -106,14 +114,12 @@ def moves(groups: tuple[PeopleClass, ...], asked: dict[tuple[int, int], Any]) ->
     return total
 
 
-def heaviest(
-    problem: Problem, cp: CpModel, groups: tuple[PeopleClass, ...], asked: dict[tuple[int, int], Any]
-) -> Any:
+def heaviest(problem: Problem, cp: CpModel, groups: tuple[PeopleClass, ...], asked: dict[tuple[int, int], Any]) -> Any:
     """F = the largest burden among those asked: asked[c,t] <= |c| [F >= burden(c,t)], in steps of burdens there are"""
     burdens = {(c, t): problem.burden(groups[c].first, t) for c, t in asked}
     steps = sorted(set(burdens.values()))
     allowed = {step: cp.new_bool_var(f"allowed_{step}") for step in steps}
-    for lower, higher in zip(steps, steps[1:], strict=False):
+    for lower, higher in pairwise(steps):
         cp.add_implication(allowed[higher], allowed[lower])
     for (c, t), x in asked.items():
         cp.add(x <= len(groups[c].ids) * allowed[burdens[c, t]])

@@ -10,7 +10,9 @@ from dataclasses import dataclass, field
 class Template:
     """Something to ask for. Dishes alike in every way that matters are one template, under several names.
 
-    `servings` 1 or more. `effort` 1 (little) to 5 (much). `fits`: the profiles for which it counts, by index.
+    `servings` 1 or more; `effort` 1 (little) to 5 (much); `fits` are the profiles for which it counts, by index.
+    `most` is how many people can be asked for it, 1 or more: one for each of its dishes, more where a crowd needs
+    more than there are.
     """
 
     category: str
@@ -18,10 +20,11 @@ class Template:
     effort: int
     dishes: tuple[str, ...]
     fits: frozenset[int] = frozenset()
+    most: int = 1
 
     def __post_init__(self) -> None:
-        if self.servings < 1 or self.effort < 1 or not self.dishes:
-            raise ValueError(f"a template needs servings, effort and a dish: {self}")
+        if self.servings < 1 or self.effort < 1 or self.most < 1 or not self.dishes:
+            raise ValueError(f"a template needs servings, effort, a dish and somebody to ask: {self}")
 
 
 @dataclass(frozen=True)

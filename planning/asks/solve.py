@@ -6,9 +6,11 @@ imported when it is needed. A level which could not be proved within its time is
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from planning.asks.model import PeopleClass, build
 from planning.asks.problem import LEVELS, Chosen, Person, Problem
 
 
@@ -35,9 +37,7 @@ def measure(problem: Problem, chosen: Chosen) -> tuple[int, ...]:
         for p, profile in enumerate(problem.profiles)
         if not any(p in problem.templates[t].fits for _, t in picked)
     )
-    moved = sum(
-        chosen.get(who) != t for who, t in problem.asked.items() if who in people and t in people[who].can
-    )
+    moved = sum(chosen.get(who) != t for who, t in problem.asked.items() if who in people and t in people[who].can)
     return (
         short,
         without,
@@ -52,10 +52,12 @@ def measure(problem: Problem, chosen: Chosen) -> tuple[int, ...]:
 def greedy(problem: Problem) -> dict[str, int]:
     """A good answer at once: keep what was asked, then again and again the ask that closes most for least burden."""
     people = {person.id: person for person in problem.people}
-    chosen = {who: t for who, t in problem.asked.items() if who in people and t in people[who].can}
+    chosen: dict[str, int] = {}
     state = _State(problem)
-    for t in chosen.values():
-        state.take(t)
+    for who, t in problem.asked.items():
+        if who in people and t in people[who].can and state.taken[t] < problem.templates[t].most:
+            chosen[who] = t
+            state.take(t)
     free = [person for person in problem.people if person.id not in chosen]
     while free:
         gains = {t: state.gain(t) for t in range(len(problem.templates))}
@@ -84,12 +86,15 @@ class _State:
         self.servings = {gap.category: gap.servings for gap in problem.gaps}
         self.dishes = {gap.category: gap.dishes for gap in problem.gaps}
         self.weight = {gap.category: gap.weight for gap in problem.gaps}
+        self.taken: Counter[int] = Counter()
         self.without = set(range(len(problem.profiles)))
 
     def gain(self, t: int) -> tuple[int, int]:
         """(weighted shortage, people with needs) one more of a template would close."""
         template = self.problem.templates[t]
         closed = min(template.servings, max(0, self.servings.get(template.category, 0)))
+        if self.taken[t] >= template.most:
+            return 0, 0
         closed += 1 if self.dishes.get(template.category, 0) > 0 else 0
         fed = sum(self.problem.profiles[p].people for p in template.fits & self.without)
         return closed * self.weight.get(template.category, 0), fed
@@ -99,6 +104,7 @@ class _State:
         if template.category in self.servings:
             self.servings[template.category] -= template.servings
             self.dishes[template.category] -= 1
+        self.taken[t] += 1
         self.without -= template.fits
 
 
@@ -117,8 +123,6 @@ def solve(problem: Problem, effort: float = 1.0, seed: int = 0, seconds: float |
         from ortools.sat.python import cp_model
     except ImportError:
         return Solution(start, value, tuple(False for _ in LEVELS))
-    from planning.asks.model import build
-
     cp = cp_model.CpModel()
     model = build(problem, cp)
     best = _counts(model.classes, start)
@@ -131,7 +135,7 @@ def solve(problem: Problem, effort: float = 1.0, seed: int = 0, seconds: float |
             if not isinstance(expression, int):
                 cp.add(expression <= value[level])
             continue
-        cp.clear_hints()
+        cp.clear_hints()  # type: ignore[no-untyped-call]
         for key, variable in model.asked.items():
             cp.add_hint(variable, best.get(key, 0))
         cp.minimize(expression)
@@ -142,31 +146,31 @@ def solve(problem: Problem, effort: float = 1.0, seed: int = 0, seconds: float |
         solver.parameters.max_deterministic_time = effort
         if seconds is not None:
             solver.parameters.max_time_in_seconds = seconds
-        status = solver.solve(cp)
-        if status in (cp_model.OPTIMAL, cp_model.FEASIBLE):
+        status = solver.status_name(solver.solve(cp))
+        if status in ("OPTIMAL", "FEASIBLE"):
             counts = {key: int(solver.value(variable)) for key, variable in model.asked.items()}
             found = _people(model.classes, counts)
             if measure(problem, found) <= measure(problem, chosen):
                 best, chosen = counts, found
-        proved.append(status == cp_model.OPTIMAL)
+        proved.append(status == "OPTIMAL")
         cp.add(expression <= measure(problem, chosen)[level])
     return Solution(chosen, measure(problem, chosen), tuple(proved))
 
 
-def _counts(groups: tuple[object, ...], chosen: Chosen) -> dict[tuple[int, int], int]:
+def _counts(groups: tuple[PeopleClass, ...], chosen: Chosen) -> dict[tuple[int, int], int]:
     counts: dict[tuple[int, int], int] = {}
     for c, group in enumerate(groups):
-        for who in group.ids:  # type: ignore[attr-defined]
+        for who in group.ids:
             if who in chosen:
                 counts[c, chosen[who]] = counts.get((c, chosen[who]), 0) + 1
     return counts
 
 
-def _people(groups: tuple[object, ...], counts: Mapping[tuple[int, int], int]) -> dict[str, int]:
+def _people(groups: tuple[PeopleClass, ...], counts: Mapping[tuple[int, int], int]) -> dict[str, int]:
     """Counts of classes back to people, in the guests' order."""
     chosen: dict[str, int] = {}
     for c, group in enumerate(groups):
-        left = list(group.ids)  # type: ignore[attr-defined]
+        left = list(group.ids)
         for (k, t), n in sorted(counts.items()):
             if k == c:
                 for _ in range(n):

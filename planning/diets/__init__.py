@@ -7,6 +7,7 @@ listed stays a question.
 from planning.diets.listed import Listed, can_eat, listed, usually_fits
 from planning.diets.needs import NeedRule, need_of, need_words, rule_of
 from planning.diets.table import DietRow, diets, people_without
+from planning.diets.words import say_of
 
 __all__ = [
     "DietRow",
@@ -19,5 +20,6 @@ __all__ = [
     "need_words",
     "people_without",
     "rule_of",
+    "say_of",
     "usually_fits",
 ]

@@ -56,8 +56,12 @@ def key_of(text: str) -> tuple[str, ...]:
     return tuple(names.plain(word) for word in names.said_words(text) if word != ",")
 
 
+Key = tuple[str, ...]
+Words = frozenset[str]
+
+
 @cache
-def _index() -> tuple[dict[tuple[str, ...], Ingredient], dict[str, tuple[frozenset[str], ...]], dict[frozenset[str], Ingredient]]:
+def _index() -> tuple[dict[Key, Ingredient], dict[str, tuple[Words, ...]], dict[Words, Ingredient]]:
     exact: dict[tuple[str, ...], Ingredient] = {}
     for row in tables.rows("ingredients"):
         holds, may_hold = _marks(row["contains"])
@@ -129,6 +133,10 @@ def _claims(words: list[str]) -> tuple[list[str], frozenset[str]]:
 
 def _is_noise(word: str) -> bool:
     """Words that say how much or how it was cut, and nothing about what it is."""
-    return word.isdigit() or word in names.CUTS or word in names.JOINS or word == "of" or names.is_kind(
-        word, "adj", "filler", "container"
+    return (
+        word.isdigit()
+        or word in names.CUTS
+        or word in names.JOINS
+        or word == "of"
+        or names.is_kind(word, "adj", "filler", "container")
     )

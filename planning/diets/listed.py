@@ -155,7 +155,7 @@ def _verdict(rule: NeedRule, holds: frozenset[str], may_hold: frozenset[str]) ->
 
 
 def can_eat(promise: Promise, need: str) -> str:
-    """"contains", "ask", or "listed-free" (nothing listed against it, by the cook's own list).
+    """ "contains", "ask", or "listed-free" (nothing listed against it, by the cook's own list).
 
     Only the cook's whole list, every item known, makes "listed-free"; a usual recipe never does. A need nobody
     wrote down is always asked.

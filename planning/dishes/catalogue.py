@@ -100,9 +100,7 @@ def read_heat(text: str) -> tuple[HeatStep, ...]:
         hands = round(minutes * _BUSY.get(kind, 0.0))
         if kind in _HOT_KINDS and hands == 0:
             hands = min(5, minutes)
-        steps.append(
-            HeatStep(kind, minutes, float(found[3]) if found[3] else None, at="home", hands_min=hands)
-        )
+        steps.append(HeatStep(kind, minutes, float(found[3]) if found[3] else None, at="home", hands_min=hands))
     return tuple(steps)
 
 

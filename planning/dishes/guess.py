@@ -18,21 +18,16 @@ from planning.dishes.catalogue import Dish, catalogue
 
 KIND_CATEGORY = (
     ("meat", "main"), ("fish", "main"), ("egg", "main"), ("fruit", "dessert"), ("vegetable", "side"),
-    ("veg", "side"), ("starch", "side"), ("bean", "side"), ("dairy", "starter"), ("nut", "starter"), ("sweet", "dessert"),
+    ("veg", "side"), ("starch", "side"), ("bean", "side"), ("dairy", "starter"), ("nut", "starter"),
+    ("sweet", "dessert"),
 )  # fmt: skip
 """Where a plain ingredient goes on the table when it is all that was named (common practice, no source)."""
 
 FOOD_KINDS = frozenset(kind for kind, _ in KIND_CATEGORY) | {"flavour"}
 
-CLAIMS = frozenset(
-    "vegan vegetarian halal kosher keto paleo gf df glutenfree dairyfree nutfree sugarfree meatless meatfree eggless "
-    "plantbased lowcarb veganised flourless crustless nonalcoholic alcoholfree".split()
-)
-_FREE = frozenset("gluten dairy nut egg soy sugar fat alcohol wheat peanut milk lactose grain meat caffeine".split())
-_CHATTER = frozenset(
-    "see you there what when where who how why is are was were be am not don dont cant have has had do does did get "
-    "got going go come coming came know think want need let maybe yes no ok okay thanks thank hi hello hey sorry late "
-    "will would could should if but because so then than they he she it we at by about up out".split()
+
+_FOOD_OR_GEAR = frozenset(
+    ["bowl", "cup", "ball", "stick", "tray", "dish", "round", "stack", "slice", "order", "piece", "roll", "wrap"]
 )
 
 
@@ -156,7 +151,7 @@ def _as_said(text: str, core: list[str]) -> str:
 
 
 def _uninverted(words: list[str]) -> list[str]:
-    """"beans, baked" is "baked beans"; a longer list keeps its order."""
+    """ "beans, baked" is "baked beans"; a longer list keeps its order."""
     if words.count(",") == 1:
         at = words.index(",")
         after = words[at + 1 :]
@@ -169,9 +164,9 @@ def _without_claims(words: list[str]) -> list[str]:
     """Words like "vegan" and "gluten free" say who can eat it, not which dish it is."""
     kept: list[str] = []
     for word in words:
-        if word == "free" and kept and kept[-1] in _FREE:
+        if word == "free" and kept and names.is_kind(kept[-1], "free"):
             kept.pop()
-        elif word not in CLAIMS:
+        elif not names.is_kind(word, "claim"):
             kept.append(word)
     return kept
 
@@ -191,7 +186,7 @@ def _spelt(index: _Index, words: list[str]) -> tuple[list[str], int]:
     spelt: list[str] = []
     slips = 0
     for word in words:
-        if word in index.vocabulary or word in _CHATTER or word in names.CUTS or word in names.JOINS or word == "of":
+        if word in index.vocabulary or word in names.CUTS or word in names.JOINS or word == "of":
             spelt.append(word)
         elif parts := _parts(word, index.vocabulary):
             spelt.extend(parts)
@@ -205,7 +200,7 @@ def _spelt(index: _Index, words: list[str]) -> tuple[list[str], int]:
 
 @lru_cache(maxsize=4096)
 def _parts(word: str, vocabulary: frozenset[str]) -> tuple[str, str] | None:
-    """"potatosalad" is two known words; both of three letters or more."""
+    """ "potatosalad" is two known words; both of three letters or more."""
     for at in range(3, len(word) - 2):
         left, right = word[:at], names.plain(word[at:])
         if left in vocabulary and right in vocabulary and not names.is_kind(left, "filler", "person"):
@@ -214,7 +209,7 @@ def _parts(word: str, vocabulary: frozenset[str]) -> tuple[str, str] | None:
 
 
 def _merged(words: list[str], index: _Index) -> list[str]:
-    """"corn bread" is "cornbread" where the catalogue writes one word."""
+    """ "corn bread" is "cornbread" where the catalogue writes one word."""
     merged: list[str] = []
     for word in words:
         if merged and (both := merged[-1] + word) in index.vocabulary and both not in names.kinds():
@@ -323,7 +318,7 @@ def _is_gear(head: str, before: list[str]) -> bool:
     """A thing for the table: "salad bowls", "paper cups", but not "fruit cups" or "rice bowl"."""
     if not names.is_kind(head, "supply") and not (names.is_kind(head, "container") and len(before) > 1):
         return False
-    if head in ("bowl", "cup", "ball", "stick", "tray", "dish", "round", "stack", "slice", "order", "piece", "roll", "wrap"):
+    if head in _FOOD_OR_GEAR:
         kinds = ("meat", "fish", "vegetable", "veg", "fruit", "starch", "bean", "dairy", "nut", "sweet")
         return not any(names.is_kind(word, *kinds) for word in before[:-1]) and head not in ("dish", "roll", "wrap")
     return True
@@ -355,7 +350,7 @@ def _unknown(index: _Index, name: str, words: list[str]) -> DishMatch:
         if near is not None:
             dish = index.exact[near[0]]
             return DishMatch(dish, name, dish.category, 0.6)
-    if any(names.is_kind(word, "person") or word in _CHATTER for word in words):
+    if any(names.is_kind(word, "person", "chatter") for word in words):
         return DishMatch(None, name, None, 0.0)
     inside = [word for word in words if word in index.heads or names.is_kind(word, *FOOD_KINDS)]
     if inside:

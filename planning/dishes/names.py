@@ -23,21 +23,13 @@ JOINS = frozenset({"and", "n", "or", "und", "y", "et"})
 
 _WORD = re.compile(r"[a-z0-9]+(?:'[a-z]+)?|[,&]")
 _TAIL = re.compile(
-    r"\b(?:for|serves?|feeds?|enough for|to feed|to share)\s+(?:about|around|approx\w*|maybe|like|up to|at least|all|the)?\s*"
+    r"\b(?:for|serves?|feeds?|enough for|to feed|to share)\s+"
+    r"(?:about|around|approx\w*|maybe|like|up to|at least|all|the)?\s*"
     r"(?:\d+|a? ?dozen|a? ?couple|everyone|everybody|all|us|ten|twelve|twenty|eight|six|four|two|three|five).*$"
 )
 _PAREN = re.compile(r"\([^)]*\)?")
 _AMOUNT = re.compile(r"^(?:\d+(?:[.,/x×-]\d+)*|[½¼¾⅓⅔]|one|two|three|four|five|six|eight|ten|twelve|half|dozen)$")
 
-_IE = frozenset(
-    "cookie brownie pie smoothie veggie blondie weenie pierogie beanie sweetie movie calorie pastie bikkie birdie "
-    "foodie magpie potpie junkie goodie smokie sammie hottie hoagie genie zombie selfie brie".split()
-)
-_KEEP = frozenset(
-    "hummus asparagus couscous swiss molasses brussels octopus cactus citrus lens gas bus plus us this is as its "
-    "haggis tapas schnapps grits swordfish series species collins bitters nachos oats hollandaise christmas "
-    "texas los las des les hors grass bass watercress cress express princess moss sauces".split()
-)
 _ODD = {
     "leaves": "leaf", "loaves": "loaf", "knives": "knife", "halves": "half", "calves": "calf", "children": "child",
     "geese": "goose", "mice": "mouse", "people": "person", "men": "man", "women": "woman", "quiches": "quiche",
@@ -55,6 +47,11 @@ def fold(text: str) -> str:
     return "".join(c for c in split if not unicodedata.combining(c)).casefold()
 
 
+@cache
+def _listed(kind: str) -> frozenset[str]:
+    return frozenset(row["word"] for row in tables.rows("dishes_words") if row["kind"] == kind)
+
+
 @lru_cache(maxsize=16384)
 def singular(word: str) -> str:
     """One word in the singular, well enough for the kitchen; the same for both sides of a comparison.
@@ -64,10 +61,10 @@ def singular(word: str) -> str:
     """
     if word in _ODD:
         return _ODD[word]
-    if len(word) < 4 or word in _KEEP or not word.endswith("s") or word.endswith(("ss", "us", "is")):
+    if len(word) < 4 or word in _listed("keep") or not word.endswith("s") or word.endswith(("ss", "us", "is")):
         return word
     if word.endswith("ies"):
-        return word[:-1] if word[:-1] in _IE else word[:-3] + "y"
+        return word[:-1] if word[:-1] in _listed("ie") else word[:-3] + "y"
     if word.endswith("oes"):
         return word[:-2]
     if word.endswith(("ches", "shes", "sses", "xes", "zzes")):
@@ -118,12 +115,12 @@ def said_words(text: str) -> list[str]:
 
 def without_fillers(words: list[str]) -> list[str]:
     """Take off what is said around a name: amounts, vessels with "of", "my famous", "some"."""
-    words = [word for word in words]
+    words = list(words)
     while words:
         first = words[0]
-        if first == ",":
-            words = words[1:]
-        elif len(words) > 1 and (_AMOUNT.match(first) or is_kind(first, "filler")) and not _starts_a_name(words):
+        if first == "," or (
+            len(words) > 1 and (_AMOUNT.match(first) or is_kind(first, "filler")) and not _starts_a_name(words)
+        ):
             words = words[1:]
         elif len(words) > 2 and words[1] == "of" and is_kind(plain(first), "container"):
             words = words[2:]
@@ -138,11 +135,13 @@ def without_fillers(words: list[str]) -> list[str]:
     return words
 
 
-_UNITS = frozenset("lb lbs pound pounds oz ounce ounces kg kilo kilos g gram grams dozen gallon quart liter litre".split())
+_UNITS = frozenset(
+    ["lb", "lbs", "pound", "pounds", "oz", "ounce", "ounces", "kg", "kilo", "kilos", "g", "gram", "grams", "dozen"]
+)
 
 
 def _starts_a_name(words: list[str]) -> bool:
-    """"7 layer dip", "three bean salad", "half moon cookies": the number belongs to the name."""
+    """ "7 layer dip", "three bean salad", "half moon cookies": the number belongs to the name."""
     return len(words) > 1 and singular(words[1]) in ("layer", "bean", "cheese", "milk", "meat", "spice", "moon")
 
 

@@ -1,0 +1,33 @@
+"""What to say about one dish and one need: keys and facts, the words are elsewhere."""
+
+from __future__ import annotations
+
+from planning.diets.listed import COOK, UNKNOWN, USUAL, listed, verdict
+from planning.diets.needs import ANYTHING, rule_of
+from planning.potluck import Promise, Say
+
+
+def say_of(promise: Promise, need: str) -> Say:
+    """One line on whether somebody with `need` finds something listed against it, and who listed it."""
+    what = listed(promise)
+    found = verdict(what, need)
+    rule = rule_of(need)
+    name = rule.need if rule else need
+    if found == "listed-free":
+        return Say("diets-listed-free", {"need": name})
+    if rule is None or ANYTHING in rule.asks:
+        return Say("diets-ask-always", {"need": name})
+    if found == "contains":
+        marks = sorted(rule.avoids & what.holds)
+        if not marks:
+            return Say("diets-breaks", {"need": name})
+        key = "diets-contains-usual" if what.basis == USUAL else "diets-contains-cook"
+        return Say(key, {"need": name, "marks": ", ".join(marks)})
+    perhaps = sorted((rule.avoids & what.may_hold) | (rule.asks & (what.holds | what.may_hold)))
+    if perhaps:
+        return Say("diets-may-contain", {"need": name, "marks": ", ".join(perhaps)})
+    if what.basis == UNKNOWN:
+        return Say("diets-ask-unknown", {"need": name})
+    if what.basis == COOK and what.unknown_ingredients:
+        return Say("diets-ask-items", {"need": name, "items": ", ".join(what.unknown_ingredients)})
+    return Say("diets-ask-usual", {"need": name})

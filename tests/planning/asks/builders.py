@@ -1,0 +1,47 @@
+"""Small problems and potlucks for the tests of asks; every default can be replaced."""
+
+from __future__ import annotations
+
+import itertools
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, replace
+from datetime import UTC, datetime, timedelta
+
+from planning.asks import Problem, measure
+from planning.potluck import Answer, Guest, Party, Potluck
+
+START = datetime(2027, 9, 18, 22, tzinfo=UTC)
+NOW = START - timedelta(days=3)
+
+
+@dataclass(frozen=True)
+class Row:
+    """The two numbers the asks read of a menu row."""
+
+    category: str
+    short_servings: float = 0.0
+    short_dishes: int = 0
+
+
+def someone(id: str, **facts: object) -> Guest:
+    base = Guest(id, id.title(), Answer.YES, Party(2))
+    return replace(base, **facts)  # type: ignore[arg-type]
+
+
+def supper(*guests: Guest, **facts: object) -> Potluck:
+    base = Potluck("p", START, "America/Chicago", host="host", guests=guests)
+    return replace(base, **facts)  # type: ignore[arg-type]
+
+
+def all_answers(problem: Problem) -> Iterator[Mapping[str, int]]:
+    """Every way to ask: for each person nothing or one template they can take, within each template's `most`."""
+    people = [person for person in problem.people if person.can]
+    for picks in itertools.product(*[[None, *person.can] for person in people]):
+        chosen = {person.id: t for person, t in zip(people, picks, strict=True) if t is not None}
+        taken = list(chosen.values())
+        if all(taken.count(t) <= problem.templates[t].most for t in set(taken)):
+            yield chosen
+
+
+def best_by_trying_all(problem: Problem) -> tuple[int, ...]:
+    return min(measure(problem, chosen) for chosen in all_answers(problem))
