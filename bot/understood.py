@@ -250,3 +250,9 @@ def say_understood(turn: Turn, understood: Understood) -> None:
 
 def known_guest(turn: Turn, name: str):
     return find_guest(turn.potluck, name)
+
+
+def read_party(turn: Turn, words: str) -> Party | None:
+    """"2 adults and 1 child" as a party, or None."""
+    reading = read(f"{words} of us" if words.strip().isdigit() else words, context(turn, replying_to="question:people"))
+    return next((i.party for i in reading.intents if isinstance(i, SetParty) and not i.relative), None)

@@ -10,7 +10,8 @@ from bot.storage.values import PotluckPlace
 from bot.texts import Voice
 from planning.changes import Refusal, open_bar, open_potluck, set_budget
 from planning.potluck import Potluck, Stage
-from planning.when import Unclear, parse_potluck_line, parse_when
+from planning.opening import parse_potluck_line
+from planning.when import Unclear, parse_when
 
 ID_LETTERS = "abcdefghjkmnpqrstuvwxyz23456789"
 

@@ -1,0 +1,133 @@
+"""The bot as a rehearsal runs it: its own database in the output folder, on the script's clock."""
+
+from __future__ import annotations
+
+import asyncio
+from collections.abc import Mapping
+from dataclasses import replace
+from datetime import datetime
+from pathlib import Path
+from typing import Any
+
+from bot import plan_json, prints
+from bot.assembly import Tureen
+from bot.storage.store import Store
+from bot.storage.values import Batch, ChatRecord, Stored
+from bot.texts import Voice
+from planning import potluck_file
+from planning.plan import plan
+from planning.potluck import Potluck
+
+
+class Rehearsed:
+    """One life of the bot process; the next one opens the same database."""
+
+    def __init__(self, setup: Any) -> None:
+        self._setup = setup
+        self._file = Path(setup.out) / "tureen.sqlite"
+        self._bot: Tureen | None = None
+        self._store: Store | None = None
+
+    async def start(self) -> None:
+        first = not self._file.exists()
+        self._store = await Store.open(f"sqlite+aiosqlite:///{self._file.resolve()}")
+        setup = self._setup
+        if first:
+            zone = setup.timezone
+            units = "us" if zone.startswith(("America/", "US/")) else "metric"
+            group = ChatRecord(setup.group, "group", timezone=zone, units=units)
+            await self._store.commit(Batch(now=setup.clock.now(), chats=(group,)))
+        self._bot = Tureen(
+            token=setup.token, store=self._store, clock=setup.clock, base_url=setup.base_url,
+            base_file_url=setup.base_file_url,
+        )  # fmt: skip
+        await self._bot.start()
+
+    async def stop(self) -> None:
+        if self._bot is not None:
+            await self._bot.stop()
+
+    async def kill(self) -> None:
+        if self._bot is not None:
+            await self._bot.kill()
+        if self._store is not None:
+            await self._store.close()
+
+    def quiet(self) -> bool:
+        assert self._bot is not None
+        return self._bot.quiet()
+
+    def waiting_to_send(self) -> datetime | None:
+        assert self._bot is not None
+        return self._bot.waiting_to_send()
+
+    def due(self) -> datetime | None:
+        assert self._bot is not None
+        return self._bot.due()
+
+    def reminder_kind(self, chat_id: int, message_id: int) -> str | None:
+        assert self._bot is not None
+        return self._bot.reminder_kind(chat_id, message_id)
+
+    async def close(self) -> None:
+        if self._store is not None:
+            await self._store.close()
+
+    async def _stored(self) -> Stored | None:
+        """The potluck the rehearsal ended with: the current one of the group, else the latest."""
+        assert self._store is not None
+        ids = await self._store.potluck_ids()
+        all_ = [s for i in ids if (s := await self._store.potluck(i)) is not None]
+        current = [s for s in all_ if s.place.current]
+        return (current or all_ or [None])[-1]
+
+    async def state(self, people: Mapping[int, str]) -> dict[str, Any] | None:
+        stored = await self._stored()
+        if stored is None:
+            return None
+        return potluck_file.write(renamed(stored.potluck, people), self._setup.clock.now())
+
+    async def plan(self, people: Mapping[int, str]) -> dict[str, Any] | None:
+        stored = await self._stored()
+        if stored is None:
+            return None
+        potluck, now = renamed(stored.potluck, people), self._setup.clock.now()
+        made = await asyncio.to_thread(plan, potluck, now)
+        return plan_json.write(made, potluck, now, Voice(zone=potluck.zone, units=potluck.units))
+
+    async def prints(self, folder: Path, people: Mapping[int, str]) -> None:
+        stored = await self._stored()
+        if stored is None:
+            return
+        potluck, now = renamed(stored.potluck, people), self._setup.clock.now()
+        made = await asyncio.to_thread(plan, potluck, now)
+        voice = Voice(zone=potluck.zone, units=potluck.units)
+        document = plan_json.write(made, potluck, now, voice)
+        await asyncio.to_thread(
+            prints.write_all, potluck, document, folder, voice.plain, now=now, reminders=made.reminders
+        )
+
+
+def renamed(potluck: Potluck, people: Mapping[int, str]) -> Potluck:
+    """Accounts under the script's ids of the people."""
+    names = {str(user): person for user, person in people.items()}
+
+    def one(guest_id: str | None) -> Any:
+        return names.get(guest_id or "", guest_id)
+
+    bar = potluck.bar and replace(
+        potluck.bar, toppings=tuple(replace(t, guest=one(t.guest)) for t in potluck.bar.toppings)
+    )
+    return replace(
+        potluck,
+        host=one(potluck.host),
+        cohosts=tuple(one(c) for c in potluck.cohosts),
+        guests=tuple(replace(g, id=one(g.id), added_by=one(g.added_by)) for g in potluck.guests),
+        promises=tuple(
+            replace(p, guest=one(p.guest), sharers=tuple(one(s) for s in p.sharers)) for p in potluck.promises
+        ),
+        bar=bar,
+        history=tuple(replace(h, guest=one(h.guest)) for h in potluck.history),
+        payments=tuple(replace(p, guest=one(p.guest)) for p in potluck.payments),
+        declined=tuple(replace(d, guest=one(d.guest)) for d in potluck.declined),
+    )
