@@ -14,11 +14,11 @@ from importlib import import_module
 from typing import Any
 
 from planning.headcount import Headcount
-from planning.portions.catalogue import Item, find, items, sizes
+from planning.portions.catalogue import Item, sizes
 from planning.portions.measures import NoConversion, convert, kind
 from planning.portions.names import words
 from planning.portions.rules import hours
-from planning.portions.wanted import item_of
+from planning.portions.wanted import base_item, item_of
 from planning.potluck import CATEGORIES, Potluck, Promise
 from planning.tables import rows, source_text
 
@@ -127,10 +127,10 @@ def _row(potluck: Potluck, headcount: Headcount, target: Target) -> MenuRow:
         have, dishes = have + here, dishes + kinds_here
     elif potluck.bar is not None and target.category == bar_category(potluck.bar.base):
         # The bar is the meal's main: the host sees to the base, which the shopping list has while nobody brings it.
-        base = find(potluck.bar.base)
-        brought = any(base is not None and item_of(p).name == base.name for p in promised)
+        base = base_item(potluck.bar.base)
+        brought = any(item_of(p).name == base.name for p in promised)
         have, dishes = have + (0.0 if brought else headcount.eaters * factor), dishes + (0 if brought else 1)
-        want_dishes = max(1, want_dishes)
+        want_dishes = min(want_dishes, 1)
     high = target.high * factor * eaters
     return MenuRow(
         category=target.category,
@@ -148,11 +148,18 @@ def _row(potluck: Potluck, headcount: Headcount, target: Target) -> MenuRow:
 
 
 def _dishes_wanted(target: Target, people: float) -> int:
+    """How many dishes a table of so many expected people has, at least the category's fewest."""
     if people <= 0:
         return 0
-    return max(target.fewest_dishes, math.ceil(people * target.servings / target.people_per_dish - 1e-9)) if (
-        target.category not in ("drink", "topping", "supplies")
-    ) else target.fewest_dishes if target.category != "topping" else min(10, max(4, math.ceil(people / 4)))
+    if target.category == "topping":
+        return min(MOST_TOPPINGS, max(target.fewest_dishes, math.ceil(people / target.people_per_dish - 1e-9)))
+    if target.category in ("drink", "supplies"):
+        return target.fewest_dishes
+    return max(target.fewest_dishes, math.ceil(people * target.servings / target.people_per_dish - 1e-9))
+
+
+MOST_TOPPINGS = 10
+"""More kinds than a hand can carry past: common practice, no source."""
 
 
 def _bar_toppings(potluck: Potluck, headcount: Headcount) -> tuple[float, int]:
@@ -164,11 +171,7 @@ def _bar_toppings(potluck: Potluck, headcount: Headcount) -> tuple[float, int]:
 
 def bar_category(base: str) -> str:
     """The category a bar stands for: "dessert" for sweet bases, "main" for all others."""
-    for row in rows("bases"):
-        if row["base"] == base:
-            return row["counts_as"]
-    found = find(base)
-    return "dessert" if found is not None and found.category == "dessert" else "main"
+    return base_item(base).category
 
 
 def servings_of(promise: Promise, headcount: Headcount | None = None, potluck: Potluck | None = None) -> float:
@@ -321,7 +324,6 @@ __all__ = [
     "Target",
     "bar_category",
     "doubles",
-    "items",
     "menu",
     "most_needed",
     "servings_in",

@@ -104,7 +104,7 @@ def curve(potluck: Potluck, up_to: int = 8) -> tuple[tuple[int, int], ...]:
     wanted = [(frozenset(canonical(base, t) for t in c.missing), 1.0) for c in states if not c.possible]
     found = []
     for n in range(up_to + 1):
-        chosen = best_set(wanted, n)
+        chosen = best_set(wanted, n, ties=False)
         found.append((n, now + _opened(wanted, chosen)))
     return tuple(found)
 

@@ -13,7 +13,7 @@ from planning.tables import rows
 
 @dataclass(frozen=True)
 class Base:
-    """What the toppings go on. `units` an eater takes; `counts_as` the category it fills; `item` its row in portions."""
+    """What toppings go on: `units` an eater takes, the category it `counts_as`, its `item` in the portions."""
 
     name: str
     aliases: tuple[str, ...]

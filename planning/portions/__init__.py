@@ -10,7 +10,7 @@ they come from stand in `rules.py`; the portions in `data/portions.csv`.
 from __future__ import annotations
 
 from planning.portions.catalogue import Item, Kind, Size, best_packages, find, items, kinds, sizes
-from planning.portions.rules import Package, Portion, Table, portion_of, table_of
+from planning.portions.rules import Package, Portion, Table, packed, portion_of, table_of
 from planning.portions.wanted import STAPLES, item_for, portions
 
 __all__ = [
@@ -26,6 +26,7 @@ __all__ = [
     "item_for",
     "items",
     "kinds",
+    "packed",
     "portion_of",
     "portions",
     "sizes",

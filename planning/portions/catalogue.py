@@ -182,7 +182,9 @@ GENERAL = {
 """What a dish nobody knows is reckoned like, by its category: common practice, no source."""
 
 
-def best_packages(need: float, unit: str, offered: Iterable[Size], item: Item | None = None) -> tuple[tuple[Size, int], ...]:
+def best_packages(
+    need: float, unit: str, offered: Iterable[Size], item: Item | None = None
+) -> tuple[tuple[Size, int], ...]:
     """Whole packages which hold at least `need` with the least left over; among equals the fewest packages.
 
     Sizes in a unit that cannot be compared with `unit` are left out. Exact: every count of the larger sizes is

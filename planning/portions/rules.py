@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from planning.headcount import Headcount
-from planning.portions.catalogue import Item, Size, best_packages, kinds
-from planning.portions.measures import MASS_G, NoConversion, convert, readable, rounded, text
+from planning.portions.catalogue import Item, best_packages, kinds
+from planning.portions.measures import NoConversion, convert, kind, readable, rounded, text
 from planning.potluck import Potluck
 from planning.tables import source_text
 
@@ -94,8 +94,9 @@ def table_of(potluck: Potluck, served: Iterable[Item], hearty: float = 0.0) -> T
     for item in here:
         family = _family(item.kind)
         dishes[family] = dishes.get(family, 0) + 1
-    table = Table(dishes, hours(potluck), heat(potluck), potluck.mealtime == "between-meals", min(1.0, max(0.0, hearty)))
-    return Table(table.dishes, table.hours, table.heat, table.between_meals, table.hearty, _sides_share(here, table))
+    between = potluck.mealtime == "between-meals"
+    table = Table(dishes, hours(potluck), heat(potluck), between, min(1.0, max(0.0, hearty)))
+    return replace(table, sides_share=_sides_share(here, table))
 
 
 def variety(kind_name: str, dishes: int) -> float:
@@ -107,24 +108,24 @@ def variety(kind_name: str, dishes: int) -> float:
     more with three kinds of one food (Q357) and three fifths more with four courses (Q358). The square root lies
     between them: common practice, no source.
     """
-    kind = kinds()[kind_name]
-    usual = max(1, kind.usual_dishes)
+    rule = kinds()[kind_name]
+    usual = max(1, rule.usual_dishes)
     if dishes <= usual:
         return 1.0
-    total = usual * min(math.sqrt(dishes / usual), max(1.0, kind.most))
+    total = usual * min(math.sqrt(dishes / usual), max(1.0, rule.most))
     return total / dishes
 
 
 def factors(item: Item, table: Table) -> dict[str, float]:
     """Every factor on the item's portion by name; those that change nothing are left out."""
-    kind = kinds()[item.kind]
+    rule = kinds()[item.kind]
     found = {
         "uptake": item.uptake,
         "variety": variety(item.kind, table.dishes.get(_family(item.kind), 1)),
-        "meal": kind.between_meals if table.between_meals else 1.0,
-        "heat": 1 + (kind.in_heat - 1) * table.heat,
+        "meal": rule.between_meals if table.between_meals else 1.0,
+        "heat": 1 + (rule.in_heat - 1) * table.heat,
         "hours": _hours_factor(item.kind, table.hours),
-        "hearty": 1 + HEARTY * table.hearty if kind.counts == "eaters" and item.category != "drink" else 1.0,
+        "hearty": 1 + HEARTY * table.hearty if rule.counts == "eaters" and item.category != "drink" else 1.0,
         "plate": table.sides_share if item.kind in ("side", "salad") else 1.0,
     }
     return {name: value for name, value in found.items() if value != 1.0}
@@ -140,8 +141,10 @@ def portion_of(potluck: Potluck, headcount: Headcount, item: Item, table: Table,
     total, total_unit = readable(served, item.unit, potluck.units)
     buy, buy_unit = readable(bought, item.buy_unit, potluck.units)
     held = sum(p.count * convert(p.amount, p.unit, buy_unit, **_own(item)) for p in packages)
-    shown, shown_unit = readable(per_eater, item.unit, "metric") if potluck.units == "metric" else (per_eater, item.unit)
-    if buy_unit not in MASS_G and item.buy_unit == buy_unit and item.buy_unit not in ("cup", "qt", "gal", "L", "mL"):
+    shown, shown_unit = per_eater, item.unit
+    if potluck.units == "metric":
+        shown, shown_unit = readable(per_eater, item.unit, "metric")
+    if kind(buy_unit) == "count":
         buy = math.ceil(buy - 1e-9)
     return Portion(
         item=name or item.name,
@@ -183,12 +186,12 @@ def _own(item: Item) -> dict[str, float | None]:
     return {"grams_per_cup": item.grams_per_cup, "grams_each": item.grams_each}
 
 
-def _family(kind: str) -> str:
-    return "side" if kind == "salad" else kind
+def _family(kind_name: str) -> str:
+    return "side" if kind_name == "salad" else kind_name
 
 
-def _hours_factor(kind: str, event_hours: float) -> float:
-    match kind:
+def _hours_factor(kind_name: str, event_hours: float) -> float:
+    match kind_name:
         case "cold-drinks":
             return 1 + event_hours
         case "cold-drink":

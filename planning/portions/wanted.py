@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from functools import cache
 
 from planning.headcount import Headcount
 from planning.portions.catalogue import GENERAL, Item, find, items
+from planning.portions.names import best, words
 from planning.portions.rules import Portion, portion_of, table_of
 from planning.potluck import Potluck, Promise
+from planning.tables import rows
 
 STAPLES = ("cold drinks", "ice", "plates", "cups", "napkins", "cutlery")
 """What every potluck needs, whoever thinks of it: common practice, no source."""
@@ -22,16 +25,50 @@ def item_for(text: str, category: str | None = None) -> Item:
     return replace(like, name=" ".join(text.lower().split())[:60] or like.name, aliases=(), source="practice")
 
 
+@cache
+def _item_in(dish: str, category: str) -> Item:
+    found = item_for(dish, category)
+    if found.category == category:
+        return found
+    if category in ("side", "salad") and found.category == "main":
+        # What is a main elsewhere is taken as a side here: half of a main's portion (common practice, no source).
+        return replace(found, category=category, kind=category, amount=found.amount / 2, source="practice")
+    if "topping" in (category, found.category) or "supplies" in (category, found.category):
+        return replace(found, category=category)
+    return replace(found, category=category, kind=_kind_in(category, found))
+
+
+def _kind_in(category: str, found: Item) -> str:
+    eaten = category in ("main", "side", "salad", "starter", "bread", "dessert")
+    return category if eaten and found.category != "drink" else found.kind
+
+
 def item_of(promise: Promise) -> Item:
     """What the promised dish is; its category is the one the guest's promise stands in."""
-    found = item_for(promise.dish, promise.category)
-    return found if found.category == promise.category else replace(found, category=promise.category)
+    return _item_in(promise.dish, promise.category)
+
+
+@cache
+def base_item(base: str) -> Item:
+    """What the toppings of a bar go on, in the category the bar stands for."""
+    index = {}
+    for row in rows("bases"):
+        index[words(row["base"])] = row["base"]
+    for row in rows("bases"):
+        for alias in row["aliases"].split(";"):
+            index.setdefault(words(alias), row["base"])
+    known = best(base, index)
+    for row in rows("bases"):
+        if row["base"] == known:
+            return replace(items()[row["item"]], category=row["counts_as"], kind=row["counts_as"])
+    found = item_for(base)
+    return found if found.category in ("main", "dessert") else replace(found, category="main", kind="main")
 
 
 def portions(potluck: Potluck, headcount: Headcount, *, hearty: float = 0.0) -> tuple[Portion, ...]:
     """Every item promised, wanted (`potluck.items`) or needed anyway (`STAPLES`), once each, in the table's order.
 
-    `hearty` is the share of hearty eaters in 0..1.
+    `hearty` is the share of hearty eaters in 0..1. The toppings of the bar stand in `bar.amounts`, its base here.
     """
     wanted: dict[str, Item] = {}
     for promise in potluck.promises:
@@ -40,12 +77,10 @@ def portions(potluck: Potluck, headcount: Headcount, *, hearty: float = 0.0) -> 
     for name in potluck.items:
         item = item_for(name)
         wanted.setdefault(item.name, item)
-    served = tuple(wanted.values())
     if potluck.bar is not None:
-        base = item_for(potluck.bar.base)
+        base = base_item(potluck.bar.base)
         wanted.setdefault(base.name, base)
-        served = tuple(wanted.values())
+    table = table_of(potluck, tuple(wanted.values()), hearty)
     for name in STAPLES:
         wanted.setdefault(name, items()[name])
-    table = table_of(potluck, served, hearty)
     return tuple(portion_of(potluck, headcount, item, table) for item in wanted.values())
