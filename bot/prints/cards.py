@@ -7,7 +7,7 @@ from typing import Any, Protocol
 
 from bot.prints.eating import food_of
 from bot.prints.qr import qr_svg
-from bot.prints.say import Writer
+from bot.prints.say import Writer, apart
 from planning.bar import combos_for
 from planning.diets import listed as _listed
 from planning.potluck import Bar, Combo, Potluck, Promise
@@ -74,7 +74,6 @@ def _letters(card: Mapping[str, Any]) -> int:
 
 def _card(promise: Promise, write: Writer, listed: Listed) -> dict[str, Any]:
     contains, may = allergen_lines(listed, write)
-    marks = [write("mark", mark=m) for m in SHOWN_MARKS if m in listed.holds and m not in listed.contains]
     unknown = listed.unknown_ingredients
     sure = listed.basis == "cook" and not unknown
     return {
@@ -83,12 +82,18 @@ def _card(promise: Promise, write: Writer, listed: Listed) -> dict[str, Any]:
         "serve": write("card-serve", serve=promise.serve) if promise.serve else "",
         "contains": contains,
         "may": may,
-        "also": write("card-also", marks=write.listed(marks)) if marks else "",
+        "also": _also(listed, write),
         "unknown": write("card-not-known", items=write.listed(unknown)) if unknown else "",
         "diets": _diets(write, listed),
         "ask": "" if sure else write("card-ask", name=write.cooks(promise)),
         "sure": sure,
     }
+
+
+def _also(listed: Listed, write: Writer) -> str:
+    """Meat, alcohol and the like: no allergens, but what people ask about."""
+    marks = [write("mark", mark=m) for m in SHOWN_MARKS if m in listed.holds and m not in listed.contains]
+    return write("card-also", marks=write.listed(marks)) if marks else ""
 
 
 def allergen_lines(listed: Listed, write: Writer) -> tuple[str, str]:
@@ -134,16 +139,14 @@ def bar_menu_data(
     rows = []
     for number, topping in enumerate(bar.toppings if bar else ()):
         amount = amounts.get(topping.name) or {}
-        lines = allergen_lines(
-            listed(Promise(f"topping:{number}", topping.guest or "", topping.name, "topping")), write
-        )
+        what = listed(Promise(f"topping:{number}", topping.guest or "", topping.name, "topping"))
         rows.append(
             {
-                "name": topping.name,
+                "name": apart(topping.name),
                 "who": write.name(topping.guest) if topping.guest else write("nobody-yet"),
                 "open": not topping.guest,
                 "amount": write.quantity(amount.get("total")),
-                "contains": " ".join(filter(None, lines)),
+                "contains": list(filter(None, (*allergen_lines(what, write), _also(what, write)))),
             }
         )
     return {
@@ -171,7 +174,7 @@ def _combos(bar: Bar) -> Iterable[Combo]:
 def name_tags_data(potluck: Potluck, write: Writer) -> dict[str, Any]:
     tags = [{"name": write.cooks(p), "dish": write.called(p)} for p in potluck.promises]
     if potluck.bar:
-        tags += [{"name": write.name(t.guest), "dish": t.name} for t in potluck.bar.toppings if t.guest]
+        tags += [{"name": write.name(t.guest), "dish": apart(t.name)} for t in potluck.bar.toppings if t.guest]
     return {
         "page": write.page,
         "title": write("tags-title"),

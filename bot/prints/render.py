@@ -62,7 +62,7 @@ def _inputs(data: Mapping[str, Any], lang: str) -> dict[str, str]:
 
 
 def _clean(value: Any) -> Any:
-    """Without what no font can draw and no page can carry: control characters and lone surrogates."""
+    """Without what no page can carry: control characters, lone surrogates, marks that turn the rest of a line."""
     if isinstance(value, str):
         return "".join(" " if c in "\t\n\r" else c for c in value if c in "\t\n\r" or _drawable(c))
     if isinstance(value, Mapping):
@@ -74,7 +74,13 @@ def _clean(value: Any) -> Any:
 
 def _drawable(char: str) -> bool:
     point = ord(char)
-    return not (point < 0x20 or 0x7F <= point < 0xA0 or 0xD800 <= point <= 0xDFFF or point & 0xFFFF >= 0xFFFE)
+    return not (
+        point < 0x20
+        or 0x7F <= point < 0xA0
+        or 0x202A <= point <= 0x202E
+        or 0xD800 <= point <= 0xDFFF
+        or point & 0xFFFF >= 0xFFFE
+    )
 
 
 def picture(template: str, shapes: Callable[[int], Mapping[str, Any]], lang: str) -> bytes:
@@ -115,10 +121,20 @@ def vector(template: str, data: Mapping[str, Any], lang: str) -> bytes:
     return _one(svg)
 
 
-def paper(template: str, data: Mapping[str, Any], lang: str) -> bytes:
-    """PDF. The stamp in it is fixed, so that the same potluck gives the same bytes."""
+def paper(template: str, data: Mapping[str, Any], lang: str, standard: str | None = None) -> bytes:
+    """PDF. The stamp in it is fixed, so that the same potluck gives the same bytes.
+
+    `standard` ("ua-1") has the setter check the file and raise where it falls short; off in use, as a name in a
+    script we have no font for is better shown as a box than not printed at all.
+    """
     with _compiler() as compiler:
-        pdf = compiler.compile(input=_source(template), format="pdf", sys_inputs=_inputs(data, lang), timestamp=0)
+        pdf = compiler.compile(
+            input=_source(template),
+            format="pdf",
+            sys_inputs=_inputs(data, lang),
+            timestamp=0,
+            pdf_standards=[standard] if standard else [],  # type: ignore[list-item]
+        )
     return _one(pdf)
 
 

@@ -16,6 +16,7 @@ from planning.potluck import Potluck, Promise
 
 SELECTORS = frozenset({"category", "need", "kind", "serve", "section", "mark"})
 """Facts the texts choose their words by."""
+DIRECTION_MARKS = dict.fromkeys((*range(0x202A, 0x202F), *range(0x2066, 0x206A)))
 COUNTED = ("", "each", "piece", "pieces")
 OPEN, CLOSE = "\ue000", "\ue001"
 STAND_IN = re.compile(f"{OPEN}(\\d+){CLOSE}")
@@ -162,7 +163,7 @@ class Writer:
 
     @property
     def title(self) -> str:
-        return self.potluck.title.strip() or self("untitled")
+        return apart(self.potluck.title.strip()) or self("untitled")
 
     @property
     def when(self) -> str:
@@ -178,7 +179,9 @@ def _plain(value: float) -> float | int:
 
 
 def apart(text: str) -> str:
-    """A name written right to left keeps its neighbours in place: set between isolation marks (Unicode UAX #9)."""
+    """What people typed, with its neighbours kept in place: without direction marks of its own, and between
+    isolation marks when it is written right to left (Unicode UAX #9)."""
+    text = text.translate(DIRECTION_MARKS)
     return f"\u2068{text}\u2069" if any(bidirectional(c) in ("R", "AL") for c in text) else text
 
 

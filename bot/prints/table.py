@@ -7,7 +7,7 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from bot.prints.eating import diet_lines
-from bot.prints.say import Writer
+from bot.prints.say import Writer, apart
 from planning.menu import bar_category
 from planning.potluck import CATEGORIES, Potluck, Promise
 
@@ -40,7 +40,7 @@ def table_data(
     columns, width = SHAPES[max(at_least_columns, 1 if lines <= 34 else 2 if lines <= 75 else 3) - 1]
     return {
         "title": write.title,
-        "when": " · ".join(filter(None, (write.when, potluck.place.strip()))),
+        "when": " · ".join(filter(None, (write.when, apart(potluck.place.strip())))),
         "people": _people(plan, write),
         "missing_title": write("missing") if missing else write("nothing-missing"),
         "missing": missing,
@@ -87,7 +87,7 @@ def _block(
     if category == "topping" and potluck.bar:
         lines += [
             {
-                "dish": t.name,
+                "dish": apart(t.name),
                 "who": write.name(t.guest) if t.guest else write("nobody-yet"),
                 "amount": "",
                 "open": not t.guest,

@@ -7,7 +7,7 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from bot import prints
-from bot.prints.say import Writer
+from bot.prints.say import Writer, apart
 from bot.prints.table import table_data
 from tests.prints.builders import START, with_bar, with_kitchen, with_needs, words_from_texts
 from tests.prints.builders import a_potluck as a_potluck_of
@@ -111,3 +111,9 @@ def test_nothing_is_shortened_by_a_voice_that_shortens_for_the_chat() -> None:
     (entry, _) = table_data(potluck, plan, Writer(potluck, curt))["diets"]
 
     assert all(p.dish in entry["unfit"] for p in potluck.promises if p.category != "supplies")
+
+
+def test_a_name_that_turns_the_writing_direction_turns_only_itself() -> None:
+    assert apart("evil\u202e") == "evil"
+    assert apart("\u2067\u2066a") == "a"
+    assert apart("שרה") == "\u2068שרה\u2069"

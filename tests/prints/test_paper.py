@@ -4,10 +4,15 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 
 import pytest
+import typst
 
 from bot import prints
+from bot.prints import render
+from bot.prints.cards import bar_menu_data, cards_data, name_tags_data
 from bot.prints.qr import qr_svg
-from bot.prints.shopping import section_of
+from bot.prints.say import Writer
+from bot.prints.shopping import section_of, shopping_data
+from bot.prints.timeline import run_sheet_data
 from planning.potluck import Promise
 from tests.prints.builders import START, a_plan, a_potluck, with_bar, with_kitchen, with_needs, words_from_texts
 from tests.prints.papers import fonts_of, has_ink_at_edges, letters_of, pages_of, size_of, text_of
@@ -57,6 +62,28 @@ def test_paper_is_set_in_the_shipped_fonts_only(tmp_path: Path) -> None:
 
     for name, pdf in everything(potluck, plan).items():
         assert {f for f in fonts_of(pdf, tmp_path) if not f.startswith("Noto")} == set(), name
+
+
+def test_paper_passes_the_setters_own_check_for_pdf_ua_with_names_in_eight_scripts() -> None:
+    # PDF/UA-1 (ISO 14289-1): tagged, titled, pictures with words for them, and no glyph missing from its font.
+    potluck, plan = with_kitchen(with_bar(with_needs(a_potluck(12))))
+    write = Writer(potluck, WORDS)
+    for template, data in (
+        ("cards", cards_data(potluck, write, listing)),
+        ("bar_menu", bar_menu_data(potluck, plan, write, listing, LINK)),
+        ("name_tags", name_tags_data(potluck, write)),
+        ("shopping", shopping_data(potluck, plan, write, LINK)),
+        ("run_sheet", run_sheet_data(potluck, plan, write, LINK)),
+    ):
+        assert render.paper(template, data, "en", standard="ua-1").startswith(b"%PDF"), template
+
+
+def test_the_check_for_missing_glyphs_can_fail() -> None:
+    potluck = a_potluck(1)
+    potluck = replace(potluck, guests=(replace(potluck.guests[0], name="\U0001b170"),))  # Nushu: no font of ours has it
+
+    with pytest.raises(typst.TypstError):
+        render.paper("name_tags", name_tags_data(potluck, Writer(potluck, WORDS)), "en", standard="ua-1")
 
 
 def test_names_in_latin_greek_and_cyrillic_come_back_from_the_paper(tmp_path: Path) -> None:
@@ -227,6 +254,36 @@ def test_the_code_has_the_quiet_zone_of_four_modules_the_standard_asks_for() -> 
 
     assert f'width="{modules + 8}"' in qr_svg(LINK)
     assert qr_svg(None) == ""
+
+
+def test_the_code_on_paper_reads_module_by_module_as_the_encoder_made_it(tmp_path: Path) -> None:
+    import segno
+
+    potluck = a_potluck(1)
+    page = pages_of(prints.shopping_list(potluck, a_plan(potluck), WORDS, link=LINK), tmp_path, dpi=300)[0]
+    matrix = [list(row) for row in segno.make(LINK, error="m", micro=False).matrix]
+
+    # The code is the only thing printed in the top right corner; the words under it begin below 39 mm.
+    wide = page.size[0]
+    corner = page.crop((wide - 600, 0, wide, round(38 / 25.4 * 300))).point(lambda v: 255 if v < 128 else 0)
+    left, top, right, bottom = corner.getbbox()
+    side = len(matrix)
+    step_x, step_y = (right - left) / side, (bottom - top) / side
+    read = [
+        [int(corner.getpixel((int(left + (x + 0.5) * step_x), int(top + (y + 0.5) * step_y))) > 0) for x in range(side)]
+        for y in range(side)
+    ]
+
+    assert read == matrix
+
+
+def test_a_topping_of_pork_says_so_on_the_bars_menu(tmp_path: Path) -> None:
+    potluck = with_bar(a_potluck(5))
+    pork = Listing(holds=frozenset({"pork"}), basis="usual recipe")
+
+    text = text_of(prints.bar_menu(potluck, a_plan(potluck), WORDS, listed=lambda _: pork), tmp_path)
+
+    assert text.count("Made with: pork") == len(potluck.bar.toppings)
 
 
 def test_the_same_plan_gives_the_same_paper() -> None:
