@@ -19,6 +19,7 @@ from bot.storage import schema as t
 from bot.storage.columns import to_micros
 from bot.storage.diffs import diff
 from bot.storage.errors import AlreadyTaken, Stale
+from bot.storage.merging import change_chats, change_people
 from bot.storage.privacy import forget_person
 from bot.storage.records import action_row, chat_row, dialog_row, message_row, person_row, place_row, post_row
 from bot.storage.reminders import ReminderSets, finish_reminder, replace_reminders
@@ -127,6 +128,8 @@ def _write(
     put(conn, t.chat, [chat_row(chats[i]) for i in sorted(chats)])
     people = {p.id: p for b in batches for p in b.people}
     put(conn, t.person, [person_row(people[i]) for i in sorted(people)])
+    change_chats(conn, [pair for b in batches for pair in b.changed_chats])
+    change_people(conn, [pair for b in batches for pair in b.changed_people])
     potlucks.insert(conn, new)
     _write_places(conn, batches)
     potlucks.write_changes(conn, [(before.potluck, after) for b in batches for before, after in b.changed])

@@ -132,19 +132,21 @@ class Outbox(Base):
 
         await self._writer.job(work)
 
-    async def requeue(self, post_id: int, not_before: datetime | None) -> None:
-        """Give a post back, to leave at `not_before` or later."""
+    async def requeue(self, post_id: int, not_before: datetime | None, owner: str | None = None) -> bool:
+        """Give a post back, to leave at `not_before` or later. With `owner`, False and nothing
+        written when the claim was lost meanwhile (another process may be sending it)."""
         params = {"p_id": post_id, "p_before": not_before}
-        await self._writer.job(lambda conn: _run(conn, _requeue, params))
+        return await self._writer.job(lambda conn: _as_owner(conn, _requeue, params, owner))
 
     async def renew_post(self, post_id: int, owner: str, lease_until: datetime) -> bool:
         """Hold a claimed post longer. False: the claim was lost."""
         params = {"p_id": post_id, "p_owner": owner, "p_until": lease_until}
         return await self._writer.job(lambda conn: bool(_run(conn, _renew, params)))
 
-    async def give_up(self, post_id: int, why: str) -> None:
-        """Stop trying; the post stays on record for the host. `why` is a text key."""
-        await self._writer.job(lambda conn: _run(conn, _give_up, {"p_id": post_id, "p_why": why}))
+    async def give_up(self, post_id: int, why: str, owner: str | None = None) -> bool:
+        """Stop trying; the post stays on record for the host. `why` is a text key. `owner` as above."""
+        params = {"p_id": post_id, "p_why": why}
+        return await self._writer.job(lambda conn: _as_owner(conn, _give_up, params, owner))
 
     async def given_up(self, chat_id: int, limit: int = 20) -> tuple[Post, ...]:
         """What could not be delivered to a chat, newest first."""
@@ -196,6 +198,13 @@ class Outbox(Base):
         """Remember what a sent message is about; without `at` it is never pruned."""
         row = message_row(SentMessage(chat_id, message_id, kind, potluck_id, reminder_key, at))
         await self._writer.job(lambda conn: put(conn, t.sent_message, [row]))
+
+
+def _as_owner(conn: Connection, statement: Any, params: dict[str, Any], owner: str | None) -> bool:
+    if owner is None:
+        return bool(_run(conn, statement, params))
+    held = statement.where(_p.owner == bindparam("p_owner"), _p.state == "sending")
+    return bool(_run(conn, held, params | {"p_owner": owner}))
 
 
 def _run(conn: Connection, statement: Any, params: dict[str, Any]) -> int:

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import datetime
 from typing import Any
 
-from sqlalchemy import delete, or_, select
+from sqlalchemy import delete, or_, select, update
 from sqlalchemy.engine import Connection
 
 from bot.storage import potlucks
@@ -125,3 +126,19 @@ def _delete_mentions(conn: Connection, potluck_id: str, guest_id: str, marks: fr
         if row.to == guest_id or _mentions(row.about_facts, marks) or guest_id in row.key:
             here = t.reminder.c.potluck_id == potluck_id, t.reminder.c.key == row.key
             conn.execute(delete(t.reminder).where(*here))
+
+
+def delete_potlucks_before(conn: Connection, when: datetime) -> int:
+    """See `Store.delete_potlucks_before`."""
+    old = list(conn.scalars(select(t.potluck.c.id).where(t.potluck.c.starts_at < when)))
+    for potluck_id in old:
+        seen = set(conn.scalars(select(t.guest.c.id).where(t.guest.c.potluck_id == potluck_id)))
+        for table in (t.post, t.sent_message):
+            conn.execute(delete(table).where(table.c.potluck_id == potluck_id))
+        conn.execute(update(t.person).where(t.person.c.private_potluck == potluck_id).values(private_potluck=None))
+        conn.execute(delete(t.potluck).where(t.potluck.c.id == potluck_id))
+        for guest_id in sorted(seen):
+            if guest_id.isdecimal() and not potlucks.ids_of_guest(conn, guest_id):
+                person = t.person.c.id == int(guest_id), t.person.c.can_dm.is_(False)
+                conn.execute(delete(t.person).where(*person))
+    return len(old)

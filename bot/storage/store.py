@@ -24,6 +24,7 @@ from bot.storage.errors import Stale
 from bot.storage.group import GroupWriter
 from bot.storage.migrate import migrate
 from bot.storage.outbox import Outbox
+from bot.storage.privacy import delete_potlucks_before
 from bot.storage.reads import Reads
 from bot.storage.reminders import Reminders, ReminderSets
 from bot.storage.values import Batch, CommitResult
@@ -95,12 +96,10 @@ class Store(Reads, Outbox, Reminders, Copying):
         await self._writer.job(work)
 
     async def delete_potlucks_before(self, when: datetime) -> int:
-        """Retention: delete the potlucks that started before `when`, with all that belongs to them."""
-
-        def work(conn: Connection) -> int:
-            return conn.execute(delete(t.potluck).where(t.potluck.c.starts_at < when)).rowcount
-
-        return await self._writer.job(work)
+        """Retention: delete the potlucks that started before `when`, with all that belongs to them,
+        and the people who were known from those only (not those who opened a private chat). Returns
+        how many potlucks went."""
+        return await self._writer.job(lambda conn: delete_potlucks_before(conn, when))
 
 
 __all__ = ["Stale", "Store"]

@@ -209,6 +209,10 @@ class FinishedReminder:
 class Batch:
     """Everything one turn changes; written in one transaction or not at all.
 
+    `chats` and `people` are written as they are; `changed_chats` and `changed_people` are pairs
+    (as read, as wished) of which only the difference is written, so that nobody else's change is
+    lost. `changed` with the same potluck twice writes nothing but checks and raises the revision.
+
     `places` sets chat, topic and `current` (and takes `current` from the potluck that had it
     there); the board's message belongs to the courier: see `board_sent` and `lost_boards`.
     `reminders` replaces the pending set of a potluck and raises its revision.
@@ -218,6 +222,8 @@ class Batch:
     update_id: int | None = None
     chats: tuple[ChatRecord, ...] = ()
     people: tuple[PersonRecord, ...] = ()
+    changed_chats: tuple[tuple[ChatRecord, ChatRecord], ...] = ()
+    changed_people: tuple[tuple[PersonRecord, PersonRecord], ...] = ()
     new_potlucks: tuple[tuple[Potluck, PotluckPlace], ...] = ()
     changed: tuple[tuple[Stored, Potluck], ...] = ()
     places: tuple[PotluckPlace, ...] = ()

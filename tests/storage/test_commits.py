@@ -14,14 +14,16 @@ from bot.storage import (
     Dialog,
     FinishedReminder,
     NewAction,
+    PersonRecord,
     Post,
     PotluckPlace,
+    SentMessage,
     Stale,
     Store,
     apply_diff,
 )
 from planning.potluck import Promise
-from tests.storage.helpers import CHAT, NOW, change, later, potluck, stored, with_guest, with_promise
+from tests.storage.helpers import CHAT, NOW, Reminder, change, later, potluck, stored, with_guest, with_promise
 
 
 async def test_a_commit_gives_posts_their_ids_in_order_and_potlucks_their_new_revision(store: Store) -> None:
@@ -252,10 +254,23 @@ async def test_pruning_keeps_what_the_platform_could_send_again(store: Store) ->
 
 
 async def test_old_potlucks_are_deleted_with_all_that_belongs_to_them(store: Store) -> None:
-    await stored(store, potluck("old", starts_at=later(days=-100)))
-    await stored(store, potluck("new"))
+    await stored(store, potluck("old", guests=3, starts_at=later(days=-100)))
+    await stored(store, potluck("new", guests=1))
+    people = (PersonRecord(1, "Ana"), PersonRecord(2, "Bo"), PersonRecord(3, "Cy", can_dm=True, private_potluck="old"))
+    await store.commit(
+        Batch(
+            NOW,
+            people=people,
+            posts=(Post(CHAT, "sendMessage", potluck_id="old"),),
+            messages=(SentMessage(CHAT, 5, "board", "old"),),
+        )
+    )
 
     assert await store.delete_potlucks_before(later(days=-90)) == 1
+
+    assert await store.people((1, 2, 3)) == {1: people[0], 3: replace(people[2], private_potluck=None)}
+    assert await store.pending_posts() == ()
+    assert await store.message_about(CHAT, 5) is None
 
     assert await store.potluck("old") is None
     assert {s.potluck.id for s in await store.potlucks_of_person(1)} == {"new"}
@@ -266,3 +281,57 @@ async def test_a_potluck_id_that_is_taken_is_refused(store: Store) -> None:
 
     with pytest.raises(Stale):
         await store.commit(Batch(NOW, new_potlucks=((potluck(), PotluckPlace("p1", CHAT)),)))
+
+
+async def test_two_who_change_different_settings_of_a_chat_both_get_them(store: Store) -> None:
+    read = ChatRecord(CHAT, title="Plot 9", settings={"a": 1, "b": 2, "gone": 3})
+    await store.commit(Batch(NOW, chats=(read,)))
+    one = replace(read, timezone="Europe/Berlin", settings={"a": 9, "b": 2})
+    other = replace(read, units="metric", settings={"a": 1, "b": 2, "gone": 3, "c": 4})
+
+    await store.commit(Batch(NOW, changed_chats=((read, one),)))
+    await store.commit(Batch(NOW, changed_chats=((read, other),)))
+
+    both = replace(read, timezone="Europe/Berlin", units="metric", settings={"a": 9, "b": 2, "c": 4})
+    assert await store.chat(CHAT) == both
+
+
+async def test_two_changes_of_a_person_at_once_are_both_kept(store: Store) -> None:
+    read = PersonRecord(7, "Ana")
+    await store.commit(Batch(NOW, people=(read,)))
+
+    await asyncio.gather(
+        store.commit(Batch(NOW, changed_people=((read, replace(read, can_dm=True)),))),
+        store.commit(Batch(NOW, changed_people=((read, replace(read, muted=True)),))),
+    )
+
+    assert await store.person(7) == replace(read, can_dm=True, muted=True)
+
+
+async def test_a_changed_chat_nobody_knew_is_written_whole(store: Store) -> None:
+    wished = ChatRecord(CHAT, title="Plot 9")
+
+    await store.commit(Batch(NOW, changed_chats=((ChatRecord(CHAT), wished),)))
+
+    assert await store.chat(CHAT) == wished
+
+
+async def test_a_potluck_changed_into_itself_is_still_checked(store: Store) -> None:
+    old = await stored(store)
+    await change(store, old, with_guest(old.potluck, "1", travel_min=5))
+
+    with pytest.raises(Stale):
+        await change(store, old, old.potluck, reminders=(("p1", (Reminder("a"),)),))
+
+    assert await store.reminders_of("p1") == ()
+
+
+async def test_a_commit_that_forgets_a_guest_never_shows_them_again(store: Store) -> None:
+    before = await stored(store)
+
+    await change(store, before, with_guest(before.potluck, "1", travel_min=5), forget_people=(2,))
+
+    now = await store.potluck("p1")
+    assert now is not None
+    assert [g.id for g in now.potluck.guests] == ["1", "3"]
+    assert now.potluck.guests[0].travel_min == 5

@@ -77,6 +77,17 @@ async def test_a_claim_is_renewed_only_by_its_holder(store: Store) -> None:
     assert await store.claim_posts(LEASE, "you", later(hours=2)) == ()
 
 
+async def test_a_process_that_slept_can_neither_put_back_nor_give_up_what_another_took_over(store: Store) -> None:
+    (mine,) = await put(store, post("a"))
+    await store.claim_posts(NOW, "slept", LEASE)
+    await store.claim_posts(LEASE, "me", later(hours=1))
+
+    assert not await store.requeue(mine.id, NOW, owner="slept")
+    assert not await store.give_up(mine.id, "blocked", owner="slept")
+    assert [(p.state, p.owner) for p in await store.pending_posts()] == [("sending", "me")]
+    assert await store.requeue(mine.id, NOW, owner="me")
+
+
 async def test_a_post_given_up_stays_on_record_and_lets_the_next_one_through(store: Store) -> None:
     first, _ = await put(store, post("a1"), post("a2"))
 
