@@ -172,14 +172,15 @@ class TureenBot:
             # Opened first, so that liveness can be asked while the platform is not reachable yet.
             await self._open(*self._metrics_listen, watch_routes(self._missing, self._metrics_text))
         await self._until_reached(self._app.initialize)
-        await self._app.start()
-        self._running = True
-        await self.courier.start()
+        # Before anything is sent: what draws boards may be built here.
         if self.commands is not None:
             try:
                 await self.commands()
             except TelegramError as fault:
                 _log.warning("the command menu could not be set", why=str(fault))
+        await self._app.start()
+        self._running = True
+        await self.courier.start()
         if self._mode == "webhook":
             await self._start_webhook()
         else:
@@ -278,6 +279,10 @@ class TureenBot:
     def reminder_kind(self, chat_id: int, message_id: int) -> str | None:
         """The kind of reminder this message was, None when it was none. This process's messages only."""
         return self.courier.reminder_kind(chat_id, message_id)
+
+    def take_failed_reminders(self) -> list[tuple[int, str, str]]:
+        """(chat id, kind, why as a text key) of reminders given up since the last time this was asked."""
+        return self.courier.take_failed_reminders()
 
     # --- updates ---
 

@@ -14,6 +14,8 @@ from typing import Any, Literal
 from pydantic import Field, SecretStr, ValidationError, field_validator, model_validator
 from pydantic_settings import BaseSettings, SettingsConfigDict
 
+from bot import log
+
 PREFIX = "TUREEN_"
 PLATFORM_API = "https://api.telegram.org/bot"
 PLATFORM_FILES = "https://api.telegram.org/file/bot"
@@ -159,6 +161,7 @@ def load(
         raise SettingsFault(
             ("TUREEN_TOKEN is missing: put the bot's token in the environment, or try `room`, which needs none.",)
         )
+    log.hide(*settings.secrets)
     return settings
 
 

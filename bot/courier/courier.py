@@ -81,6 +81,7 @@ class Courier:
         self._chats: dict[int, _Chat] = {}
         self._homes: OrderedDict[str, int] = OrderedDict()
         self._kinds: OrderedDict[tuple[int, int], str] = OrderedDict()
+        self._failed: list[tuple[int, str, str]] = []
         self._alive = False
 
     # --- life ---
@@ -164,6 +165,10 @@ class Courier:
 
     def reminder_kind(self, chat_id: int, message_id: int) -> str | None:
         return self._kinds.get((chat_id, message_id))
+
+    def take_failed_reminders(self) -> list[tuple[int, str, str]]:
+        failed, self._failed = self._failed, []
+        return failed
 
     # --- what others in the courier say ---
 
@@ -277,7 +282,12 @@ class Courier:
     async def _lost(self, post: Post, outcome: Outcome) -> None:
         if outcome.end is End.BLOCKED:
             await self._desk.cannot_dm(post.chat_id)
-            await self._ticker.say_in_group(post)
+            if await self._ticker.say_in_group(post):
+                # It has another way now; nothing was lost.
+                await self._desk.sent(post, None)
+                return
+        if (about := reminder_of(post)) is not None:
+            self._failed = [*self._failed[-999:], (post.chat_id, str(about["kind"]), outcome.why)]
         await self._desk.given_up(post, outcome.why)
 
     async def _give_back(self) -> None:

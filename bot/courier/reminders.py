@@ -103,6 +103,9 @@ class Ticker:
 
     async def tick(self) -> None:
         """Deal with everything that is due now."""
+        if self._courier.render is None:
+            # Nothing could be said yet; what is due stays due.
+            return
         async with self._turn:
             while rows := await self._desk.claim_reminders(AT_A_TIME):
                 by_potluck: dict[str, list[ReminderRow]] = {}
