@@ -31,6 +31,7 @@ class Command:
     where: str = "both"
     order: int = 100
     menu: bool = True
+    hosts: bool = False
 
 
 @dataclass(frozen=True)
@@ -65,9 +66,17 @@ class Registry:
     settings: dict[str, Handler] = field(default_factory=dict)
 
     def command(
-        self, name: str, handler: Handler, *, where: str = "both", order: int = 100, menu: bool = True
+        self,
+        name: str,
+        handler: Handler,
+        *,
+        where: str = "both",
+        order: int = 100,
+        menu: bool = True,
+        hosts: bool = False,
     ) -> None:
-        self._claim(self.commands, name, Command(name, handler, where, order, menu))
+        """`hosts`: of use to hosts only, so that help shows it to them alone."""
+        self._claim(self.commands, name, Command(name, handler, where, order, menu, hosts))
 
     def button(self, name: str, handler: Handler) -> None:
         """`name` is at most eight letters: it travels in every press."""

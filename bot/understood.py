@@ -111,9 +111,13 @@ def bring_words(turn: Turn, words: str, category: str | None) -> None:
 def act(turn: Turn, reading: Reading) -> Understood:
     """Carry out every intent of a reading. Raises Refusal when one of them is not allowed."""
     understood = Understood()
-    for intent in reading.intents:
+    for intent in sorted(reading.intents, key=lambda i: ORDER.index(type(i)) if type(i) in ORDER else len(ORDER)):
         _act(turn, intent, understood)
     return understood
+
+
+ORDER = (SetAnswer, SetParty, AddPerson, SetNeeds, ChangePromise, DropPromise, AddPromise, TakeTopping)
+"""Who comes is settled before what they bring, whatever the order of the words."""
 
 
 def _act(turn: Turn, intent: Intent, understood: Understood) -> None:

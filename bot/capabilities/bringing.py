@@ -14,6 +14,7 @@ from planning.changes import (
     drop_promise,
     find_guest,
     give_promise,
+    give_topping,
     meet,
     share_promise,
 )
@@ -204,11 +205,25 @@ def _dish_and_person(turn: Turn, joint: str) -> tuple[Promise, str]:
 
 
 async def give(turn: Turn) -> None:
+    words, joint, name = turn.words.rpartition(" to ")
+    bar = turn.potluck.bar
+    if joint and bar and any(t.name == words.casefold().strip() and t.guest for t in bar.toppings):
+        await _give_topping(turn, words.casefold().strip(), name)
+        return
     found, to = _dish_and_person(turn, "to")
     turn.change(give_promise(turn.potluck, turn.actor, found.id, to), "did-give", dish=found.dish)
     taker = turn.potluck.guest(to)
     turn.say("given", dish=found.dish, name=taker.name, buttons=[[turn.undo_button()]])
     await turn.tell(taker, "told-given", by=turn.event.person.name, dish=found.dish)
+
+
+async def _give_topping(turn: Turn, topping: str, name: str) -> None:
+    taker = find_guest(turn.potluck, name)
+    if taker is None:
+        raise Refusal("refused-unknown-person", name=name[:60])
+    turn.change(give_topping(turn.potluck, turn.actor, topping, taker.id), "did-give", dish=topping)
+    turn.say("given", dish=topping, name=taker.name, buttons=[[turn.undo_button()]])
+    await turn.tell(taker, "told-given", by=turn.event.person.name, dish=topping)
 
 
 async def share(turn: Turn) -> None:

@@ -109,5 +109,5 @@ def _currency(turn: Turn, figure: str) -> str:
 def register(app) -> None:
     app.command("shopping", shopping_list, order=24)
     app.command("amount", amount, order=25)
-    app.command("price", price, order=26)
+    app.command("price", price, order=26, hosts=True)
     app.command("paid", paid, order=27)

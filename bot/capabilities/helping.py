@@ -3,22 +3,28 @@
 from dataclasses import replace
 
 from bot.context import Turn
+from bot.registry import Command
 from bot.texts import Html
 from planning.changes import Refusal, may_manage
 
 
 async def help_(turn: Turn) -> None:
     where = "private" if turn.private else "group"
-    registry = turn.services.registry
+    commands = sorted(turn.services.registry.commands.values(), key=lambda c: (c.order, c.name))
+    shown = [c for c in commands if c.menu and c.where in ("both", where)]
+    manages = turn.has_potluck and may_manage(turn.potluck, turn.actor)
     lines = [turn.voice("help-head-private" if turn.private else "help-head-group")]
-    for command in sorted(registry.commands.values(), key=lambda c: (c.order, c.name)):
-        if command.menu and command.where in ("both", where):
-            lines.append(turn.voice("help-line", command=command.name, what=turn.voice.plain(f"help-{command.name}")))
+    lines += [_line(turn, c) for c in shown if not c.hosts]
     lines.append(turn.voice("help-words-private" if turn.private else "help-words-group"))
     lines.append(turn.voice("help-rights"))
-    if turn.has_potluck and may_manage(turn.potluck, turn.actor):
+    if manages:
         lines.append(turn.voice("help-hosts-too"))
+        lines += [_line(turn, c) for c in shown if c.hosts]
     turn.post(Html("\n".join(lines)))
+
+
+def _line(turn: Turn, command: Command) -> str:
+    return turn.voice("help-line", command=command.name, what=turn.voice.plain(f"help-{command.name}"))
 
 
 async def start(turn: Turn) -> None:

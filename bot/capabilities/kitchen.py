@@ -100,7 +100,7 @@ async def arrive(turn: Turn) -> None:
 
 
 def register(app) -> None:
-    app.command("kitchen", kitchen, order=70)
+    app.command("kitchen", kitchen, order=70, hosts=True)
     app.command("heat", heat, order=71)
     app.command("frozen", frozen, order=72)
     app.command("arrive", arrive, order=73)

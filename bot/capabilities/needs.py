@@ -69,7 +69,8 @@ async def command(turn: Turn) -> None:
         if found is None:
             unknown.append(part.strip()[:40])
         else:
-            needs.append(Need(found.need, 1, found.kind, open=not turn.private))
+            need, kind = found
+            needs.append(Need(need, 1, kind, open=not turn.private))
     if unknown:
         raise Refusal("refused-need", words=unknown)
     turn.change(merge_needs(turn.potluck, turn.actor, turn.me, tuple(needs)), "did-needs")
@@ -93,7 +94,7 @@ async def toggle(turn: Turn) -> None:
         turn.change(clear_needs(turn.potluck, turn.actor, turn.me, need), "did-needs")
     else:
         found = need_of(need)
-        made = Need(need, 1, found.kind if found else "", open=False)
+        made = Need(need, 1, found[1] if found else "", open=False)
         turn.change(merge_needs(turn.potluck, turn.actor, turn.me, (made,)), "did-needs")
     needs = mine_in_words(turn)
     turn.edit_pressed("needs-sheet", buttons=sheet(turn, turn.guest()), needs=needs, n=len(needs),

@@ -76,6 +76,6 @@ async def answer_for(turn: Turn) -> None:
 
 def register(app) -> None:
     app.command("add", add, order=50)
-    app.command("invite", expect, order=51)
+    app.command("invite", expect, order=51, hosts=True)
     app.command("remove", remove, order=52)
     app.command("answer", answer_for, order=53)

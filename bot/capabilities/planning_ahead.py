@@ -6,7 +6,7 @@ from bot.servings import one_ask
 from bot.texts import Html
 from bot.understood import add_promise
 from planning.changes import Refusal, decline, may_manage
-from planning.dishes import dish_named
+from planning.dishes import lookup
 from planning.potluck import CATEGORIES
 
 MOST_SHOWN = 12
@@ -47,12 +47,11 @@ async def send(turn: Turn) -> None:
     guest = turn.potluck.guest(guest_id)
     if guest is None or category not in CATEGORIES:
         raise Refusal("refused-button-old")
-    words = turn.voice.plain(f"category-{category}")
     owner = guest.id if guest.id.isdigit() else None
     buttons = [[Button(turn.voice.plain("button-ask-yes"), "askyes", (guest.id, category, servings), owner=owner),
                 Button(turn.voice.plain("button-ask-no"), "askno", (guest.id, category), owner=owner)]]  # fmt: skip
     turn.say("ask-in-group", where="group", reply=False, buttons=buttons, about="ask",
-             name=mention(guest), category=words, servings=int(servings))  # fmt: skip
+             name=mention(guest), one=turn.voice.plain(f"one-{category}"), servings=int(servings))  # fmt: skip
     turn.toast("ask-sent", name=guest.name)
 
 
@@ -67,9 +66,9 @@ async def accepted(turn: Turn) -> None:
         raise Refusal("refused-button-not-yours")
     name = turn.voice.plain(f"category-{category}")
     made = add_promise(turn, guest_id, name, category, float(servings), None)
-    turn.edit_pressed("ask-accepted", name=guest.name, category=name, servings=int(servings),
+    turn.edit_pressed("ask-accepted", name=guest.name, one=turn.voice.plain(f"one-{category}"), servings=int(servings),
                       buttons=[[turn.undo_button()]])  # fmt: skip
-    turn.ask("askdish", "ask-which-dish", data={"promise": made.id}, name=turn.event.person.name, category=name)
+    turn.ask("askdish", "ask-which-dish", data={"promise": made.id}, name=turn.event.person.name)
     turn.toast("ask-thanks")
 
 
@@ -81,10 +80,20 @@ async def dish_told(turn: Turn) -> None:
     found = turn.potluck.promise(promise_id)
     if found is None:
         raise Refusal("refused-no-promise")
-    name = turn.words.strip()
-    turn.change(change_promise(turn.potluck, turn.actor, found.id, dish=name), "did-promise", dish=name)
+    known = lookup(turn.words)
+    if known.category is None:
+        raise Refusal("refused-not-a-dish", words=turn.words[:60])
+    # What they name may be another kind of dish than was asked for: the table counts what comes.
+    category = known.category if known.confidence >= SURE else None
+    turn.change(change_promise(turn.potluck, turn.actor, found.id, dish=known.name, category=category), "did-promise",
+                dish=known.name)  # fmt: skip
     turn.answered()
-    turn.say("ask-dish-noted", dish=turn.potluck.promise(found.id).dish, buttons=[[turn.undo_button()]])
+    named = turn.potluck.promise(found.id)
+    turn.say("ask-dish-noted", dish=named.dish, category=turn.voice.plain(f"category-{named.category}"),
+             buttons=[[turn.undo_button()]])  # fmt: skip
+
+
+SURE = 0.8
 
 
 async def refused(turn: Turn) -> None:
@@ -95,19 +104,18 @@ async def refused(turn: Turn) -> None:
     if guest_id.isdigit() and guest_id != turn.me:
         raise Refusal("refused-button-not-yours")
     turn.change(decline(turn.potluck, turn.actor, category), "did-decline")
-    turn.edit_pressed("ask-declined", name=guest.name, category=turn.voice.plain(f"category-{category}"))
+    turn.edit_pressed("ask-declined", name=guest.name, one=turn.voice.plain(f"one-{category}"))
     turn.toast("ask-declined-toast")
     host = turn.potluck.guest(turn.potluck.host)
     if host is not None:
-        await turn.tell(host, "told-declined", name=guest.name, category=turn.voice.plain(f"category-{category}"),
+        await turn.tell(host, "told-declined", name=guest.name, one=turn.voice.plain(f"one-{category}"),
                         buttons=[[Button(turn.voice.plain("button-asks"), "asks")]])  # fmt: skip
 
 
 def register(app) -> None:
-    app.command("asks", show, order=22)
+    app.command("asks", show, order=22, hosts=True)
     app.button("asks", show)
     app.button("ask", send)
     app.button("askyes", accepted)
     app.button("askno", refused)
     app.question("askdish", dish_told)
-    _ = dish_named

@@ -77,5 +77,5 @@ async def ahead(turn: Turn) -> None:
 def register(app) -> None:
     app.command("out", out, order=74)
     app.command("safety", cautions, order=75)
-    app.command("reminders", ahead, order=76)
+    app.command("reminders", ahead, order=76, hosts=True)
     app.button("out", out_button)

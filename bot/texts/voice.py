@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import html
+import re
 import unicodedata
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
-from datetime import date, datetime
+from datetime import UTC, date, datetime
 from decimal import Decimal
 from fractions import Fraction
 from typing import Any
@@ -29,6 +30,15 @@ class Html(str):
     """Text that is already HTML and is not escaped again."""
 
     __slots__ = ()
+
+
+class Plain(str):
+    """Words of ours, already said: escaped in HTML, but not cleaned and isolated a second time."""
+
+    __slots__ = ()
+
+
+WALL_TIME = re.compile(r"([01]\d|2[0-3]):[0-5]\d")
 
 
 def visible(text: str, longest: int = LONGEST_SHOWN) -> str:
@@ -67,9 +77,9 @@ class Voice:
         """HTML for the chat."""
         return Html(self._say(key, facts, escape=True))
 
-    def plain(self, key: str, **facts: Any) -> str:
+    def plain(self, key: str, **facts: Any) -> Plain:
         """Plain text, for button labels, toasts and paper."""
-        return self._say(key, facts, escape=False)
+        return Plain(self._say(key, facts, escape=False))
 
     def say(self, said: Say) -> Html:
         return self(said.key, **said.facts)
@@ -99,6 +109,10 @@ class Voice:
             return str(value) if escape else html.unescape(value)
         if isinstance(value, Say):
             return self._say(value.key, value.facts, escape=escape)
+        if isinstance(value, Plain):
+            return html.escape(value, quote=False) if escape else str(value)
+        if isinstance(value, str) and WALL_TIME.fullmatch(value):
+            return self.wall_time(value)
         if isinstance(value, str):
             # Fluent selectors compare raw strings; keys and ids pass through unchanged.
             shown = visible(value) if value else ""
@@ -121,9 +135,10 @@ class Voice:
             return ""
         raise TextFault(f"a fact of type {type(value).__name__} can't be said")
 
-    def join(self, values: Any, *, escape: bool = True) -> str:
+    def join(self, values: Any, *, escape: bool = True) -> Plain:
+        """A list in words; with `escape` false its parts stay plain text."""
         ordered = sorted(values) if isinstance(values, (set, frozenset)) else list(values)
-        return format_list([str(self._fact(v, escape)) for v in ordered], locale=self.locale)
+        return Plain(format_list([str(self._fact(v, escape)) for v in ordered], locale=self.locale))
 
     def number(self, value: float) -> Any:
         """Whole numbers without a point, others with at most two digits after it."""
@@ -135,9 +150,15 @@ class Voice:
 
     def time(self, instant: datetime) -> str:
         """ "5:00 PM" or "17:00", without the no-break spaces that nobody can type."""
-        skeleton = "jm" if self.units == "us" else "Hm"
-        skeleton = "hm" if skeleton == "jm" else skeleton
+        skeleton = "hm" if self.units == "us" else "Hm"
         return _plain_spaces(format_skeleton(skeleton, instant.astimezone(self.zone), self.zone, locale=self.locale))
+
+    def wall_time(self, text: str) -> str:
+        """A wall time "17:30" as this voice writes the hour."""
+        hours, minutes = text.split(":")
+        skeleton = "hm" if self.units == "us" else "Hm"
+        at = datetime(2000, 1, 1, int(hours), int(minutes), tzinfo=UTC)
+        return _plain_spaces(format_skeleton(skeleton, at, locale=self.locale))
 
     def moment(self, instant: datetime) -> str:
         local = instant.astimezone(self.zone)

@@ -9,6 +9,7 @@ from planning.changes.bar import (
     add_topping,
     close_bar,
     drop_topping,
+    give_topping,
     open_bar,
     take_topping,
 )
@@ -74,6 +75,7 @@ __all__ = [
     "finish",
     "forget",
     "give_promise",
+    "give_topping",
     "hand_over",
     "invite",
     "leave",

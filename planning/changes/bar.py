@@ -69,14 +69,31 @@ def take_topping(potluck: Potluck, by: Actor, name: str, guest_id: str | None = 
 def drop_topping(potluck: Potluck, by: Actor, name: str) -> Potluck:
     require_open(potluck)
     bar = _bar(potluck)
+    held = _own_topping(potluck, by, name)
+    return replace(potluck, bar=replace(bar, toppings=tuple(t for t in bar.toppings if t.name != held.name)))
+
+
+def _own_topping(potluck: Potluck, by: Actor, name: str) -> Topping:
+    """A topping that `by` may give back or away: theirs, of a person they added, or any for a host."""
     clean = name.casefold()
-    held = next((t for t in bar.toppings if t.name == clean), None)
+    held = next((t for t in _bar(potluck).toppings if t.name == clean), None)
     if held is None or held.guest is None:
         raise Refusal("refused-no-topping", topping=name)
     holder = potluck.guest(held.guest)
     if held.guest != by.id and not may_manage(potluck, by) and (holder is None or holder.added_by != by.id):
         raise Refusal("refused-not-your-dish", dish=clean, name=holder.name if holder else "")
-    return replace(potluck, bar=replace(bar, toppings=tuple(t for t in bar.toppings if t.name != clean)))
+    return held
+
+
+def give_topping(potluck: Potluck, by: Actor, name: str, to: str) -> Potluck:
+    """Hand a topping to somebody else who is known here."""
+    require_open(potluck)
+    held = _own_topping(potluck, by, name)
+    if potluck.guest(to) is None:
+        raise Refusal("refused-unknown-person", name="")
+    bar = _bar(potluck)
+    toppings = tuple(Topping(t.name, to) if t.name == held.name else t for t in bar.toppings)
+    return replace(potluck, bar=replace(bar, toppings=toppings))
 
 
 def add_topping(potluck: Potluck, by: Actor, name: str) -> Potluck:

@@ -1,6 +1,6 @@
 button-coming = Coming
 button-maybe = Maybe
-button-cant = Can’t
+button-cant = Can't
 button-party = My party
 button-needs = My diet, privately
 

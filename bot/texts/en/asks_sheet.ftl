@@ -10,14 +10,14 @@ asks-buy = • buy: { $dish } ({ $category }) for { $servings }{ $priced ->
    *[no] {""}
 } – { $why }
 button-ask = Ask { $name }: { $category }
-button-ask-yes = Yes, I’ll bring it
+button-ask-yes = Yes, I'll bring it
 button-ask-no = No, sorry
-ask-in-group = { $name }, could you bring a { $category } for about { $servings }?
+ask-in-group = { $name }, could you bring { $one } for about { $servings }?
 ask-sent = { $name } has been asked.
-ask-accepted = { $name } brings a { $category } for { $servings }. Thank you!
+ask-accepted = { $name } brings { $one } for { $servings }. Thank you!
 ask-thanks = Thank you!
-ask-which-dish = { $name }, which { $category } will it be? Reply with its name, or leave it open.
-ask-dish-noted = Noted: { $dish }.
-ask-declined = { $name } can’t bring a { $category } this time.
+ask-which-dish = { $name }, what will it be? Reply with the name of the dish, or leave it open.
+ask-dish-noted = Noted: { $dish } ({ $category }).
+ask-declined = { $name } can’t bring { $one } this time.
 ask-declined-toast = All right – you won’t be asked for that again.
-told-declined = { $name } can’t bring a { $category }; here is who else could.
+told-declined = { $name } can’t bring { $one }; here is who else could.

@@ -5,7 +5,7 @@ help-share = bring a dish together, like “/share slaw with Mei”
 help-contains = say what is in your dish
 
 button-bring = Bring something
-button-missing = What’s missing
+button-missing = What's missing
 button-own-words = In my own words
 button-something-else = Something else
 button-drop = Drop { $dish }

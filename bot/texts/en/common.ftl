@@ -31,6 +31,17 @@ category-drink = drinks
 category-topping = topping
 category-supplies = supplies
 
+# One dish of a category, as it stands in a question: "could you bring ...".
+one-main = a main dish
+one-side = a side dish
+one-salad = a salad
+one-starter = a starter
+one-bread = bread
+one-dessert = a dessert
+one-drink = drinks
+one-topping = a topping
+one-supplies = supplies
+
 amount-for = for { $n }
 amount-about = for about { $n }
 

@@ -7,7 +7,7 @@ kitchen-minutes = “{ $dish }”, step { $number } ({ $kind }): { $minutes } mi
 kitchen-unknown-place = “{ $dish }”, step { $number }: “{ $at }” is neither at home nor at the venue.
 # $temp, $likely
 kitchen-temperature-typo = “{ $dish }”, step { $number }: no oven goes to { $temp } °F{ $likely ->
-        [0] {""}
+        [0] .
        *[other] . Is { $likely } °F meant?
     }
 kitchen-celsius = “{ $dish }”, step { $number }: { $temp } looks like °C. That would be { $likely } °F.
@@ -29,9 +29,27 @@ kitchen-watts = “{ $dish }”, { $watts } W cannot be right.
 kitchen-no-outlet = “{ $dish }” needs an outlet, and there is none.
 # $watts, $most
 kitchen-too-much-power = “{ $dish }” draws { $watts } W, and no circuit carries more than { $most } W for long.
-# $minutes
-kitchen-late = “{ $dish }” cannot be ready in time: it comes { $minutes } minutes late.
-kitchen-off-heat = “{ $dish }” would stand off the heat for { $minutes } minutes before it is served.
+# $minutes late, $need and $left (minutes), $short (oven, slow-cooker, hands, power, other)
+kitchen-late = “{ $dish }” cannot be ready in time: it comes { $minutes ->
+        [one] { $minutes } minute
+       *[other] { $minutes } minutes
+    } late{ $short ->
+        [oven] , because the oven is taken.
+        [slow-cooker] , because the slow cookers are taken.
+        [hands] , because nobody has a hand free.
+        [power] , because the circuits are full.
+       *[other] .
+    }
+kitchen-too-long = “{ $dish }” needs { $need } minutes, and only { $left } are left before serving.
+kitchen-arrives-late = “{ $dish }” arrives when the food is already to be on the table.
+# $minutes off heat
+kitchen-off-heat = “{ $dish }” would stand off the heat for { $minutes } minutes before it is served{ $short ->
+        [oven] , because the oven is taken.
+        [slow-cooker] , because the slow cookers are taken.
+        [hands] , because nobody has a hand free.
+        [power] , because the circuits are full.
+       *[other] .
+    }
 
 fix-correct = Please correct the step.
 fix-temperature = Set it to { $likely } °F?
@@ -40,5 +58,15 @@ fix-hold-hotter = Hold it at { $least } °F or hotter.
 fix-cook-ahead = Cook it ahead at home, chill it, and reheat it to 165 °F.
 fix-split = Split it over two rounds or two ovens.
 fix-borrow-slow-cooker = Borrow a slow cooker.
-fix-later = Serve { $minutes } minutes later.
+# $by (minutes)
+fix-later = Serve { $by } minutes later.
+fix-arrive-earlier = Have it there { $by ->
+        [one] { $by } minute
+       *[other] { $by } minutes
+    } earlier.
+fix-more-hands = Ask one more person to lend a hand.
+fix-another-circuit = Plug it in on another circuit, in another room.
+fix-borrow-oven = Use a neighbor’s oven as well.
+fix-cook-at-home = Ask for it to be cooked at home and brought hot in a preheated insulated cooler, 140 °F or more.
+fix-leave-out = Plan something cold instead.
 fix-cooler = Bring it hot in a preheated insulated cooler, 140 °F or more.

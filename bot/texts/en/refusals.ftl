@@ -39,13 +39,13 @@ refused-no-account = { $has-name ->
     [no] That person
    *[yes] { $name }
 } has not written here yet, so I can’t make them a host; ask them to press a button on the board first.
-refused-has-account = { $name } answers for themselves; ask them to press “Can’t”.
+refused-has-account = { $name } answers for themselves; ask them to press “Can't”.
 refused-name-somebody = Name somebody, or reply to one of their messages.
 refused-empty = That is empty; write some words.
 refused-too-long = That is too long; use at most { $most } characters.
 refused-party = Give whole numbers from { $low } to { $high } for each age group.
 refused-party-words = I could not read “{ $words }”; write it like “2 adults and 1 child”.
-refused-empty-party = Somebody must come; if nobody does, press “Can’t”.
+refused-empty-party = Somebody must come; if nobody does, press “Can't”.
 refused-too-many-guests = That is more than { $most } guests; a second potluck may carry the rest.
 refused-too-many-promises = That is more than { $most } dishes; drop one first.
 refused-too-many-toppings = That is more than { $most } toppings; drop one first.

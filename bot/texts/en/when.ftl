@@ -266,3 +266,5 @@ when-midnight = I took midnight as the end of { $weekday ->
         [11] November
        *[12] December
     }.
+when-no-date = On which day? Write it like “Sat 18 Sep { $words }”.
+when-people-number = { $n } people is not a number I can plan with; write one from { $low } to { $high }.
