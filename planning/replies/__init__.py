@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from planning.replies import english
+from planning.potluck import Party
 from planning.replies.decide import decide, kind_of, tidy, with_implied
 from planning.replies.intents import (
     TOPICS, AddPerson, AddPromise, Ask, ChangePromise, DropPromise, Intent, Late, Reading, ReplyContext, SetAnswer,
@@ -18,7 +19,7 @@ from planning.replies.text import Message
 
 __all__ = [
     "TOPICS", "AddPerson", "AddPromise", "Ask", "ChangePromise", "DropPromise", "Intent", "Late", "Reading",
-    "ReplyContext", "SetAnswer", "SetNeeds", "SetParty", "TakeTopping", "Undo", "kind_of", "read",
+    "ReplyContext", "SetAnswer", "SetNeeds", "SetParty", "TakeTopping", "Undo", "kind_of", "read", "read_party", "read_party",
 ]  # fmt: skip
 
 LANGUAGES: dict[
@@ -29,6 +30,8 @@ LANGUAGES: dict[
     ],
 ] = {"en": (english.message_of, english.read)}
 
+PARTIES: dict[str, Callable[[str], Party | None]] = {"en": english.people.read_party}
+
 
 def read(text: str, context: ReplyContext) -> Reading:
     """What the text asks for, seen from that context. Never raises, whatever the text; 4,096 characters at most
@@ -36,3 +39,8 @@ def read(text: str, context: ReplyContext) -> Reading:
     message_of, understand = LANGUAGES.get(context.language, LANGUAGES["en"])
     found, passed = understand(message_of(text), context)
     return decide(with_implied(tidy(found), context), passed, context, text)
+
+
+def read_party(text: str, language: str = "en") -> Party | None:
+    """A party in words by itself ("2 adults and 1 child", "3"), or None."""
+    return PARTIES.get(language, PARTIES["en"])(text)

@@ -383,3 +383,24 @@ def _kin(sentence: Sentence, context: ReplyContext) -> list[Intent] | None:
         sure = 0.55 if maybe or found.unknown_number else 0.9
         return [SetParty(context.writer, found.party(), True, start=start, end=end, confidence=sure)]
     return None
+
+
+def read_party(text: str) -> Party | None:
+    """A party in words by itself: "2 adults and 1 child", "3", "me and the kids (4, 7)"; None when it is none."""
+    from planning.replies.english import message_of
+
+    message = message_of(text[:200])
+    if len(message.sentences) != 1:
+        return None
+    sentence = message.sentences[0]
+    read = whole_number(sentence.tokens, 0)
+    if read is not None and read[1] == len(sentence.tokens):
+        return Party(adults=read[0]) if 0 < read[0] <= 500 else None
+    found = people_at(sentence.tokens, 0)
+    if found is not None and found.last == len(sentence.tokens) and found.total and not found.unknown_number:
+        return found.party()
+    context = ReplyContext("", replying_to="question:people")
+    for intent in read_people(sentence, context):
+        if isinstance(intent, SetParty) and not intent.relative and intent.confidence >= 0.8:
+            return intent.party
+    return None

@@ -1,0 +1,234 @@
+"""The line that opens a potluck: "Sat 18 Sep 5pm, about 24 people, outdoors, at the allotment hut, potato bar"."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from datetime import datetime
+from decimal import Decimal
+
+from planning.amounts import read_number
+from planning.potluck import Money, Say
+from planning.when.reading import parse_when
+from planning.when.values import LONGEST, Unclear, When
+
+MOST_PEOPLE = 1000
+"""More are a slip (common practice, no source)."""
+
+
+@dataclass(frozen=True)
+class Opening:
+    """What the line said; None where it said nothing. `unclear` are sentences about what could not be acted on."""
+
+    when: When | None = None
+    people: int | None = None
+    setting: str | None = None
+    place: str | None = None
+    title: str | None = None
+    mealtime: str | None = None
+    budget: Money | None = None
+    bar_base: str | None = None
+    unclear: tuple[Say, ...] = ()
+
+
+_N = r"(?P<n>[0-9]{1,7}(?:[,.][0-9]{3})*|an? (?:couple of )?dozen|a dozen|(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[- ](?:one|two|three|four|five|six|seven|eight|nine))?|(?:a|one|two|three) hundred|two dozen|three dozen|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen)"
+_ABOUT = r"(?:(?:about|around|roughly|approx\.?|approximately|circa|ca\.?|some|maybe|perhaps|up to|at most|max\.?|~|≈|probably|expecting|expect|we are|we're|there will be|for) ?)*"
+_WHO = r"(?:people|persons|ppl|peeps|guests|folks|heads|pax|adults|eaters|souls|attendees|members|neighbours|neighbors|friends|of us)\b(?: or so| in all| in total| total| expected| coming| max)*"
+_PEOPLE = (
+    re.compile(rf"{_ABOUT}(?<![\w.$€£-])(?:{_N})(?: ?(?:-|–|to|or) ?(?P<hi>[0-9]{{1,5}}))?(?:ish)? {_WHO}", re.IGNORECASE),
+    re.compile(rf"\b(?:party|group|crowd|gathering) of {_ABOUT}{_N}\b(?: {_WHO})?", re.IGNORECASE),
+    re.compile(rf"(?<![\w])(?:for|expecting|headcount:?|people:|guests:) {_ABOUT}{_N}(?: ?(?:-|–|to|or) ?(?P<hi>[0-9]{{1,5}}))?(?=\s*(?:$|[,;.]))", re.IGNORECASE),
+    re.compile(rf"(?<![\w])(?:about|around|roughly|~|≈) ?(?P<n>[0-9]{{2,4}})(?=\s*(?:$|[,;.]))", re.IGNORECASE),
+)  # fmt: skip
+_AMOUNT = r"(?P<amount>[0-9]{1,3}(?:,[0-9]{3})+(?:\.[0-9]{2})?|[0-9]{1,7}(?:[.,][0-9]{1,2})?)"
+_CURRENCY = {
+    "$": "USD", "us$": "USD", "usd": "USD", "dollar": "USD", "dollars": "USD", "bucks": "USD", "€": "EUR", "eur": "EUR",
+    "euro": "EUR", "euros": "EUR", "£": "GBP", "gbp": "GBP", "pound": "GBP", "pounds": "GBP", "quid": "GBP",
+    "cad": "CAD", "c$": "CAD", "aud": "AUD", "a$": "AUD", "nzd": "NZD", "chf": "CHF", "sek": "SEK", "nok": "NOK",
+    "dkk": "DKK", "pln": "PLN", "zł": "PLN", "yen": "JPY", "¥": "JPY", "jpy": "JPY", "₹": "INR", "inr": "INR",
+}  # fmt: skip
+_SIGN = "|".join(re.escape(c) for c in sorted(_CURRENCY, key=len, reverse=True))
+_BUDGET = (
+    re.compile(rf"\b(?:with )?(?:a )?(?:total )?budget(?: is| of| about| around|:| =)* ?(?P<a>{_SIGN})? ?{_AMOUNT} ?(?P<b>{_SIGN})?(?![\w])", re.IGNORECASE),
+    re.compile(rf"(?P<a>{_SIGN}) ?{_AMOUNT}(?: ?(?:budget|to spend|in all|total|max(?:imum)?|kitty))?(?![\w])", re.IGNORECASE),
+    re.compile(rf"(?<![\w.]){_AMOUNT} ?(?P<b>{_SIGN})(?: ?(?:budget|to spend|in all|total|max(?:imum)?|kitty))?(?![\w])", re.IGNORECASE),
+)  # fmt: skip
+_OUT = re.compile(r"\b(?:(?:it is |held )?(?:all )?(?:outdoors?|outside|open[- ]air|al fresco|alfresco))\b", re.IGNORECASE)
+_IN = re.compile(r"\b(?:(?:it is |held )?(?:indoors?|inside))\b", re.IGNORECASE)
+_OUT_PLACE = re.compile(r"\b(?:garden|allotment|backyard|back yard|yard|park|beach|meadow|orchard|field|lawn|terrace|patio|picnic|lake|river|campsite|rooftop|plot|barbecue|bbq|cookout)\b", re.IGNORECASE)
+_IN_PLACE = re.compile(r"\b(?:hut|hall|house|apartment|flat|kitchen|church|school|room|community cent(?:re|er)|barn|club|clubhouse|loft|cabin|shed)\b", re.IGNORECASE)
+_BAR = re.compile(
+    r"\b(?:(?:with|and|plus|we do|we'll do|doing|having) )?(?:an? |the )?(?:toppings? |build[- ]your[- ]own )?(?P<base>(?:baked potato|jacket potato|[a-z]+(?:[ -][a-z]+)?)) (?:toppings? )?bar\b(?: with toppings)?"
+    r"|\bbar: ?(?P<base2>[a-z]+(?: [a-z]+){0,2})",
+    re.IGNORECASE,
+)
+_NOT_A_BASE = frozenset(
+    "the a snack wine cocktail beer sports tapas juice open cash local coffee at in our my your sushi dive hotel piano "
+    "corner gay rooftop beach pool salad-at cloak gold space mini".split()
+)
+_BETWEEN = re.compile(
+    r"\b(?:afternoon tea|high tea|tea party|coffee and cake|coffee morning|tea and cake|cake sale|dessert (?:party|potluck|night|swap)|cookie (?:swap|exchange)|snacks only|just snacks|just desserts?|between meals|drinks (?:party|and nibbles)|nibbles|elevenses)\b",
+    re.IGNORECASE,
+)
+_MEAL = re.compile(
+    r"\b(?:lunch|luncheon|brunch|breakfast|dinner|supper|meal|barbecue|bbq|cookout|picnic|feast|banquet|buffet|tea time|iftar|seder|thanksgiving)\b",
+    re.IGNORECASE,
+)
+_TITLE = re.compile(r"[“\"](?P<q>[^”\"\n]{2,80})[”\"]|\b(?:called|named|titled?:?) (?P<n>[^,;\n]{2,80})", re.IGNORECASE)
+_PLACE = re.compile(r"^(?:it is |place: ?|where: ?|location: ?|venue: ?)?(?P<lead>at|in|on|@|behind|by|near|outside|inside) ?(?P<where>.+)$|^(?:place|where|location|venue): ?(?P<named>.+)$", re.IGNORECASE)
+_PLACE_INSIDE = re.compile(r"^(?P<title>.{2,60}?) (?P<lead>at|@|in) (?P<where>(?:the |our |my |[A-Z0-9])[^,]{1,80})$")
+_FILLER = re.compile(r"^(?:and|with|plus|a|an|the|we|for|on|it's|its|it is|please|potluck|our|start(?:ing|s)?|from|at|there will be|expecting|approx|about|around|let's have|let's do)$", re.IGNORECASE)
+_BLANK = "\x00"
+
+
+def _blank(text: str, match: re.Match[str]) -> str:
+    """Takes a match out; a mark stays, so that its two sides do not become one phrase."""
+    return text[: match.start()] + _BLANK + text[match.end() :]
+
+
+def _people(text: str) -> tuple[str, int | None, Say | None]:
+    for pattern in _PEOPLE:
+        match = pattern.search(text)
+        if match is None:
+            continue
+        word = match["n"].lower().replace(",", "")
+        high = match.groupdict().get("hi")
+        if word.isdigit():
+            n = int(word)
+        else:
+            read = read_number(word.replace("of ", "").split())
+            n = int(read[0]) if read else 0
+        if high:
+            n = round((n + int(high)) / 2)
+        text = _blank(text, match)
+        if not 1 <= n <= MOST_PEOPLE:
+            return text, None, Say("when-people-number", {"n": str(n), "low": 1, "high": MOST_PEOPLE})
+        return text, n, None
+    return text, None, None
+
+
+def _budget(text: str) -> tuple[str, Money | None]:
+    for pattern in _BUDGET:
+        match = pattern.search(text)
+        if match is None:
+            continue
+        got = match.groupdict()
+        sign = (got.get("a") or got.get("b") or "$").lower()
+        digits = match["amount"]
+        digits = digits.replace(",", "") if re.fullmatch(r"[0-9]{1,3}(?:,[0-9]{3})+(?:\.[0-9]{2})?", digits) else digits.replace(",", ".")
+        amount = Decimal(digits).quantize(Decimal("0.01"))
+        return _blank(text, match), Money(amount, _CURRENCY[sign]) if amount > 0 else None
+    return text, None
+
+
+def parse_potluck_line(text: str, now: datetime, timezone: str) -> Opening:
+    """What the line says, piece by piece, in any order; what is left over is the title.
+
+    Never raises for any text: a date that can't be acted on comes back in `unclear`. Without any date `when` is
+    None and nothing is unclear. A party given as a range ("20-30 people") is taken at its middle.
+    """
+    text = " ".join(re.sub(r"[\r\n;]+", ", ", text[:LONGEST]).replace(_BLANK, " ").split())
+    unclear: list[Say] = []
+    title = None
+    if (match := _TITLE.search(text)) is not None:
+        title = (match["q"] or match["n"]).strip()
+        text = _blank(text, match)
+    text, budget = _budget(text)
+    text, people, wrong = _people(text)
+    if wrong is not None:
+        unclear.append(wrong)
+    base = None
+    for match in _BAR.finditer(text):
+        found = (match["base"] or match["base2"]).strip().lower()
+        words = [w for w in re.split(r"[ -]", found) if w not in ("with", "and", "plus", "toppings", "topping", "a", "the", "our")]
+        if words and words[-1] not in _NOT_A_BASE and not (words[0] in _NOT_A_BASE):
+            base = " ".join(words)
+            text = _blank(text, match)
+            break
+    setting = None
+    for pattern, word in ((_OUT, "outdoor"), (_IN, "indoor")):
+        match = pattern.search(text)
+        # "outside the hut" names a place as well: the word stays for it.
+        if match is not None and setting is None:
+            setting = word
+            if not re.match(r" (?:the|our|my|of) ", text[match.end() :]):
+                text = _blank(text, match)
+    mealtime = "between-meals" if _BETWEEN.search(text) or (title and _BETWEEN.search(title)) else None
+    if mealtime is None and (_MEAL.search(text) or (title and _MEAL.search(title))):
+        mealtime = "meal"
+    when, rest = _when(text, now, timezone, unclear)
+    place, left = _place_and_rest(rest)
+    if title is None and left:
+        title = left
+    if setting is None and place:
+        setting = "outdoor" if _OUT_PLACE.search(place) and not _IN_PLACE.search(place) else None
+    return Opening(when, people, setting, place, title, mealtime, budget, base, tuple(unclear))
+
+
+def _when(text: str, now: datetime, timezone: str, unclear: list[Say]) -> tuple[When | None, str]:
+    try:
+        when = parse_when(text.replace(_BLANK, " , "), now, timezone, foreign=False)
+    except Unclear as wrong:
+        if wrong.say.key != "when-not-understood":
+            unclear.append(wrong.say)
+            return None, ""
+        if (found := _foreign_piece(text, now, timezone)) is not None:
+            return found
+        return None, text
+    if not when.has_date:
+        if (found := _foreign_piece(text, now, timezone)) is not None and found[0].has_time:
+            return found
+        unclear.append(Say("when-no-date", {"words": when.words}))
+        return None, when.rest
+    return when, when.rest
+
+
+def _foreign_piece(text: str, now: datetime, timezone: str) -> tuple[When, str] | None:
+    """A piece between commas that is a date in another language."""
+    pieces = [p.strip() for p in re.split(rf"[,{_BLANK}]", text) if p.strip()]
+    for piece in pieces[:4]:
+        if len(piece.split()) > 5 or _MEAL.search(piece) or _PLACE.match(piece):
+            continue
+        try:
+            when = parse_when(piece, now, timezone)
+        except Unclear:
+            continue
+        if when.has_date:
+            return when, ", ".join(p for p in pieces if p != piece)
+    return None
+
+
+def _tidy(piece: str) -> str:
+    piece = piece.strip(" .,;:!?-–—")
+    words = piece.split()
+    while words and _FILLER.match(words[-1]):
+        words.pop()
+    while words and words[0].lower() in ("and", "with", "plus", "for", "from", "on", "we", "please") and len(words) > 1:
+        words.pop(0)
+    return "" if len(words) == 1 and _FILLER.match(words[0]) else " ".join(words)
+
+
+def _place_and_rest(rest: str) -> tuple[str | None, str]:
+    """The piece that says where, and what is left besides (the first such piece is the title)."""
+    place: str | None = None
+    left: list[str] = []
+    for piece in re.split(rf"[,{_BLANK}]", rest):
+        piece = piece.strip(" .;:!?-–—")
+        if not piece:
+            continue
+        match = _PLACE.match(piece)
+        if match is not None and place is None:
+            where = (match["where"] or match["named"] or "").strip(" .,")
+            lead = (match["lead"] or "").lower()
+            if where:
+                place = f"{lead} {where}" if lead in ("behind", "by", "near", "outside", "inside", "on") else where
+                continue
+        inside = _PLACE_INSIDE.match(piece)
+        if inside is not None and place is None:
+            place = inside["where"].strip()
+            piece = inside["title"]
+        if (tidy := _tidy(piece)) and len(tidy) >= 3:
+            left.append(tidy)
+    if place is not None:
+        place = re.sub(r"(?: (?:with|and|for|on|at|plus|from))+$", "", place)
+    return place, left[0][:80] if left else ""
