@@ -1,17 +1,15 @@
-"""The timeline of a potluck: checked, solved, and told in promises, appliances and instants."""
+"""The timeline of a potluck."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
 from dataclasses import replace
-from datetime import UTC, datetime, timedelta
+from datetime import datetime
 
+from planning.kitchen.attempt import attempt
 from planning.kitchen.conflicts import explain
-from planning.kitchen.core import Schedule
-from planning.kitchen.problem import SLOT_MIN, WARM_OVEN_F, KitchenProblem, make, step_minutes
-from planning.kitchen.result import DishTimes, PlannedStep, Timeline
-from planning.kitchen.solve import EFFORT, solve
-from planning.kitchen.steps import HOLD_F, KEEP_WARM, OVEN, check
+from planning.kitchen.result import Timeline
+from planning.kitchen.solve import EFFORT
+from planning.kitchen.steps import check
 from planning.potluck import Answer, Potluck, Stage
 
 NOTHING = Timeline("optimal", 0, 0)
@@ -37,130 +35,8 @@ def timeline(
     checked, faults = check(potluck)
     if not checked:
         return replace(NOTHING, status="impossible", conflicts=faults) if faults else NOTHING
-    made = make(potluck, checked, now)
-    made = _with_known(made, potluck.previous)
-    solution = solve(made.problem, effort=effort, seed=seed, seconds=seconds)
-    steps = planned(potluck, made, solution.schedule)
-    dishes = _dish_times(potluck, made, solution.schedule, steps)
-    broken = [d for d in dishes if d.late_min or d.unsafe_min]
-    conflicts = faults + explain(potluck, checked, now, made, solution, dishes, effort=effort, seed=seed)
-    status = "impossible" if broken or faults else "optimal" if solution.proved else "feasible"
-    return Timeline(status, solution.cost.objective, solution.bound, steps, dishes, conflicts)
-
-
-def _with_known(made: KitchenProblem, previous: Mapping[str, object] | None) -> KitchenProblem:
-    """The starts people already know, from the last plan: kept where nothing is lost by it."""
-    steps = (previous or {}).get("steps")
-    if not isinstance(steps, (list, tuple)):
-        return made
-    known: dict[tuple[str, str], list[int]] = {}
-    for step in steps:
-        if not isinstance(step, Mapping) or not isinstance(step.get("start"), (str, datetime)):
-            continue
-        start = step["start"]
-        try:
-            instant = start if isinstance(start, datetime) else datetime.fromisoformat(str(start))
-        except ValueError:
-            continue
-        if instant.tzinfo is not None:
-            slot = made.frame.slot_down(instant.astimezone(UTC))
-            known.setdefault((str(step.get("promise")), str(step.get("kind"))), []).append(slot)
-    preferred: dict[str, int] = {}
-    for task, link in made.links.items():
-        kind = made.checked[link.promise].steps[link.steps[0]].kind
-        if left := known.get((link.promise, kind)):
-            preferred[task] = left.pop(0)
-    return replace(made, problem=replace(made.problem, preferred=preferred))
-
-
-def planned(potluck: Potluck, made: KitchenProblem, schedule: Schedule) -> tuple[PlannedStep, ...]:
-    """The steps in order of time, with numbered appliances."""
-    steps: list[PlannedStep] = []
-    for task_id, link in made.links.items():
-        told = list(_steps_of_task(made, schedule, task_id, link.promise, link.steps))
-        if told[0].kind == "rest" and steps and steps[-1].promise == link.promise:
-            # Resting begins the moment the dish leaves the heat, not at the next slot.
-            told[0] = replace(told[0], start=steps[-1].end, end=steps[-1].end + (told[0].end - told[0].start))
-        steps.extend(told)
-    for promise, number in schedule.held.items():
-        dish = next(d for d in made.problem.dishes if d.id == promise)
-        start = max(s.end for s in steps if s.promise == promise)
-        end = made.frame.instant(schedule.served[dish.course])
-        if end <= start or dish.hold is None:
-            continue
-        place, circuit = made.places[f"hold:{promise}", number]
-        mode = dish.hold.modes[number][0]
-        watts = next((a for r, a in mode.uses if r.startswith("watts:")), 0)
-        pans = next((a for r, a in mode.uses if r.startswith("pans:")), 0)
-        temp = float(WARM_OVEN_F) if mode.oven else HOLD_F
-        steps.append(PlannedStep(promise, KEEP_WARM, place, circuit, start, end, temp, pans, watts,
-                                 step=len(made.checked[promise].steps)))  # fmt: skip
-    steps.sort(key=lambda s: (s.start, s.promise, s.step))
-    return _numbered(made, steps)
-
-
-def _steps_of_task(made: KitchenProblem, schedule: Schedule, task_id: str, promise: str,
-                   numbers: tuple[int, ...]) -> Iterable[PlannedStep]:  # fmt: skip
-    where = schedule.placed[task_id]
-    mode = made.problem.task[task_id].modes[where.mode]
-    place, circuit = made.places[task_id, where.mode]
-    at = made.frame.instant(where.start)
-    for number in numbers:
-        step = made.checked[promise].steps[number]
-        set_f = float(mode.low) if mode.oven is not None else step.temp_f
-        minutes = step_minutes(step, set_f if step.kind == OVEN and mode.oven is not None else None)
-        end = at + timedelta(minutes=minutes)
-        watts = next((a for r, a in mode.uses if r.startswith("watts:")), 0)
-        pans = step.pans if step.kind == OVEN or mode.oven is not None else 0
-        yield PlannedStep(promise, step.kind, place, circuit, at, end, set_f, pans, watts, step.at, number,
-                          step.hands_min or (step.minutes if step.kind == "prep" else 0), step.covered)  # fmt: skip
-        # In an oven the next step runs on at once; elsewhere it waits for its own slot.
-        at = end if step.kind == OVEN else at + timedelta(minutes=-(-minutes // SLOT_MIN) * SLOT_MIN)
-
-
-def _numbered(made: KitchenProblem, steps: list[PlannedStep]) -> tuple[PlannedStep, ...]:
-    """Burners, grills and slow cookers alike get numbers: the first that is free takes the step.
-
-    A dish stays in its slow cooker from one step to the next. A span of time never needs more of
-    them than there are, as the capacity was kept.
-    """
-    alike = {f"slow:{n}": [f"slow-cooker:{i}" for i in group] for n, (_, group) in enumerate(made.units)}
-    capacity = {r.id: r.capacity for r in made.problem.resources}
-    alike |= {kind: [f"{kind}:{i}" for i in range(capacity.get(kind, 0))] for kind in ("burner", "grill")}
-    free_at: dict[str, datetime] = {}
-    using: dict[tuple[str, str], str] = {}
-    numbered: list[PlannedStep] = []
-    ends = {(s.promise, s.appliance): max(x.end for x in steps if (x.promise, x.appliance) == (s.promise, s.appliance))
-            for s in steps}  # fmt: skip
-    for step in steps:
-        names = alike.get(step.appliance or "")
-        if names is None:
-            numbered.append(step)
-            continue
-        key = (step.promise, step.appliance or "")
-        mine = using.get(key) if (step.appliance or "").startswith("slow:") else None
-        if mine is None:
-            until = ends[step.promise, step.appliance] if (step.appliance or "").startswith("slow:") else step.end
-            mine = next((n for n in names if free_at.get(n, step.start) <= step.start), names[0] if names else "")
-            free_at[mine] = until
-            using[key] = mine
-        numbered.append(replace(step, appliance=mine))
-    return tuple(numbered)
-
-
-def _dish_times(potluck: Potluck, made: KitchenProblem, schedule: Schedule,
-                steps: tuple[PlannedStep, ...]) -> tuple[DishTimes, ...]:  # fmt: skip
-    """Ready when the last step before serving ends; recomputed from the steps as told."""
-    found: list[DishTimes] = []
-    for dish in made.problem.dishes:
-        mine = [s for s in steps if s.promise == dish.id]
-        ready = max(s.end for s in mine)
-        serve = max(potluck.starts_at, ready)
-        late = max(0, round((ready - potluck.starts_at).total_seconds() / 60))
-        off = 0
-        if made.checked[dish.id].hot:
-            hot = [s.end for s in mine if s.kind not in ("prep", "rest", "chill", "thaw", "transport", "serve")]
-            off = round((serve - max(hot)).total_seconds() / 60) if hot else 0
-        over = max(0, off - dish.limit_min) if dish.limit_min is not None else 0
-        found.append(DishTimes(dish.id, ready, serve, late, over, off))
-    return tuple(found)
+    found = attempt(potluck, checked, now, effort=effort, seed=seed, seconds=seconds)
+    conflicts = faults + explain(potluck, checked, now, found, effort=effort, seed=seed)
+    status = "impossible" if conflicts else "optimal" if found.solution.proved else "feasible"
+    objective, bound = found.solution.cost.objective, found.solution.bound
+    return Timeline(status, objective, bound, found.steps, found.dishes, conflicts)

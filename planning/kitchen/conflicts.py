@@ -1,25 +1,168 @@
-"""Why a timeline breaks a rule, and the cheapest way out of it."""
+"""Why a timeline breaks a rule, and the cheapest way out, found by solving again with one thing changed.
+
+The ways out stand in the order of what they ask of people; the first that mends the dish, without
+spoiling another, is offered. The order is common practice, no source.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from datetime import datetime
+import math
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass, replace
+from datetime import datetime, timedelta
 
-from planning.kitchen.problem import KitchenProblem
+from planning.kitchen.attempt import Attempt, attempt
+from planning.kitchen.problem import wake_up
 from planning.kitchen.result import Conflict, DishTimes
-from planning.kitchen.solve import Solution
-from planning.kitchen.steps import Checked, say_conflict
-from planning.potluck import Potluck
+from planning.kitchen.steps import HEATING, OVEN, SLOW, STOVE, Checked, say_conflict
+from planning.potluck import Circuit, HeatStep, Kitchen, Oven, Potluck, SlowCooker
+
+MOST_EXPLAINED = 6
+"""Dishes for which a way out is searched; the others get the first one's."""
+
+SOON_MIN, LATER_MIN = (5, 10, 15, 20), (30, 45, 60, 90, 120)
+REHEAT = HeatStep("oven", 30, 350)
+"""A dish cooked ahead and reheated; the time is common practice, no source."""
 
 
-def explain(potluck: Potluck, checked: Sequence[Checked], now: datetime, made: KitchenProblem, solution: Solution,
-            dishes: Sequence[DishTimes], *, effort: float, seed: int) -> tuple[Conflict, ...]:  # fmt: skip
-    """One conflict for each dish that comes late or waits too long off heat."""
-    found: list[Conflict] = []
-    for dish in dishes:
-        name = made.checked[dish.promise].promise.dish
-        if dish.late_min:
-            found.append(say_conflict((dish.promise,), "late", "later", dish=name, minutes=dish.late_min))
-        elif dish.unsafe_min:
-            found.append(say_conflict((dish.promise,), "off-heat", "cooler", dish=name, minutes=dish.off_heat_min))
-    return tuple(found)
+@dataclass(frozen=True)
+class _Way:
+    """One thing changed: `kind` of the fix, the minutes it costs, and the kitchen tried."""
+
+    kind: str
+    minutes: int
+    attempt: Attempt
+
+
+class _Search:
+    """Tries variants of one potluck, each at most once, with a small part of the effort."""
+
+    def __init__(self, potluck: Potluck, checked: Sequence[Checked], now: datetime, effort: float, seed: int) -> None:
+        self.potluck, self.checked, self.now, self.seed = potluck, tuple(checked), now, seed
+        self.effort = min(effort / 10, 0.1)
+        self._known: dict[str, Attempt] = {}
+
+    def run(self, name: str, potluck: Potluck | None = None, checked: Sequence[Checked] | None = None,
+            coolers: frozenset[str] = frozenset()) -> Attempt:  # fmt: skip
+        if name not in self._known:
+            dishes = self.checked if checked is None else tuple(checked)
+            where = potluck or self.potluck
+            quick = attempt(where, dishes, self.now, effort=0, coolers=coolers)
+            if quick.broken and self.effort > 0:
+                quick = attempt(
+                    where, dishes, self.now, effort=self.effort, seed=self.seed, coolers=coolers, neat=False
+                )
+            self._known[name] = quick
+        return self._known[name]
+
+    def with_kitchen(self, name: str, change: Callable[[Kitchen], Kitchen]) -> Attempt:
+        return self.run(name, replace(self.potluck, kitchen=change(self.potluck.kitchen)))
+
+    def swapped(self, promise: str, steps: tuple[HeatStep, ...]) -> list[Checked]:
+        return [replace(c, steps=steps) if c.promise.id == promise else c for c in self.checked]
+
+
+def explain(potluck: Potluck, checked: Sequence[Checked], now: datetime, found: Attempt, *, effort: float,
+            seed: int) -> tuple[Conflict, ...]:  # fmt: skip
+    """One conflict for each dish that comes late or waits too long off heat, the worst first."""
+    if not found.broken:
+        return ()
+    search = _Search(potluck, checked, now, effort, seed)
+    conflicts: list[Conflict] = []
+    by_id = {c.promise.id: c for c in checked}
+    worst = sorted(found.dishes, key=lambda d: (-d.late_min - d.unsafe_min, d.promise))
+    last: _Way | None = None
+    for number, dish in enumerate(d for d in worst if d.late_min or d.unsafe_min):
+        one = by_id[dish.promise]
+        way = last
+        if number < MOST_EXPLAINED:
+            way = next((w for w in _ways(search, one, dish) if _mends(w, dish, found)), None)
+            last = way or last
+        conflicts.append(_told(potluck, one, dish, way, now))
+    return tuple(conflicts)
+
+
+def _mends(way: _Way, dish: DishTimes, found: Attempt) -> bool:
+    """The dish is well, and all dishes together are better off by at least what it had."""
+    after = way.attempt.broken
+    gained = sum(found.broken.values()) - sum(after.values())
+    return dish.promise not in after and gained >= found.broken[dish.promise]
+
+
+def _ways(search: _Search, one: Checked, dish: DishTimes) -> Iterator[_Way]:
+    """What could be done about this dish, from the least to the most trouble."""
+    promise = one.promise
+    kinds = {s.kind for s in one.steps if s.at == "venue" and not s.own_appliance}
+    heats = [s for s in one.steps if s.kind in HEATING]
+    if dish.unsafe_min and heats and heats[-1].at == "home":
+        yield _Way("cooler", 0, search.run(f"cooler {promise.id}", coolers=frozenset({promise.id})))
+    if promise.arrives_at is not None:
+        free = [replace(c, promise=replace(c.promise, arrives_at=None)) if c is one else c for c in search.checked]
+        earlier = search.run(f"arrive {promise.id}", checked=free)
+        at = min((s.start for s in earlier.steps if s.promise == promise.id and s.at == "venue"), default=None)
+        if at is not None and at < promise.arrives_at:
+            minutes = math.ceil((promise.arrives_at - at).total_seconds() / 60)
+            yield _Way("arrive-earlier", minutes, earlier)
+    if any(s.kind == "prep" or s.hands_min for c in search.checked for s in c.steps if s.at == "venue"):
+        yield _Way("more-hands", 0, search.with_kitchen("hands", lambda k: replace(k, cooks=k.cooks + 1)))
+    if kinds & {STOVE, *SLOW}:
+        extra = SlowCooker()
+        yield _Way("borrow-slow-cooker", 0, search.with_kitchen(
+            "slow", lambda k: replace(k, slow_cookers=(*k.slow_cookers, extra))))  # fmt: skip
+    yield from _later(search, SOON_MIN)
+    yield from _ahead(search, one)
+    if kinds & {*SLOW, "microwave"} or any(s.own_appliance for s in one.steps):
+        yield _Way("another-circuit", 0, search.with_kitchen(
+            "circuit", lambda k: replace(k, circuits=(*k.circuits, Circuit()))))  # fmt: skip
+    if OVEN in kinds:
+        yield _Way("borrow-oven", 0, search.with_kitchen("oven", lambda k: replace(k, ovens=(*k.ovens, Oven()))))
+    yield from _later(search, LATER_MIN)
+    rest = [c for c in search.checked if c is not one]
+    if rest:
+        yield _Way("leave-out", 0, search.run(f"without {promise.id}", checked=rest))
+
+
+def _later(search: _Search, choices: tuple[int, ...]) -> Iterator[_Way]:
+    for minutes in choices:
+        when = search.potluck.starts_at + timedelta(minutes=minutes)
+        yield _Way("later", minutes, search.run(f"later {minutes}", replace(search.potluck, starts_at=when)))
+
+
+def _ahead(search: _Search, one: Checked) -> Iterator[_Way]:
+    """A guest cooks at home and brings it hot in a cooler; the host cooks the day before and reheats."""
+    potluck, promise = search.potluck, one.promise
+    if not any(s.kind in HEATING and s.at == "venue" for s in one.steps):
+        return
+    guest = potluck.guest(promise.guest)
+    if guest is not None and guest.id != potluck.host:
+        if not guest.can_cook or (not guest.has_oven and any(s.kind == OVEN for s in one.steps)):
+            return
+        home = tuple(replace(s, at="home") for s in one.steps)
+        moved = search.swapped(promise.id, home)
+        yield _Way("cook-at-home", 0, search.run(f"home {promise.id}", checked=moved, coolers=frozenset({promise.id})))
+    elif one.hot and potluck.kitchen.ovens:
+        pans = max((s.pans for s in one.steps), default=1)
+        reheated = search.swapped(promise.id, (replace(REHEAT, pans=pans),))
+        yield _Way("cook-ahead", 0, search.run(f"ahead {promise.id}", checked=reheated))
+
+
+def _told(potluck: Potluck, one: Checked, dish: DishTimes, way: _Way | None, now: datetime) -> Conflict:
+    """The conflict in facts: what is short is named by what would mend it."""
+    need = sum(s.minutes for s in one.steps)
+    begin = max(now, wake_up(potluck), one.promise.arrives_at or now)
+    left = max(0, math.floor((potluck.starts_at - begin).total_seconds() / 60))
+    rule = "off-heat"
+    if one.promise.arrives_at is not None and one.promise.arrives_at >= potluck.starts_at and dish.late_min:
+        rule = "arrives-late"
+    elif dish.late_min:
+        rule = "too-long" if sum(s.minutes for s in one.steps if s.at == "venue") > left else "late"
+    facts: dict[str, object] = {
+        "dish": one.promise.dish, "minutes": dish.late_min or dish.off_heat_min, "need": need, "left": left,
+        "short": _SHORT.get(way.kind if way else "", "other"), "by": way.minutes if way else 0,
+    }  # fmt: skip
+    return say_conflict(
+        (one.promise.id,), rule, way.kind if way else "leave-out", facts, fix_min=way.minutes if way else 0
+    )
+
+
+_SHORT = {"borrow-oven": "oven", "borrow-slow-cooker": "slow-cooker", "more-hands": "hands", "another-circuit": "power"}

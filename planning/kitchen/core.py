@@ -223,3 +223,60 @@ def off_heat_min(problem: Problem, schedule: Schedule, dish: Dish) -> int:
     name = dish.off_heat or dish.last
     mode = problem.task[name].modes[schedule.placed[name].mode]
     return (schedule.served[dish.course] - schedule.end(problem, name)) * problem.slot_min + mode.spare_min
+
+
+def keeps_rules(problem: Problem, schedule: Schedule) -> bool:
+    """Whether windows, lags, capacities and gaps all hold. A list schedule that was forced may break one."""
+    placed = {t.id: (t, t.modes[(p := schedule.placed[t.id]).mode], p.start) for t in problem.tasks}
+    for task, mode, start in placed.values():
+        if start < 0 or not any(lo <= start <= hi for lo, hi in task.windows or ((0, problem.horizon),)):
+            return False
+        if task.latest_end is not None and start + mode.duration > task.latest_end:
+            return False
+    for lag in problem.lags:
+        between = placed[lag.after][2] - schedule.end(problem, lag.before)
+        if between < lag.least or (lag.most is not None and between > lag.most):
+            return False
+    spans: dict[str, list[tuple[int, int, int]]] = {r.id: list(r.blocks) for r in problem.resources}
+    ovens: dict[str, list[tuple[int, int, Mode]]] = {}
+
+    def take(mode: Mode, start: int, end: int) -> None:
+        for resource, amount in mode.uses:
+            spans[resource].append((start, end, amount))
+        if mode.oven is not None:
+            ovens.setdefault(mode.oven, []).append((start, end, mode))
+
+    for task, mode, start in placed.values():
+        take(mode, start, start + mode.duration)
+        for touch in task.touches:
+            begin = start + touch.offset
+            spans[touch.resource].append((begin, begin + touch.length, touch.amount))
+    for dish in problem.dishes:
+        if dish.hold is not None and dish.id in schedule.held:
+            mode, goes_with = dish.hold.modes[schedule.held[dish.id]]
+            if goes_with not in (None, schedule.placed[dish.hold.after].mode):
+                return False
+            take(mode, schedule.end(problem, dish.hold.after), schedule.served[dish.course])
+        elif dish.hold is not None and dish.hold.must:
+            return False
+    return all(_within(spans[r.id], r.capacity) for r in problem.resources) and all(
+        _gaps_kept(problem, uses) for uses in ovens.values()
+    )
+
+
+def _within(spans: list[tuple[int, int, int]], capacity: int) -> bool:
+    level = 0
+    for _, change in sorted(e for lo, hi, a in spans if hi > lo for e in ((lo, a), (hi, -a))):
+        level += change
+        if level > capacity:
+            return False
+    return True
+
+
+def _gaps_kept(problem: Problem, uses: list[tuple[int, int, Mode]]) -> bool:
+    for number, (start, end, mode) in enumerate(uses):
+        for other_start, other_end, other in uses[number + 1 :]:
+            gap = problem.gap(mode, other)
+            if gap and start < other_end + gap and other_start < end + gap:
+                return False
+    return True

@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field
 
-from planning.kitchen.core import Cost, Mode, Placed, Problem, Schedule, Task, cost, off_heat_min
+from planning.kitchen.core import Cost, Mode, Placed, Problem, Schedule, Task, cost, keeps_rules, off_heat_min
 
 
 @dataclass
@@ -263,16 +263,21 @@ def _orders(problem: Problem) -> list[list[str]]:
 
 
 def list_schedule(problem: Problem, tries: int = 8) -> tuple[Schedule, Cost]:
-    """The cheapest of several list schedules. Always answers; breaks a capacity only where a task cannot fit at all."""
-    best: tuple[Schedule, Cost] | None = None
+    """The cheapest of several list schedules that keep every rule.
+
+    Always answers: where none keeps every rule (a step that fits nowhere), the cheapest of those that
+    do not; `core.keeps_rules` tells.
+    """
+    best: tuple[bool, int, Schedule, Cost] | None = None
     for order in _orders(problem)[: max(1, tries)]:
-        for found in _improved(problem, order):
-            if best is None or found[1].objective < best[1].objective:
-                best = found
-        if best is not None and best[1].unsafe_min == 0 and best[1].late_min == 0 and best[1].wait == 0:
+        for schedule, found in _improved(problem, order):
+            rank = (not keeps_rules(problem, schedule), found.objective)
+            if best is None or rank < best[:2]:
+                best = (*rank, schedule, found)
+        if best is not None and not best[0] and best[3].objective == 0:
             break
     assert best is not None
-    return best
+    return best[2], best[3]
 
 
 def _improved(problem: Problem, order: list[str]) -> Iterable[tuple[Schedule, Cost]]:

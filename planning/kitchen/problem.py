@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import UTC, datetime, time, timedelta
 from itertools import pairwise
 
@@ -40,7 +40,6 @@ WARM_OVEN_F = 200
 
 PREHEAT_MIN = 15
 OFF_HEAT_MIN = 30
-COOLER_OFF_HEAT_MIN = 120
 LATE_WEIGHT, UNSAFE_WEIGHT = 1_000, 10_000
 BETWEEN_HEATS_MIN = 30
 """Heating that has begun goes on without a longer break (COOK-38: never cook partly to finish later)."""
@@ -124,8 +123,13 @@ def wake_up(potluck: Potluck) -> datetime:
     return at
 
 
-def make(potluck: Potluck, checked: Iterable[Checked], now: datetime) -> KitchenProblem:
-    """The whole problem. Every dish is a course of its own: one that is late does not hold up the others."""
+def make(
+    potluck: Potluck, checked: Iterable[Checked], now: datetime, coolers: frozenset[str] = frozenset()
+) -> KitchenProblem:
+    """The whole problem. Every dish is a course of its own: one that is late does not hold up the others.
+
+    Dishes in `coolers` come hot in an insulated carrier, held at 140 °F or more (TRANS-02), and have no limit off heat.
+    """
     dishes = tuple(checked)
     kitchen = potluck.kitchen
     longest = max((sum(slots(s.minutes) for s in c.steps) for c in dishes), default=0)
@@ -143,6 +147,8 @@ def make(potluck: Potluck, checked: Iterable[Checked], now: datetime) -> Kitchen
     courses: list[Course] = []
     for one in dishes:
         dish = _add_dish(potluck, frame, one, parts, set_points, units)
+        if one.promise.id in coolers:
+            dish = replace(dish, limit_min=None, hold=None)
         made.append(dish)
         courses.append(Course(dish.course, due, LATE_WEIGHT))
     work = sum(max((m.duration for m in t.modes), default=0) + 8 for t in parts.tasks)

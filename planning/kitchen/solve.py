@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from planning.kitchen import model as rules
-from planning.kitchen.core import Cost, Placed, Problem, Schedule, cost
+from planning.kitchen.core import Cost, Placed, Problem, Schedule, cost, keeps_rules
 from planning.kitchen.fallback import list_schedule
 
 EFFORT = 2.0
@@ -45,21 +45,21 @@ def solve(
     first, reached = list_schedule(problem)
     if on_found is not None:
         on_found(first, reached)
-    lowest = 0 if problem.dishes or not problem.courses else _critical(problem)
+    valid = keeps_rules(problem, first)
     if effort <= 0:
-        return Solution(first, reached, min(lowest, reached.objective), reached.objective <= lowest)
+        return Solution(first, reached, 0, valid and reached.objective == 0)
     from ortools.sat.python import cp_model
 
-    best, bound = first, lowest
-    if reached.objective > lowest:
+    best, bound = first, 0
+    if reached.objective > 0 or not valid:
         m = rules.build(cp_model, problem)
         rules.hint(m, first)
         found, at_least = _run(cp_model, m, effort, seed, seconds, on_found)
         bound = max(bound, at_least)
-        if found is not None and (there := cost(problem, found)).objective < reached.objective:
-            best, reached = found, there
+        if found is not None and (not valid or cost(problem, found).objective < reached.objective):
+            best, reached, valid = found, cost(problem, found), True
     bound = min(bound, reached.objective)
-    proved = bound >= reached.objective
+    proved = valid and bound >= reached.objective
     if neat and proved and problem.late_ends:
         m = rules.build(cp_model, problem)
         rules.tidy(m, reached)
@@ -116,7 +116,3 @@ def _read(m: rules.Model, value: Callable[[Any], int]) -> Schedule:
     for dish in m.problem.dishes:
         tight[dish.course] = max(tight[dish.course], schedule.end(m.problem, dish.last))
     return Schedule(placed, tight, held)
-
-
-def _critical(problem: Problem) -> int:
-    return 0

@@ -30,8 +30,9 @@ def steps(draw: st.DrawFn) -> tuple[HeatStep, ...]:
             HeatStep("transport", draw(st.integers(1, 50)), at="home"),
         ]
     elif kind == "slow-cooker-low":
-        chain.append(HeatStep(kind, draw(st.integers(60, 540)), hands_min=draw(hands),
-                              own_appliance=draw(st.booleans()), watts=draw(st.none() | st.integers(80, 400))))  # fmt: skip
+        watts = draw(st.none() | st.integers(80, 400))
+        own = draw(st.booleans())
+        chain.append(HeatStep(kind, draw(st.integers(60, 540)), hands_min=draw(hands), own_appliance=own, watts=watts))
         if draw(st.booleans()):
             chain.append(HeatStep("keep-warm", draw(st.integers(5, 60))))
     elif kind != "cold":
@@ -45,14 +46,14 @@ def steps(draw: st.DrawFn) -> tuple[HeatStep, ...]:
 
 @st.composite
 def kitchens(draw: st.DrawFn) -> Kitchen:
+    circuits = st.builds(Circuit, st.sampled_from([15.0, 20.0]), st.just(120.0), st.integers(1, 3))
     return Kitchen(
         ovens=tuple(draw(st.lists(st.builds(Oven, st.integers(1, 2), st.integers(1, 2)), min_size=1, max_size=2))),
         burners=draw(st.integers(1, 3)),
         grills=draw(st.integers(0, 1)),
         slow_cookers=tuple(draw(st.lists(st.sampled_from([SlowCooker(), SlowCooker(4, 180)]), max_size=3))),
         microwaves=tuple(draw(st.lists(st.builds(Microwave, st.sampled_from([900, 1200])), max_size=2))),
-        circuits=tuple(draw(st.lists(st.builds(Circuit, st.sampled_from([15.0, 20.0]), st.just(120.0), st.integers(1, 3)),
-                                     min_size=1, max_size=3))),
+        circuits=tuple(draw(st.lists(circuits, min_size=1, max_size=3))),
         cooks=draw(st.integers(1, 3)),
     )  # fmt: skip
 

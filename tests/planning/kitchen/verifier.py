@@ -10,6 +10,7 @@ import math
 from collections import defaultdict
 from collections.abc import Iterator
 from datetime import datetime, time, timedelta
+from itertools import pairwise
 
 from planning.kitchen.result import PlannedStep, Timeline
 from planning.potluck import HeatStep, Potluck, Promise
@@ -56,7 +57,7 @@ def _chains(potluck: Potluck, timeline: Timeline, now: datetime) -> Iterator[str
         numbers = [s.step for s in steps]
         if numbers[: len(promise.heat or ())] != list(range(len(promise.heat or ()))):
             yield f"{name}: steps {numbers} are not those given"
-        for before, after in zip(steps, steps[1:], strict=False):
+        for before, after in pairwise(steps):
             if after.start < before.end:
                 yield f"{name}: step {after.step} begins before step {before.step} ends"
         for step in steps:
@@ -73,9 +74,9 @@ def _chains(potluck: Potluck, timeline: Timeline, now: datetime) -> Iterator[str
                     due = given.minutes * given.temp_f / (step.temp_f or math.inf)
                 if not due - 1e-6 <= long <= due + 1:
                     yield f"{name}: step {step.step} takes {long} minutes, not {due}"
-                if step.kind == "rest" and (previous := [s for s in steps if s.step == step.step - 1]):
-                    if step.start != previous[0].end:
-                        yield f"{name}: resting does not begin at once"
+                before_it = [s for s in steps if s.step == step.step - 1]
+                if step.kind == "rest" and before_it and step.start != before_it[0].end:
+                    yield f"{name}: resting does not begin at once"
             if step.start < now:
                 yield f"{name}: step {step.step} begins in the past"
             if (
@@ -114,7 +115,8 @@ def _ovens(potluck: Potluck, timeline: Timeline, now: datetime) -> Iterator[str]
             if step.temp_f is None:
                 yield f"{name}: no set-point for {step.promise}"
             elif given is not None and given.kind == "oven" and given.temp_f is not None:
-                if abs(step.temp_f - given.temp_f) > (25 if given.movable else 0):
+                apart = abs(step.temp_f - given.temp_f)
+                if apart > 25 or (apart > 0 and not given.movable):
                     yield f"{name}: {step.temp_f} °F is too far from {given.temp_f} of {step.promise}"
             if given is not None and given.kind == "oven" and step.pans != given.pans:
                 yield f"{name}: {step.pans} pans told, {given.pans} given"

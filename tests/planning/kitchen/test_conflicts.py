@@ -1,0 +1,150 @@
+"""What cannot work is said once, with a way out that has been tried."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from planning.kitchen import Timeline, timeline
+from planning.potluck import Guest, HeatStep, Potluck, SlowCooker
+from tests.planning.kitchen.builders import WEEK_BEFORE, at, dish, kitchen, oven, potluck
+from tests.planning.kitchen.verifier import faults
+
+GOOD = dish("good", HeatStep("prep", 20), oven(40))
+
+
+def plan(party: Potluck) -> Timeline:
+    found = timeline(party, WEEK_BEFORE, effort=0.2)
+    assert faults(party, found, WEEK_BEFORE) == []
+    return found
+
+
+@pytest.mark.parametrize(
+    ("steps", "rule"),
+    [
+        ((oven(40, 3500),), "temperature-typo"),  # a nought too many
+        ((oven(40, 180),), "celsius"),  # 180 °C is 356 °F
+        ((oven(40, 30),), "temperature"),  # colder than any oven
+        ((oven(40, float("nan")),), "temperature"),  # not a number
+        ((oven(-5),), "minutes"),  # no time at all
+        ((oven(0),), "minutes"),  # no time at all
+        ((oven(60 * 24 * 30),), "minutes"),  # a month in the oven
+        ((HeatStep("sous-vide", 60, 140),), "unknown-kind"),  # nobody knows how
+        ((HeatStep("oven", 40, 350, at="the moon"),), "unknown-place"),  # neither home nor venue
+        ((oven(40), HeatStep("prep", 10, at="home")), "home-after-venue"),  # cannot go back
+        ((oven(40), HeatStep("thaw", 600)), "thaw-after-heat"),  # contradictory
+        ((oven(40, pans=9),), "too-many-pans"),  # nine pans, room for four
+        ((HeatStep("keep-warm", 30, 110),), "hold-too-cool"),  # HOLD-06: 140 °F
+        ((HeatStep("grill", 20),), "no-grill"),  # none there
+        ((HeatStep("slow-cooker-low", 300, watts=1700, own_appliance=True),), "too-much-power"),  # 80 % of 15 A
+        ((HeatStep("microwave", 10, watts=-3),), "watts"),  # less than nothing
+    ],
+)
+def test_a_bad_value_is_one_clear_conflict_and_the_rest_of_the_plan_stands(
+    steps: tuple[HeatStep, ...], rule: str
+) -> None:
+    found = plan(potluck(dish("bad", *steps), GOOD))
+
+    assert [(c.rule, c.promises) for c in found.conflicts] == [(rule, ("bad",))]
+    assert {s.promise for s in found.steps} == {"good"}
+
+
+def test_a_temperature_in_celsius_comes_with_its_fahrenheit() -> None:
+    conflict = plan(potluck(dish("bad", oven(40, 180)))).conflicts[0]
+
+    assert conflict.why.facts["likely"] == 356  # 180 x 9 / 5 + 32
+
+
+def test_a_typo_of_one_nought_is_guessed() -> None:
+    assert plan(potluck(dish("bad", oven(40, 3500)))).conflicts[0].why.facts["likely"] == 350
+
+
+def test_low_and_slow_is_not_taken_for_celsius() -> None:
+    assert plan(potluck(dish("brisket", oven(480, 225)))).conflicts == ()
+
+
+@pytest.mark.parametrize(
+    ("facts", "step", "rule"),
+    [
+        ({"ovens": 0}, oven(40), "no-oven"),
+        ({"burners": 0}, HeatStep("stove", 20), "no-burner"),
+        ({"slow_cookers": ()}, HeatStep("slow-cooker-low", 240), "no-slow-cooker"),
+        ({"microwaves": ()}, HeatStep("microwave", 5), "no-microwave"),
+        ({"circuits": ()}, HeatStep("microwave", 5), "no-outlet"),
+        ({"cooks": 0}, HeatStep("prep", 5), "no-hands"),
+    ],
+)
+def test_what_the_kitchen_does_not_have_is_said(facts: dict[str, object], step: HeatStep, rule: str) -> None:
+    found = plan(
+        potluck(dish("bad", step), dish("cold", HeatStep("chill", 60), serve="cold"), kitchen=kitchen(**facts))
+    )
+
+    assert [c.rule for c in found.conflicts] == [rule]
+    assert {s.promise for s in found.steps} == {"cold"}
+
+
+def test_six_roasts_without_an_oven_are_six_conflicts() -> None:
+    found = plan(potluck(*(dish(f"roast {n}", oven(120)) for n in range(6)), kitchen=kitchen(ovens=0)))
+
+    assert found.status == "impossible"
+    assert [c.rule for c in found.conflicts] == ["no-oven"] * 6
+
+
+def test_a_forty_pound_turkey_is_a_conflict_of_its_own() -> None:
+    found = plan(potluck(dish("turkey", oven(300, 325), frozen_lb=40), GOOD))
+
+    assert [c.rule for c in found.conflicts] == ["frozen-weight"]  # COOK-35: the timetable ends at 24 lb
+    assert {s.promise for s in found.steps} == {"turkey", "good"}
+
+
+def test_a_dish_longer_than_the_time_left_is_told_so_and_still_planned() -> None:
+    late = dish("roast", oven(180), arrives_at=at("15:00"))
+
+    found = plan(potluck(late))
+
+    assert [c.rule for c in found.conflicts] == ["too-long"]  # 180 minutes, 120 left
+    assert found.dishes[0].late_min == 60
+
+
+def test_the_way_out_of_a_late_arrival_is_to_come_earlier_by_just_so_much() -> None:
+    found = plan(potluck(dish("roast", oven(180), arrives_at=at("15:00"))))
+
+    assert (found.conflicts[0].fix.kind, found.conflicts[0].fix.minutes) == ("arrive-earlier", 60)
+    mended = potluck(dish("roast", oven(180), arrives_at=at("14:00")))
+    assert plan(mended).status == "optimal"
+
+
+def test_a_hot_dish_driven_for_an_hour_wants_a_cooler() -> None:
+    far = dish("stew", HeatStep("stove", 60, at="home"), HeatStep("transport", 60, at="home"))
+
+    conflict = plan(potluck(far)).conflicts[0]
+
+    assert (conflict.rule, conflict.fix.kind, conflict.why.facts["minutes"]) == ("off-heat", "cooler", 60)
+
+
+def test_two_stews_and_one_slow_cooker_want_another_borrowed() -> None:
+    party = potluck(*(dish(f"stew {n}", HeatStep("slow-cooker-low", 400)) for n in range(2)))
+
+    conflict = plan(party).conflicts[0]
+
+    assert conflict.fix.kind == "borrow-slow-cooker"
+    mended = replace(party, kitchen=kitchen(slow_cookers=(SlowCooker(), SlowCooker())))
+    assert plan(mended).status == "optimal"
+
+
+def test_the_host_is_told_to_cook_ahead_where_the_guest_cooks_at_home() -> None:
+    def crowded(host: str | None) -> str:
+        pies = (dish(f"pie {n}", oven(50, 350 + 75 * n, movable=False, pans=4)) for n in range(3))
+        return plan(potluck(*pies, host=host)).conflicts[0].fix.kind
+
+    assert crowded("g") in ("cook-ahead", "borrow-oven", "later")
+    assert crowded(None) == "cook-at-home"
+
+
+def test_a_guest_without_an_oven_is_not_told_to_bake_at_home() -> None:
+    pies = (dish(f"pie {n}", oven(50, 350 + 75 * n, movable=False, pans=4)) for n in range(3))
+
+    found = plan(potluck(*pies, guests=(Guest("g", "G", has_oven=False),)))
+
+    assert "cook-at-home" not in {c.fix.kind for c in found.conflicts}

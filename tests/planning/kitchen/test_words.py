@@ -1,0 +1,64 @@
+"""Every conflict, fix, reminder and safety note that the code can name has words."""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+
+import pytest
+
+import planning.kitchen.conflicts
+import planning.kitchen.steps
+import planning.reminders
+import planning.safety
+from bot.texts import Voice
+from planning.kitchen import timeline
+from planning.potluck import HeatStep
+from tests.planning.kitchen.builders import WEEK_BEFORE, dish, kitchen, oven, potluck
+
+RULES = r'say_conflict\(\s*(?:one|\(promise\.id,\)),\s*"([a-z-]+)",\s*"([a-z-]+)"'
+RULES_SET_APART = ("off-heat", "arrives-late", "too-long", "late")
+
+
+def source_of(module: object) -> str:
+    return Path(str(module.__file__)).read_text("utf-8")  # type: ignore[attr-defined]
+
+
+def named() -> set[str]:
+    keys = set()
+    for rule, fix in re.findall(RULES, source_of(planning.kitchen.steps)):
+        keys |= {f"kitchen-{rule}", f"fix-{fix}"}
+    keys |= {f"fix-{way}" for way in re.findall(r'_Way\(\s*"([a-z-]+)"', source_of(planning.kitchen.conflicts))}
+    keys |= {f"kitchen-{rule}" for rule in RULES_SET_APART}
+    keys |= set(re.findall(r'"(reminder-[a-z-]+)"', source_of(planning.reminders)))
+    for path in Path(str(planning.safety.__file__)).parent.glob("*.py"):
+        text = path.read_text("utf-8")
+        keys |= {f"safety-{k}" for k in re.findall(r'note\(\s*[^()]*?(?:WARN|NOTE|BLOCK|late),?\s*"([a-z-]+)"', text)}
+    return keys
+
+
+def test_many_keys_are_found() -> None:
+    assert len(named()) > 60
+
+
+@pytest.mark.parametrize("key", sorted(named()))
+def test_a_key_has_words(key: str) -> None:
+    assert Voice().has(key)
+
+
+@pytest.mark.parametrize("temp", [3500.0, 99999.0, 180.0, 30.0, float("nan")])
+def test_a_wrong_temperature_is_said_in_a_sentence(temp: float) -> None:
+    for conflict in timeline(potluck(dish("bad", oven(30, temp))), WEEK_BEFORE, effort=0).conflicts:
+        assert Voice(strict=True).say(conflict.why).endswith((".", "?"))
+        assert Voice(strict=True).say(conflict.fix.text).endswith((".", "?"))
+
+
+def test_late_dishes_are_said_in_sentences() -> None:
+    stews = (dish(f"stew {n}", HeatStep("slow-cooker-low", 400)) for n in range(2))
+    long = dish("roast", oven(900))
+    found = timeline(potluck(*stews, long, kitchen=kitchen()), WEEK_BEFORE, effort=0)
+
+    said = [Voice(strict=True).say(s) for c in found.conflicts for s in (c.why, c.fix.text)]
+
+    assert len(said) >= 4
+    assert all(s.endswith(".") for s in said)
