@@ -17,6 +17,9 @@ beyond that the solver takes over."""
 Wanted = Sequence[tuple[frozenset[str], float]]
 """(toppings still missing, liking 0..1) of each combination that is not possible yet."""
 
+Masked = tuple[int, int, int]
+"""(missing toppings as bits, combinations that lack just these, a hundred times their liking together)."""
+
 
 def best_set(
     wanted: Wanted, budget: int, liking: Mapping[str, float] | None = None, *, ties: bool = True
@@ -25,29 +28,25 @@ def best_set(
 
     `ties` false leaves it open which of the equals is found (quicker on large bars).
     """
+    sets, names = as_masks(wanted, budget)
+    if not sets:
+        return frozenset()
+    likes = [round(100 * (liking or {}).get(name, 0.3)) for name in names]
+    unions = _unions([mask for mask, _, _ in sets], budget)
+    mask = _best_union(unions, sets, likes) if unions is not None else solved(sets, len(names), likes, budget, ties)
+    return frozenset(names[i] for i in _bits(mask))
+
+
+def as_masks(wanted: Wanted, budget: int) -> tuple[list[Masked], list[str]]:
+    """Combinations with the same missing toppings as one, those beyond the budget left out; bit i is name i."""
     merged: dict[frozenset[str], list[float]] = {}
     for missing, weight in wanted:
         if missing and len(missing) <= budget:
             merged.setdefault(missing, []).append(weight)
-    if not merged or budget <= 0:
-        return frozenset()
     names = sorted({topping for missing in merged for topping in missing})
     bit = {name: 1 << i for i, name in enumerate(names)}
-    likes = [round(100 * (liking or {}).get(name, 0.3)) for name in names]
-    sets = sorted(
-        (
-            (sum(bit[t] for t in missing), len(weights), round(100 * sum(weights)))
-            for missing, weights in merged.items()
-        ),
-        key=lambda row: (-row[1], -row[2], row[0]),
-    )
-    unions = _unions([mask for mask, _, _ in sets], budget)
-    mask = (
-        _best_union(unions, sets, likes)
-        if unions is not None
-        else _solved(sets, len(names), likes, budget, ties)
-    )
-    return frozenset(name for name in names if mask & bit[name])
+    found = [(sum(bit[t] for t in missing), len(w), round(100 * sum(w))) for missing, w in merged.items()]
+    return sorted(found, key=lambda row: (-row[1], -row[2], row[0])), names
 
 
 def _unions(masks: Sequence[int], budget: int) -> set[int] | None:
@@ -67,7 +66,7 @@ def _bits(mask: int) -> Iterator[int]:
         mask ^= low
 
 
-def _best_union(unions: set[int], sets: Sequence[tuple[int, int, int]], likes: Sequence[int]) -> int:
+def _best_union(unions: set[int], sets: Sequence[Masked], likes: Sequence[int]) -> int:
     def key(union: int) -> tuple[int, int, int, int, int]:
         opened = liked = 0
         for mask, count, weight in sets:
@@ -78,9 +77,7 @@ def _best_union(unions: set[int], sets: Sequence[tuple[int, int, int]], likes: S
     return max(unions, key=key)
 
 
-def _solved(
-    sets: Sequence[tuple[int, int, int]], toppings: int, likes: Sequence[int], budget: int, ties: bool
-) -> int:
+def solved(sets: Sequence[Masked], toppings: int, likes: Sequence[int], budget: int, ties: bool) -> int:
     """The same by CP-SAT: z_k <= y_t for every missing topping t of combination k, sum y <= budget.
 
     First the number of combinations alone, proven; then, with that number fixed, the rest within a small effort,
@@ -98,7 +95,7 @@ def _solved(
     model.add(sum(taken) <= budget)
     number = sum(count * z for z, (_, count, _) in zip(opened, sets, strict=True))
 
-    def solved(start: int, effort: float) -> int:
+    def search(start: int, effort: float) -> int:
         model.clear_hints()
         for t, y in enumerate(taken):
             model.add_hint(y, start >> t & 1)
@@ -112,7 +109,7 @@ def _solved(
         return sum(1 << t for t, y in enumerate(taken) if solver.boolean_value(y))
 
     model.maximize(number)
-    best = solved(_greedy(sets, budget), 8.0)
+    best = search(_greedy(sets, budget), 8.0)
     # A topping may be taken for nothing here: only what a combination needs is kept.
     best = _needed(sets, best)
     if not ties:
@@ -125,10 +122,10 @@ def _solved(
         sum(weight * second * z for z, (_, _, weight) in zip(opened, sets, strict=True))
         - sum((third - like) * y for y, like in zip(taken, likes, strict=True))
     )
-    return _needed(sets, solved(best, 0.05))
+    return _needed(sets, search(best, 0.05))
 
 
-def _needed(sets: Sequence[tuple[int, int, int]], have: int) -> int:
+def _needed(sets: Sequence[Masked], have: int) -> int:
     used = 0
     for mask, _, _ in sets:
         if mask & ~have == 0:
@@ -136,7 +133,7 @@ def _needed(sets: Sequence[tuple[int, int, int]], have: int) -> int:
     return used
 
 
-def _greedy(sets: Sequence[tuple[int, int, int]], budget: int) -> int:
+def _greedy(sets: Sequence[Masked], budget: int) -> int:
     """Whole combinations, the most opened per missing topping first: a start and a fallback."""
     have = 0
     while True:

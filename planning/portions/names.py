@@ -49,10 +49,14 @@ def best(text: str, index: Mapping[tuple[str, ...], str]) -> str | None:
         return None
     if (same := index.get(asked)) is not None:
         return same
+    joined = {"".join(key): name for key, name in index.items() if len(key) > 1}
     head = words(re.split(r"\b(?:with|in|on|for|from|without|no|w/)\b", text.lower())[0])
     for span in (head, asked):
         for length in range(min(len(span), 5), 0, -1):
             for start in range(len(span) - length, -1, -1):
-                if (found := index.get(span[start : start + length])) is not None:
+                part = span[start : start + length]
+                # "hotdogs" and "cup cakes": words written together or apart.
+                found = index.get(part) or (index.get(("".join(part),)) if length > 1 else joined.get(part[0]))
+                if found is not None:
                     return found
     return None
