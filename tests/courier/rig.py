@@ -177,6 +177,12 @@ class Rig:
             self.clock.set(at)
             calm = 0
 
+    @staticmethod
+    async def until(true: Callable[[], object]) -> None:
+        """Until something outside our reach (the platform's side, the library) has happened."""
+        while not true():  # noqa: ASYNC110
+            await asyncio.sleep(0.002)
+
     async def go_to(self, when: datetime) -> None:
         """Move time forward, with everything due on the way."""
         await self.settle()

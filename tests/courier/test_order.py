@@ -30,8 +30,7 @@ async def test_one_chats_slow_update_holds_back_only_that_chat(rig: Rig) -> None
     for text in ("slow", "after"):
         rig.room.say(rig.ravi, rig.group, text)
     rig.room.say(rig.ravi, other, "elsewhere")
-    while not rig.texts(other):
-        await asyncio.sleep(0.002)
+    await rig.until(lambda: rig.texts(other))
     before = [text for _, text in rig.seen]
     go_on.set()
     await rig.settle()
@@ -62,8 +61,7 @@ async def test_a_kill_loses_no_update(rig: Rig) -> None:
     for n in range(30):
         rig.room.say(rig.ravi, rig.group, f"line {n}")
     await stuck.wait()
-    while not rig.bot.courier.quiet():
-        await asyncio.sleep(0.002)
+    await rig.until(lambda: rig.bot.courier.quiet())
     await rig.bot.kill()
     rig.during = None
     await rig.make().start()
@@ -81,8 +79,7 @@ async def test_an_update_is_not_confirmed_before_it_is_handled(rig: Rig) -> None
 
     rig.during = wait
     rig.room.say(rig.ravi, rig.group, "hold")
-    while not rig.bot.bot.open_updates:
-        await asyncio.sleep(0.002)
+    await rig.until(lambda: rig.bot.bot.open_updates)
     await asyncio.sleep(0.05)
     pending = rig.room.updates_pending()
     go_on.set()

@@ -1,17 +1,17 @@
 """Lines of chats."""
 
 import asyncio
-from datetime import datetime
 
 import telegram
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from bot.per_chat import PerChat, chat_of
+from tests.courier.rig import START
 
 
 def message(number: int, chat: int) -> telegram.Update:
-    said = telegram.Message(number, datetime(2027, 1, 1), telegram.Chat(chat, "group"))
+    said = telegram.Message(number, START, telegram.Chat(chat, "group"))
     return telegram.Update(number, message=said)
 
 
@@ -85,7 +85,7 @@ async def test_an_update_cut_off_by_cancelling_does_not_count_as_done() -> None:
 
 def test_a_press_in_private_stands_in_another_line_than_the_group() -> None:
     person = telegram.User(7, "Ravi", False)
-    said = telegram.Message(1, datetime(2027, 1, 1), telegram.Chat(7, "private"))
+    said = telegram.Message(1, START, telegram.Chat(7, "private"))
     press = telegram.Update(1, callback_query=telegram.CallbackQuery("1", person, "x", message=said))
 
     assert chat_of(press) == 7

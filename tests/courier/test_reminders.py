@@ -1,6 +1,6 @@
 """Reminders: at their minute, once, to the right place, and with sense after a long silence."""
 
-from datetime import datetime, timedelta
+from datetime import UTC, datetime, timedelta
 from zoneinfo import ZoneInfo
 
 import pytest
@@ -177,7 +177,7 @@ async def test_a_cancelled_potluck_reminds_nobody(rig: Rig) -> None:
 
 # IANA database: Berlin's clocks skipped 02:00-03:00 on 2026-03-29, doubled it on 2026-10-25.
 @given(
-    st.datetimes(datetime(2026, 1, 1), datetime(2026, 12, 31), timezones=st.just(ZoneInfo("UTC"))),
+    st.integers(0, 365 * 24 * 60).map(lambda m: datetime(2026, 1, 1, tzinfo=UTC) + timedelta(minutes=m)),
     st.sampled_from(["21:00", "23:30", "00:30", "02:30"]),
     st.sampled_from(["08:00", "02:30", "00:00", "21:00"]),
 )
