@@ -25,7 +25,7 @@ def migrate_chat(conn: Connection, old_id: int, new_id: int) -> None:
     conn.execute(
         update(t.place)
         .where(t.place.c.chat_id == old_id)
-        .values(chat_id=new_id, board_message_id=None, board_pinned=False)
+        .values(chat_id=new_id, board_message_id=None, board_pinned=False, board_owner=None, board_lease_until=None)
     )
     _move_dialogs(conn, old_id, new_id)
     _move_posts(conn, old_id, new_id)

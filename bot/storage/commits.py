@@ -54,7 +54,7 @@ _clear = delete(t.dialog).where(
 )
 
 
-BOARD = ("board_message_id", "board_pinned", "board_dirty_since")
+BOARD = ("board_message_id", "board_pinned", "board_dirty_since", "board_owner", "board_lease_until")
 """Columns of a place that are the courier's."""
 
 

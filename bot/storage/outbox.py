@@ -1,4 +1,4 @@
-"""The courier's side: posts, boards and what was sent.
+"""The courier's side: posts and what was sent.
 
 Posts of one chat leave in the order they were stored: only a chat's oldest waiting post can be
 claimed, and one that must wait (`not_before`) holds up those behind it.
@@ -10,15 +10,15 @@ from collections.abc import Iterable
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import and_, bindparam, case, delete, func, null, or_, select, update
+from sqlalchemy import and_, bindparam, delete, func, or_, select, update
 from sqlalchemy.engine import Connection
 
 from bot.storage import schema as t
 from bot.storage.base import Base
 from bot.storage.columns import Instant
-from bot.storage.records import message_row, place_from, post_from
+from bot.storage.records import message_row, post_from
 from bot.storage.sql import put
-from bot.storage.values import Post, PotluckPlace, SentMessage
+from bot.storage.values import Post, SentMessage
 
 _p = t.post.c
 _now = bindparam("p_now", type_=Instant)
@@ -85,23 +85,6 @@ _given_up = (
     .order_by(_p.id.desc())
     .limit(bindparam("p_limit"))
 )
-_boards = (
-    select(t.place)
-    .where(t.place.c.board_dirty_since.is_not(None))
-    .order_by(t.place.c.board_dirty_since)
-    .limit(bindparam("p_limit"))
-)
-_seen_mark = bindparam("p_seen", type_=Instant)
-_board_sent = (
-    update(t.place)
-    .where(t.place.c.potluck_id == bindparam("p_id"))
-    .values(
-        board_message_id=bindparam("p_message"),
-        board_pinned=bindparam("p_pinned"),
-        board_dirty_since=case((t.place.c.board_dirty_since == _seen_mark, null()), else_=t.place.c.board_dirty_since),
-    )
-)
-_board_sent_there = _board_sent.where(t.place.c.chat_id == bindparam("p_chat"))
 
 
 class Outbox(Base):
@@ -158,33 +141,6 @@ class Outbox(Base):
         """How many posts are in each state."""
         rows = await self._runner.glance(lambda conn: list(conn.execute(_count)))
         return {row[0]: row[1] for row in rows}
-
-    async def dirty_boards(self, limit: int = 1000) -> tuple[PotluckPlace, ...]:
-        """Boards that show less than is stored, longest waiting first."""
-        rows = await self._runner.glance(lambda conn: list(conn.execute(_boards, {"p_limit": limit})))
-        return tuple(place_from(r) for r in rows)
-
-    async def board_sent(
-        self,
-        potluck_id: str,
-        message_id: int | None,
-        pinned: bool,
-        seen_dirty_since: datetime | None,
-        chat_id: int | None = None,
-    ) -> bool:
-        """The board shows what was stored when it was rendered. It stays dirty if it was dirtied
-        again since `seen_dirty_since` was read. With `chat_id`, False and nothing written when the
-        potluck has moved to another chat meanwhile."""
-        params: dict[str, Any] = {
-            "p_id": potluck_id,
-            "p_message": message_id,
-            "p_pinned": pinned,
-            "p_seen": seen_dirty_since,
-        }
-        if chat_id is not None:
-            params["p_chat"] = chat_id
-        statement = _board_sent if chat_id is None else _board_sent_there
-        return await self._writer.job(lambda conn: bool(_run(conn, statement, params)))
 
     async def remember_message(
         self,

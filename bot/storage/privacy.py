@@ -2,25 +2,27 @@
 
 from __future__ import annotations
 
+import re
+from collections.abc import Iterable
 from dataclasses import replace
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import delete, or_, select, update
+from sqlalchemy import Text, delete, or_, select, type_coerce, update
 from sqlalchemy.engine import Connection
 
 from bot.storage import potlucks
 from bot.storage import schema as t
+from bot.storage.columns import dump
 from planning.potluck import Potluck
 
 
-def without_person(potluck: Potluck, guest_id: str, names: frozenset[str]) -> Potluck:
+def without_person(potluck: Potluck, guest_id: str, marks: Marks) -> Potluck:
     """The potluck as if they had never been part of it; people they named stay, unnamed by whom."""
     bar = potluck.bar
     if bar is not None:
         taken = tuple(replace(x, guest=None) if x.guest == guest_id else x for x in bar.toppings)
         bar = replace(bar, toppings=taken)
-    marks = names | {guest_id}
     return replace(
         potluck,
         host=None if potluck.host == guest_id else potluck.host,
@@ -37,31 +39,44 @@ def without_person(potluck: Potluck, guest_id: str, names: frozenset[str]) -> Po
         history=tuple(h for h in potluck.history if h.guest != guest_id),
         payments=tuple(p for p in potluck.payments if p.guest != guest_id),
         declined=tuple(d for d in potluck.declined if d.guest != guest_id),
-        previous=None if potluck.previous is None else _scrubbed(potluck.previous, marks),
+        previous=None if potluck.previous is None else marks.without(potluck.previous),
     )
 
 
-def _mentions(value: Any, marks: frozenset[str]) -> bool:
-    if isinstance(value, str):
-        return any(m in value if len(m) > 2 else m == value for m in marks)
-    if isinstance(value, dict):
-        return any(_mentions(v, marks) or k in marks for k, v in value.items())
-    if isinstance(value, list | tuple):
-        return any(_mentions(v, marks) for v in value)
-    return isinstance(value, int) and str(value) in marks
+class Marks:
+    """What gives somebody away: their id and names, as whole words."""
 
+    def __init__(self, words: Iterable[str]) -> None:
+        self.words = frozenset(words)
+        whole = "|".join(re.escape(w) for w in sorted(self.words, key=len, reverse=True))
+        self._found = re.compile(rf"(?<!\w)(?:{whole})(?!\w)").search
 
-def _scrubbed(value: Any, marks: frozenset[str]) -> Any:
-    """Lists lose the elements, dicts the entries, that mention the person."""
-    if isinstance(value, dict):
-        return {
-            k: _scrubbed(v, marks)
-            for k, v in value.items()
-            if k not in marks and (isinstance(v, dict | list | tuple) or not _mentions(v, marks))
-        }
-    if isinstance(value, list | tuple):
-        return [_scrubbed(v, marks) for v in value if not _mentions(v, marks)]
-    return value
+    def on(self, value: Any) -> bool:
+        """Whether any text (or key, or number) inside the value mentions them."""
+        if isinstance(value, str):
+            return self._found(value) is not None
+        if isinstance(value, dict):
+            return any(self.on(k) or self.on(v) for k, v in value.items())
+        if isinstance(value, list | tuple):
+            return any(self.on(v) for v in value)
+        return isinstance(value, int) and str(value) in self.words
+
+    def without(self, value: Any) -> Any:
+        """Lists lose the elements, dicts the entries, that mention them."""
+        if isinstance(value, dict):
+            return {
+                k: self.without(v)
+                for k, v in value.items()
+                if not self.on(k) and (isinstance(v, dict | list | tuple) or not self.on(v))
+            }
+        if isinstance(value, list | tuple):
+            return [self.without(v) for v in value if not self.on(v)]
+        return value
+
+    def may_be_in(self, column: Any) -> Any:
+        """A condition the database can look for itself, true for every row of JSON that mentions them."""
+        text = type_coerce(column, Text)
+        return or_(*(text.contains(dump(w)[1:-1], autoescape=True) for w in sorted(self.words)))
 
 
 def forget_person(conn: Connection, person_id: int) -> dict[str, int]:
@@ -73,21 +88,22 @@ def forget_person(conn: Connection, person_id: int) -> dict[str, int]:
     guest_id = str(person_id)
     revisions: dict[str, int] = {}
     names = _names(conn, person_id, guest_id)
-    marks = names | {guest_id}
+    marks = Marks(names | {guest_id})
     for potluck_id in _everywhere(conn, guest_id):
         revisions[potluck_id] = potlucks.lock(conn, [potluck_id])[potluck_id] + 1
         stored = potlucks.load(conn, potluck_id)
         assert stored is not None
-        potlucks.write_changes(conn, [(stored.potluck, without_person(stored.potluck, guest_id, names))])
+        potlucks.write_changes(conn, [(stored.potluck, without_person(stored.potluck, guest_id, marks))])
         potlucks.bump(conn, {potluck_id: revisions[potluck_id]})
         _delete_mentions(conn, potluck_id, guest_id, marks)
     conn.execute(delete(t.dialog).where(or_(t.dialog.c.person_id == person_id, t.dialog.c.chat_id == person_id)))
-    for row in list(conn.execute(select(t.dialog))):
-        if _mentions(row.data, marks):
+    for row in list(conn.execute(select(t.dialog).where(marks.may_be_in(t.dialog.c.data)))):
+        if marks.on(row.data):
             here = t.dialog.c.chat_id == row.chat_id, t.dialog.c.person_id == row.person_id
             conn.execute(delete(t.dialog).where(*here))
-    for row in list(conn.execute(select(t.post.c.id, t.post.c.chat_id, t.post.c.payload))):
-        if row.chat_id == person_id or _mentions(row.payload, marks):
+    conn.execute(delete(t.post).where(t.post.c.chat_id == person_id))
+    for row in list(conn.execute(select(t.post.c.id, t.post.c.payload).where(marks.may_be_in(t.post.c.payload)))):
+        if marks.on(row.payload):
             conn.execute(delete(t.post).where(t.post.c.id == row.id))
     conn.execute(delete(t.sent_message).where(t.sent_message.c.chat_id == person_id))
     conn.execute(delete(t.chat).where(t.chat.c.id == person_id))
@@ -110,20 +126,18 @@ def _everywhere(conn: Connection, guest_id: str) -> list[str]:
         found |= set(conn.scalars(select(table.c.potluck_id).where(table.c.guest == guest_id)))
     found |= set(conn.scalars(select(t.guest.c.potluck_id).where(t.guest.c.added_by == guest_id)))
     found |= set(conn.scalars(select(t.action.c.potluck_id).where(t.action.c.actor == guest_id)))
-    for table, column in ((t.potluck, "cohosts"), (t.promise, "sharers")):
-        key = table.c.id if table is t.potluck else table.c.potluck_id
-        for row in conn.execute(select(key.label("potluck_id"), table.c[column].label("ids"))):
-            if guest_id in row.ids:
-                found.add(row.potluck_id)
+    quoted = dump(guest_id)
+    for ids, column in ((t.potluck.c.id, t.potluck.c.cohosts), (t.promise.c.potluck_id, t.promise.c.sharers)):
+        found |= set(conn.scalars(select(ids).where(type_coerce(column, Text).contains(quoted, autoescape=True))))
     return sorted(found)
 
 
-def _delete_mentions(conn: Connection, potluck_id: str, guest_id: str, marks: frozenset[str]) -> None:
+def _delete_mentions(conn: Connection, potluck_id: str, guest_id: str, marks: Marks) -> None:
     for row in list(conn.execute(select(t.action).where(t.action.c.potluck_id == potluck_id))):
-        if row.actor == guest_id or _mentions(row.facts, marks) or _mentions(row.changes, marks):
+        if row.actor == guest_id or marks.on(row.facts) or marks.on(row.changes):
             conn.execute(delete(t.action).where(t.action.c.id == row.id))
     for row in list(conn.execute(select(t.reminder).where(t.reminder.c.potluck_id == potluck_id))):
-        if row.to == guest_id or _mentions(row.about_facts, marks) or guest_id in row.key:
+        if row.to == guest_id or marks.on(row.about_facts) or marks.on(row.key):
             here = t.reminder.c.potluck_id == potluck_id, t.reminder.c.key == row.key
             conn.execute(delete(t.reminder).where(*here))
 

@@ -24,7 +24,7 @@ from sqlalchemy import (
 
 from bot.storage.columns import BigId, Instant, JsonText, Words
 
-HEAD = "20261124_first_tables"
+HEAD = "20261125_board_claims"
 """The newest migration; kept here so that a start on an up-to-date database needn't load Alembic."""
 
 metadata = MetaData(
@@ -126,6 +126,8 @@ place = Table(
     _yes_no("board_pinned"),
     _yes_no("current"),
     Column("board_dirty_since", Instant, index=True),
+    Column("board_owner", String),
+    Column("board_lease_until", Instant),
 )
 
 

@@ -16,6 +16,7 @@ from sqlalchemy.engine import URL, Connection
 
 from bot.storage import schema as t
 from bot.storage.base import PotluckCache
+from bot.storage.boards import Boards
 from bot.storage.chats import migrate_chat
 from bot.storage.commits import write_batches
 from bot.storage.copying import Copying
@@ -33,7 +34,7 @@ UPDATES_KEPT = timedelta(days=2)
 """The platform keeps an update it could not deliver for a day."""
 
 
-class Store(Reads, Outbox, Reminders, Copying):
+class Store(Reads, Outbox, Boards, Reminders, Copying):
     def __init__(self, running: Runner, cache_size: int = 500) -> None:
         self._runner = running
         self._cache = PotluckCache(cache_size)
@@ -85,12 +86,19 @@ class Store(Reads, Outbox, Reminders, Copying):
         """Move everything of a group to the supergroup it became; again and again does no harm."""
         await self._writer.job(lambda conn: migrate_chat(conn, old_id, new_id))
 
-    async def prune(self, now: datetime, posts_kept: timedelta = timedelta(days=30)) -> None:
-        """Delete update ids the platform can't send again, and old records of what was sent or not."""
+    @property
+    def written(self) -> tuple[int, int]:
+        """(transactions, commits and jobs written in them) since the store was opened."""
+        return self._writer.groups, self._writer.members
+
+    async def prune(self, now: datetime, kept: timedelta = timedelta(days=30)) -> None:
+        """Delete update ids the platform can't send again, questions whose time is over, actions
+        older than `kept` (nobody undoes those) and messages six times as old."""
 
         def work(conn: Connection) -> None:
             conn.execute(delete(t.update_taken).where(t.update_taken.c.at < now - UPDATES_KEPT))
-            conn.execute(delete(t.sent_message).where(t.sent_message.c.at < now - posts_kept * 6))
+            conn.execute(delete(t.sent_message).where(t.sent_message.c.at < now - kept * 6))
+            conn.execute(delete(t.action).where(t.action.c.at < now - kept))
             conn.execute(delete(t.dialog).where(t.dialog.c.expires_at < now))
 
         await self._writer.job(work)

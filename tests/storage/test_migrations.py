@@ -7,6 +7,7 @@ import re
 from pathlib import Path
 
 import pytest
+from alembic import command
 from alembic.autogenerate import compare_metadata
 from alembic.config import Config
 from alembic.migration import MigrationContext
@@ -85,3 +86,20 @@ async def test_a_database_of_a_newer_version_is_refused_and_left_alone(empty: st
     assert refused.value.key == "storage-newer"
     assert await running.read(revision_in) == "from_tomorrow"
     await running.close()
+
+
+async def test_a_database_of_an_older_version_is_brought_up_to_date_and_keeps_what_is_in_it(empty: str) -> None:
+    def back_and_forth(conn: Connection, down_to: str) -> None:
+        config = Config()
+        config.set_main_option("script_location", str(MIGRATIONS))
+        config.attributes["connection"] = conn
+        conn.execute(text("SELECT 1"))
+        command.downgrade(config, down_to)
+
+    async with await Store.open(empty) as store:
+        await stored(store)
+        await store._runner.write(lambda conn: back_and_forth(conn, "20261124_first_tables"))
+
+    async with await Store.open(empty) as again:
+        assert await again.potluck("p1") is not None
+        assert await again._runner.read(revision_in) == schema.HEAD

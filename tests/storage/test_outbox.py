@@ -155,6 +155,38 @@ async def test_boards_wait_in_the_order_they_were_dirtied(store: Store) -> None:
     assert [b.potluck_id for b in await store.dirty_boards()] == ["early", "late"]
 
 
+async def test_of_several_processes_one_sends_a_board(store: Store, url: str) -> None:
+    await stored(store)
+    await dirty(store)
+    async with await Store.open(url) as other:
+        taken = await asyncio.gather(*(s.claim_boards(NOW, "x", LEASE) for s in (store, other, store)))
+
+    assert sorted(len(boards) for boards in taken) == [0, 0, 1]
+
+
+async def test_a_board_sent_or_released_can_be_claimed_again_when_dirty(store: Store) -> None:
+    await stored(store)
+    await dirty(store)
+    (board,) = await store.claim_boards(NOW, "me", LEASE)
+    assert not await store.release_board("p1", "you")
+    assert await store.release_board("p1", "me")
+    (board,) = await store.claim_boards(NOW, "you", LEASE)
+    await dirty(store)
+
+    await store.board_sent("p1", 70, True, board.board_dirty_since)
+
+    assert [b.board_message_id for b in await store.claim_boards(NOW, "me", LEASE)] == [70]
+
+
+async def test_a_board_whose_sender_died_is_claimed_by_another(store: Store) -> None:
+    await stored(store)
+    await dirty(store)
+    await store.claim_boards(NOW, "dead", LEASE)
+
+    assert await store.claim_boards(NOW, "me", LEASE) == ()
+    assert len(await store.claim_boards(LEASE, "me", later(hours=1))) == 1
+
+
 async def test_a_board_that_was_deleted_is_posted_anew(store: Store) -> None:
     await stored(store)
     await store.board_sent("p1", 70, True, None)

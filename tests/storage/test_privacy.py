@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from decimal import Decimal
 
@@ -63,6 +64,7 @@ async def filled(store: Store) -> None:
                 Post(ID, "sendMessage", {"text": "hello"}),
                 Post(CHAT, "sendMessage", {"text": f"{NAME} brings slaw"}),
                 Post(CHAT, "sendMessage", {"text": "Mei brings pie"}),
+                Post(CHAT, "sendMessage", {"text": f"{NAME}andra brings tea"}),
             ),
             reminders=(
                 (
@@ -87,7 +89,8 @@ async def test_neither_id_nor_name_is_left_anywhere(store: Store) -> None:
         return repr([tuple(row) for t in schema.metadata.sorted_tables for row in conn.execute(select(t))])
 
     left = await store._runner.read(all_rows)
-    assert [mark for mark in (str(ID), NAME, "zeb_username") if mark in left] == []
+    words = set(re.findall(r"\w+", left))
+    assert {str(ID), NAME, "zeb_username"} & words == set()
 
 
 async def test_what_belongs_to_others_stays(store: Store) -> None:
@@ -105,7 +108,7 @@ async def test_what_belongs_to_others_stays(store: Store) -> None:
     assert [len(x) for x in (p.payments, p.history, p.declined)] == [1, 1, 1]
     assert p.previous == {"asks": [{"guest": "2"}], "steps": []}
     assert [a.facts for a in await store.actions_since("p1")] == [{"name": "Mei"}]
-    assert [x.payload["text"] for x in await store.pending_posts()] == ["Mei brings pie"]
+    assert [x.payload["text"] for x in await store.pending_posts()] == ["Mei brings pie", f"{NAME}andra brings tea"]
     assert [r.key for r in await store.reminders_of("p1")] == ["other"]
     assert await store.dialog(CHAT, 1) is not None
     assert await store.person(2) is not None
