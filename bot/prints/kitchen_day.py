@@ -165,7 +165,7 @@ def _work(steps: Sequence[Step], write: Writer) -> Iterable[Event]:
             "dish": write.dish(step.promise),
             "place": place,
             "temp": temp,
-            "end": write.moment(step.end),
+            "end": write.moment(step.end, step.start),
             "minutes": round((step.end - step.start).total_seconds() / 60),
         }
         if step.appliance:
@@ -186,7 +186,7 @@ def _home(steps: Sequence[Step], potluck: Potluck, write: Writer) -> Iterable[Ev
                     name=write.cooks(promise),
                     dish=write.called(promise),
                     kind=step.kind,
-                    end=write.moment(step.end),
+                    end=write.moment(step.end, step.start),
                 ),
                 step.promise,
             )

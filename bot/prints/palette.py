@@ -39,6 +39,7 @@ TEXT_PAIRS: tuple[tuple[str, str], ...] = (
     ("white", "have"),
     ("white", "miss"),
     ("white", "ink"),
+    ("white", "heat_edge"),
 )
 """Every (text, background) pair the templates use."""
 

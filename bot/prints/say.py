@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Mapping
-from datetime import datetime
+from datetime import datetime, timedelta
 from decimal import Decimal, InvalidOperation
 from typing import Any, Protocol
 from unicodedata import bidirectional
@@ -79,15 +79,14 @@ class Writer:
         pattern = "EEEEdMMMM"
         return dates.format_skeleton(pattern, self.local(instant), locale=self.locale)
 
-    def short_day(self, instant: datetime | str) -> str:
-        return dates.format_skeleton("EEEd", self.local(instant), locale=self.locale)
-
-    def moment(self, instant: datetime | str) -> str:
-        """The time, with the day in front when it is not the day of the potluck."""
-        at = self.local(instant)
-        if at.date() == self.local(self.potluck.starts_at).date():
+    def moment(self, instant: datetime | str, near: datetime | None = None) -> str:
+        """The time, with the day in front when it is not the day of `near` (the potluck's own when not given)."""
+        at, day = self.local(instant), self.local(near or self.potluck.starts_at)
+        if at.date() == day.date():
             return self.time(at)
-        return f"{self.short_day(at)} {self.time(at)}"
+        # Within a week a weekday says enough.
+        pattern = "EEE" if abs(at - self.local(self.potluck.starts_at)) < timedelta(days=6) else "MMMd"
+        return f"{dates.format_skeleton(pattern, at, locale=self.locale)} {self.time(at)}"
 
     def temp(self, temp_f: float | None, *, setting: bool = False) -> str:
         """A temperature in the potluck's units; an oven's dial is turned to the nearest 5 °C."""

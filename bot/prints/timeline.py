@@ -36,7 +36,8 @@ def timeline_data(
     serve = write.local(potluck.starts_at)
     marks = _deadlines(plan, write)
     listed = [e for e in day.events if e.kind not in ("out", "off")]
-    lines = len(listed) + len(marks)
+    notes = _limits(marks, write)
+    lines = len(listed) + len(notes)
     columns, width = SHAPES[max(at_least_columns, 1 if lines <= 34 else 2 if lines <= 80 else 3) - 1]
     badge = BADGE_PT / (width - MARGINS_PT)
     arrivals = [(write.local(p.arrives_at), p.id) for p in potluck.promises if p.arrives_at]
@@ -54,7 +55,7 @@ def timeline_data(
             [(at(t), str(day.numbers.get(p, ""))) for t, p in sorted(arrivals) if start <= t <= end], badge
         ),
         "deadlines_title": write("deadlines") if marks else "",
-        "deadlines": _points([(at(t), "!") for t, _ in marks if start <= t <= end], badge),
+        "deadlines": _points([(at(t), "!") for t in sorted({t for t, _ in marks}) if start <= t <= end], badge),
         "serve": {"x": at(serve), "label": write("serve")},
         "now": {"x": at(write.local(now)), "label": write("now", time=write.time(now))}
         if now and start <= write.local(now) <= end
@@ -62,7 +63,7 @@ def timeline_data(
         "events_title": write("what-when"),
         "events": _cut([_event(e, day, write, now) for e in listed], columns),
         "width": width,
-        "notes": _limits(marks, write),
+        "notes": notes,
         "empty": "" if day.steps else write("kitchen-empty"),
     }
 
@@ -120,10 +121,11 @@ def _state(plan: Plan, write: Writer) -> dict[str, Any]:
         {"why": write.sentence(c.get("why")), "fix": write.sentence((c.get("fix") or {}).get("text"))}
         for c in kitchen.get("conflicts") or ()
     ]
+    told = {p for c in kitchen.get("conflicts") or () for p in c.get("promises") or ()}
     late = [
         write("late", dish=write.dish(d["promise"]), minutes=round(d["late_min"]))
         for d in kitchen.get("dishes") or ()
-        if (d.get("late_min") or 0) > 0
+        if (d.get("late_min") or 0) > 0 and d["promise"] not in told
     ]
     bad = kitchen.get("status") == "impossible"
     return {
@@ -185,7 +187,7 @@ def _row(appliance: str, day: KitchenDay, at: Any, start: datetime, badge: float
                 "lane": lane,
                 "number": str(day.numbers.get(step.promise, "")),
                 "dish": write.dish(step.promise),
-                "kind": step.kind,
+                "oven": step.appliance.startswith("oven:"),
                 "label": _label(step, write),
                 "early": step.start < start,
             }

@@ -237,3 +237,45 @@ def test_a_picture_is_also_a_vector_for_the_room() -> None:
 
     assert b"<svg" in prints.table_picture(potluck, plan, WORDS, svg=True)[:300]
     assert b"<svg" in prints.timeline_picture(potluck, plan, WORDS, svg=True)[:300]
+
+
+def test_what_ends_on_another_day_than_it_starts_names_that_day() -> None:
+    potluck, plan = with_kitchen(a_potluck(3))
+    thaw = {"promise": "p0", "kind": "thaw", "appliance": None, "start": "2027-09-16T13:00", "end": "2027-09-18T13:00"}
+    plan["kitchen"] = {"status": "feasible", "steps": [thaw]}
+
+    events = timeline_data(potluck, plan, _writer(potluck))["events"]
+
+    thawing = next(e for column in events for e in column if e["kind"] == "work")
+    assert thawing["time"].replace("\u00a0", " ") == "Thu 1:00 PM"
+    assert "until Sat 1:00" in thawing["text"]
+
+
+def test_a_late_dish_is_told_once() -> None:
+    potluck, plan = with_kitchen(a_potluck(3))
+    late = [{"promise": "p0", "late_min": 20}, {"promise": "p1", "late_min": 5}]
+    conflict = {"promises": ["p0"], "why": "Bean chilli is late.", "fix": {"text": "Start earlier."}}
+    plan["kitchen"] = {**plan["kitchen"], "status": "impossible", "conflicts": [conflict], "dishes": late}
+
+    told = [c["why"] for c in timeline_data(potluck, plan, _writer(potluck))["conflicts"]]
+
+    assert told == ["Bean chilli is late.", WORDS("prints-late", dish="Roast squash", minutes=5)]
+
+
+def test_every_shipped_font_is_under_the_open_font_licence_whose_text_is_beside_it() -> None:
+    fonts = list((HERE / "fonts").glob("*.?tf"))
+
+    assert "SIL OPEN FONT LICENSE Version 1.1" in (HERE / "fonts" / "OFL.txt").read_text("utf-8")
+    assert len(fonts) > 20
+    for font in fonts:
+        licence = TTFont(font, lazy=True)["name"].getDebugName(13) or ""
+        assert "SIL Open Font License" in licence, font.name
+    assert sum(f.stat().st_size for f in fonts) < 25_000_000
+
+
+@pytest.mark.parametrize("lang", ["ar", "he", "hi", "zh", "ru", "el", "de", "pt-BR", "xx"])
+def test_pictures_and_their_numbers_can_be_in_any_language(lang: str) -> None:
+    potluck, plan = with_kitchen(with_bar(with_needs(a_potluck(9))))
+
+    for png in (prints.table_picture(potluck, plan, WORDS, lang), prints.timeline_picture(potluck, plan, WORDS, lang)):
+        assert not has_ink_at_edges(image_of(png).convert("L"), border=12)
