@@ -1,8 +1,9 @@
 """Group commit: what arrives while one transaction is being written is written in the next, together.
 
 One fsync then serves many updates. A batch that turns out stale leaves the group alone and its
-caller hears of it; an unexpected error undoes the whole group, and each member is tried again in a
-transaction of its own so that one can't hurt the others.
+caller hears of it. A refusal by the database (most often an update that was taken before) undoes the
+whole group, which is then tried again looking at every update first; whatever still fails is tried
+each in a transaction of its own, so that one can't hurt the others.
 """
 
 from __future__ import annotations
@@ -75,13 +76,7 @@ class GroupWriter:
     async def _write_group(self, group: list[_Waiting]) -> None:
         self.groups += 1
         self.members += len(group)
-        try:
-            outcomes = await self._runner.write(lambda conn: self._write(conn, group, False))
-            self._committed()
-        except StorageTrouble as error:
-            outcomes = [error] * len(group)
-        except Exception:
-            outcomes = [await self._alone(member) for member in group]
+        outcomes = await self._outcomes(group)
         for member, outcome in zip(group, outcomes, strict=True):
             if member.done.done():
                 continue
@@ -90,13 +85,22 @@ class GroupWriter:
             else:
                 member.done.set_result(outcome)
 
-    async def _alone(self, member: _Waiting) -> Outcome:
-        try:
-            outcome = (await self._runner.write(lambda conn: self._write(conn, [member], True)))[0]
-            self._committed()
-            return outcome
-        except Exception as error:
-            return error
+    async def _outcomes(self, group: list[_Waiting]) -> list[Outcome]:
+        """Quickly together, else carefully together, else each alone."""
+        for careful in (False, True):
+            try:
+                return await self._together(group, careful)
+            except StorageTrouble as error:
+                return [error] * len(group)
+            except Exception as error:
+                if careful and len(group) == 1:
+                    return [error]
+        return [outcome for member in group for outcome in await self._outcomes([member])]
+
+    async def _together(self, group: list[_Waiting], careful: bool) -> list[Outcome]:
+        outcomes = await self._runner.write(lambda conn: self._write(conn, group, careful))
+        self._committed()
+        return outcomes
 
     def _write(self, conn: Connection, group: list[_Waiting], careful: bool) -> list[Outcome]:
         batches = [m.batch for m in group if m.batch is not None]

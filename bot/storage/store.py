@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from datetime import datetime, timedelta
 from typing import Any, Self
 
-from sqlalchemy import delete
+from sqlalchemy import delete, text
 from sqlalchemy.engine import URL, Connection
 
 from bot.storage import schema as t
@@ -23,7 +23,7 @@ from bot.storage.copying import Copying
 from bot.storage.engine import BUSY_MS, Runner, runner
 from bot.storage.errors import Stale
 from bot.storage.group import GroupWriter
-from bot.storage.migrate import migrate
+from bot.storage.migrate import migrate, revision_in
 from bot.storage.outbox import Outbox
 from bot.storage.privacy import delete_potlucks_before
 from bot.storage.reads import Reads
@@ -85,6 +85,20 @@ class Store(Reads, Outbox, Boards, Reminders, Copying):
     async def migrate_chat(self, old_id: int, new_id: int) -> None:
         """Move everything of a group to the supergroup it became; again and again does no harm."""
         await self._writer.job(lambda conn: migrate_chat(conn, old_id, new_id))
+
+    async def health(self) -> dict[str, str | bool]:
+        """What database this is, its newest migration, and whether it is sound (SQLite looks through
+        the whole file; PostgreSQL only answers)."""
+
+        def look(conn: Connection) -> dict[str, str | bool]:
+            sound = True
+            if conn.dialect.name == "sqlite":
+                sound = conn.scalar(text("PRAGMA quick_check")) == "ok"
+                sound = sound and conn.execute(text("PRAGMA foreign_key_check")).first() is None
+            revision = revision_in(conn) or ""
+            return {"kind": conn.dialect.name, "revision": revision, "current": revision == t.HEAD, "sound": sound}
+
+        return await self._runner.read(look, heavy=True)
 
     @property
     def written(self) -> tuple[int, int]:

@@ -73,6 +73,19 @@ async def test_a_start_on_an_up_to_date_database_keeps_what_is_in_it(empty: str)
         assert await again.potluck("p1") is not None
 
 
+async def test_a_sound_database_says_so(empty: str) -> None:
+    async with await Store.open(empty) as store:
+        await stored(store)
+        health = await store.health()
+
+    assert health == {
+        "kind": empty.split("+")[0],
+        "revision": schema.HEAD,
+        "current": True,
+        "sound": True,
+    }
+
+
 async def test_a_database_of_a_newer_version_is_refused_and_left_alone(empty: str) -> None:
     await (await Store.open(empty)).close()
     running = runner(empty)
