@@ -130,6 +130,17 @@ def test_a_taken_topping_is_a_promise() -> None:
         ("casserole", "main", "a 9x13 pan", 12),  # 12 cups at one cup each
         ("rolls", "bread", "30", 20),  # 1.5 each
         ("lasagna", "main", "serves 15", 15),
+        ("casserole", "main", "half pan", 12 * 10 * 2.5 * 0.75 / (231 / 16)),
+        ("baked beans", "side", "No. 10 can", 12 / 0.51),  # 12-13 cups (Q367)
+        ("brownies", "dessert", "12x16 pan", 36),  # 36 pieces (Q147)
+        ("apple pie", "dessert", "2", 16),  # two whole pies of eight
+        ("pizza", "main", "12 slices", 12 / (140 / 105)),
+        ("soda", "drink", "12 cans", 12 * 12 / 12.17),  # 360 mL
+        ("ice", "supplies", "2 bags", 20 / 1.5),
+        ("soup", "main", "a 6 qt slow cooker", 24),
+        ("coleslaw", "salad", "2", 20),  # two bowls of ten
+        ("coleslaw", "salad", "8-10 cups", 16),
+        ("butter", "topping", "2 sticks", 16),  # a stick is 8 tbsp
     ],
 )
 def test_a_quantity_is_read_by_the_items_own_portion(

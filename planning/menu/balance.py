@@ -7,37 +7,16 @@ without; the number of dishes follows the expected people, so that a few unlikel
 from __future__ import annotations
 
 import math
-from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cache
-from importlib import import_module
-from typing import Any
 
 from planning.headcount import Headcount
-from planning.portions.catalogue import Item, sizes
-from planning.portions.measures import NoConversion, convert, kind
+from planning.menu.servings import part, servings_of
 from planning.portions.names import words
 from planning.portions.rules import hours
 from planning.portions.wanted import base_item, item_of
 from planning.potluck import CATEGORIES, Potluck, Promise
 from planning.tables import rows, source_text
-
-USUAL_YIELD = {
-    "main": 10.0,
-    "side": 10.0,
-    "salad": 10.0,
-    "starter": 12.0,
-    "bread": 12.0,
-    "dessert": 12.0,
-    "drink": 10.0,
-    "topping": 12.0,
-    "supplies": 24.0,
-}
-"""Servings of a dish nobody said more about: a 9x13 pan feeds 10-12 (Q117, no publication named) and a 2-litre
-bottle ten glasses with ice (Q280, likewise); the rest is common practice, no source."""
-
-MOST_SERVINGS = 1_000_000.0
-"""A promise of more is a slip of the finger; the plan reckons with so many and goes on."""
 
 
 @dataclass(frozen=True)
@@ -140,7 +119,7 @@ def _row(potluck: Potluck, headcount: Headcount, target: Target) -> MenuRow:
         promised_dishes=dishes,
         short_servings=round(max(0.0, want - have), 2),
         short_dishes=max(0, want_dishes - dishes),
-        surplus_servings=round(max(0.0, have - max(want, high)), 2),
+        surplus_servings=round(max(0.0, have - max(want, high)), 2) if want > 0 else 0.0,
         low=round(target.low * factor * eaters, 2),
         high=round(high, 2),
         source=source_text(target.source),
@@ -172,70 +151,6 @@ def _bar_toppings(potluck: Potluck, headcount: Headcount) -> tuple[float, int]:
 def bar_category(base: str) -> str:
     """The category a bar stands for: "dessert" for sweet bases, "main" for all others."""
     return base_item(base).category
-
-
-def servings_of(promise: Promise, headcount: Headcount | None = None, potluck: Potluck | None = None) -> float:
-    """Eaters' portions which the promise brings, 0 or more.
-
-    What the guest said; else what their quantity holds of the item's portions (weight of things sold raw or dry
-    is taken as bought, the smaller figure); else the usual yield of the dish's usual vessel from the catalogue;
-    else the usual yield of its category. The headcount decides nothing yet and may be left out.
-    """
-    if promise.servings is not None:
-        return min(MOST_SERVINGS, max(0.0, promise.servings))
-    item = item_of(promise)
-    if promise.quantity and (found := servings_in(promise.quantity, item)) is not None:
-        return min(MOST_SERVINGS, found)
-    dish = _part("planning.dishes", "lookup")
-    if dish is not None:
-        known = dish(promise.dish)
-        if known.dish is not None and known.confidence >= 0.5 and known.dish.servings:
-            return float(known.dish.servings)
-    return USUAL_YIELD.get(promise.category, 10.0)
-
-
-_AMOUNT_UNITS = {
-    "gram": "g",
-    "kilogram": "kg",
-    "ounce": "oz",
-    "pound": "lb",
-    "teaspoon": "tsp",
-    "tablespoon": "tbsp",
-    "fluid_ounce": "fl oz",
-    "pint": "pt",
-    "quart": "qt",
-    "gallon": "gal",
-    "milliliter": "mL",
-    "liter": "L",
-}
-"""What `amounts.py` calls its units, in the words of `measures.py`."""
-
-
-def servings_in(quantity: str, item: Item) -> float | None:
-    """Portions of the item in words like "3 lb" or "2 dozen"; None when the words cannot be compared with it."""
-    parse = _part("planning.amounts", "parse")
-    amount = parse(quantity) if parse is not None else None
-    if amount is None or not 0 <= amount.value < 1e12:
-        return None
-    value, unit = float(amount.value), _AMOUNT_UNITS.get(str(amount.unit), str(amount.unit))
-    if amount.kind == "serving":
-        return value
-    if amount.kind == "pan":
-        value, unit = value * sizes()["pan9x13"].amount, "cup"
-    elif amount.kind in ("can", "package"):
-        size = item.sizes[0] if item.sizes else None
-        if size is None:
-            return None
-        value, unit = value * size.amount, size.unit
-    try:
-        if kind(unit) == kind(item.buy_unit) and (item.buy_each is not None or item.cooked_yield != 1.0):
-            bought = convert(
-                value, unit, item.buy_unit, grams_per_cup=item.grams_per_cup, grams_each=item.grams_each
-            )
-            return bought / item.to_buy(item.amount)
-        return item.served(value, unit) / item.amount
-    except NoConversion:
-        return None
 
 
 def doubles(potluck: Potluck) -> tuple[tuple[str, tuple[str, ...]], ...]:
@@ -297,7 +212,7 @@ def _sayable(servings: float) -> float:
 
 def _dish_key(promise: Promise) -> str:
     """Which dish it is: the catalogue's name when the catalogue is sure, else the words in any order."""
-    lookup = _part("planning.dishes", "lookup")
+    lookup = part("planning.dishes", "lookup")
     if lookup is not None:
         known = lookup(promise.dish)
         if known.dish is not None and known.confidence >= SAME_DISH:
@@ -307,26 +222,3 @@ def _dish_key(promise: Promise) -> str:
 
 SAME_DISH = 0.85
 """How sure the catalogue must be before two promises are called the same dish."""
-
-
-@cache
-def _part(module: str, name: str) -> Callable[..., Any] | None:
-    """A function of another part of the planning, or None while that part is not there."""
-    try:
-        return getattr(import_module(module), name)  # type: ignore[no-any-return]
-    except (ImportError, AttributeError):
-        return None
-
-
-__all__ = [
-    "MenuRow",
-    "Needed",
-    "Target",
-    "bar_category",
-    "doubles",
-    "menu",
-    "most_needed",
-    "servings_in",
-    "servings_of",
-    "targets",
-]
