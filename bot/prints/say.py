@@ -62,7 +62,11 @@ class Writer:
         return str(numbers.format_decimal(round(value, 1), format="#,##0.#", locale=self.locale))
 
     def listed(self, items: Iterable[str]) -> str:
-        return lists.format_list(list(items), style="unit", locale=self.locale)
+        """ "a, b, c" as the language writes it; a language without a pattern for plain rows gets one with "and"."""
+        patterns = self.locale.list_patterns
+        if {"2", "start", "middle", "end"} <= set(patterns.get("unit", ())):
+            return lists.format_list(list(items), style="unit", locale=self.locale)
+        return lists.format_list(list(items), style="standard", locale=self.locale)
 
     def local(self, instant: datetime | str) -> datetime:
         """An instant, or its text in the plan (local wall time unless it carries an offset), on the wall clock."""

@@ -3,6 +3,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import timedelta
 
+from babel import localedata
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
@@ -117,3 +118,15 @@ def test_a_name_that_turns_the_writing_direction_turns_only_itself() -> None:
     assert apart("evil\u202e") == "evil"
     assert apart("\u2067\u2066a") == "a"
     assert apart("שרה") == "\u2068שרה\u2069"
+
+
+def test_numbers_and_times_can_be_written_in_every_language_there_is() -> None:
+    potluck = a_potluck_of(1)
+
+    for language in localedata.locale_identifiers():
+        write = Writer(potluck, WORDS, language)
+        assert all(part in write.listed("abc") for part in "abc"), language
+        assert write.when
+        assert write.number(3.5)
+        assert write.moment(START - timedelta(days=9))
+        assert write.money({"amount": "3.50", "currency": "EUR"})
