@@ -38,6 +38,8 @@ from planning.potluck import Guest, Potluck, Stage
 Buttons = Sequence[Sequence[Button | Link]]
 
 DIALOG_KEPT = timedelta(days=2)
+BOARD_FIRST = timedelta(seconds=2)
+FRESH_QUESTION = timedelta(minutes=10)
 TOAST_LONGEST = 200
 
 
@@ -205,8 +207,10 @@ class Turn:
         silent: bool = False,
         force_reply: bool = False,
         method: str = "send",
+        after_board: bool = False,
         **payload: Any,
     ) -> None:
+        """`after_board` lets the board that this turn draws appear first."""
         chat_id, thread_id = self._target(where)
         body: dict[str, Any] = {"text": str(text), **payload}
         if buttons:
@@ -223,7 +227,10 @@ class Turn:
         if force_reply:
             body["force_reply"] = True
         potluck_id = self.stored.potluck.id if self.stored else None
-        self._posts.append(Post(chat_id, method, body, thread_id=thread_id, potluck_id=potluck_id))
+        not_before = self.now + BOARD_FIRST if after_board else None
+        self._posts.append(
+            Post(chat_id, method, body, thread_id=thread_id, potluck_id=potluck_id, not_before=not_before)
+        )
 
     def _target(self, where: str) -> tuple[int, int | None]:
         if where == "private":
@@ -293,7 +300,14 @@ class Turn:
                  buttons=buttons)  # fmt: skip
 
     def ask(
-        self, kind: str, key: str, *, data: Mapping[str, Any] | None = None, where: str = "here", **facts: Any
+        self,
+        kind: str,
+        key: str,
+        *,
+        data: Mapping[str, Any] | None = None,
+        where: str = "here",
+        after_board: bool = False,
+        **facts: Any,
     ) -> None:
         """Ask this person one thing; their reply to it comes back to `registry.question(kind)`."""
         chat_id, _ = self._target(where)
@@ -302,8 +316,15 @@ class Turn:
         )
         self.post(
             self.voice(key, **facts), where=where, about=f"question:{kind}", force_reply=True,
-            reply=None if self.event.kind == "message" else False,
+            reply=None if self.event.kind == "message" else False, after_board=after_board,
         )  # fmt: skip
+
+    @property
+    def question_is_fresh(self) -> bool:
+        """This person was asked something a moment ago."""
+        if self.dialog is None or self.dialog.expires_at is None:
+            return False
+        return self.now - (self.dialog.expires_at - DIALOG_KEPT) <= FRESH_QUESTION
 
     def remember_question(self, kind: str, data: Mapping[str, Any]) -> None:
         """Keep what a question with buttons is about until one is pressed."""

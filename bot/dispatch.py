@@ -198,6 +198,9 @@ async def run(turn: Turn) -> None:
         await reader.handler(turn)
         if turn.handled:
             return
+    if event.kind == "message" and event.media is None and turn.about == "board" and turn.question_is_fresh:
+        # Asked a moment ago, and answered below the board instead of below the question.
+        await _ask_owner(turn)
 
 
 async def _press(turn: Turn) -> None:
@@ -258,6 +261,12 @@ async def _question(turn: Turn) -> bool:
         return False
     if turn.about != f"question:{dialog.kind}" and not (turn.private and turn.event.reply_to is None):
         return False
-    await turn.services.registry.questions[dialog.kind](turn)
-    turn.handled = True
+    await _ask_owner(turn)
     return True
+
+
+async def _ask_owner(turn: Turn) -> None:
+    owner = turn.services.registry.questions.get(turn.dialog.kind) if turn.dialog is not None else None
+    if owner is not None:
+        turn.handled = True
+        await owner(turn)

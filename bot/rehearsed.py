@@ -5,7 +5,7 @@ from __future__ import annotations
 import asyncio
 from collections.abc import Mapping
 from dataclasses import replace
-from datetime import datetime
+from datetime import datetime, timedelta
 from pathlib import Path
 from typing import Any
 
@@ -15,7 +15,8 @@ from bot.storage.store import Store
 from bot.storage.values import Batch, ChatRecord, Stored
 from bot.texts import Voice
 from planning import potluck_file
-from planning.plan import plan
+from planning.kitchen import timeline
+from planning.plan import Plan, plan
 from planning.potluck import Potluck
 
 
@@ -92,7 +93,7 @@ class Rehearsed:
         if stored is None:
             return None
         potluck, now = renamed(stored.potluck, people), self._setup.clock.now()
-        made = await asyncio.to_thread(plan, potluck, now)
+        made = await asyncio.to_thread(plan_as_of, potluck, now)
         return plan_json.write(made, potluck, now, Voice(zone=potluck.zone, units=potluck.units))
 
     async def prints(self, folder: Path, people: Mapping[int, str]) -> None:
@@ -100,12 +101,23 @@ class Rehearsed:
         if stored is None:
             return
         potluck, now = renamed(stored.potluck, people), self._setup.clock.now()
-        made = await asyncio.to_thread(plan, potluck, now)
+        made = await asyncio.to_thread(plan_as_of, potluck, now)
         voice = Voice(zone=potluck.zone, units=potluck.units)
         document = plan_json.write(made, potluck, now, voice)
         await asyncio.to_thread(
             prints.write_all, potluck, document, folder, voice.plain, now=now, reminders=made.reminders
         )
+
+
+def plan_as_of(potluck: Potluck, now: datetime) -> Plan:
+    """The plan now; after the start, with the timeline the kitchen worked by."""
+    made = plan(potluck, now)
+    if now < potluck.starts_at:
+        return made
+    return replace(made, kitchen=timeline(potluck, potluck.starts_at - DAY))
+
+
+DAY = timedelta(days=1)
 
 
 def renamed(potluck: Potluck, people: Mapping[int, str]) -> Potluck:
