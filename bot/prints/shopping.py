@@ -49,6 +49,9 @@ def shopping_data(potluck: Potluck, plan: Mapping[str, Any], write: Writer, link
         "no_price": write("shopping-no-price")
         if sums and any(not r["cost"] for rows in sections.values() for r in rows)
         else "",
+        "estimated": write("shopping-estimated")
+        if any(r.get("estimated") and r.get("cost") for r in plan.get("shopping") or ())
+        else "",
         "qr": qr_svg(link),
         "qr_text": write("qr") if link else "",
     }

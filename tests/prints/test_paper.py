@@ -228,6 +228,16 @@ def test_the_shopping_list_goes_by_section_with_packages_and_one_sum(tmp_path: P
     assert "without the lines that have no price" in text
 
 
+def test_a_price_that_is_ours_says_it_is_a_guess(tmp_path: Path) -> None:
+    potluck = a_potluck(1)
+    plan = a_plan(potluck)
+    guess = WORDS("prints-shopping-estimated")
+
+    assert guess not in text_of(prints.shopping_list(potluck, plan, WORDS), tmp_path)
+    plan["shopping"][0]["estimated"] = True
+    assert guess in text_of(prints.shopping_list(potluck, plan, WORDS), tmp_path)
+
+
 def test_the_bar_menu_shows_what_can_be_built_apart_from_what_cannot(tmp_path: Path) -> None:
     potluck = with_bar(a_potluck(5))
 

@@ -91,6 +91,7 @@ prints-shopping-cost = cost
 prints-shopping-empty = Nothing to buy.
 prints-shopping-total = Together { $total }
 prints-shopping-no-price = without the lines that have no price
+prints-shopping-estimated = with prices we guessed where you gave none (common practice, no source)
 prints-section = { $section ->
     [produce] Fruit and vegetables
     [meat] Meat and fish
