@@ -8,13 +8,13 @@ itself is open: a fish *pie* is a main, a cherry *pie* a dessert.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import cache, lru_cache
+from functools import lru_cache
 
 from rapidfuzz import fuzz, process
 
-from planning import tables
 from planning.dishes import names
-from planning.dishes.catalogue import Dish, catalogue
+from planning.dishes.catalogue import Dish
+from planning.dishes.index import Index, index_of_names
 
 KIND_CATEGORY = (
     ("meat", "main"), ("fish", "main"), ("egg", "main"), ("fruit", "dessert"), ("vegetable", "side"),
@@ -27,7 +27,7 @@ FOOD_KINDS = frozenset(kind for kind, _ in KIND_CATEGORY) | {"flavour"}
 
 
 _FOOD_OR_GEAR = frozenset(
-    ["bowl", "cup", "ball", "stick", "tray", "dish", "round", "stack", "slice", "order", "piece", "roll", "wrap"]
+    ["bowl", "cup", "ball", "stick", "tray", "dish", "round", "stack", "slice", "order", "piece", "ice", "wrap"]
 )
 
 
@@ -45,59 +45,6 @@ class DishMatch:
     confidence: float
 
 
-@dataclass(frozen=True)
-class _Index:
-    exact: dict[str, Dish]
-    joined: dict[str, str]
-    sorted_words: dict[tuple[str, ...], str]
-    by_word: dict[str, tuple[tuple[frozenset[str], str], ...]]
-    vocabulary: frozenset[str]
-    heads: dict[str, tuple[str, str, str, str]]
-    keys: tuple[str, ...]
-
-
-def _key(text: str) -> tuple[str, ...]:
-    return tuple(names.plain(word) for word in names.said_words(text) if word != ",")
-
-
-@cache
-def _index() -> _Index:
-    exact: dict[str, Dish] = {}
-    own: set[str] = set()
-    for aliases in (False, True):
-        for dish in catalogue():
-            for said in dish.aliases if aliases else (dish.name,):
-                key = " ".join(_key(said))
-                exact.setdefault(key, dish)
-                if not aliases:
-                    own.add(key)
-    heads = {
-        " ".join(_key(row["word"])): (row["category"], row["if_sweet"], row["if_meat"], row["if_vegetable"])
-        for row in tables.rows("dishes_heads")
-    }
-    by_word: dict[str, list[tuple[frozenset[str], str]]] = {}
-    sorted_words: dict[tuple[str, ...], str] = {}
-    vocabulary: set[str] = set(names.kinds()) | {word for head in heads for word in head.split()}
-    for key in exact:
-        words = key.split()
-        vocabulary.update(words)
-        if len(words) > 1:
-            sorted_words.setdefault(tuple(sorted(words)), key)
-        if len(words) > 1 or key in own:
-            by_word.setdefault(words[-1], []).append((frozenset(words), key))
-    for entries in by_word.values():
-        entries.sort(key=lambda entry: (-len(entry[0]), entry[1] not in own, entry[1]))
-    return _Index(
-        exact=exact,
-        joined={key.replace(" ", ""): key for key in reversed(list(exact))},
-        sorted_words=sorted_words,
-        by_word={word: tuple(entries) for word, entries in by_word.items()},
-        vocabulary=frozenset(vocabulary),
-        heads=heads,
-        keys=tuple(exact),
-    )
-
-
 @lru_cache(maxsize=8192)
 def lookup(text: str) -> DishMatch:
     """The dish a text names, or the best guess at its category.
@@ -105,7 +52,7 @@ def lookup(text: str) -> DishMatch:
     Confidence: 1 a known name; 0.9 a known name misspelt or in another order; 0.75-0.9 a known dish with more
     words before it; 0.5-0.7 a guess from the head noun; 0.1 not known at all; 0 no dish.
     """
-    index = _index()
+    index = index_of_names()
     said = names.said_words(text)
     core = names.without_fillers(said)
     name = _as_said(text, core)
@@ -123,9 +70,9 @@ def lookup(text: str) -> DishMatch:
     spelt, slips = _spelt(index, bare)
     off = 0.05 * min(slips, 3)
     if slips and (dish := _known(index, spelt)):
-        return DishMatch(dish, name, dish.category, 0.95 - off)
+        return DishMatch(dish, name, dish.category, round(0.95 - off, 2))
     if dish := _reordered(index, spelt):
-        return DishMatch(dish, name, dish.category, 0.9 - off)
+        return DishMatch(dish, name, dish.category, round(0.9 - off, 2))
     return _by_head(index, name, spelt, off)
 
 
@@ -171,7 +118,7 @@ def _without_claims(words: list[str]) -> list[str]:
     return kept
 
 
-def _known(index: _Index, words: list[str]) -> Dish | None:
+def _known(index: Index, words: list[str]) -> Dish | None:
     key = " ".join(words)
     if dish := index.exact.get(key):
         return dish
@@ -181,7 +128,7 @@ def _known(index: _Index, words: list[str]) -> Dish | None:
     return index.exact.get(" ".join(trimmed)) if trimmed != words else None
 
 
-def _spelt(index: _Index, words: list[str]) -> tuple[list[str], int]:
+def _spelt(index: Index, words: list[str]) -> tuple[list[str], int]:
     """Every word as the index spells it; how many had to be corrected."""
     spelt: list[str] = []
     slips = 0
@@ -208,7 +155,7 @@ def _parts(word: str, vocabulary: frozenset[str]) -> tuple[str, str] | None:
     return None
 
 
-def _merged(words: list[str], index: _Index) -> list[str]:
+def _merged(words: list[str], index: Index) -> list[str]:
     """ "corn bread" is "cornbread" where the catalogue writes one word."""
     merged: list[str] = []
     for word in words:
@@ -219,7 +166,7 @@ def _merged(words: list[str], index: _Index) -> list[str]:
     return merged
 
 
-def _reordered(index: _Index, words: list[str]) -> Dish | None:
+def _reordered(index: Index, words: list[str]) -> Dish | None:
     """The same words in another order, where the order does not change the meaning.
 
     "salad of potatoes" and "casserole green bean" are the dishes; "salad potatoes" is a sort of potato, so two
@@ -238,7 +185,7 @@ def _reordered(index: _Index, words: list[str]) -> Dish | None:
     return None
 
 
-def _noun_phrase(index: _Index, words: list[str]) -> tuple[list[str], list[str]]:
+def _noun_phrase(index: Index, words: list[str]) -> tuple[list[str], list[str]]:
     """(the words up to and with the head, the words describing it afterwards)."""
     before: list[str] = []
     after: list[str] = []
@@ -248,7 +195,9 @@ def _noun_phrase(index: _Index, words: list[str]) -> tuple[list[str], list[str]]
             break
         if word == "of" and before:
             rest = words[at + 1 :]
-            ends_in_head = bool(rest) and rest[-1] in index.heads and before[-1] not in index.heads
+            ends_in_head = (
+                bool(rest) and rest[-1] in index.heads and (before[-1] not in index.heads or before == ["cream"])
+            )
             if ends_in_head:
                 continue
             after = rest
@@ -265,7 +214,7 @@ def _noun_phrase(index: _Index, words: list[str]) -> tuple[list[str], list[str]]
     return before, [word for word in after if word not in names.JOINS]
 
 
-def _joins_modifiers(index: _Index, before: list[str], rest: list[str]) -> bool:
+def _joins_modifiers(index: Index, before: list[str], rest: list[str]) -> bool:
     """Whether "and" stands inside a name ("apple and walnut salad") and not between two dishes."""
     if not rest:
         return False
@@ -273,18 +222,18 @@ def _joins_modifiers(index: _Index, before: list[str], rest: list[str]) -> bool:
     return bool(ends) and ends[-1] in index.heads and before[-1] not in index.heads
 
 
-def _can_be_head(index: _Index, word: str) -> bool:
+def _can_be_head(index: Index, word: str) -> bool:
     return word in index.heads or names.is_kind(word, *FOOD_KINDS - {"flavour"}) or word in index.by_word
 
 
-def _by_head(index: _Index, name: str, words: list[str], off: float) -> DishMatch:
+def _by_head(index: Index, name: str, words: list[str], off: float) -> DishMatch:
     before, after = _noun_phrase(index, words)
     if not before:
         return DishMatch(None, name, None, 0.0)
     head = before[-1]
     everything = frozenset(before) | frozenset(after)
     for wanted, key in index.by_word.get(head, ()):
-        if wanted <= everything and not _is_gear(head, before):
+        if wanted <= everything and not _is_gear(index, head, before):
             dish = index.exact[key]
             extra = everything - wanted
             unknown = sum(word not in index.vocabulary for word in extra)
@@ -293,8 +242,8 @@ def _by_head(index: _Index, name: str, words: list[str], off: float) -> DishMatc
             if category is not None and category != dish.category and weaker:
                 break
             return DishMatch(dish, name, dish.category, round(0.9 - weaker - 0.05 * min(unknown, 2) - off, 2))
-    if _is_gear(head, before):
-        return DishMatch(None, name, "supplies", 0.7 - off)
+    if _is_gear(index, head, before):
+        return DishMatch(None, name, "supplies", round(0.7 - off, 2))
     if names.is_kind(head, "person") and not (head == "dog" and _food_in(before[:-1])):
         return DishMatch(None, name, None, 0.0)
     category = _category_of_head(index, before, everything)
@@ -306,7 +255,7 @@ def _by_head(index: _Index, name: str, words: list[str], off: float) -> DishMatc
         return DishMatch(None, name, "main", 0.6)
     for kind, usual in KIND_CATEGORY:
         if names.is_kind(head, kind):
-            return DishMatch(None, name, usual, 0.55 - off)
+            return DishMatch(None, name, usual, round(0.55 - off, 2))
     return _unknown(index, name, words)
 
 
@@ -314,17 +263,18 @@ def _food_in(words: list[str]) -> bool:
     return any(names.is_kind(word, *FOOD_KINDS) for word in words)
 
 
-def _is_gear(head: str, before: list[str]) -> bool:
-    """A thing for the table: "salad bowls", "paper cups", but not "fruit cups" or "rice bowl"."""
-    if not names.is_kind(head, "supply") and not (names.is_kind(head, "container") and len(before) > 1):
+def _is_gear(index: Index, head: str, before: list[str]) -> bool:
+    """A thing for the table: "salad bowls", "paper cups", but not "fruit cups", "rice bowl" or "french loaf"."""
+    vessel = names.is_kind(head, "container") and len(before) > 1 and head not in index.heads
+    if not names.is_kind(head, "supply") and not vessel:
         return False
     if head in _FOOD_OR_GEAR:
         kinds = ("meat", "fish", "vegetable", "veg", "fruit", "starch", "bean", "dairy", "nut", "sweet")
-        return not any(names.is_kind(word, *kinds) for word in before[:-1]) and head not in ("dish", "roll", "wrap")
+        return not any(names.is_kind(word, *kinds) for word in before[:-1])
     return True
 
 
-def _category_of_head(index: _Index, before: list[str], everything: frozenset[str]) -> str | None:
+def _category_of_head(index: Index, before: list[str], everything: frozenset[str]) -> str | None:
     """The head noun's category; what is said about it decides where the head is open."""
     two = " ".join(before[-2:])
     rule = index.heads.get(two) if len(before) > 1 else None
@@ -342,7 +292,7 @@ def _category_of_head(index: _Index, before: list[str], everything: frozenset[st
     return usual
 
 
-def _unknown(index: _Index, name: str, words: list[str]) -> DishMatch:
+def _unknown(index: Index, name: str, words: list[str]) -> DishMatch:
     """Nothing known: perhaps the whole is spelt strangely; else a weak guess, or no dish at all."""
     phrase = " ".join(words)
     if len(phrase) >= 5 and len(words) <= 4:

@@ -153,27 +153,38 @@ def _by_length(vocabulary: frozenset[str]) -> dict[int, tuple[str, ...]]:
     return {length: tuple(words) for length, words in found.items()}
 
 
+def _squeezed(word: str) -> str:
+    """Doubled letters written once."""
+    return re.sub(r"(.)\1", r"\1", word)
+
+
 @lru_cache(maxsize=8192)
 def corrected(word: str, vocabulary: frozenset[str]) -> str | None:
     """The known word this one misspells, or None.
 
     One slip (a letter missing, doubled, wrong, or two swapped) for five letters or more, two slips for eight or
-    more, only a swap for four; shorter words are never corrected, as too many of them are other words.
+    more, only a swap or a doubling for four; shorter words are never corrected, as too many are other words. The
+    first letter is nearly always right.
     """
     length = len(word)
     if length < 4 or not word.isalpha():
         return None
     most = 2 if length >= 8 else 1
-    best: tuple[int, int, str] | None = None
+    best: tuple[int, bool, bool, str] | None = None
     lengths = _by_length(vocabulary)
     for near in range(length - most, length + most + 1):
-        if length == 4 and near != 4:
-            continue
         for known in lengths.get(near, ()):
             slips = OSA.distance(word, known, score_cutoff=most)
-            if slips > most or (length == 4 and sorted(word) != sorted(known)):
+            if slips > most:
                 continue
-            rank = (slips, word[0] != known[0], known)
+            doubled = _squeezed(word) == _squeezed(known)
+            if word[0] != known[0] and (slips > 1 or (length < 7 and word[:2] != known[1::-1])):
+                continue  # a wrong first letter is mostly another word: "macon" is no bacon
+            if slips == 2 and length == 8 and OSA.distance(_squeezed(word), _squeezed(known)) > 1:
+                continue
+            if length == 4 and not doubled and sorted(word) != sorted(known):
+                continue
+            rank = (slips, not doubled, word[0] != known[0], known)
             if best is None or rank < best:
                 best = rank
-    return best[2] if best else None
+    return best[3] if best else None

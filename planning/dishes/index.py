@@ -1,0 +1,66 @@
+"""The index of all names of dishes, built once when the first name is looked up."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cache
+
+from planning import tables
+from planning.dishes import names
+from planning.dishes.catalogue import Dish, catalogue
+
+
+@dataclass(frozen=True)
+class Index:
+    """`exact`: names as plain words to dishes; `joined` the same without spaces; `sorted_words` in any order;
+    `by_word`: what ends in a word, longest first; `heads`: (usual, sweet, meat, vegetable) category of head nouns."""
+
+    exact: dict[str, Dish]
+    joined: dict[str, str]
+    sorted_words: dict[tuple[str, ...], str]
+    by_word: dict[str, tuple[tuple[frozenset[str], str], ...]]
+    vocabulary: frozenset[str]
+    heads: dict[str, tuple[str, str, str, str]]
+    keys: tuple[str, ...]
+
+
+def _key(text: str) -> tuple[str, ...]:
+    return tuple(names.plain(word) for word in names.said_words(text) if word != ",")
+
+
+@cache
+def index_of_names() -> Index:
+    exact: dict[str, Dish] = {}
+    own: set[str] = set()
+    for aliases in (False, True):
+        for dish in catalogue():
+            for said in dish.aliases if aliases else (dish.name,):
+                key = " ".join(_key(said))
+                exact.setdefault(key, dish)
+                if not aliases:
+                    own.add(key)
+    heads = {
+        " ".join(_key(row["word"])): (row["category"], row["if_sweet"], row["if_meat"], row["if_vegetable"])
+        for row in tables.rows("dishes_heads")
+    }
+    by_word: dict[str, list[tuple[frozenset[str], str]]] = {}
+    sorted_words: dict[tuple[str, ...], str] = {}
+    vocabulary: set[str] = set(names.kinds()) | {word for head in heads for word in head.split()}
+    for key in exact:
+        words = key.split()
+        vocabulary.update(words)
+        if len(words) > 1:
+            sorted_words.setdefault(tuple(sorted(words)), key)
+        if len(words) > 1 or key in own:
+            by_word.setdefault(words[-1], []).append((frozenset(words), key))
+    for entries in by_word.values():
+        entries.sort(key=lambda entry: (-len(entry[0]), entry[1] not in own, entry[1]))
+    return Index(
+        exact=exact,
+        joined={key.replace(" ", ""): key for key in reversed(list(exact))},
+        sorted_words=sorted_words,
+        by_word={word: tuple(entries) for word, entries in by_word.items()},
+        vocabulary=frozenset(vocabulary),
+        heads=heads,
+        keys=tuple(exact),
+    )
