@@ -124,21 +124,30 @@ class Rehearsal:
 
     async def run(self) -> None:
         async with RoomServer(self.room) as server:
-            self.server = server
-            number = 0
             try:
-                await self._start_bot()
-                for done, line in enumerate(self.script.lines, start=1):
-                    number = line.number
-                    await self._play(line)
-                    self._ask_about_reminders()
-                    if done % 25 == 0 or done == len(self.script.lines):
-                        self.progress(f"{done} of {len(self.script.lines)} lines played")
-            except (CannotDo, NotAtRest) as why:
-                raise ScriptError(number, str(why)) from why
+                await self.play(server)
             finally:
-                if self.player.bot is not None:
-                    await self.player.bot.stop()
+                await self.end()
+
+    async def play(self, server: RoomServer) -> None:
+        """Start the bot and play every line; the bot stays up. Raises ScriptError."""
+        self.server = server
+        number = self.script.lines[0].number if self.script.lines else 1
+        try:
+            await self._start_bot()
+            for done, line in enumerate(self.script.lines, start=1):
+                number = line.number
+                await self._play(line)
+                self._ask_about_reminders()
+                if done % 25 == 0 or done == len(self.script.lines):
+                    self.progress(f"{done} of {len(self.script.lines)} lines played")
+        except (CannotDo, NotAtRest) as why:
+            raise ScriptError(number, str(why)) from why
+
+    async def end(self) -> None:
+        bot, self.player.bot = self.player.bot, None
+        if bot is not None:
+            await bot.stop()
 
     async def _start_bot(self) -> None:
         setup = BotSetup(

@@ -1,0 +1,75 @@
+"""The room kept open for people: the bot in it, the page on it, a clock that runs and can be moved."""
+
+from __future__ import annotations
+
+import asyncio
+import json
+from collections.abc import Callable
+from datetime import datetime, timedelta
+from pathlib import Path
+
+from .browser import Pages
+from .rehearsal import MakeBot, Rehearsal
+from .script import Script, parse_script, read_script
+from .server import RoomServer
+from .views import View
+
+PEOPLE = (("ines", "Inés"), ("ravi", "Ravi"), ("mei", "Mei"), ("tomasz", "Tomasz"))
+
+
+def empty_script(now: datetime, timezone: str) -> Script:
+    """A group of four into which the bot has just been put, at the time `now`."""
+    people = [{"id": person, "name": name} for person, name in PEOPLE]
+    lines: tuple[dict[str, object], ...] = (
+        {"clock": now.replace(microsecond=0).isoformat(), "timezone": timezone},
+        {"people": people, "group": "Plot 9 Supper", "admins": ["ines"]},
+        {"event": "bot-added", "who": "ines"},
+    )
+    return parse_script("\n".join(json.dumps(line) for line in lines))
+
+
+async def serve_room(
+    script: Path | Script,
+    out: Path,
+    make_bot: MakeBot,
+    *,
+    port: int = 0,
+    ready: Callable[[str], None],
+    progress: Callable[[str], None] = lambda _: None,
+    decisions: Callable[[], list[View]] | None = None,
+    stop: asyncio.Event | None = None,
+    keep_ticking: bool = True,
+) -> None:
+    """Play `script` (`empty_script` for nothing much), then keep the room open until `stop` is set.
+
+    `ready` gets the page's address once the room is served, before the script is played. `decisions`
+    gives what the bot decided and why: {"at", "what", "why"}, newest last. The clock starts at the
+    script's time, runs with the wall clock (`keep_ticking`) and is moved from the page. Raises
+    ScriptError for a script that can't be played, OSError for a port that is taken.
+    """
+    read = script if isinstance(script, Script) else read_script(script)
+    play = Rehearsal(read, out, make_bot, progress)
+    pages = Pages(play.room, play.player, read.zone, decisions)
+    stop = stop or asyncio.Event()
+    async with RoomServer(play.room, port, pages) as server:
+        ready(server.address)
+        ticking: asyncio.Task[None] | None = None
+        try:
+            async with pages.moving:
+                await play.play(server)
+            if keep_ticking:
+                ticking = asyncio.create_task(_tick(play, pages))
+            await stop.wait()
+        finally:
+            if ticking is not None:
+                ticking.cancel()
+            await play.end()
+
+
+async def _tick(play: Rehearsal, pages: Pages) -> None:
+    """A second a second. While somebody moves the clock it runs by itself."""
+    while True:
+        await asyncio.sleep(1)
+        if not pages.moving.locked():
+            play.clock.set(play.clock.now() + timedelta(seconds=1))
+            pages.tick()
