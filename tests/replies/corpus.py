@@ -1,0 +1,159 @@
+"""The labelled sentences and how a reading is compared with a label.
+
+A line is `place<TAB>text<TAB>expected`. Places: board, bot, chat (the open group), person (below somebody else's
+message), q:<kind> (below a question of the bot's); "=2a1c" behind it is the party known so far (the answer was
+yes), "+slaw" a promise of slaw for 12 made by the writer, "+bar" a potato bar. Expected are pieces between ";":
+
+    yes no maybe, no@pat          the writer's answer, a named guest's
+    party=2a1c party+1a party-2c  a: adults, t: teens, c: children, d: toddlers, i: infants
+    need=peanut! need=milk~ need=vegan*2   "!" an allergy, "~" an intolerance; gone=vegan; noneeds
+    bring=slaw|salad|12|2 dozen   dish, category, servings, quantity; vague=main
+    change=p1|20 drop=p1 top=chives add=Ravi's mother ask=when late=20 undo
+
+"-" is nothing at all. "?" before it: a question is the right answer (or silence, where nothing follows).
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path
+
+from planning.potluck import Answer, Party
+from planning.replies import (
+    AddPerson, AddPromise, Ask, ChangePromise, DropPromise, Intent, Late, Reading, ReplyContext, SetAnswer, SetNeeds,
+    SetParty, TakeTopping, Undo, read,
+)  # fmt: skip
+
+HERE = Path(__file__).parent
+_LETTER = {"a": "adults", "t": "teens", "c": "children", "d": "toddlers", "i": "infants"}
+GUESTS = (("ravi", "Ravi"), ("pat", "Pat"), ("mei", "Mei Lin"))
+
+
+@dataclass(frozen=True)
+class Line:
+    file: str
+    number: int
+    place: str
+    text: str
+    expected: frozenset[tuple[str, str]]
+    asks: bool
+
+    @property
+    def addressed(self) -> bool:
+        return not self.place.startswith(("chat", "person"))
+
+
+def party_of(word: str) -> Party:
+    counts = {_LETTER[letter]: int(n) for n, letter in re.findall(r"(\d+)([atcdi])", word)}
+    return Party(**({"adults": 0} | counts))
+
+
+def party_word(party: Party) -> str:
+    return "".join(f"{abs(n)}{k}" for k, name in _LETTER.items() if (n := getattr(party, name)))
+
+
+def context_of(place: str) -> ReplyContext:
+    where, _, party = place.partition("=")
+    where, *extras = where.split("+")
+    kinds: dict[str, str | None] = {"chat": None, "person": "person", "board": "board", "bot": "bot"}
+    return ReplyContext(
+        "ravi", "Ravi", f"question:{where[2:]}" if where.startswith("q:") else kinds[where],
+        guests=GUESTS,
+        own_promises=(("p1", "slaw"),) if "slaw" in extras else (),
+        party=party_of(party) if party else None,
+        answer=Answer.YES if party or extras else Answer.NONE,
+        toppings=("sour cream", "chives", "bacon bits", "grated cheese") if "bar" in extras else (),
+    )  # fmt: skip
+
+
+def pieces_of(expected: str) -> frozenset[tuple[str, str]]:
+    found = set()
+    for piece in expected.split(";"):
+        piece = piece.strip()
+        if not piece or piece == "-":
+            continue
+        kind, _, value = piece.partition("=") if "=" in piece else (piece, "", "")
+        if (relative := re.match(r"party([+-])(.+)", piece)) is not None:
+            kind, value = "party", relative[1] + relative[2]
+        if kind.split("@")[0] in ("yes", "no", "maybe"):
+            kind, value = "answer", kind
+        if kind == "need":
+            kind, value = "needs", value if "*" in value else re.sub(r"([!~]?)$", r"\1", value)
+        if kind == "bring":
+            dish, category, servings, quantity = (value.split("|") + [""] * 4)[:4]
+            value = "|".join((dish.lower(), category, servings, quantity))
+        found.add((kind, value))
+    return frozenset(found)
+
+
+def lines(pattern: str = "corpus_*.tsv") -> Iterator[Line]:
+    for path in sorted(HERE.glob(pattern)):
+        for number, row in enumerate(path.read_text(encoding="utf-8").splitlines(), start=1):
+            if not row.strip() or row.startswith("#"):
+                continue
+            place, text, expected = row.split("\t")
+            asks = expected.startswith("?")
+            yield Line(path.name, number, place, text.replace("\\n", "\n"), pieces_of(expected.lstrip("?")), asks)
+
+
+def said(intent: Intent) -> list[tuple[str, str]]:
+    """An intent in the words of a label; an implied yes is one that is right when expected, never wrong."""
+    match intent:
+        case SetAnswer():
+            return [("answer", intent.answer.value + ("" if intent.who == "ravi" else f"@{intent.who}"))]
+        case SetParty():
+            sign = "" if not intent.relative else "-" if intent.party.total < 0 else "+"
+            return [("party", sign + party_word(intent.party))]
+        case SetNeeds():
+            if intent.cleared and not intent.needs:
+                return [("noneeds", "")]
+            mark = {"allergy": "!", "intolerance": "~"}
+            return [
+                ("gone" if intent.cleared else "needs",
+                 n.need + ("" if intent.cleared else mark.get(n.severity, "")) + (f"*{n.count}" if n.count > 1 else ""))
+                for n in intent.needs
+            ]  # fmt: skip
+        case AddPromise():
+            if intent.vague and intent.dish not in ("drinks",):
+                return [("vague", intent.category)]
+            servings = f"{intent.servings:g}" if intent.servings else ""
+            return [("bring", "|".join((intent.dish.lower(), intent.category, servings, intent.quantity or "")))]
+        case ChangePromise():
+            return [("change", intent.promise + (f"|{intent.servings:g}" if intent.servings else ""))]
+        case DropPromise():
+            return [("drop", intent.promise or "")]
+        case TakeTopping():
+            return [("top", intent.name)]
+        case AddPerson():
+            return [("add", intent.name)]
+        case Ask():
+            return [("ask", intent.topic)]
+        case Late():
+            return [("late", str(intent.minutes or ""))]
+        case Undo():
+            return [("undo", "")]
+    raise AssertionError(intent)
+
+
+@dataclass(frozen=True)
+class Outcome:
+    line: Line
+    reading: Reading
+    right: frozenset[tuple[str, str]]
+    wrong: frozenset[tuple[str, str]]
+    missed: frozenset[tuple[str, str]]
+
+
+def outcome(line: Line) -> Outcome:
+    """What was read right, wrong and not at all."""
+    reading = read(line.text, context_of(line.place))
+    got: set[tuple[str, str]] = set()
+    implied: set[tuple[str, str]] = set()
+    for intent in reading.intents:
+        target = implied if isinstance(intent, SetAnswer) and intent.implied else got
+        target.update(said(intent))
+    expected = set(line.expected)
+    right = (got | implied) & expected
+    return Outcome(line, reading, frozenset(right), frozenset(got - expected), frozenset(expected - right))
