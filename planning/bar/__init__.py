@@ -24,6 +24,7 @@ from planning.bar.table import (
     topping_rows,
     toppings_for,
 )
+from planning.diets import can_eat
 from planning.headcount import Headcount
 from planning.potluck import Combo, Potluck, Promise
 
@@ -86,9 +87,7 @@ def next_toppings(potluck: Potluck, headcount: Headcount, k: int | None = None) 
         before = {c.name for c, (missing, _) in zip(closed, wanted, strict=True) if missing <= have}
         have.add(topping)
         opens = tuple(
-            c.name
-            for c, (missing, _) in zip(closed, wanted, strict=True)
-            if missing <= have and c.name not in before
+            c.name for c, (missing, _) in zip(closed, wanted, strict=True) if missing <= have and c.name not in before
         )
         result.append(NextTopping(shown.get(topping, topping), opens))
     return tuple(result)
@@ -127,10 +126,10 @@ def warm_toppings(potluck: Potluck) -> tuple[str, ...]:
 
 def ingredients_of(base: str, toppings: Iterable[str]) -> tuple[str, ...]:
     """What the allergen tables call these toppings; one of the hosts' own goes by its own name."""
-    found = []
+    found: list[str] = []
     for name in toppings:
         row = topping_row(base, name)
-        found.append(row.ingredient if row is not None else name)
+        found.extend(row.ingredients if row is not None else (name,))
     return tuple(dict.fromkeys(found))
 
 
@@ -153,8 +152,6 @@ def _likes(potluck: Potluck, closed: Iterable[ComboState]) -> dict[str, float]:
 
 
 def _fits(ingredients: tuple[str, ...], need: str) -> bool:
-    from planning.diets import can_eat
-
     promise = Promise("bar", "", " and ".join(ingredients), "topping", ingredients=ingredients)
     return can_eat(promise, need) == "listed-free"
 

@@ -39,7 +39,7 @@ class ToppingAmount:
 
     `per_eater` is the average over all eaters as text, `share` the part of them who take it (0..1). `total` is as
     served, `buy` with the margin, `packages` hold at least `buy`. `warm` needs an outlet or a burner. `source`
-    is the portion's source id or "common practice, no source"; `ingredient` its name in the allergen tables.
+    is the portion's source id or "common practice, no source"; `ingredient` its name (or names) in the allergen tables.
     """
 
     topping: str
@@ -133,7 +133,7 @@ def _unknown(base: str, name: str) -> ToppingRow:
     item = find(name)
     grams = item.grams_per_cup if item else None
     return ToppingRow(
-        base, name, (), UNKNOWN_TBSP, "tbsp", UNKNOWN_UPTAKE, False, name, (), "cup", grams, None, "practice"
+        base, name, (), UNKNOWN_TBSP, "tbsp", UNKNOWN_UPTAKE, False, (name,), (), "cup", grams, None, "practice"
     )
 
 
@@ -163,7 +163,7 @@ def _amount(
         warm=row.warm,
         source=source_text(row.source),
         guest=guest,
-        ingredient=row.ingredient,
+        ingredient="; ".join(row.ingredients),
         share=round(share, 3),
         left_over=rounded(max(0.0, held - buy)) if chosen else 0.0,
     )

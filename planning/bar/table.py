@@ -28,7 +28,7 @@ class Base:
 class ToppingRow:
     """One topping of a base: `amount` of `unit` for one who takes it; `uptake` the share of eaters who do, 0..1.
 
-    `ingredient` is its name in the allergen tables. Uptakes below 1 are common practice, no source: the Armed
+    `ingredients` are its names in the allergen tables. Uptakes below 1 are common practice, no source: the Armed
     Forces potato bar (card Q-G-4) counts every topping for every diner.
     """
 
@@ -39,7 +39,7 @@ class ToppingRow:
     unit: str
     uptake: float
     warm: bool
-    ingredient: str
+    ingredients: tuple[str, ...]
     sizes: tuple[Size, ...]
     buy_unit: str
     grams_per_cup: float | None
@@ -75,7 +75,7 @@ def topping_rows(base: str) -> dict[str, ToppingRow]:
             row["unit"],
             float(row["uptake"]),
             row["warm"] == "yes",
-            row["ingredient"],
+            tuple(i for i in row["ingredient"].split(";") if i),
             tuple(sizes()[s] for s in row["packages"].split(";") if s),
             row["buy_unit"],
             float(row["grams_per_cup"]) if row["grams_per_cup"] else None,

@@ -10,8 +10,9 @@ import math
 from dataclasses import dataclass
 from functools import cache
 
+from planning.dishes import lookup
 from planning.headcount import Headcount
-from planning.menu.servings import part, servings_of
+from planning.menu.servings import servings_of
 from planning.portions.names import words
 from planning.portions.rules import hours
 from planning.portions.wanted import base_item, item_of
@@ -212,11 +213,9 @@ def _sayable(servings: float) -> float:
 
 def _dish_key(promise: Promise) -> str:
     """Which dish it is: the catalogue's name when the catalogue is sure, else the words in any order."""
-    lookup = part("planning.dishes", "lookup")
-    if lookup is not None:
-        known = lookup(promise.dish)
-        if known.dish is not None and known.confidence >= SAME_DISH:
-            return f"={known.dish.name}"
+    known = lookup(promise.dish)
+    if known.dish is not None and known.confidence >= SAME_DISH:
+        return f"={known.dish.name}"
     return " ".join(sorted(words(promise.dish))) or promise.id
 
 

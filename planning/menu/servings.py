@@ -3,11 +3,9 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
-from functools import cache
-from importlib import import_module
-from typing import Any
 
+from planning.amounts import parse
+from planning.dishes import lookup
 from planning.headcount import Headcount
 from planning.portions.catalogue import Item, Size
 from planning.portions.measures import NoConversion, convert, kind
@@ -53,11 +51,9 @@ def servings_of(promise: Promise, headcount: Headcount | None = None, potluck: P
         return min(MOST_SERVINGS, max(0.0, promise.servings))
     if promise.quantity and (found := servings_in(promise.quantity, item_of(promise))) is not None:
         return min(MOST_SERVINGS, found)
-    lookup = part("planning.dishes", "lookup")
-    if lookup is not None:
-        known = lookup(promise.dish)
-        if known.dish is not None and known.confidence >= SURE and known.dish.servings > 0:
-            return float(known.dish.servings)
+    known = lookup(promise.dish)
+    if known.dish is not None and known.confidence >= SURE and known.dish.servings > 0:
+        return float(known.dish.servings)
     return USUAL_YIELD.get(promise.category, 10.0)
 
 
@@ -66,8 +62,7 @@ def servings_in(quantity: str, item: Item) -> float | None:
 
     None when the words cannot be compared with the item. Of a range ("8-10") the lower end counts.
     """
-    parse = part("planning.amounts", "parse")
-    amount = parse(quantity) if parse is not None else None
+    amount = parse(quantity)
     if amount is None or not 0 <= amount.value < 1e12:
         return None
     value, unit = float(amount.value), str(amount.unit)
@@ -173,12 +168,3 @@ MOST_WHOLE = 8
 def _in_one_vessel(item: Item) -> bool:
     """A dish that stands on the table as one thing: measured by the cup and not by pieces."""
     return kind(item.unit) == "volume" and item.grams_each is None
-
-
-@cache
-def part(module: str, name: str) -> Callable[..., Any] | None:
-    """A function of another part of the planning, or None while that part is not there."""
-    try:
-        return getattr(import_module(module), name)  # type: ignore[no-any-return]
-    except (ImportError, AttributeError):
-        return None

@@ -55,17 +55,13 @@ class Item:
         """How much of `buy_unit` makes `served` of `unit`."""
         if self.buy_each is not None:
             return served * self.buy_each
-        bought = convert(
-            served, self.unit, self.buy_unit, grams_per_cup=self.grams_per_cup, grams_each=self.grams_each
-        )
+        bought = convert(served, self.unit, self.buy_unit, grams_per_cup=self.grams_per_cup, grams_each=self.grams_each)
         return bought / self.cooked_yield
 
     def grams(self) -> float | None:
         """What one portion weighs as served, or None."""
         try:
-            return convert(
-                self.amount, self.unit, "g", grams_per_cup=self.grams_per_cup, grams_each=self.grams_each
-            )
+            return convert(self.amount, self.unit, "g", grams_per_cup=self.grams_per_cup, grams_each=self.grams_each)
         except NoConversion:
             return None
 

@@ -37,7 +37,7 @@ class NoConversion(ValueError):
 
 
 def kind(unit: str) -> str:
-    """"mass", "volume", or "count" for every other word (each, slice, piece, bag, ...)."""
+    """ "mass", "volume", or "count" for every other word (each, slice, piece, bag, ...)."""
     return "mass" if unit in MASS_G else "volume" if unit in VOLUME_ML else "count"
 
 

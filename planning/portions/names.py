@@ -28,8 +28,10 @@ def singular(word: str) -> str:
         return word
     if word.endswith("ies"):
         # "cookies" and "pies" keep their e; "berries" does not.
-        return word[:-1] if word[:-3] in {"cook", "brown", "p", "smooth", "quick", "lent", "cal", "hogg"} else (
-            word[:-3] + "y" if word != "chillies" else "chilli"
+        return (
+            word[:-1]
+            if word[:-3] in {"cook", "brown", "p", "smooth", "quick", "lent", "cal", "hogg"}
+            else (word[:-3] + "y" if word != "chillies" else "chilli")
         )
     if word.endswith(("oes", "ches", "shes", "xes", "sses")):
         return word[:-2]

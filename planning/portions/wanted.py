@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from functools import cache
 
+from planning.dishes import lookup
 from planning.headcount import Headcount
 from planning.portions.catalogue import GENERAL, Item, find, items
 from planning.portions.names import best, words
@@ -16,13 +17,31 @@ STAPLES = ("cold drinks", "ice", "plates", "cups", "napkins", "cutlery")
 """What every potluck needs, whoever thinks of it: common practice, no source."""
 
 
+@cache
 def item_for(text: str, category: str | None = None) -> Item:
-    """The table's item, or the words themselves reckoned like the usual thing of their category."""
+    """The table's item; else the one the dish catalogue's name for it has; else the words themselves.
+
+    Words of no item are reckoned like the usual thing of their category (`GENERAL`); what the catalogue does not
+    take for food either is a thing for the table, one a person. Both say "common practice, no source".
+    """
     found = find(text, category)
     if found is not None:
         return found
-    like = items()[GENERAL.get(category or "main", "casserole")]
+    known = lookup(text)
+    if known.dish is not None and known.confidence >= SURE:
+        found = find(known.dish.name, category)
+        if found is not None:
+            return found
+    if category is None:
+        category = known.category if known.category in GENERAL else "supplies"
+    like = items()[GENERAL[category]]
+    if category == "supplies":
+        like = replace(like, amount=1.0)
     return replace(like, name=" ".join(text.lower().split())[:60] or like.name, aliases=(), source="practice")
+
+
+SURE = 0.5
+"""How sure the catalogue of dishes must be before its name is taken."""
 
 
 @cache

@@ -71,9 +71,7 @@ def cost_of(
     return _rounded(per_portion * Decimal(repr(round(portions, 6))), currency), True
 
 
-def _units_paid(
-    per: str, item: Item, buy: float, buy_unit: str, packages: Sequence[Package]
-) -> Decimal | None:
+def _units_paid(per: str, item: Item, buy: float, buy_unit: str, packages: Sequence[Package]) -> Decimal | None:
     said = " ".join(per.lower().split())
     same = [p for p in packages if p.size.lower() == said]
     if same:

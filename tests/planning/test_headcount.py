@@ -230,8 +230,7 @@ def test_a_higher_service_level_never_needs_fewer(made: tuple[Guest, ...], one: 
     lower, higher = sorted((one, other))
 
     assert (
-        headcount(potluck(*made, service_level=lower)).eaters
-        <= headcount(potluck(*made, service_level=higher)).eaters
+        headcount(potluck(*made, service_level=lower)).eaters <= headcount(potluck(*made, service_level=higher)).eaters
     )
 
 

@@ -143,9 +143,7 @@ def test_a_taken_topping_is_a_promise() -> None:
         ("butter", "topping", "2 sticks", 16),  # a stick is 8 tbsp
     ],
 )
-def test_a_quantity_is_read_by_the_items_own_portion(
-    dish: str, category: str, quantity: str, servings: float
-) -> None:
+def test_a_quantity_is_read_by_the_items_own_portion(dish: str, category: str, quantity: str, servings: float) -> None:
     pytest.importorskip("planning.amounts")
 
     assert servings_of(promise(1, dish, category, None, quantity)) == pytest.approx(servings, rel=0.02)
@@ -173,6 +171,12 @@ def test_the_same_dish_in_other_words_is_double() -> None:
     assert doubles(potluck) == (("potato salad", ("p1", "p2")),)
 
 
+def test_slaw_and_coleslaw_are_one_dish() -> None:
+    potluck = supper(10, promise(1, "slaw", "salad"), promise(2, "Coleslaw", "salad"))
+
+    assert [ids for _, ids in doubles(potluck)] == [("p1", "p2")]
+
+
 def test_two_unlike_pies_are_not_double() -> None:
     potluck = supper(10, promise(1, "apple pie", "dessert"), promise(2, "pumpkin pie", "dessert"))
 
@@ -194,9 +198,7 @@ def test_the_emptiest_table_needs_a_main_first() -> None:
 
 
 def test_nothing_is_needed_when_everything_is_there() -> None:
-    full = supper(
-        8, *(promise(n, f"dish {n}{c}", c, 200) for c in CATEGORIES if c != "topping" for n in range(4))
-    )
+    full = supper(8, *(promise(n, f"dish {n}{c}", c, 200) for c in CATEGORIES if c != "topping" for n in range(4)))
 
     assert most_needed(full, headcount(full)) == ()
 

@@ -167,9 +167,7 @@ def test_children_pay_as_they_eat() -> None:
 
 
 def test_one_who_paid_and_cannot_come_gets_it_all_back() -> None:
-    away = replace(
-        paid(("away", "20.00"), people=2), guests=(*supper(2).guests, Guest("away", "x", Answer.NO))
-    )
+    away = replace(paid(("away", "20.00"), people=2), guests=(*supper(2).guests, Guest("away", "x", Answer.NO)))
 
     assert sorted(t.money.amount for t in evening_out(away)) == [Decimal("10.00"), Decimal("10.00")]
 

@@ -10,7 +10,8 @@ from planning.portions import find, items, kinds, sizes
 from planning.portions.measures import NoConversion, convert
 from planning.tables import PRACTICE, rows, source_text, sources, table_names
 
-OURS = ("portions", "packages", "kinds", "weights", "odds", "targets", "bases", "toppings", "combos", "prices")
+OURS = ("portions", "packages", "kinds", "weights", "odds", "targets", "bases", "toppings", "combos", "prices",
+        "vessels", "cans")  # fmt: skip
 CITED = [item for item in items().values() if item.source != PRACTICE]
 
 
