@@ -38,7 +38,6 @@ from planning.potluck import Guest, Potluck, Stage
 Buttons = Sequence[Sequence[Button | Link]]
 
 DIALOG_KEPT = timedelta(days=2)
-BOARD_FIRST = timedelta(seconds=2)
 FRESH_QUESTION = timedelta(minutes=10)
 TOAST_LONGEST = 200
 
@@ -207,10 +206,8 @@ class Turn:
         silent: bool = False,
         force_reply: bool = False,
         method: str = "send",
-        after_board: bool = False,
         **payload: Any,
     ) -> None:
-        """`after_board` lets the board that this turn draws appear first."""
         chat_id, thread_id = self._target(where)
         body: dict[str, Any] = {"text": str(text), **payload}
         if buttons:
@@ -227,10 +224,7 @@ class Turn:
         if force_reply:
             body["force_reply"] = True
         potluck_id = self.stored.potluck.id if self.stored else None
-        not_before = self.now + BOARD_FIRST if after_board else None
-        self._posts.append(
-            Post(chat_id, method, body, thread_id=thread_id, potluck_id=potluck_id, not_before=not_before)
-        )
+        self._posts.append(Post(chat_id, method, body, thread_id=thread_id, potluck_id=potluck_id))
 
     def _target(self, where: str) -> tuple[int, int | None]:
         if where == "private":
@@ -306,7 +300,6 @@ class Turn:
         *,
         data: Mapping[str, Any] | None = None,
         where: str = "here",
-        after_board: bool = False,
         **facts: Any,
     ) -> None:
         """Ask this person one thing; their reply to it comes back to `registry.question(kind)`."""
@@ -316,7 +309,7 @@ class Turn:
         )
         self.post(
             self.voice(key, **facts), where=where, about=f"question:{kind}", force_reply=True,
-            reply=None if self.event.kind == "message" else False, after_board=after_board,
+            reply=None if self.event.kind == "message" else False,
         )  # fmt: skip
 
     @property

@@ -88,9 +88,9 @@ async def start(turn: Turn, line: str, known: dict[str, Any]) -> None:
     if opening.bar_base:
         turn.change(open_bar(turn.potluck, turn.actor, opening.bar_base))
     if opened.expected_people is None:
-        turn.ask("people", "opened-ask-people", after_board=True, when=opened.starts_at)
+        turn.ask("people", "opened-ask-people", when=opened.starts_at)
     elif not opened.place:
-        turn.ask("place", "opened-ask-place", after_board=True, when=opened.starts_at)
+        turn.ask("place", "opened-ask-place", when=opened.starts_at)
     else:
         turn.say("opened", when=opened.starts_at)
 
@@ -127,7 +127,7 @@ async def people_told(turn: Turn) -> None:
     if turn.potluck.place:
         turn.say("noted-people", people=int(digits))
     else:
-        turn.ask("place", "noted-people-ask-place", after_board=True, people=int(digits))
+        turn.ask("place", "noted-people-ask-place", people=int(digits))
 
 
 async def place_told(turn: Turn) -> None:

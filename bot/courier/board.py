@@ -60,6 +60,10 @@ class Boards:
         # A wall clock set back must not hold a board for as long as it jumped.
         return min(max(gap_over, now), now + timedelta(seconds=GAP_S))
 
+    def never_shown(self, potluck_id: str) -> bool:
+        """Whether this process has not yet tried to show this board."""
+        return potluck_id not in self._edited_at
+
     async def refresh(self, potluck_id: str) -> datetime | None:
         """Bring the board up to date. An instant: look again then; None: it is, or given up for now."""
         now = self._clock.now()

@@ -229,8 +229,10 @@ class Courier:
         chat.news.clear()
         now = self._clock.now()
         board = min(chat.boards, key=lambda p: (chat.boards[p], p), default=None)
+        # A new board appears before what is said about it; later on people's answers come first.
+        new_board = board is not None and chat.boards[board] <= now and self._boards.never_shown(board)
         try:
-            if chat.hand:
+            if chat.hand and not new_board:
                 await self._send(chat_id, chat.hand[0])
                 chat.hand.pop(0)
             elif board is not None and chat.boards[board] <= now:

@@ -34,6 +34,10 @@ class Desk:
 
     # --- posts ---
 
+    def holds(self, post: Post) -> bool:
+        """Whether this process has claimed the post."""
+        return post.owner == self._owner
+
     async def claim_posts(self, limit: int) -> tuple[Post, ...]:
         now = self._clock.now()
         return await self._store.claim_posts(now, self._owner, now + LEASE, limit)
