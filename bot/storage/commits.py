@@ -23,7 +23,7 @@ from bot.storage.merging import change_chats, change_people
 from bot.storage.privacy import forget_person
 from bot.storage.records import action_row, chat_row, dialog_row, message_row, person_row, place_row, post_row
 from bot.storage.reminders import ReminderSets, finish_reminder, replace_reminders
-from bot.storage.sql import add, add_counted, put
+from bot.storage.sql import add, add_counted, put, run
 from bot.storage.values import Batch, CommitResult, Dialog, EntityChange, NewAction
 
 _taken = select(t.update_taken.c.update_id).where(t.update_taken.c.update_id.in_(bindparam("ids", expanding=True)))
@@ -168,14 +168,14 @@ def _write_places(conn: Connection, batches: Sequence[Batch]) -> None:
         {"p_chat": p.chat_id, "p_thread": p.thread_id, "p_id": p.potluck_id} for p in [*new, *moved] if p.current
     ]
     if current:
-        conn.execute(_not_current, current)
+        run(conn, _not_current, current)
 
 
 def _write_actions(conn: Connection, batches: Sequence[Batch]) -> Iterator[int]:
     """The ids of the actions written, in order."""
     undone = sorted({i for b in batches for i in b.undone})
     if undone:
-        conn.execute(_undone, [{"p_id": i} for i in undone])
+        run(conn, _undone, [{"p_id": i} for i in undone])
     rows = [action_row(a, _changes(b, a)) for b in batches for a in b.actions]
     return iter(add_counted(conn, t.action, rows))
 
@@ -196,13 +196,13 @@ def _write_dialogs(conn: Connection, batches: Sequence[Batch]) -> None:
     put(conn, t.dialog, [dialog_row(d) for key in sorted(last) if (d := last[key]) is not None])
     cleared = [{"p_chat": chat, "p_person": person} for chat, person in sorted(last) if last[chat, person] is None]
     if cleared:
-        conn.execute(_clear, cleared)
+        run(conn, _clear, cleared)
 
 
 def _write_boards(conn: Connection, batches: Sequence[Batch]) -> None:
     lost = sorted({p for b in batches for p in b.lost_boards})
     if lost:
-        conn.execute(_lost, [{"p_id": p} for p in lost])
+        run(conn, _lost, [{"p_id": p} for p in lost])
     dirty = {p: at for b in batches for p, at in b.dirty_boards}
     if dirty:
-        conn.execute(_dirty, [{"p_id": p, "p_now": to_micros(dirty[p])} for p in sorted(dirty)])
+        run(conn, _dirty, [{"p_id": p, "p_now": to_micros(dirty[p])} for p in sorted(dirty)])

@@ -12,7 +12,7 @@ from bot.storage import schema as t
 from bot.storage.mapping import own_fields, potluck_from, potluck_row
 from bot.storage.parts import PARTS
 from bot.storage.records import place_from
-from bot.storage.sql import add, cut, put
+from bot.storage.sql import add, cut, put, run
 from bot.storage.values import PotluckPlace, Stored
 from planning.potluck import Potluck
 
@@ -64,7 +64,7 @@ def lock(conn: Connection, ids: Iterable[str]) -> dict[str, int]:
 
 def bump(conn: Connection, revisions: Mapping[str, int]) -> None:
     if revisions:
-        conn.execute(_bump, [{"p_id": p, "p_revision": n} for p, n in sorted(revisions.items())])
+        run(conn, _bump, [{"p_id": p, "p_revision": n} for p, n in sorted(revisions.items())])
 
 
 def insert(conn: Connection, new: Sequence[Potluck]) -> None:
@@ -82,7 +82,7 @@ def write_changes(conn: Connection, changed: Sequence[tuple[Potluck, Potluck]]) 
         if own_fields(before) != own_fields(after)
     ]
     if own:
-        conn.execute(_own_update, own)
+        run(conn, _own_update, own)
     for part in PARTS:
         froms: list[tuple[str, int]] = []
         rows: list[dict[str, Any]] = []

@@ -19,6 +19,7 @@ from bot.storage import schema as t
 from bot.storage.base import Base
 from bot.storage.columns import Instant
 from bot.storage.records import reminder_from, reminder_row
+from bot.storage.sql import run
 from bot.storage.values import FinishedReminder, ReminderLike, ReminderRow
 
 _r = t.reminder.c
@@ -97,9 +98,9 @@ def replace_reminders(
         rows = [row for r in now if not _same(stored.get(r.key), row := reminder_row(potluck_id, r))]
         gone = [k for k in stored if k not in keys]
     if rows:
-        conn.execute(_PUT[conn.dialect.name], rows)
+        run(conn, _PUT[conn.dialect.name], rows)
     if gone:
-        conn.execute(_withdraw, [{"p_id": potluck_id, "p_key": k} for k in gone])
+        run(conn, _withdraw, [{"p_id": potluck_id, "p_key": k} for k in gone])
 
 
 _CONTENT = ("kind", "to", "due_at", "expires_at", "about_key", "about_facts")
