@@ -8,10 +8,10 @@ nothing off the list: where it contradicts the usual recipe, the item becomes a 
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
-from planning.diets.ingredients import Found, Ingredient, find, ingredient_named
+from planning.diets.ingredients import Found, Ingredient, find, ingredient_named, key_of
 from planning.diets.needs import ANYTHING, NeedRule, allergens, rule_of
 from planning.dishes import Dish, lookup
 from planning.potluck import Promise
@@ -65,18 +65,19 @@ def _listed(name: str, ingredients: tuple[str, ...] | None) -> Listed:
 
 
 def _only_plain(named: Found) -> Found:
-    """The ingredients a name mentions ("peanut noodle salad"), without whole dishes it mentions ("potato salad").
+    """What a name surely mentions ("peanut noodle salad"), without whole dishes in it ("potato salad").
 
-    A whole dish in the table is a usual recipe, and a usual recipe must not speak against the cook's own list.
+    A whole dish in the table is a usual recipe, and a usual recipe must not speak against the cook's own list; nor
+    must what only some brands hold.
     """
-    rows = tuple(row for row in named.rows if not _is_recipe(row))
+    rows = tuple(replace(row, may_hold=frozenset(), may_break=frozenset()) for row in named.rows if not _is_recipe(row))
     return Found(rows, named.claims, named.unmatched)
 
 
 @lru_cache(maxsize=1024)
 def _is_recipe(row: Ingredient) -> bool:
     dish = lookup(row.name).dish
-    return dish is not None and dish.name == row.name and len(dish.ingredients) > 1
+    return dish is not None and key_of(dish.name) == key_of(row.name) and len(dish.ingredients) > 1
 
 
 @lru_cache(maxsize=2048)
@@ -98,12 +99,19 @@ def _union(found: Iterable[Found], claims: frozenset[str], basis: str, unknown: 
     may_break: set[str] = set()
     sources: set[str] = set()
     for what in found:
-        doubted = _doubted(what.claims)
+        doubted = _doubted(what.claims | claims)
         for row in what.rows:
-            holds |= row.holds - doubted
+            left = row.holds - doubted
+            holds |= left
             may_hold |= row.may_hold | (row.holds & doubted)
-            breaks |= row.breaks - what.claims
-            may_break |= row.may_break | (row.breaks & what.claims)
+            # A diet whose breach the claim puts in doubt is a question, too: vegan lasagna may suit vegetarians.
+            open_again = {
+                diet
+                for diet in row.breaks
+                if left != row.holds and (rule := rule_of(diet)) is not None and not rule.avoids & left
+            }
+            breaks |= row.breaks - open_again
+            may_break |= row.may_break | open_again
             sources.add(row.source)
     for diet in DIETS:
         rule = rule_of(diet)
@@ -118,12 +126,6 @@ def _union(found: Iterable[Found], claims: frozenset[str], basis: str, unknown: 
         breaks.add("kosher")
     elif (holds | may_hold) & MEATS and "milk" in holds | may_hold:
         may_break.add("kosher")
-    if claims:
-        doubted = _doubted(claims)
-        may_hold |= holds & doubted
-        holds -= doubted
-        may_break |= breaks & claims
-        breaks -= claims
     all_allergens = allergens()
     sure = frozenset(holds)
     perhaps = frozenset(may_hold) - sure

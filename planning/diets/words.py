@@ -14,7 +14,7 @@ def say_of(promise: Promise, need: str) -> Say:
     rule = rule_of(need)
     name = rule.need if rule else need
     if found == "listed-free":
-        return Say("diets-listed-free", {"need": name})
+        return Say("diets-listed-free", {"need": name, "kind": rule.kind if rule else "diet"})
     if rule is None or ANYTHING in rule.asks:
         return Say("diets-ask-always", {"need": name})
     if found == "contains":
