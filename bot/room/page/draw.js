@@ -32,7 +32,7 @@ export function drawMessage(message, { onReply, onEdit, onStart, board = false }
     body.append(text);
   }
   if (message.buttons.length) body.append(drawButtons(message));
-  if (!board) body.append(drawTools(message, mine, { onReply, onEdit }));
+  body.append(drawTools(message, mine, { onReply, onEdit }));
   const at = new Date(message.at);
   const time = make("time", { datetime: message.at, title: message.at.replace("T", " ") }, message.at.slice(11, 16));
   if (Number.isNaN(at.valueOf())) time.textContent = "";

@@ -18,10 +18,18 @@ function hooks(pane) {
   };
 }
 
+// The pinned board stands above the chat; in the chat one line says so.
+function drawIn(pane, message) {
+  if (pane === "group" && message.key === chatIn.group().pinned.at(-1)) {
+    return make("p", { class: "note", "data-key": message.key }, "The board, pinned above");
+  }
+  return drawMessage(message, hooks(pane));
+}
+
 function drawPane(pane) {
   const chat = chatIn[pane]();
   const log = $(`#${pane}-log`);
-  const drawn = chat ? [...chat.messages.values()].map((m) => drawMessage(m, hooks(pane))) : [];
+  const drawn = chat ? [...chat.messages.values()].map((m) => drawIn(pane, m)) : [];
   if (!drawn.length) drawn.push(make("p", { class: "empty" }, pane === "group" ? "Nobody has said anything yet." : "Nothing has been said here yet. What you write here only the bot reads."));
   log.replaceChildren(...drawn);
   log.scrollTop = log.scrollHeight;
@@ -51,7 +59,10 @@ function drawBoard() {
   const pinned = chat && chat.pinned.length ? chat.messages.get(chat.pinned.at(-1)) : null;
   const board = $("#board");
   board.hidden = !pinned;
-  if (pinned) board.lastElementChild.replaceChildren(drawMessage(pinned, { ...hooks("group"), board: true }));
+  if (!pinned) return;
+  const spot = [...board.querySelectorAll("button, a")].indexOf(document.activeElement);
+  board.lastElementChild.replaceChildren(drawMessage(pinned, { ...hooks("group"), board: true }));
+  if (spot >= 0) board.querySelectorAll("button, a")[spot]?.focus();
 }
 
 function drawKeys(pane) {
@@ -74,7 +85,7 @@ function redraw(pane, message, fresh) {
   const old = log.querySelector(`[data-key="${message.key}"]`);
   const focused = old?.contains(document.activeElement) ? document.activeElement : null;
   const spot = focused ? [...old.querySelectorAll("button, a")].indexOf(focused) : -1;
-  const drawn = drawMessage(message, hooks(pane));
+  const drawn = drawIn(pane, message);
   if (fresh) drawn.classList.add("fresh");
   if (old) old.replaceWith(drawn);
   else { log.querySelector(".empty")?.remove(); log.append(drawn); }
@@ -232,6 +243,7 @@ watch((what, detail) => {
       else toast(detail.text);
       if (detail.start !== null) { show("private"); act({ do: "start", payload: detail.start }); }
     }
+    if (detail.chat === store.group && detail.kind === "pin") drawPane("group");
     if (detail.chat === store.group) drawHead("group");
     if (detail.chat === store.me) drawHead("private");
     clearTimeout(asking);
