@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass, field, replace
 from typing import Any
 
+from bot.buttons import Button
 from bot.context import Turn
 from bot.servings import amount_words
 from planning.bar import match_topping
@@ -21,6 +23,7 @@ from planning.changes import (
     set_party,
     take_topping,
 )
+from planning.changes.rules import LONGEST_NAME, MOST_SERVINGS, tidy
 from planning.dishes import lookup
 from planning.headcount import headcount
 from planning.menu import servings_of
@@ -90,22 +93,47 @@ def add_promise(
     return made
 
 
+FOR = re.compile(r"\bfor\s+(?:about\s+|around\s+)?(?P<n>-?\d[\d.,]*)\s*(?:people|persons|guests|servings)?\s*$", re.IGNORECASE)
+
+
+GUESS = 0.5
+"""Below this the catalogue's guess at a category is not worth acting on: the cook is asked."""
+
+
 def bring_words(turn: Turn, words: str, category: str | None) -> None:
     """"slaw for 12 and 2 dozen rolls" after /bring or below the question what to bring."""
+    amount = FOR.search(words)
+    if amount is not None and not 0 < float(amount["n"].replace(",", "").strip(".") or 0) <= MOST_SERVINGS:
+        raise Refusal("refused-servings", most=MOST_SERVINGS)
     reading = read(f"I'll bring {words}", context(turn, replying_to="question:bring"))
-    offers = [i for i in reading.intents if isinstance(i, AddPromise) and not i.vague]
-    toppings = [i for i in reading.intents if isinstance(i, TakeTopping)]
+    offers = [i for i in reading.intents if isinstance(i, AddPromise) and not i.vague] if reading.sure else []
+    toppings = [i for i in reading.intents if isinstance(i, TakeTopping)] if reading.sure else []
     if not offers and not toppings:
-        found = lookup(words)
-        if found.category is None:
-            raise Refusal("refused-what-to-bring", words=words[:60])
-        offers = [AddPromise(found.name, found.category)]
+        # Whoever writes /bring means a dish, however odd its name: the whole of it is the name.
+        dish = words[: amount.start()].strip(" ,") if amount else words
+        known = lookup(dish)
+        servings = float(amount["n"].replace(",", "").strip(".")) if amount else None
+        if category is None and (known.category is None or known.confidence < GUESS):
+            ask_category(turn, dish, servings)
+            return
+        offers = [AddPromise(dish, category or known.category or "", servings)]
     understood = Understood()
     for offer in offers:
         _promise(turn, replace(offer, category=category or offer.category), understood)
     for topping in toppings:
         _topping(turn, topping, understood)
     say_understood(turn, understood)
+
+
+def ask_category(turn: Turn, dish: str, servings: float | None) -> None:
+    """A dish nobody knows: its cook says what it is."""
+    tidy(dish, LONGEST_NAME, empty="refused-no-dish")
+    kinds = [c for c in CATEGORIES if c != "topping"]
+    cells = [Button(turn.voice.plain(f"category-{c}"), "bringas", (c,), owner=turn.me) for c in kinds]
+    rows = [cells[i : i + 3] for i in range(0, len(cells), 3)]
+    rows.append([Button(turn.voice.plain("button-nothing"), "bringas", ("none",), owner=turn.me)])
+    turn.remember_question("bringas", {"dish": dish, "servings": servings})
+    turn.say("bring-as-what", buttons=rows, dish=dish)
 
 
 def act(turn: Turn, reading: Reading) -> Understood:

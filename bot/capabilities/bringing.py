@@ -107,6 +107,21 @@ async def own_words_told(turn: Turn) -> None:
     turn.answered()
 
 
+async def as_what(turn: Turn) -> None:
+    """What an unknown dish is."""
+    if turn.dialog is None or turn.dialog.kind != "bringas":
+        raise Refusal("refused-button-old")
+    turn.answered()
+    if turn.pressed.args[0] not in CATEGORIES:
+        turn.edit_pressed("read-left")
+        turn.toast("read-left")
+        return
+    data = turn.dialog.data
+    made = add_promise(turn, turn.me, str(data["dish"]), turn.pressed.args[0], data["servings"], None)
+    turn.edit_pressed("bring-noted", buttons=[[turn.undo_button()]], **promise_facts(turn, made))
+    turn.toast("bring-toast", dish=made.dish)
+
+
 async def bring(turn: Turn) -> None:
     """/bring slaw for 12, or /bring alone for what is needed most."""
     if not turn.words:
@@ -277,6 +292,7 @@ def register(app) -> None:
     app.button("bringc", category)
     app.button("bringd", dish)
     app.button("bringown", own_words)
+    app.button("bringas", as_what)
     app.button("drop", drop_button)
     app.question("bring", own_words_told)
     app.on_board(40, lines=table, buttons=buttons)

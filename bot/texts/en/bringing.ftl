@@ -20,6 +20,8 @@ bring-noted = Noted: { $dish } { $amount } ({ $category }).{ $doubled ->
     [0] {""}
    *[other] {" "}{ $others } brings that too – fine, or choose something else.
 }
+bring-as-what = “{ $dish }” – I don't know that one. What is it on the table?
+button-nothing = Nothing, leave it
 bring-toast = Yours: { $dish }. Thank you!
 dropped = Off the list: { $dish }.
 told-dropped = { $by } took your { $dish } off the list.
