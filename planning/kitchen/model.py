@@ -9,7 +9,19 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import Any
 
+from planning.kitchen import ovens
 from planning.kitchen.core import Cost, Dish, Mode, Problem, Schedule, Task
+
+
+@dataclass(frozen=True)
+class OvenUse:
+    """Something that stands in an oven if `literal` is true. `whose` is a task, or "hold:" and a dish."""
+
+    literal: Any
+    start: Any
+    end: Any
+    mode: Mode
+    whose: str
 
 
 @dataclass
@@ -25,12 +37,26 @@ class Model:
     served: dict[str, Any] = field(default_factory=dict)
     held: dict[str, list[Any]] = field(default_factory=dict)
     demands: dict[str, list[tuple[Any, int]]] = field(default_factory=dict)
-    oven_uses: list[tuple[Any, Any, Any, Mode, str]] = field(default_factory=list)
-    """(literal, start, end, mode, whose) of everything that stands in an oven."""
-    orders: dict[tuple[str, str], Any] = field(default_factory=dict)
+    size: dict[str, Any] = field(default_factory=dict)
+    oven_uses: list[OvenUse] = field(default_factory=list)
+    before: dict[tuple[str, str], Any] = field(default_factory=dict)
+    """(a, b) -> literal: a leaves the oven, and it changes its temperature, before b goes in."""
+    alike: dict[tuple[str, str], Any] = field(default_factory=dict)
+    """(a, b) -> literal: both want the same set-point."""
+    groups: dict[tuple[int, ...], tuple[Any, list[Any]]] = field(default_factory=dict)
     unsafe: dict[str, Any] = field(default_factory=dict)
     terms: list[Any] = field(default_factory=list)
-    changes: list[Any] = field(default_factory=list)
+
+    def any_of(self, literals: list[Any], name: str) -> Any:
+        """A literal that is true when one of these (at most one of which is) is; made once for each set."""
+        if len(literals) == 1:
+            return literals[0]
+        key = tuple(sorted(literal.index for literal in literals))
+        if key not in self.groups:
+            there = self.model.new_bool_var(name)
+            self.model.add(sum(literals) == there)
+            self.groups[key] = (there, literals)
+        return self.groups[key][0]
 
 
 def build(cp: Any, problem: Problem) -> Model:
@@ -49,7 +75,7 @@ def build(cp: Any, problem: Problem) -> Model:
         ready_before_served(m, dish)
         keep_hot(m, dish)
         not_long_off_heat(m, dish)
-    one_set_point_at_a_time(m)
+    ovens.one_set_point_at_a_time(m)
     within_capacity(m)
     m.model.minimize(sum(m.terms) if m.terms else 0)
     return m
@@ -61,7 +87,7 @@ def choose_one_mode(m: Model, task: Task) -> None:
     windows = task.windows or ((0, horizon),)
     domain = cp.Domain.from_intervals([[lo, min(hi, horizon)] for lo, hi in windows if lo <= horizon])
     start = m.start[task.id] = model.new_int_var_from_domain(domain, f"S {task.id}")
-    lengths = {mode.duration for mode in task.modes}
+    lengths = sorted({mode.duration for mode in task.modes})
     if len(task.modes) == 1:
         literals: list[Any] = [model.new_constant(1)]
     else:
@@ -69,42 +95,38 @@ def choose_one_mode(m: Model, task: Task) -> None:
         model.add_exactly_one(literals)
     m.chosen[task.id] = literals
     if len(lengths) == 1:
-        end: Any = start + task.modes[0].duration
+        size: Any = lengths[0]
+        end: Any = start + lengths[0]
     else:
-        end = model.new_int_var(0, 2 * horizon, f"E {task.id}")
+        size = model.new_int_var_from_domain(cp.Domain.from_values(lengths), f"d {task.id}")
+        end = model.new_int_var(0, horizon + lengths[-1], f"E {task.id}")
         for literal, mode in zip(literals, task.modes, strict=True):
-            model.add(end == start + mode.duration).only_enforce_if(literal)
-    m.end[task.id] = end
+            model.add(size == mode.duration).only_enforce_if(literal)
+    m.end[task.id], m.size[task.id] = end, size
     if task.latest_end is not None:
         model.add(end <= task.latest_end)
     _demand(m, task, literals, start)
     for literal, mode in zip(literals, task.modes, strict=True):
         if mode.oven is not None:
-            m.oven_uses.append((literal, start, end, mode, task.id))
+            m.oven_uses.append(OvenUse(literal, start, end, mode, task.id))
 
 
 def _demand(m: Model, task: Task, literals: list[Any], start: Any) -> None:
-    """The intervals that draw on resources: shared by all modes where they draw the same."""
-    first = task.modes[0]
-    common = set(first.uses) if all(mode.duration == first.duration for mode in task.modes) else set()
-    for mode in task.modes[1:]:
-        common &= set(mode.uses)
-    if common:
-        whole = m.model.new_fixed_size_interval_var(start, first.duration, f"i {task.id}")
-        for resource, amount in sorted(common):
-            m.demands.setdefault(resource, []).append((whole, amount))
-    for number, (literal, mode) in enumerate(zip(literals, task.modes, strict=True)):
-        own = [u for u in mode.uses if u not in common]
-        if not own or not mode.duration:
-            continue
-        if len(task.modes) == 1:
-            interval = m.model.new_fixed_size_interval_var(start, mode.duration, f"i {task.id}")
-        else:
-            interval = m.model.new_optional_fixed_size_interval_var(
-                start, mode.duration, literal, f"i {task.id} {number}"
+    """The intervals that draw on resources: one for each set of modes that draw the same."""
+    whole = m.model.new_interval_var(start, m.size[task.id], m.end[task.id], f"i {task.id}")
+    drawing: dict[tuple[str, int], list[int]] = {}
+    for number, mode in enumerate(task.modes):
+        for use in mode.uses:
+            drawing.setdefault(use, []).append(number)
+    intervals: dict[tuple[int, ...], Any] = {tuple(range(len(task.modes))): whole}
+    for (resource, amount), numbers in sorted(drawing.items()):
+        some = tuple(numbers)
+        if some not in intervals:
+            there = m.any_of([literals[n] for n in some], f"x {task.id} {some}")
+            intervals[some] = m.model.new_optional_interval_var(
+                start, m.size[task.id], m.end[task.id], there, f"i {task.id} {some}"
             )
-        for resource, amount in own:
-            m.demands.setdefault(resource, []).append((interval, amount))
+        m.demands.setdefault(resource, []).append((intervals[some], amount))
     for touch in task.touches:
         hand = m.model.new_fixed_size_interval_var(start + touch.offset, touch.length, f"touch {task.id}")
         m.demands.setdefault(touch.resource, []).append((hand, touch.amount))
@@ -143,7 +165,7 @@ def keep_hot(m: Model, dish: Dish) -> None:
         for resource, amount in mode.uses:
             m.demands.setdefault(resource, []).append((span, amount))
         if mode.oven is not None:
-            m.oven_uses.append((literal, since, served, mode, dish.id))
+            m.oven_uses.append(OvenUse(literal, since, served, mode, f"hold:{dish.id}"))
 
 
 def not_long_off_heat(m: Model, dish: Dish) -> None:
@@ -169,24 +191,6 @@ def not_long_off_heat(m: Model, dish: Dish) -> None:
     m.terms.append(dish.unsafe_weight * over)
 
 
-def one_set_point_at_a_time(m: Model) -> None:
-    """For uses a, b of one oven whose ranges do not meet: x_a and x_b -> S_b >= E_a + g or S_a >= E_b + g.
-
-    Pairs are enough: ranges on a line that meet two by two have a point in common (Helly). Where
-    every range is a single set-point, all that stand in an oven at once agree on it.
-    """
-    uses = m.oven_uses
-    for i, (lit_a, start_a, end_a, mode_a, who_a) in enumerate(uses):
-        for lit_b, start_b, end_b, mode_b, who_b in uses[i + 1 :]:
-            if who_a == who_b or not (gap := m.problem.gap(mode_a, mode_b)):
-                continue
-            first = m.orders.get((who_a, who_b))
-            if first is None:
-                first = m.orders[who_a, who_b] = m.model.new_bool_var(f"o {who_a} {who_b}")
-            m.model.add(start_b >= end_a + gap).only_enforce_if([lit_a, lit_b, first])
-            m.model.add(start_a >= end_b + gap).only_enforce_if([lit_a, lit_b, first.negated()])
-
-
 def within_capacity(m: Model) -> None:
     """At every moment the demands on a resource, and what of it is not there, are within its capacity."""
     for resource in m.problem.resources:
@@ -205,22 +209,35 @@ def within_capacity(m: Model) -> None:
 def hint(m: Model, schedule: Schedule) -> None:
     """Start the search at a known schedule."""
     m.model.clear_hints()
+    spans: dict[str, tuple[int, int, int]] = {}
+    true: dict[int, bool] = {}
     for name, where in schedule.placed.items():
-        m.model.add_hint(m.start[name], where.start)
         task = m.problem.task[name]
+        mode = task.modes[where.mode]
+        spans[name] = (where.start, where.start + mode.duration, mode.low)
+        m.model.add_hint(m.start[name], where.start)
         if len(task.modes) > 1:
             for number, literal in enumerate(m.chosen[name]):
                 m.model.add_hint(literal, number == where.mode)
-        if not isinstance(m.end[name], int) and len({mode.duration for mode in task.modes}) > 1:
-            m.model.add_hint(m.end[name], where.start + task.modes[where.mode].duration)
+                true[literal.index] = number == where.mode
+        if not isinstance(m.size[name], int):
+            m.model.add_hint(m.size[name], mode.duration)
+            m.model.add_hint(m.end[name], where.start + mode.duration)
     for course, slot in schedule.served.items():
         m.model.add_hint(m.served[course], slot)
     for dish, literals in m.held.items():
         for number, literal in enumerate(literals):
             m.model.add_hint(literal, schedule.held.get(dish) == number)
-    for (a, b), first in m.orders.items():
-        if a in schedule.placed and b in schedule.placed:
-            m.model.add_hint(first, schedule.placed[a].start <= schedule.placed[b].start)
+            true[literal.index] = schedule.held.get(dish) == number
+    for there, literals in m.groups.values():
+        m.model.add_hint(there, any(true.get(literal.index, False) for literal in literals))
+    for (a, b), first in m.before.items():
+        if a in spans and b in spans:
+            apart = spans[a][2] != spans[b][2]
+            m.model.add_hint(first, apart and spans[a][1] <= spans[b][0])
+    for (a, b), same in m.alike.items():
+        if a in spans and b in spans:
+            m.model.add_hint(same, spans[a][2] == spans[b][2])
 
 
 def tidy(m: Model, reached: Cost) -> None:
@@ -230,8 +247,8 @@ def tidy(m: Model, reached: Cost) -> None:
         model.add(sum(m.terms) <= reached.objective)
     wishes: list[Any] = []
     used: dict[tuple[str, int, int], list[Any]] = {}
-    for literal, _, _, mode, _ in m.oven_uses:
-        used.setdefault((mode.oven or "", mode.low, mode.high), []).append(literal)
+    for use in m.oven_uses:
+        used.setdefault((use.mode.oven or "", use.mode.low, use.mode.high), []).append(use.literal)
     for key, literals in sorted(used.items()):
         on = model.new_bool_var(f"set {key}")
         for literal in literals:
