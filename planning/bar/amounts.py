@@ -152,6 +152,8 @@ def _amount(
     shown, unit = taken * share, row.unit
     if potluck.units == "metric":
         shown, unit = readable(shown, unit, "metric")
+    elif unit == "g":
+        shown, unit = convert(shown, "g", "oz"), "oz"
     return ToppingAmount(
         topping=name,
         per_eater=text(shown, unit),

@@ -144,6 +144,10 @@ def portion_of(potluck: Potluck, headcount: Headcount, item: Item, table: Table,
     shown, shown_unit = per_eater, item.unit
     if potluck.units == "metric":
         shown, shown_unit = readable(per_eater, item.unit, "metric")
+    elif item.unit in ("g", "mL"):
+        # Some published portions are in grams; a US group reads ounces.
+        shown_unit = "oz" if item.unit == "g" else "fl oz"
+        shown = convert(per_eater, item.unit, shown_unit)
     if kind(buy_unit) == "count":
         buy = math.ceil(buy - 1e-9)
     return Portion(

@@ -76,6 +76,11 @@ def test_metric_groups_read_grams_and_litres() -> None:
     assert shown["potato salad"].per_eater.endswith(" mL")
 
 
+def test_us_groups_read_ounces_where_the_source_has_grams() -> None:
+    # FDA: 30 g of chips (Q036).
+    assert amounts(cookout(10, "chips"))["chips"].per_eater == "1.06 oz"
+
+
 def test_a_small_child_adds_less_than_a_grown_up() -> None:
     grown, child = cookout(10, "hot dogs"), cookout(10, "hot dogs")
     grown = replace(grown, guests=(*grown.guests, Guest("new", "x", Answer.YES, Party(adults=1))))
