@@ -8,7 +8,7 @@ from functools import cache
 from planning.potluck import Answer
 from planning.replies.english import answers, needs, others, people, promises, questions, traps
 from planning.replies.english.lexicon import neutral, words
-from planning.replies.intents import AddPromise, Ask, Intent, Late, ReplyContext, SetAnswer, SetParty, Undo
+from planning.replies.intents import AddPromise, Ask, Intent, Late, ReplyContext, SetAnswer, SetNeeds, SetParty, Undo
 from planning.replies.text import Message, Sentence, cut
 
 _ILL = re.compile(
@@ -35,7 +35,13 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
     passed: list[str] = []
     if traps.joking(message):
         return [], ["joke"]
-    for sentence in message.sentences:
+    if not message.sentences and context.addressed and any(s in _APPROVING for s in message.symbols):
+        return [SetAnswer(context.writer, Answer.YES, confidence=0.6)], []
+    for sentence in (part for whole in message.sentences for part in _parts(whole)):
+        handed = promises.read_handover(sentence, context)
+        if handed:
+            found += handed
+            continue
         trap = traps.blocked(sentence, context)
         undo = questions.read_undo(sentence, context)
         found += undo
@@ -47,7 +53,34 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
             passed.append(trap)
             continue
         found += _statement(sentence, context)
+    if len(found) > 1:  # "scratch that, we can come": the correction itself is what counts
+        found = [i for i in found if not isinstance(i, Undo)] or found[:1]
+    if not context.addressed:
+        found = [i for i in found if not isinstance(i, (SetAnswer, Ask, SetParty)) or _SUPPER.search(message.plain)]
     return found, passed
+
+
+_APPROVING = frozenset("👍✅🙋🙌👌💯")
+_SUPPER = re.compile(
+    r"\b(?:potluck|supper|harvest|dinner|feast|party|get-together|gathering|barbecue|bbq|picnic|brunch|lunch"
+    r"|monday|tuesday|wednesday|thursday|friday|saturday|sunday|on the [0-9]{1,2}(?:st|nd|rd|th)?)\b"
+)
+"""In the open chatter an answer or a question is for us only beside such a word."""
+_ASKS_AFTER = re.compile(
+    r"^(?:and |but |so |also |ok )?(?:what|when|where|who|how|which|is there|are there|do you|do we|can i|can we|should i|shall i)\b"
+)
+
+
+def _parts(sentence: Sentence) -> list[Sentence]:
+    """ "We'd love to come, where is it?": the statement, and the question after it."""
+    if not sentence.question:
+        return [sentence]
+    for i, token in enumerate(sentence.tokens):
+        if token.plain in (",", "-", "–") and i and i + 1 < len(sentence.tokens):
+            rest = sentence.tokens[i + 1 :]
+            if _ASKS_AFTER.match(" ".join(t.plain for t in rest)):
+                return [Sentence(sentence.tokens[:i], False), Sentence(rest, True)]
+    return [sentence]
 
 
 def _statement(sentence: Sentence, context: ReplyContext) -> list[Intent]:
@@ -56,7 +89,12 @@ def _statement(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     found += needs.read_needs(sentence, context)
     if sentence.question:
         return [*found, *promises.read_offer_question(sentence, context)]
+    if context.asked == "diets" and any(isinstance(i, SetNeeds) for i in found):
+        return found
     found += promises.read_withdrawals(sentence, context)
+    absent = people.read_absent(sentence, context)
+    if absent:
+        return [*found, *absent]
     found += others.read_others(sentence, context)
     given = answers.read_answer(sentence, context)
     found += given

@@ -9,41 +9,53 @@ from planning.potluck import Answer
 from planning.replies.intents import Intent, ReplyContext, SetAnswer
 from planning.replies.text import Sentence
 
-_WE = r"(?:i|we|all of us|both of us|the whole family|us two|the [a-z]+s)"
+_WE = r"(?:i|we|all of us|both of us|the whole family|us two)"
 _ADV = r"(?:(?:also|definitely|totally|so|both|all|still|just|probably|sadly|unfortunately|really|for sure|certainly|absolutely|actually|now|too|there|in that case|happily|of course|very much|sorry|afraid|i am afraid|sure) )*"
-_COME = r"(?:come|make it|be there|join(?: you| in| us| you all| everyone)?|attend|be coming|be joining|be able to (?:come|make it|join|attend|be there)|come along|come over|get there|be in|turn up|show up|pop in|drop by|stop by|swing by|be around|be present)"
+_COME = r"(?:come(?! (?:by|over|round|back|up|down|out|off|true|to (?:think|terms|mind)))|make it(?! (?:quick|short|work|up|clear|happen|easy|easier|count|a|an|the|so|more|less|hot|spicy|vegan|vegetarian|[0-9]|for|with|gluten|without|fast|double|better|look|big|bigger|smaller|small))|be there|join(?: you| in| us| you all| everyone)?|attend|be coming|be joining|be able to (?:come|make it|join|attend|be there)|come along|get there|be in|turn up|show up|pop in|drop by|stop by|swing by|be around|be present)"
 _COMING = r"(?:coming|joining|attending|going to (?:come|make it|be there|join|attend|be able to (?:make it|come|join|attend))|able to (?:come|make it|join|attend|be there)|free|available|going|around)"
 
+_START = r"(?:^|(?<= ,)|(?<= but)|(?<= and)|(?<= so)|(?<= actually)|(?<= no)|(?<= yes)|(?<= sorry)|(?<= that)|(?<= :)|(?<= -)) "
+"""Where a clause without a subject may begin."""
+
+_SUPPER = r"(?:it|this|that|sure|the|supper|dinner|potluck|party|us|saturday|sunday|friday|[0-9])"
 _NO = [
+    (rf"\b(?:neither|none) of us (?:can|could|will|is|are) (?:be )?(?:{_COME}|coming|able)", 0.95),
+    (rf"\b(?:{_WE} )?would (?:have )?(?:love|like|liked|loved) to(?: {_COME})? but\b(?!.*(?:not sure|depends|maybe|might))", 0.82),
+    (r"\bwish (?:i|we) could(?: (?:come|make it|be there|join))?\b", 0.72),
+    (rf"\b(?:{_WE} )?(?:doubt|do not think) (?:it|{_WE} (?:can|will|could))\b", 0.7),
+    (rf"\b{_WE} (?:am|are|will be) (?:\w+ )?(?:away|out of town|on holiday|on vacation|abroad|travelling|traveling|working|on shift|at work|busy|booked|double booked|double-booked|at a wedding|in hospital)\b", 0.65),
+    (r"^ (?:sorry ,? )?(?:away|busy|working|out of town|booked|double booked|on holiday|on vacation|on shift)\b(?: (?:that|then|on|this))?", 0.65),
+    (rf"\b{_WE} have (?:another|a different|other|a prior|a previous) (?:party|plans?|engagement|commitment|wedding|event|dinner|thing)s?\b|\bother plans\b|\bprior (?:engagement|commitment)", 0.7),
     (rf"\b{_WE} {_ADV}(?:can|could|will|would) (?:\w+ )?not {_ADV}{_COME}\b", 0.97),
     (rf"\b{_WE} {_ADV}(?:am|are|is) {_ADV}not {_ADV}{_COMING}\b", 0.96),
-    (rf"^ {_ADV}(?:can|could|will) not {_ADV}(?:{_COME}|do it|do (?:that|this|the) (?:day|date|one|weekend))\b", 0.96),
-    (rf"^ {_ADV}not {_ADV}(?:coming|joining|attending|going|able to {_COME}|{_COMING})\b", 0.94),
+    (rf"{_START}{_ADV}(?:can|could|will) not {_ADV}(?:{_COME}|do it|do (?:(?:that|this|the) (?:day|date|one|weekend)|saturday|sunday|friday|then))\b", 0.96),
+    (rf"{_START}{_ADV}not {_ADV}(?:coming|joining|attending|going|able to {_COME}|{_COMING})\b", 0.94),
     (rf"\b(?:{_WE} (?:am|are|will be) )?(?:unable to|not able to) {_COME}\b", 0.96),
     (r"\bcount (?:me|us) out\b", 0.97),
     (rf"\b(?:{_WE} )?(?:will |am going to |are going to |going to )?(?:have to|need to|must|got to|has to) (?:pass|skip|miss|cancel|bail|bow out|decline|drop out|pull out|sit (?:this|it) one? ?out|back out|give it a miss|opt out)\b", 0.94),
     (rf"\b{_WE} (?:will|am going to|are going to) (?:pass|skip|miss|sit) (?:it|this|this one|on this one|this time|out)\b", 0.93),
     (rf"^ (?:{_WE} will )?(?:pass|skip)(?: this time| on this one| this one)?(?: $| ,)", 0.85),
     (rf"\b{_WE} (?:am|are) out(?: this time| for this one)?(?= $| ,| this| for| sorry)", 0.92),
-    (r"^ no can do\b", 0.93),
-    (r"^ (?:sadly|unfortunately|regretfully|afraid) (?:no|not)\b", 0.93),
-    (r"^ (?:sorry ,? )?not (?:this time|me|us|for me|for us|going to happen|possible)\b", 0.9),
+    (rf"{_START}no can do\b", 0.93),
+    (rf"{_START}(?:sadly|unfortunately|regretfully|afraid) (?:no|not)\b", 0.93),
+    (rf"{_START}(?:sorry ,? )?not (?:this time|me|us|for me|for us|going to happen|possible)\b", 0.9),
     (r"^ (?:sorry ,? )?no(?: ,? sorry| ,? (?:i|we) can not)?(?= $| ,| but| i | we | sorry| unfortunately| sadly)", 0.9),
     (rf"\b{_WE} (?:will|can) not\b(?= $| ,| sorry| unfortunately| this time| after all)", 0.88),
-    (r"^ (?:can|will) not(?= $| ,? sorry| this time| unfortunately)", 0.9),
+    (rf"{_START}(?:can|will) not(?= $| ,| sorry| this time| unfortunately)", 0.9),
     (r"\b(?:will|going to) (?:have to )?miss (?:it|this one|out|you all|the (?:supper|dinner|party|potluck|feast|meal|event|evening|fun))\b", 0.93),
     (rf"\b{_WE} (?:do|will) not think {_WE} (?:can|will|am|are) (?:be able to )?(?:{_COME}|coming)?\b", 0.82),
     (r"\bchanged my mind (?:,? )?(?:and )?(?:i )?(?:am|will|can) not\b", 0.95),
 ]
 _MAYBE = [
-    (r"^ (?:a |definite |it is a |that is a |big |solid )*(?:maybe|perhaps|possibly|potentially)\b(?! (?:someone|you|we should|we could|they|he|she|the|it|there|next))", 0.93),
+    (rf"{_START}(?:a |definite |it is a |that is a |big |solid )*(?:maybe|perhaps|possibly|potentially)\b(?! (?:someone|you|we should|we could|they|he|she|the|it|there|next))", 0.93),
     (rf"\b{_WE} {_ADV}(?:might|may) (?:not )?(?:just )?{_COME}\b", 0.95),
     (rf"\b{_WE} (?:might|may) (?:be|have to|not)\b(?! (?:bring|make))", 0.75),
     (rf"\b(?:{_WE} (?:am|are) )?not (?:yet |completely |totally |entirely |100 % )*(?:sure|certain)(?: yet)?(?: (?:if|whether|that) {_WE} (?:can|will|could)(?: {_COME})?| i can| yet|(?= $| ,))", 0.92),
     (rf"\b(?:{_WE} )?(?:will |am going to |going to )(?:try|do (?:my|our) best)(?: to {_COME}|(?= $| ,| but))", 0.92),
-    (rf"\b(?:{_WE} )?(?:hope|hoping|am hoping|are hoping) to {_COME}\b", 0.9),
+    (rf"\b(?:{_WE} )?(?:really |do )*(?:hope|hoping|am hoping|are hoping) (?:to|(?:that )?{_WE} (?:can|will)) {_COME}\b", 0.9),
+    (r"^ unlikely\b", 0.72),
     (r"^ hopefully\b", 0.85),
-    (r"\b(?:do not know|no idea|can not say|can not tell|hard to say|too early to say|have to see|will see|need to check|have to check|let me check|will check|will let you know|get back to you|will confirm)(?: yet| if i can| whether i can| for sure| later| tomorrow| soon| tonight| nearer the time)?\b", 0.85),
+    (r"\b(?:do not know(?! (?:how|who|where|why|what|that))|no idea(?! (?:what|how|who|where|why))|can not say|can not tell|hard to say|too early to say|have to see|will see|need to check|have to check|let me check|will check|will let you know|get back to you|will confirm)(?: yet| if i can| whether i can| for sure| later| tomorrow| soon| tonight| nearer the time)?\b", 0.85),
     (r"\bdepends\b", 0.8),
     (r"^ (?:50 ?/ ?50|fifty-fifty|fifty fifty|50-50|tentative|tentatively|undecided|pencil (?:me|us) in|put (?:me|us) (?:down )?(?:as|for) (?:a )?maybe|tbd|tbc|unsure|on the fence)\b", 0.93),
     (r"\b(?:on the fence|still undecided|put (?:me|us) down as (?:a )?maybe|am a maybe|are a maybe|pencil (?:me|us) in)\b", 0.94),
@@ -51,18 +63,21 @@ _MAYBE = [
     (rf"\b(?:probably|likely|most likely) (?:not )?(?:coming|{_COME})\b", 0.85),
 ]
 _YES = [
-    (rf"\b{_WE} {_ADV}(?:will|can|shall|am going to|are going to|would love to|will be able to|will gladly|am happy to|are happy to) {_ADV}{_COME}\b(?! if)", 0.96),
+    (rf"\b{_WE} {_ADV}(?:will|can|shall|am going to|are going to|would love to|will be able to|will gladly|am happy to|are happy to) {_ADV}{_COME}\b", 0.96),
     (rf"\b{_WE} {_ADV}(?:am|are|is|will be) {_ADV}(?:coming|joining|attending|in|there|on board|up for it|game|a yes|both coming|able to come|able to make it|all in|definitely in|keen|good to go)\b(?! (?:a|the|charge|trouble|love|bed|town|here))", 0.95),
-    (rf"\b(?:count|deal|include|sign|put) (?:me|us|all of us|both of us) in\b(?! for)", 0.96),
-    (r"^ (?:yes|sure|absolutely|definitely|totally|of course|certainly|affirmative|yes please|sure thing|for sure|why not|ok yes|you bet|with pleasure|gladly|naturally|hell yes|heck yes|oh yes|100 %)(?= $| ,| i | we | and | yes| count| coming| see| to| for| with| definitely| of course| -| with| please| thanks| will| am| the| it| [0-9]| all| my| me|! )", 0.93),
-    (rf"^ {_ADV}(?:will |can |still |yes |definitely )*(?:{_COMING.split('|free')[0]})|coming)(?= $| ,| with| and| too| for| on| \+| alone| but| [0-9]| as)", 0.9),
-    (rf"^ {_ADV}(?:will|can) {_ADV}(?:be there|make it|come|be coming)\b(?! if)", 0.94),
+    (rf"\b(?:count|deal|include|sign|put) (?:me|us|all of us|both of us) in\b(?! for (?!{_SUPPER}))", 0.96),
+    (r"^ (?:yes|sure|absolutely|definitely|totally|of course|certainly|affirmative|yes please|sure thing|for sure|why not|ok yes|you bet|with pleasure|gladly|naturally|hell yes|heck yes|oh yes|100 %)(?! ,? (?:that|it is|it was|this|they|he|she|you(?! can count)|those|exactly|true|indeed|i (?:remember|know|think|saw|love|like|agree|heard|did|do)|whatever))(?= $| ,| if | unless | x[0-9]| i | we | and | yes| count| coming| see| to| for| with| definitely| of course| -| with| please| thanks| will| am| the| it| [0-9]| all| my| me|! )", 0.93),
+    (rf"{_START}{_ADV}(?:will |can |still |yes |definitely )*(?:{_COMING.split('|free')[0]})|coming)(?= $| ,| with| and| too| for| on| \+| alone| but| [0-9]| as)", 0.9),
+    (rf"{_START}{_ADV}(?:will|can) {_ADV}(?:be there|make it|come|be coming)\b", 0.94),
     (r"\bsee you (?:there|all there|all|then|on|saturday|sunday|friday|at)\b", 0.85),
     (r"\b(?:would not|will not) miss (?:it|this)(?: for the world| for anything)?\b", 0.95),
     (r"^ (?:happy|delighted|thrilled|excited|glad) to (?:come|be there|join|attend|accept)\b", 0.93),
     (rf"\b{_WE} would (?:love|like|be happy|be delighted|be glad) to(?: come| join| attend| be there)(?: along)?\b(?!.*\bbut\b)", 0.88),
     (r"^ (?:am |i am )?(?:so )?(?:looking forward to (?:it|this|seeing)|can not wait)\b", 0.7),
     (r"^ in(?= $| ,)", 0.9),
+    (r"^ would (?:really |so )?love to(?: come| join| be there)?(?= $| ,)(?!.*\bbut\b)", 0.88),
+    (r"\b(?:put|mark|note) (?:me|us) (?:down )?(?:as )?(?:a )?(?:yes|coming|attending|in)\b", 0.95),
+    (r"\byou can count on (?:me|us)\b", 0.93),
     (r"^ (?:me|us) too ,? (?:i|we) (?:will|am|are)", 0.8),
     (rf"\b{_WE} (?:have )?(?:got|swapped|arranged|changed) (?:it off|my shift|the day off|the night off|a sitter|a babysitter)\b", 0.6),
     (r"\b(?:i|we) accept\b", 0.9),
@@ -72,6 +87,10 @@ _CONDITION = re.compile(
     r"\b(?:if|unless|as long as|provided|assuming|so long as|depending on|only if|once i know|until i know)\b"
     r"(?! (?:needed|you like|you want|that is ok|that is okay|that is all right|that is fine|you need|anyone|anybody|it helps|wanted|required|necessary|possible|there is (?:room|space)|not|you do not mind|nobody|no one))"
 )
+_FIRM_NO = (
+    re.compile(rf"\b(?:neither|none) of us|would (?:love|like) to(?: {_COME})? but|\bwish (?:i|we) could|\b(?:doubt|do not think) (?:it|i|we)\b|\bcan not\b"),
+)  # fmt: skip
+"""What makes a no of a sentence that also holds a yes ("I'd love to come but I can't")."""
 _TRAILING_NO = re.compile(r"\b(?:afraid not|guess not|think not|rather not)\b")
 
 
@@ -92,7 +111,7 @@ def read_answer(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     for answer, rules in _RULES:
         best: tuple[float, re.Match[str]] | None = None
         for pattern, confidence in rules:
-            match = pattern.search(sentence.left)
+            match = pattern.search(sentence.text)
             if match is not None and (best is None or confidence > best[0]):
                 best = confidence, match
         if best is None:
@@ -104,17 +123,18 @@ def read_answer(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         found.append(
             (match.start(), SetAnswer(context.writer, given, conditional, start=start, end=end, confidence=confidence))
         )
-        sentence.take_match(match)
-    if not found and _TRAILING_NO.search(sentence.left):
-        match = _TRAILING_NO.search(sentence.left)
+    if not found and _TRAILING_NO.search(sentence.text):
+        match = _TRAILING_NO.search(sentence.text)
         assert match is not None
         start, end = sentence.span_of(match)
         found.append((0, SetAnswer(context.writer, Answer.NO, start=start, end=end, confidence=0.85)))
     if not found:
         return []
-    given = {f.answer for _, f in found}
-    if Answer.MAYBE in given:  # "maybe, I'll try to come" is a maybe
+    answers = {f.answer for _, f in found}
+    if Answer.NO in answers and any(p.search(sentence.text) for p in _FIRM_NO):
+        return [next(f for _, f in found if f.answer is Answer.NO)]
+    if Answer.MAYBE in answers:  # "maybe, I'll try to come" is a maybe
         return [next(f for _, f in found if f.answer is Answer.MAYBE)]
-    if len(given) > 1:  # "yes ... can't": the later one, not surely
+    if len(answers) > 1:  # "yes ... can't": the later one, not surely
         return [replace(max(found, key=lambda f: f[0])[1], confidence=0.6)]
     return [found[0][1]]

@@ -12,7 +12,7 @@ from planning.replies.text import Sentence
 _DIET = rf"(?P<diet>{any_of('diet')})"
 _ALLERGEN = any_of("allergen")
 _LIST = rf"(?P<list>(?:{_ALLERGEN})(?:(?: ,)?(?: and| or| &| \+|,| /)? (?:all |any |to |raw |also to )?(?:{_ALLERGEN}))*)(?![a-z-])"
-_KIN = r"(?:my|our|the|his|her) (?P<kin>[a-z-]+(?: [a-z]+)?)"
+_KIN = rf"(?:my|our|the) (?:[a-z]+ )?(?P<kin>{any_of('kin')}|{any_of('kins')}|{any_of('guestkin')})"
 _FOOD_AFTER = re.compile(
     r"^ (?:lasagna|chili|curry|option|options|dish|dishes|main|mains|food|meal|version|pie|cake|salad|burgers?|sausages?|stew|"
     r"casserole|pizza|one|side|cooking|friendly|brownies|cookies|bake|quiche|soup|pasta|stuff|recipe|choices?|menu|dip|"
@@ -38,7 +38,7 @@ _INTOLERANCE_RULES = (
 )
 _AVOID_RULES = (
     re.compile(rf" (?:i|we|{_KIN}|he|she|they|(?P<n>{NUMBER}) of us)(?: (?:also|really|both|all))? (?:can not|do not|does not|must not|will not|am not allowed|can never)(?: to)? (?:eat|have|do|tolerate|touch|digest|take|stomach|handle|consume|drink) (?:any |all |the )?{_LIST}"),
-    re.compile(rf" no {_LIST} for (?:me|us|{_KIN.replace('?P<kin>', '')}|one of us)"),
+    re.compile(rf" no {_LIST} for (?:me|us|{_KIN.replace('?P<kin>', '?:')}|one of us)"),
     re.compile(rf" (?:i|we|{_KIN}) (?:avoid|avoids|stay off|stays off|keep off)(?: all| any)? {_LIST}"),
 )  # fmt: skip
 _CLEARED = re.compile(
@@ -50,6 +50,8 @@ _NOT_ALLERGIC = re.compile(rf" (?:not|no longer) allergic to (?:any )?{_LIST}")
 _OUTGREW = re.compile(rf" (?:outgrew|grew out of|got over) (?:the |his |her |my )?{_LIST}(?: allergy)?")
 _JOKE_ALLERGY = re.compile(rf" allergic to (?:the |your |my |all |doing |any |having )*(?:{any_of('nonallergen')})(?![a-z])")
 _UNKNOWN_ALLERGY = re.compile(r" allergic to (?P<what>[a-z-]+(?: [a-z-]+)?)")
+_NONE = re.compile(r"^ (?:no|none|nothing|nope|nil|zero|all good|no needs|not really|nobody|none of us)(?: ,? (?:all good|none|nothing|special|at all|for us|for me|here|needed))*(?= $)")
+_ALLERGENS_ALONE = re.compile(rf"^ (?:just |only |no |yes ,? )*{_LIST}(?= $| ,)")
 _SPLIT = re.compile(r"(?: ,)?(?: (?:and|or|&|\+|/)| ,)+ |,")
 _BARE = re.compile(rf"^ (?:(?:just |only |yes ,? |i am |a |we are |strictly )*){_DIET}(?: only| here| for me| one)?(?= $| ,)")
 
@@ -114,6 +116,13 @@ def read_needs(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         assert match is not None
         sentence.take_match(match)
         return []
+    if context.asked == "diets" and not sentence.question:
+        if (match := _NONE.match(sentence.left)) is not None:
+            said(match, (), 0.93, cleared=True)
+            return list(found)
+        if (match := _ALLERGENS_ALONE.match(sentence.left)) is not None:
+            # Below "any diets or allergies?" a bare food is taken as an allergy, the stricter reading.
+            said(match, _needs_of(match["list"], 1, "allergy"), 0.85)
     if sentence.question and not re.search(r" (?:i am|we are|my [a-z]+ is)\b", sentence.text):
         return []
     for pattern in (_NO_LONGER, _NOT_ALLERGIC, _OUTGREW):

@@ -22,7 +22,7 @@ def read_others(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         first = name.lower().split()[0] if name.split() else ""
         if guest == context.writer or len(first) < 2:
             continue
-        for shape in {name.lower(), first}:
+        for shape in dict.fromkeys((name.lower(), first)):
             at = sentence.left.find(f" {shape} ")
             if at < 0:
                 continue
@@ -38,5 +38,7 @@ def read_others(sentence: Sentence, context: ReplyContext) -> list[Intent]:
                 sentence.take_match(hit)
                 found.append(SetAnswer(guest, answer, start=start, end=end, confidence=0.75))
                 break
+            else:
+                continue
             break
     return found

@@ -13,7 +13,7 @@ from planning.replies.text import Sentence, Token
 _DETERMINERS = frozenset(("my", "our", "the", "a", "an", "his", "her", "their", "both", "all", "those", "these", "some"))
 _ADJECTIVES = frozenset(
     ("little", "older", "younger", "small", "big", "lovely", "dear", "new", "hungry", "other", "extra", "more", "grown",
-     "whole", "young", "old", "two", "elderly", "wee", "tiny", "teenage", "adult", "grown-up", "very", "dearest",
+     "whole", "them", "us", "whom", "young", "old", "two", "elderly", "wee", "tiny", "teenage", "adult", "grown-up", "very", "dearest",
      "wonderful", "noisy", "of", "own", "best", "sweet", "better", "vegetarian", "vegan", "visiting")
 )  # fmt: skip
 _GROUP_OF_ADJECTIVE = {"teenage": "teens", "adult": "adults", "grown-up": "adults", "grown": "adults", "baby": "infants"}
@@ -38,6 +38,7 @@ class People:
     kin_raw: str = ""
     household: bool = True
     unknown_number: bool = False
+    items: int = 1
     bare: bool = False
     """Only numbers with general words ("2 people")."""
 
@@ -45,6 +46,7 @@ class People:
         self.counts[group] = self.counts.get(group, 0) + n
 
     def merge(self, other: People) -> None:
+        self.items += 1
         self.last = other.last
         for group, n in other.counts.items():
             self.add(group, n)
@@ -70,7 +72,8 @@ def _ages(tokens: list[Token], i: int) -> tuple[list[int], int] | None:
         worded |= tokens[i].plain in ("aged", "age", "ages")
         worded |= tokens[i].plain in ("are", "is") and i > start and tokens[i - 1].plain in ("who", "they", "he", "she")
         i += 1
-    if not (opened or worded):
+    plainly = i == start and whole_number(tokens, i) is not None and start > 0 and tokens[start - 1].plain in ("kids", "children", "girls", "boys", "sons", "daughters")
+    if not (opened or worded or plainly):
         return None
     ages: list[int] = []
     months = False
@@ -116,8 +119,10 @@ def _item(tokens: list[Token], i: int) -> People | None:
             number, i = read
         elif plain in _DETERMINERS:
             determined = True
+            if plain == "both" and number is None:
+                number = 2
             i += 1
-        elif plain in _ADJECTIVES:
+        elif plain in _ADJECTIVES and not (plain in ("adult", "grown-up") and not _noun_at(tokens, i + 1)):
             group_hint = _GROUP_OF_ADJECTIVE.get(plain, group_hint)
             i += 1
         else:
@@ -156,6 +161,12 @@ def _item(tokens: list[Token], i: int) -> People | None:
     return None
 
 
+def _noun_at(tokens: list[Token], i: int) -> bool:
+    """Whether a word for a person or persons stands at `i`."""
+    phrase = tokens[i].plain if i < len(tokens) else ""
+    return any(phrase in words(role) for role in ("kin", "kins", "guestkin"))
+
+
 def _year_old(tokens: list[Token], i: int) -> bool:
     plain = " ".join(t.plain for t in tokens[i : i + 3])
     return plain.startswith(("year old", "yo", "yr old", "month old", "months old", "years old", "- year", "year-old"))
@@ -189,12 +200,13 @@ def people_at(tokens: list[Token], i: int) -> People | None:
         j = found.last
         while j < len(tokens) and tokens[j].plain in (",", "and", "&", "+", "plus", "with", "also"):
             j += 1
-        if j == found.last:
+        if j == found.last and whole_number(tokens, j) is None:
             return found
+        comma = "," in [t.plain for t in tokens[found.last : j]]
         more = _item(tokens, j)
         if more is None or more.first == more.last:
             return found
-        if more.me and tokens[j].plain == "i" and tokens[j + 1 : j + 2] and tokens[j + 1].plain in ("will", "can", "am", "would"):
+        if more.me and tokens[j].plain == "i" and (comma or not found.kin) and tokens[j + 1 : j + 2] and tokens[j + 1].plain in ("will", "can", "am", "would"):
             return found
         found.merge(more)
 
@@ -206,7 +218,8 @@ _WE_ARE = re.compile(
     rf" (?P<n>{NUMBER})(?: (?:of us|people|persons|in all|in total|altogether|total|now|adults|grown-ups|guests|instead|heads|after all|coming))*(?= \x00| $| ,| \(| and| for| including| plus| \+| in| -| with| incl| but| not| because| as| since| so| at)"
 )
 _FAMILY = re.compile(rf" (?:a |the |our )?(?:party|family|group|total) of (?P<n>{NUMBER})\b")
-_PLUS = re.compile(rf" (?:(?P<me>me|i|myself|yes|coming|in) (?:is |am )?)?(?:(?:and|with|bringing|a|my|have|will bring|have got) )*(?:\+|plus)[ -]?(?P<n>{NUMBER})(?! ?/)(?: (?P<who>kids?|children|child|adults?|people|guests?|friends?|toddlers?|teens?|teenagers?|bab(?:y|ies)))?(?= $| ,| for| and| coming| please| \(| \x00| as| now| too)")
+_PLUS = re.compile(rf" (?:(?P<me>me|i|myself|yes|coming|in) )?(?:(?:and|with|bringing|a|my|have|will bring|have got) )*(?:\+|plus)[ -]?(?P<n>{NUMBER})(?! ?/)(?: (?P<who>kids?|children|child|adults?|people|guests?|friends?|toddlers?|teens?|teenagers?|bab(?:y|ies)))?(?= $| ,| for| and| coming| please| \(| \x00| as| now| too)")
+_FOR_US = re.compile(rf" (?:yes|coming|in) (?:for|x) ?(?P<n>{NUMBER})(?: of us| people)?(?= $| ,|!)")
 _JUST_ME = re.compile(r" (?:(?:it is|it will be|will be|only|am coming|i will be|i am|coming) )*(?:just|only) (?P<who>me|myself|one|us|us two|the two of us|we two)(?= $| ,| this| and| now| for| coming| then| after| tonight| -)|\b(?:alone|on my own|by myself|solo)\b")
 _MORE = re.compile(
     rf" (?:(?:and|make that|add|plus|there is|there are|we have|we are|i have|will be|so|actually|with|bringing|can i add|also) )*(?P<n>an?|{NUMBER}|another|a couple)(?: (?P<extra>more|extra|additional|fewer|less))?"
@@ -262,19 +275,47 @@ def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             confidence = min(confidence, 0.5)
         return [SetParty(me, party, relative, start=start, end=end, confidence=confidence)]
 
-    # "me, my wife and the three girls (4, 7 and 9)"
+    # "me, my wife and the three girls (4, 7 and 9)"; "my husband and I"
     for i in range(len(tokens)):
-        if not sentence.free(i):
+        if not sentence.free(i) or (i and tokens[i - 1].plain in _DETERMINERS):
             continue
-        if tokens[i].plain == "i" and not (tokens[i + 1 : i + 2] and tokens[i + 1].plain in ("and", "&", "+", ",", "plus")):
+        own = tokens[i].plain in ("me", "i", "myself")
+        if own and (plus := _PLUS.match(sentence.left, _offset(sentence, i) - 1)) is not None and plus["me"]:
+            break
+        if tokens[i].plain == "i" and not (
+            tokens[i + 1 : i + 2] and tokens[i + 1].plain in ("and", "&", "+", ",", "plus")
+        ):
             continue
-        if tokens[i].plain in ("me", "i", "myself"):
-            plus = _PLUS.match(sentence.left, _offset(sentence, i) - 1)
-            if plus is not None and plus["me"]:
-                break
-            found = people_at(tokens, i)
-            if found is not None and found.last - found.first > 1 and found.total > 1:
-                return said(i, found.last, found.party(), False, 0.6 if found.unknown_number else 0.95)
+        found = people_at(tokens, i) if own or tokens[i].plain in _DETERMINERS else None
+        if found is not None and found.me and found.items > 1 and found.total > 1:
+            if tokens[found.last - 1].plain == "i" and found.last < len(tokens) and not own and not found.kin:
+                continue
+            with_more = _with_more(tokens, found)
+            return said(i, found.last, found.party(), False, 0.6 if found.unknown_number or with_more else 0.95)
+    for i in range(len(tokens)):
+        edge = i == 0 or tokens[i - 1].plain in (",", ":", "-", "(", "yes", "so") or not sentence.free(i - 1)
+        if not edge or not sentence.free(i):
+            continue
+        found = people_at(tokens, i)
+        if found is None or found.me or not found.total or not _counted(tokens, found):
+            continue
+        if _whole(sentence, found) and (found.bare or found.items > 1 or context.asked == "people"):
+            if tokens[found.last : found.last + 1] and tokens[found.last].plain == "more":
+                continue
+            return said(i, found.last, found.party(), False, 0.9 if context.addressed and not found.unknown_number else 0.6)
+    bare = whole_number(tokens, 0)
+    if bare is not None and 0 < bare[0] <= 200 and sentence.free(0):
+        sub, end = _breakdown(sentence, bare[0], bare[1])
+        rest = [t.plain for t in tokens[bare[1] :]]
+        filler = all(w in ("i", "think", "of", "us", "in", "total", "for", "now", "then", "or", "so", "altogether", ",") for w in rest)
+        if context.asked == "people" and filler:
+            return said(0, len(tokens), Party(adults=bare[0]), False, 0.93)
+        if context.addressed and sub is not None:
+            return said(0, end, sub, False, 0.75)
+    match = _FOR_US.search(sentence.left)
+    if match is not None and context.addressed:
+        first, last = sentence.token_range(match)
+        return said(first, last, Party(adults=number_of(match["n"])), False, 0.85)
     match = _OF_US.search(sentence.left)
     if match is not None:
         n = 2 if match["n"] in ("both", "couple", "pair") else number_of(match["n"])
@@ -301,19 +342,27 @@ def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     if match is not None and (match["who"] != "us" or "two" in match[0]):
         first, last = sentence.token_range(match)
         return said(first, last, Party(2 if "two" in match[0] or match["who"] == "us" else 1), False, 0.93)
-    found_kin = _kin(sentence, context)
-    if found_kin is not None:
-        return found_kin
-    bare = people_at(tokens, 0) if sentence.free(0) else None
-    if bare is not None and not bare.me and bare.total and _whole(sentence, bare) and (bare.bare or len(bare.counts) > 1 or context.asked == "people"):
-        return said(0, bare.last, bare.party(), False, 0.9 if context.addressed and not bare.unknown_number else 0.6)
-    match = _MORE.match(sentence.left)
+    match = _MORE.search(sentence.left)
     if match is not None and (match["extra"] or match["extra2"] or match["n"] == "another") and context.addressed:
         n = 1 if match["n"] in ("a", "an", "another") else 2 if match["n"] == "a couple" else number_of(match["n"])
         less = (match["extra"] or match["extra2"] or "").strip() in ("fewer", "less")
         first, last = sentence.token_range(match)
         return said(first, last, _only(_group(match["who"]), -n if less else n), True, 0.9 if n <= 6 else 0.5)
+    found_kin = _kin(sentence, context)
+    if found_kin is not None:
+        return found_kin
     return []
+
+
+def _counted(tokens: list[Token], found: People) -> bool:
+    """Whether the list begins with a number or "a", as one counts one's own people ("2 adults and a baby")."""
+    return whole_number(tokens, found.first) is not None or tokens[found.first].plain in ("a", "an", "one")
+
+
+def _with_more(tokens: list[Token], found: People) -> bool:
+    """Whether somebody we can't tell follows ("me, Tom and the twins")."""
+    following = [t for t in tokens[found.last : found.last + 2] if t.plain in (",", "and", "&")]
+    return bool(following) and found.last + 1 < len(tokens) and tokens[found.last + 1].raw[:1].isupper() and tokens[found.last + 1].plain not in ("i",)
 
 
 def _offset(sentence: Sentence, i: int) -> int:
@@ -341,6 +390,28 @@ def _about_people(match: re.Match[str], sentence: Sentence, context: ReplyContex
     return context.addressed and bool(re.search(r" (?:only|just|now|down to|up to|will be|there)", text))
 
 
+def read_absent(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    """ "The kids can't come": fewer with the writer; asked about, for it may not be the writer's kids."""
+    tokens = sentence.tokens
+    for i in range(len(tokens)):
+        if tokens[i].plain not in ("my", "our", "the", "both") or not sentence.free(i):
+            continue
+        found = people_at(tokens, i)
+        if found is None or found.me or not found.total or not found.household:
+            continue
+        if _MISSING_KIN.match(sentence.left[_offset(sentence, found.last) - 1 :]) is None:
+            continue
+        start, end = sentence.span(i, found.last)
+        sentence.take(i, found.last + 3)
+        counts = dict(found.counts)
+        if found.unknown_number and context.party is not None:
+            group = next(iter(found.counts))
+            counts = {group: max(1, getattr(context.party, group))}
+        less = Party(**{g: -counts.get(g, 0) for g in AGE_GROUPS})
+        return [SetParty(context.writer, less, True, start=start, end=end, confidence=0.75)]
+    return []
+
+
 def _kin(sentence: Sentence, context: ReplyContext) -> list[Intent] | None:
     """ "bringing my wife", "with the two kids", "my mother comes too", "the kids can't come"."""
     tokens = sentence.tokens
@@ -351,22 +422,13 @@ def _kin(sentence: Sentence, context: ReplyContext) -> list[Intent] | None:
         if found is None or not found.total or found.me:
             continue
         after = sentence.left[_offset(sentence, found.last) - 1 :]
-        before = sentence.left[: _offset(sentence, i) - 1]
+        before = sentence.text[: _offset(sentence, i) - 1]
         lead = re.search(r" (?:bringing|bring|with|along with|plus|\+|taking|have|and|add|adding|including)(?: along| also)?$", before)
         comes = _COMES_TOO.match(after)
-        away = _MISSING_KIN.match(after)
         start, end = sentence.span(i, found.last)
-        if away is not None and tokens[i].plain in ("my", "our", "the", "both"):
-            sentence.take(i, found.last + 3)
-            if found.unknown_number and context.party is not None:
-                group = next(iter(found.counts))
-                gone = getattr(context.party, group)
-                return [SetParty(context.writer, _only(group, -gone), True, start=start, end=end, confidence=0.75)]
-            less = Party(**{g: -n for g, n in ((g, found.counts.get(g, 0)) for g in AGE_GROUPS)})
-            return [SetParty(context.writer, less, True, start=start, end=end, confidence=0.75)]
         if comes is None and (lead is None or (lead[0].strip() in ("have", "and") and not found.household)):
             continue
-        if lead is not None and lead[0].strip() == "with" and not re.search(r"\b(?:come|coming|be there|make it|yes|in|join|there|attend) with$", before):
+        if lead is not None and lead[0].strip() == "with" and not re.search(r"\b(?:come|coming|be there|make it|yes|in|join|there|attend|us|too|all) with$", before):
             if not (i <= 1 or re.search(r"(?:^ |, )with$", before)):
                 continue
         maybe = re.match(r" (?:might|may|wants|would)", after) is not None

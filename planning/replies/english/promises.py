@@ -10,11 +10,12 @@ from planning.replies.intents import AddPromise, ChangePromise, DropPromise, Int
 from planning.replies.text import Sentence
 
 _ADV = r"(?:(?:also|just|probably|definitely|gladly|happily|both|still|then|now|certainly|totally|maybe|perhaps|actually|always|again|all|as usual|in that case|of course|instead|so|either) )*"
-_VERB = r"(?:bring|bringing|make|making|cook|cooking|bake|baking|do|doing|contribute|contributing|supply|supplying|provide|providing|prepare|preparing|take care of|handle|handling|cover|covering|get|getting|buy|buying|pick up|picking up|grab|grabbing|send|sending|send along|throw together|whip up|rustle up|fix|fixing|sign up for|volunteer for|volunteer|take|taking|be bringing|be making|be doing|be baking|be cooking|knock up|put together|organise|organize|sort out|serve|whip together|come with|be on|fry up|smoke|grill|roast|offer|donate|chip in|chip in with|pitch in with)"
+_VERB = r"(?:bring|bringing|make|making|cook|cooking|bake|baking|do|doing|contribute|contributing|supply|supplying|provide|providing|prepare|preparing|take care of|handle|handling|cover|covering|get|getting|buy|buying|pick up|picking up|grab|grabbing|send|sending|send along|drop off|drop|throw together|whip up|rustle up|fix|fixing|sign up for|volunteer for|volunteer|take|taking|be bringing|be making|be doing|be baking|be cooking|knock up|put together|organise|organize|sort out|serve|whip together|come with|be on|fry up|smoke|grill|roast|offer|donate|chip in|chip in with|pitch in with)"
 _AUX = r"(?:will|can|am|are|could|am going to|are going to|shall|might|may|would like to|want to|am happy to|are happy to|plan to|am planning to|are planning to|plan on|am planning on|would be happy to|would love to|am able to|will be able to|have decided to|am gonna|intend to|was going to|was planning to|was thinking of|am thinking of|am thinking|thought i would|have|do|promise to|was thinking i would|was thinking i could)"
 _OFFERS = (
-    (re.compile(rf" (?P<who>i|we) (?P<aux>{_AUX} )?{_ADV}(?P<verb>{_VERB})(?: along| over)? "), 0.93),
-    (re.compile(rf"^ {_ADV}(?:yes ,? )?(?P<aux>(?:will|can|could|going to|happy to|planning to|might|am) )?{_ADV}(?P<verb>bring|bringing|make|making|bake|baking|cook|cooking|do|be bringing|contribute|provide|supply|grab|get|take|pick up|buy)(?: along)? "), 0.88),
+    (re.compile(rf" (?P<who>i|we) (?P<aux>{_AUX} )?{_ADV}(?:volunteer to |offer to |try to |manage to )?(?P<verb>{_VERB})(?: along| over)?(?: :)? "), 0.93),
+    (re.compile(r" let (?:me|us) (?P<verb>bring|make|bake|do|contribute) "), 0.9),
+    (re.compile(rf"^ {_ADV}(?:yes ,? )?(?P<aux>(?:will|can|could|going to|happy to|planning to|might|am) )?{_ADV}(?P<verb>bring|bringing|make|making|bake|baking|cook|cooking|do|be bringing|contribute|provide|supply|grab|get|take|pick up|buy)(?: along)?(?: :)? "), 0.88),
     (re.compile(rf"(?: ,| and| but| \+| also| \x00| sorry|^ yes) {_ADV}(?P<aux>(?:will|can|could|going to|happy to|am|are) )?{_ADV}(?P<verb>bringing|will bring|bring|make|making|baking|bake|cooking|cook|send|sending)(?: along)? "), 0.88),
     (re.compile(r" (?:put|sign|write|mark|pencil|note|jot|add) (?:me|us) (?:down |up |in |on )?(?:as )?(?:for|with|bringing|to bring|to make|on) "), 0.95),
     (re.compile(r" (?:count (?:me|us) in|sign (?:me|us) up|count on (?:me|us)|down|i am down|dibs|i call dibs|i have dibs|leave it to me|rely on (?:me|us)) (?:for|on|with) "), 0.9),
@@ -22,7 +23,7 @@ _OFFERS = (
     (re.compile(r"^ (?:i am|we are|i will be|am|on|i will go) (?:on|for|with) (?=(?:the )?[a-z ]+ (?:duty|detail)?)"), 0.85),
 )  # fmt: skip
 _ON_ME = re.compile(r"^ (?P<what>(?:the |some |a )?[a-z ,'0-9-]+?) (?:is|are|will be) (?:on (?:me|us)|mine|ours|from (?:me|us)|my job|covered by me|coming from (?:me|us))(?= $| ,| then| this)|^ (?P<what2>(?:the |some |a )?[a-z ,'0-9-]+?) (?:on|from) (?:me|us)(?= $| ,)")
-_NEGATED = re.compile(r" (?:not|never|no longer|no need to|do not|hardly) (?:\w+ ){0,2}$")
+_NEGATED = re.compile(r" (?:not|never|no longer|no need to|do not|hardly) (?:(?!but|and|so|still|though)\w+ ){0,2}$")
 _DROPS = (
     re.compile(rf" (?:i|we)? ?(?:can|will|am|are|could)? ?not (?:able to |going to |be able to |be )?(?:actually |now |after all |also |longer )*(?:bring|bringing|make|making|do|doing|bake|baking|cook|cooking|manage|supply|provide|get|handle|have time (?:to (?:make|bake|cook|do)|for)|offer) (?P<what>[^\x00]{{1,60}}?)(?= $| ,| after| any ?more| now| but| sorry| because| as | so | this| \x00|$)"),
     re.compile(r" (?:no longer|not) (?:bringing|making|doing|baking|cooking|able to (?:bring|make|do|bake)|going to (?:bring|make|do|bake)) (?P<what>[^\x00]{1,60}?)(?= $| ,| after| any ?more| now| but| sorry| because| as | so | \x00|$)"),
@@ -40,7 +41,7 @@ _SWAP2 = re.compile(
 _RESIZE = re.compile(
     rf" (?:make|change|set|bump|up|update|increase|reduce|raise|switch) (?:that|it|mine|(?:my |the |our )?(?P<what>[a-z ]{{2,30}}?))(?: (?:to|up to|down to|for|enough for|be))*(?: (?P<for>for|servings for))? (?P<n>[0-9]{{1,6}}|{NUMBER})(?: (?:servings|portions|people|instead|now|please|after all))*(?= $| ,| if| because| as| not| instead| \x00|$)"
 )
-_DOUBLE = re.compile(r" (?:i will |i can |we will |can |will )?(?P<word>double|triple|halve) (?:up )?(?:the |my |that|it|our )?(?P<what>[a-z ]{0,30}?)(?= $| ,| if| then| batch| now|$)")
+_DOUBLE = re.compile(r" (?:i will |i can |we will |can |will )?(?:(?:make|do|bring) (?:it |that |a )?)?(?P<word>double|triple|halve) (?:up )?(?:the |my |that|it|our |batch of |batch )?(?P<what>[a-z ]{0,30}?)(?= $| ,| if| then| batch| now|$)")
 _MY_FOR = re.compile(rf" (?:my|the|our) (?P<what>[a-z ]{{2,30}}?) (?:will (?:now )?|now |should |can |is now |is |to )+(?:be )?(?:for|feeds?|serves?) (?P<n>[0-9]{{1,4}}|{NUMBER})\b")
 _IF_NEEDED = re.compile(r"\bif (?:it is |they are |more is |that is )?(?:needed|wanted|necessary|required|helpful|useful|short)|\bif (?:no ?one|nobody|no-one) else\b|\bif (?:you|we) (?:need|are short|run short|want|still need)\b|\bunless (?:someone|somebody|anyone|you|we)\b|\bin case\b")
 _CONDITION = re.compile(r"\bif (?:i|we|my|the|there is time|time) |\bunless (?:i|we|it|the)\b|\bdepending on\b|\bassuming (?:i|we|my)\b|\bprovided\b")
@@ -59,6 +60,10 @@ def _match_promise(name: str, promises: tuple[tuple[str, str], ...]) -> tuple[st
         if common and (said <= have or have <= said) and (best is None or common > best[0]):
             best = common, promise
     return best[1] if best else None
+
+
+def _same_dish(one: str, other: str) -> bool:
+    return {singulars(w)[-1] for w in one.lower().split()} == {singulars(w)[-1] for w in other.lower().split()}
 
 
 def _pronoun(what: str) -> bool:
@@ -81,6 +86,20 @@ def _topping(name: str, context: ReplyContext) -> str | None:
         if plain == topping.lower() or set(singulars(plain)) & set(singulars(topping.lower())):
             return topping
     return None
+
+
+def read_handover(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    """ "Can someone else take my slaw?": asked about, for it is a wish and not yet so."""
+    match = _DROPS[3].search(sentence.left)
+    if match is None or not context.own_promises:
+        return []
+    promise, dish, confidence = _own(re.sub(r"^(?:the|my|our) ", "", match["what"].strip()), context)
+    if promise is None:
+        return []
+    start, end = sentence.span_of(match)
+    sentence.take(0, len(sentence.tokens))
+    sure = min(confidence, 0.7 if sentence.question or " the " in match[0] else 0.85)
+    return [DropPromise(promise, dish, start=start, end=end, confidence=sure)]
 
 
 def read_withdrawals(sentence: Sentence, context: ReplyContext) -> list[Intent]:
@@ -187,19 +206,27 @@ def read_bare(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """ "slaw for 12": things without "I'll bring", in what is left of a reply to the bot."""
     found: list[Intent] = []
     i = 0
+    edges = (",", "and", "+", "&", "-", "–", "plus", "with", "also", ":", "but")
     while i < len(sentence.tokens):
-        if not sentence.free(i) or sentence.tokens[i].plain in (",", "and", "+", "&", "-", "plus", "with", "also", ":"):
+        plain = sentence.tokens[i].plain
+        start_here = i == 0 or not sentence.free(i - 1) or sentence.tokens[i - 1].plain in edges
+        if not sentence.free(i) or plain in edges or not start_here:
             i += 1
             continue
         things = things_at(sentence, i, len(sentence.tokens), bare=True)
         things = [t for t in things if not t.other]
         if not things:
-            return found if found else []
+            i += 1
+            continue
         whole = things[-1].last >= len(sentence.tokens) or not sentence.free(things[-1].last) or sentence.tokens[things[-1].last].plain in (",", "and", "-", "+", "(")
         if not whole:
-            return found
+            i += 1
+            continue
         sized = all(t.servings or t.quantity or t.for_all for t in things)
-        confidence = 0.9 if sized or context.asked == "bring" else 0.72
+        first, last = things[0].first, things[-1].last
+        own_words = " ".join(t.plain for t in sentence.tokens[first:last])
+        mine = re.search(r" (?:from|on) (?:me|us)\b", " " + own_words) is not None
+        confidence = 0.9 if sized or mine or context.asked == "bring" else 0.72
         found += _added(sentence, context, things, i, "", "", confidence)
         i = things[-1].last
     return found
@@ -228,6 +255,17 @@ def _added(
         start, end = sentence.span(thing.first if thing is not things[0] else first, thing.last)
         if (topping := _topping(thing.dish, context)) is not None:
             found.append(TakeTopping(topping, start=start, end=end, confidence=sure))
+            sentence.take(first, thing.last)
+            continue
+        own = _match_promise(thing.dish, context.own_promises) if not thing.vague else None
+        if own is not None and thing.category and _same_dish(own[1], thing.dish):
+            if thing.servings or thing.quantity or thing.factor:
+                found.append(
+                    ChangePromise(
+                        own[0], servings=thing.servings, quantity=thing.quantity, factor=thing.factor,
+                        start=start, end=end, confidence=sure,
+                    )
+                )  # fmt: skip
             sentence.take(first, thing.last)
             continue
         conditional = needed or condition or thing.conditional or aux in ("might", "may")

@@ -21,10 +21,27 @@ _FOR_ALL = re.compile(
     r"^ (?:\( )?(?:enough |plenty |sufficient )?(?:for|to feed|feeds|to go round|to go around) ?(?:everyone|everybody|all of us|all|the whole (?:group|crowd|gang|lot|party)|the crowd|the group|us all|the gang|the table|a crowd|the masses|the lot of us|you all)?(?: there)?(?: \))?"
 )
 _ASIDE = re.compile(
-    r"^ (?:from (?:the |a )?(?:store|shop|bakery|supermarket|deli|market|corner shop|takeaway|freezer|garden|allotment|tree|plot)|store bought|store-bought|shop bought|shop-bought|bought|homemade|home-made|to share|again|too|as well|as usual|along|with me|for (?:the )?(?:bar|potato bar|supper|dinner|party|dessert|the table|potluck|pudding|starters?|the kids|the grill|lunch|the meal|saturday|sunday|friday|the day|the event)|for sure|on the day|this time|instead|like last (?:year|time)|then|tonight|tomorrow|on saturday|on sunday|on friday|on the side|if that is (?:ok|okay|fine|all right|useful|any good)|if that helps|if that works|if (?:you|anyone|people) (?:like|likes|want|wants|wish)|if (?:it is )?(?:needed|wanted|necessary|required|helpful)|if you need (?:it|them|more)|if no ?one else (?:is|does|has|will)(?: [a-z]+)?|if nobody else (?:is|does|has|will)(?: [a-z]+)?|from us|from me|now|after all|as promised|okay|ok|and that is it|in total|or so|each|over|there|myself|ourselves)(?= |$)"
+    r"^ (?:from (?:the |a )?(?:store|shop|bakery|supermarket|deli|market|corner shop|takeaway|freezer|garden|allotment|tree|plot)|store bought|store-bought|shop bought|shop-bought|bought|homemade|home-made|to share|again|too|as well|as usual|along|with me|for (?:the )?(?:bar|potato bar|supper|dinner|party|dessert|the table|potluck|pudding|starters?|the kids|the grill|lunch|the meal|saturday|sunday|friday|the day|the event)|for sure|on the day|this time|instead|like last (?:year|time)|then|tonight|tomorrow|on saturday|on sunday|on friday|on the side|if that is (?:ok|okay|fine|all right|useful|any good)|if that helps|if that works|if (?:you|anyone|people) (?:like|likes|want|wants|wish)|if (?:it is )?(?:needed|wanted|necessary|required|helpful)|if you need (?:it|them|more)|if no ?one else (?:is|does|has|will)(?: [a-z]+)?|if nobody else (?:is|does|has|will)(?: [a-z]+)?|from us|from me|duty|detail|on me|on us|now|after all|as promised|okay|ok|and that is it|in total|or so|each|over|there|myself|ourselves)(?= |$)"
 )
 _STORE = re.compile(r"\b(?:store|shop|bakery|supermarket|deli)\b|\b(?:store|shop)-bought\b|\bbought\b|\b(?:buy|buying|grab|pick up|picking up|get|purchase)\b")
 _CUT = frozenset(("but", "because", "if", "unless", "so", "since", "though", "although", "when", "which", "that", "who", "unfortunately", "sorry", "then", "while", "until", "before", "after", "as", "where", "hope", "hopefully", "maybe", "or", "instead", "not", "can", "will", "would", "is", "are", "was", "have", "has", "need", "needs", "once", "assuming", "(", ")", "-", "–", "—", ":", "do", "does", "should", "could", "just", "to", "at", "around", "by", "i", "we", "they", "he", "she", "you", "it", "in case", "also", "along", "too", "from", "depending", "plus", "anyone", "let", "looking", "coming"))
+
+
+_PLACES = frozenset(("on", "in", "near", "back", "home", "tomorrow", "today", "tonight", "over", "down", "up", "out", "off", "about", "into", "onto", "under", "saturday", "sunday", "friday", "monday", "tuesday", "wednesday", "thursday", "again"))
+_INSIDE = frozenset(("the cob", "a blanket", "the hole", "cob", "blankets", "a stick", "sticks", "toast", "a bun", "the half", "the bone"))
+
+
+def _inside(tokens: list[Token], i: int, last: int) -> bool:
+    """Whether "on", "in" belongs to the dish's name ("corn on the cob", "chicken in wine sauce")."""
+    following = [t.plain for t in tokens[i + 1 : min(i + 3, last)]]
+    if tokens[i].plain not in ("on", "in") or not following:
+        return tokens[i].plain == "down" and following[:1] == ["cake"]
+    if " ".join(following) in _INSIDE or following[0] in _INSIDE:
+        return True
+    return tokens[i].plain == "in" and following[0] in _SAUCES or following[-1] in _SAUCES
+
+
+_SAUCES = frozenset("sauce gravy cream wine butter oil tomato coconut garlic beer cider milk syrup broth vinegar mustard".split())
 
 
 @dataclass(frozen=True)
@@ -117,13 +134,29 @@ def things_at(sentence: Sentence, first: int, last: int, *, bare: bool = False) 
         thing, after = _thing(sentence, i, last)
         if thing is None or after <= i:
             break
-        if bare and thing.known < 0.75 and not thing.vague:
+        if bare and not thing.vague and not _bare_name(thing):
             break
         found.append(thing)
         i = after
         if i < last and tokens[i].plain not in (",", "and", "&", "+", "plus", "also", "as", "with"):
             break
     return found
+
+
+_VERBS = frozenset(
+    "love loves like likes hate hates made makes make what spill need needs want wants eat eats ate smell smells taste tastes "
+    "see saw look looks sell found grew grow grows get got put give gave lost burnt burned burn drop dropped forgot buy bought "
+    "are was were is has had be been too very much no not never that this those these such how why which whose enough "
+    "full dying going piece know think say says said tell ask asked use used mind talk talking water watering".split()
+)
+
+
+def _bare_name(thing: Thing) -> bool:
+    """Whether words without "I'll bring" name a dish, rather than tell something about one."""
+    words_in = thing.dish.lower().split()
+    if thing.known < 0.75 or len(words_in) > 5 or any(w in _VERBS for w in words_in):
+        return False
+    return thing.known >= 0.9
 
 
 def _joined(tokens: list[Token], i: int, j: int, last: int) -> bool:
@@ -190,7 +223,13 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
                 break
             if plain in (",", "+", "/") or (plain in ("and", "&") and not _joined(tokens, name_start, i, last)):
                 break
-            if plain == "plus" or (plain in _CUT and plain not in ("to",)):
+            if i > name_start and plain == "full" and tokens[i + 1 : i + 2] and tokens[i + 1].plain == "of":
+                i += 2  # "a slow cooker full of meatballs" is meatballs
+                name_start = i
+                continue
+            if plain == "plus" or plain in _CUT:
+                break
+            if plain in _PLACES and (i == name_start or not _inside(tokens, i, last)):
                 break
             if plain in ("for", "feeds", "serves", "enough", "with"):
                 if plain == "with" and i > name_start and i + 1 < last and tokens[i + 1].plain not in ("my", "our", "me", "the", "two", "three", "us", "a"):
@@ -274,7 +313,9 @@ def _amount_at(tokens: list[Token], i: int, last: int) -> tuple[amounts.Amount, 
             pass  # "a bag" is an amount when "of" something follows, else perhaps the thing itself
         if j < last and tokens[j].plain == "of":
             return amount, text, j + 1
-        if j < last and tokens[j].plain not in (",", "and", "for", "but", ")", "+", "&"):
+        if j + 1 < last and tokens[j].plain == "full" and tokens[j + 1].plain == "of":
+            return amount, text, j + 2
+        if j < last and tokens[j].plain not in (",", "and", "for", "but", ")", "+", "&", "with", "full"):
             return amount, text, j
         if amount.unit == "piece" or j >= last:
             continue
