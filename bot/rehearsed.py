@@ -23,17 +23,16 @@ from planning.potluck import Potluck
 class Rehearsed:
     """One life of the bot process; the next one opens the same database."""
 
-    def __init__(self, setup: Any) -> None:
+    def __init__(self, setup: Any, file: Path | None = None) -> None:
         self._setup = setup
-        self._file = Path(setup.out) / "tureen.sqlite"
+        self._file = file or Path(setup.out) / "tureen.sqlite"
         self._bot: Tureen | None = None
         self._store: Store | None = None
 
     async def start(self) -> None:
-        first = not self._file.exists()
         self._store = await Store.open(f"sqlite+aiosqlite:///{self._file.resolve()}")
         setup = self._setup
-        if first:
+        if await self._store.chat(setup.group) is None:
             zone = setup.timezone
             units = "us" if zone.startswith(("America/", "US/")) else "metric"
             group = ChatRecord(setup.group, "group", timezone=zone, units=units)
@@ -51,8 +50,7 @@ class Rehearsed:
     async def kill(self) -> None:
         if self._bot is not None:
             await self._bot.kill()
-        if self._store is not None:
-            await self._store.close()
+        await self.close()
 
     def quiet(self) -> bool:
         assert self._bot is not None
@@ -73,6 +71,7 @@ class Rehearsed:
     async def close(self) -> None:
         if self._store is not None:
             await self._store.close()
+            self._store = None
 
     async def _stored(self) -> Stored | None:
         """The potluck the rehearsal ended with: the current one of the group, else the latest."""
