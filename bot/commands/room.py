@@ -20,6 +20,17 @@ def main(args: argparse.Namespace) -> int:
         return asyncio.run(_serve(args, Path(folder)))
 
 
+def before_the_day(script: Path) -> Any:
+    """The demo up to where days begin to pass: a visitor finds the potluck still ahead, and the clock to move."""
+    from dataclasses import replace
+
+    from bot.room.script import read_script
+
+    whole = read_script(script)
+    first_move = next((n for n, line in enumerate(whole.lines) if line.kind == "clock"), len(whole.lines))
+    return replace(whole, lines=whole.lines[:first_move])
+
+
 async def _serve(args: argparse.Namespace, folder: Path) -> int:
     from tzlocal import get_localzone_name
 
@@ -31,7 +42,7 @@ async def _serve(args: argparse.Namespace, folder: Path) -> int:
 
     log.set_up("error")
     if args.demo:
-        script: Any = Path(str(resources.files("bot.room") / "demo" / "supper.jsonl"))
+        script: Any = before_the_day(Path(str(resources.files("bot.room") / "demo" / "supper.jsonl")))
     else:
         script = empty_script(RealClock().now(), get_localzone_name())
     bots: list[Rehearsed] = []
