@@ -23,8 +23,12 @@ def _expand() -> dict[str, str]:
     return words("expand")
 
 
+_HYPHENED = re.compile(r"-(?=(?:intolerant|intolerance|allergy|allergic|sensitive)\b)", re.IGNORECASE)
+
+
 def message_of(text: str) -> Message:
     """The message in plain words. "ill bring" is "I'll bring"; "I am ill" stays."""
+    text = _HYPHENED.sub(" ", text)
     fixed = _ILL.sub(lambda m: "i'l " if m["i"] else "we'l ", text)  # as long as before: places must not move
     return cut(fixed, _expand(), neutral())
 
@@ -45,6 +49,8 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         trap = traps.blocked(sentence, context)
         undo = questions.read_undo(sentence, context)
         found += undo
+        if undo and undo[0].confidence >= 0.8:
+            continue
         asked = [] if undo else questions.read_question(sentence, context)
         found += asked
         if asked:
@@ -63,7 +69,7 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
 _APPROVING = frozenset("👍✅🙋🙌👌💯")
 _SUPPER = re.compile(
     r"\b(?:potluck|supper|harvest|dinner|feast|party|get-together|gathering|barbecue|bbq|picnic|brunch|lunch"
-    r"|monday|tuesday|wednesday|thursday|friday|saturday|sunday|on the [0-9]{1,2}(?:st|nd|rd|th)?)\b"
+    r"|on the [0-9]{1,2}(?:st|nd|rd|th)?)\b|^(?:\S+ ){1,5}(?:on )?(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)$"
 )
 """In the open chatter an answer or a question is for us only beside such a word."""
 _ASKS_AFTER = re.compile(
@@ -88,7 +94,7 @@ def _statement(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     found += questions.read_late(sentence, context)
     found += needs.read_needs(sentence, context)
     if sentence.question:
-        return [*found, *promises.read_offer_question(sentence, context)]
+        return [*found, *(people.read_may_bring(sentence, context) or promises.read_offer_question(sentence, context))]
     if context.asked == "diets" and any(isinstance(i, SetNeeds) for i in found):
         return found
     found += promises.read_withdrawals(sentence, context)
@@ -102,5 +108,11 @@ def _statement(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     found += promises.read_promises(sentence, context)
     if context.addressed and not any(isinstance(i, Late) for i in found):
         if not any(isinstance(i, AddPromise) for i in found):
+            for intent in given:  # what said yes or no is no dish
+                for k, token in enumerate(sentence.tokens):
+                    if intent.start <= token.start < intent.end:
+                        sentence.take(k, k + 1)
             found += promises.read_bare(sentence, context)
+    if context.asked == "servings" and not found:
+        found += promises.read_servings(sentence, context)
     return found

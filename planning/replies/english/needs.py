@@ -18,7 +18,7 @@ _FOOD_AFTER = re.compile(
     r"casserole|pizza|one|side|cooking|friendly|brownies|cookies|bake|quiche|soup|pasta|stuff|recipe|choices?|menu|dip|"
     r"[a-z]+ (?:lasagna|chili|curry|pie|cake|salad|bake|soup|stew|casserole|burgers|brownies|cookies|rolls|pasta|dip))\b"
 )
-_IS = rf"(?:i am|we are|we are both|both of us are|i have been|{_KIN} (?:is|are|has been)|(?:one|two|three|(?P<n2>{NUMBER})) of (?:us|them|ours|the (?:kids|girls|boys|children|adults)) (?:is|are)|(?:he|she) is|they are|am|being|as|who is|who are)"
+_IS = rf"(?:(?:my|our) [a-z]+ and i are|i and (?:my|our) [a-z]+ are|me and (?:my|our) [a-z]+ are|i am|we are|we are both|both of us are|i have been|{_KIN} (?:is|are|has been)|(?:one|two|three|(?P<n2>{NUMBER})) of (?:us|them|ours|the (?:kids|girls|boys|children|adults)) (?:is|are)|(?:he|she) is|they are|am|being|as|who is|who are)"
 _DIET_RULES = (
     re.compile(rf" {_IS} (?:a |an |also |both |all |strictly |strict |a strict |now |vegetarian and |actually |still |mostly |lifelong |fully |completely )*{_DIET}(?![a-z-])"),
     re.compile(rf" (?P<n>{NUMBER}|a|an|another|both)(?: of (?:us|them|whom|which))?(?: is| are|,)?(?: a| an| strict| of whom)* {_DIET}(?![a-z-])"),
@@ -41,6 +41,8 @@ _AVOID_RULES = (
     re.compile(rf" no {_LIST} for (?:me|us|{_KIN.replace('?P<kin>', '?:')}|one of us)"),
     re.compile(rf" (?:i|we|{_KIN}) (?:avoid|avoids|stay off|stays off|keep off)(?: all| any)? {_LIST}"),
 )  # fmt: skip
+_EXCEPT = re.compile(rf" (?:everything|anything|all) (?:except(?: for)?|but|apart from|besides|other than) (?:the )?{_LIST}")
+_NO_AND_ALLERGY = re.compile(rf" no {_LIST}(?= |$)(?=.* (?:allergy|allergic|allergies)\b)")
 _CLEARED = re.compile(
     r" (?:(?:have |there are |we have |i have |with )?(?:no|zero|without(?: any)?|do not have any|not any) (?:known |food |special |particular )*(?:allerg(?:y|ies)|dietary (?:restrictions?|requirements?|needs?|issues?)|diets?|restrictions?|dietaries|intolerances|food issues|special diets?|diet(?:ary)? restrictions)(?: or (?:allergies|diets|intolerances|dietary [a-z]+|anything))?"
     r"|(?:i|we)(?: will| all| both| can)* eat (?:anything|everything|it all|whatever)(?: and everything)?|(?:i|we) (?:am|are) not (?:allergic to|fussy|picky)(?: anything| about food| eaters?)?|nothing special diet ?wise|omnivores?|eats? everything|do not have (?:any )?(?:allergies|dietary [a-z]+)|not allergic to anything)(?= $| ,| here| for| and| in| so| at| -|\))"
@@ -84,7 +86,7 @@ def _count(match: re.Match[str], context: ReplyContext) -> int:
         return 2
     if re.match(r" (?:three) of ", text):
         return 3
-    if re.match(r" (?:we are both|both of us)", text) or " both " in text[:16]:
+    if re.match(r" (?:(?:my|our) [a-z]+ and i|i and|me and|we are both|both of us)", text) or " both " in text[:16]:
         return 2
     if re.match(r" we are", text):
         return context.party.total if context.party is not None and context.party.total > 1 else 1
@@ -132,6 +134,10 @@ def read_needs(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             said(match, gone, 0.6, cleared=True)
     if (match := _CLEARED.search(sentence.left)) is not None:
         said(match, (), 0.92, cleared=True)
+    if (match := _EXCEPT.search(sentence.left)) is not None:
+        said(match, _needs_of(match["list"], 1, ""), 0.7)
+    if (match := _NO_AND_ALLERGY.search(sentence.left)) is not None:
+        said(match, _needs_of(match["list"], 1, "allergy"), 0.75)
     for rules, severity in ((_ALLERGY_RULES, "allergy"), (_INTOLERANCE_RULES, "intolerance"), (_AVOID_RULES, "")):
         for pattern in rules:
             while (match := pattern.search(sentence.left)) is not None:

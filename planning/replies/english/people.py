@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from planning.potluck import AGE_GROUPS, Party
 from planning.replies.english.lexicon import NUMBER, longest, number_of, whole_number, words
@@ -122,7 +122,7 @@ def _item(tokens: list[Token], i: int) -> People | None:
             if plain == "both" and number is None:
                 number = 2
             i += 1
-        elif plain in _ADJECTIVES and not (plain in ("adult", "grown-up") and not _noun_at(tokens, i + 1)):
+        elif plain in _ADJECTIVES and not _phrase_at(tokens, i) and not (plain in ("adult", "grown-up") and not _noun_at(tokens, i + 1)):
             group_hint = _GROUP_OF_ADJECTIVE.get(plain, group_hint)
             i += 1
         else:
@@ -159,6 +159,12 @@ def _item(tokens: list[Token], i: int) -> People | None:
             found.add(group_hint or group, count)
             return found
     return None
+
+
+def _phrase_at(tokens: list[Token], i: int) -> bool:
+    """Whether an adjective here is the first word of a name for persons ("little ones", "other half")."""
+    phrase = " ".join(t.plain for t in tokens[i : i + 2])
+    return any(phrase in words(role) for role in ("kin", "kins", "guestkin"))
 
 
 def _noun_at(tokens: list[Token], i: int) -> bool:
@@ -218,8 +224,11 @@ _WE_ARE = re.compile(
     rf" (?P<n>{NUMBER})(?: (?:of us|people|persons|in all|in total|altogether|total|now|adults|grown-ups|guests|instead|heads|after all|coming))*(?= \x00| $| ,| \(| and| for| including| plus| \+| in| -| with| incl| but| not| because| as| since| so| at)"
 )
 _FAMILY = re.compile(rf" (?:a |the |our )?(?:party|family|group|total) of (?P<n>{NUMBER})\b")
+_ABSENT = re.compile(r"^ (?:can not|will not|is not|are not|has to|have to|had to|is ill|are ill|is sick|are sick)\b")
+_FEWER = re.compile(rf" (?:minus|less) (?P<n>{NUMBER})(?: (?P<who>kids?|children|child|adults?|people|person))?(?= $| ,)")
 _PLUS = re.compile(rf" (?:(?P<me>me|i|myself|yes|coming|in) )?(?:(?:and|with|bringing|a|my|have|will bring|have got) )*(?:\+|plus)[ -]?(?P<n>{NUMBER})(?! ?/)(?: (?P<who>kids?|children|child|adults?|people|guests?|friends?|toddlers?|teens?|teenagers?|bab(?:y|ies)))?(?= $| ,| for| and| coming| please| \(| \x00| as| now| too)")
-_FOR_US = re.compile(rf" (?:yes|coming|in) (?:for|x) ?(?P<n>{NUMBER})(?: of us| people)?(?= $| ,|!)")
+_COMING_N = re.compile(rf"^ (?P<n>{NUMBER}) (?:coming|attending|joining|from us|from our side|for us|from our house)(?= $| ,| and| with| \()")
+_FOR_US = re.compile(rf" (?:yes|coming|in|count|reserve) (?:for|x) ?(?P<n>{NUMBER})(?: of us| people)?(?= $| ,|!)")
 _JUST_ME = re.compile(r" (?:(?:it is|it will be|will be|only|am coming|i will be|i am|coming) )*(?:just|only) (?P<who>me|myself|one|us|us two|the two of us|we two)(?= $| ,| this| and| now| for| coming| then| after| tonight| -)|\b(?:alone|on my own|by myself|solo)\b")
 _MORE = re.compile(
     rf" (?:(?:and|make that|add|plus|there is|there are|we have|we are|i have|will be|so|actually|with|bringing|can i add|also) )*(?P<n>an?|{NUMBER}|another|a couple)(?: (?P<extra>more|extra|additional|fewer|less))?"
@@ -290,14 +299,21 @@ def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         if found is not None and found.me and found.items > 1 and found.total > 1:
             if tokens[found.last - 1].plain == "i" and found.last < len(tokens) and not own and not found.kin:
                 continue
+            for k in range(found.last, len(tokens) - 1):
+                if tokens[k].plain in ("with", "bringing") and (more := people_at(tokens, k + 1)) is not None and not more.me:
+                    found.merge(more)
+                    sentence.take(k, more.last)
+                    break
             with_more = _with_more(tokens, found)
             return said(i, found.last, found.party(), False, 0.6 if found.unknown_number or with_more else 0.95)
     for i in range(len(tokens)):
-        edge = i == 0 or tokens[i - 1].plain in (",", ":", "-", "(", "yes", "so") or not sentence.free(i - 1)
+        edge = i == 0 or tokens[i - 1].plain in (",", ":", "-", "(", "yes", "so", "are", "be", "is") or not sentence.free(i - 1)
         if not edge or not sentence.free(i):
             continue
         found = people_at(tokens, i)
         if found is None or found.me or not found.total or not _counted(tokens, found):
+            continue
+        if tokens[0].plain in ("wow", "omg", "that", "those", "gosh", "whoa"):
             continue
         if _whole(sentence, found) and (found.bare or found.items > 1 or context.asked == "people"):
             if tokens[found.last : found.last + 1] and tokens[found.last].plain == "more":
@@ -308,6 +324,13 @@ def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         sub, end = _breakdown(sentence, bare[0], bare[1])
         rest = [t.plain for t in tokens[bare[1] :]]
         filler = all(w in ("i", "think", "of", "us", "in", "total", "for", "now", "then", "or", "so", "altogether", ",") for w in rest)
+        if context.asked == "people" and rest[:1] and rest[0] in ("+", "plus", "and", "&"):
+            more = people_at(tokens, bare[1] + 1)
+            if more is not None and not more.me and more.last == len(tokens):
+                more.add("adults", bare[0])
+                return said(0, len(tokens), more.party(), False, 0.85)
+        if filler and context.addressed and context.asked is None and bare[0] <= 30:
+            return said(0, len(tokens), Party(adults=bare[0]), False, 0.6)
         if context.asked == "people" and filler:
             return said(0, len(tokens), Party(adults=bare[0]), False, 0.93)
         if context.addressed and sub is not None:
@@ -316,7 +339,21 @@ def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     if match is not None and context.addressed:
         first, last = sentence.token_range(match)
         return said(first, last, Party(adults=number_of(match["n"])), False, 0.85)
+    match = _COMING_N.match(sentence.left)
+    if match is not None and context.addressed:
+        first, last = sentence.token_range(match)
+        n = number_of(match["n"])
+        sub, end = _breakdown(sentence, n, last)
+        return said(first, end, sub or Party(adults=n), False, 0.9)
     match = _OF_US.search(sentence.left)
+    if match is not None and _ABSENT.match(sentence.left[match.end() :]):
+        n = 2 if match["n"] in ("both", "couple", "pair") else number_of(match["n"])
+        first, last = sentence.token_range(match)
+        return said(first, last, _only("adults", -n), True, 0.7)
+    match = _FEWER.search(sentence.left) or match
+    if match is not None and match.re is _FEWER:
+        first, last = sentence.token_range(match)
+        return said(first, last, _only(_group(match["who"]), -number_of(match["n"])), True, 0.85)
     if match is not None:
         n = 2 if match["n"] in ("both", "couple", "pair") else number_of(match["n"])
         first, last = sentence.token_range(match)
@@ -442,7 +479,8 @@ def _kin(sentence: Sentence, context: ReplyContext) -> list[Intent] | None:
             owner = context.name
             name = f"{owner}'s {found.kin_raw}" if owner else found.kin_raw
             return [AddPerson(name, found.party(), start=start, end=end, confidence=0.6 if maybe else 0.9)]
-        sure = 0.55 if maybe or found.unknown_number else 0.9
+        loose = lead is not None and lead[0].strip() == "and" and comes is None
+        sure = 0.55 if maybe or found.unknown_number or loose else 0.9
         return [SetParty(context.writer, found.party(), True, start=start, end=end, confidence=sure)]
     return None
 
@@ -466,3 +504,10 @@ def read_party(text: str) -> Party | None:
         if isinstance(intent, SetParty) and not intent.relative and intent.confidence >= 0.8:
             return intent.party
     return None
+
+
+def read_may_bring(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    """ "Can I bring my sister?": asked about before anybody is added."""
+    if not context.addressed or not re.search(r" (?:i|we) (?:bring|brought|add|come with)\b| (?:bring|add) ", sentence.left):
+        return []
+    return [replace(i, confidence=min(i.confidence, 0.6)) for i in _kin(sentence, context) or []]

@@ -24,7 +24,7 @@ _ASIDE = re.compile(
     r"^ (?:from (?:the |a )?(?:store|shop|bakery|supermarket|deli|market|corner shop|takeaway|freezer|garden|allotment|tree|plot)|store bought|store-bought|shop bought|shop-bought|bought|homemade|home-made|to share|again|too|as well|as usual|along|with me|for (?:the )?(?:bar|potato bar|supper|dinner|party|dessert|the table|potluck|pudding|starters?|the kids|the grill|lunch|the meal|saturday|sunday|friday|the day|the event)|for sure|on the day|this time|instead|like last (?:year|time)|then|tonight|tomorrow|on saturday|on sunday|on friday|on the side|if that is (?:ok|okay|fine|all right|useful|any good)|if that helps|if that works|if (?:you|anyone|people) (?:like|likes|want|wants|wish)|if (?:it is )?(?:needed|wanted|necessary|required|helpful)|if you need (?:it|them|more)|if no ?one else (?:is|does|has|will)(?: [a-z]+)?|if nobody else (?:is|does|has|will)(?: [a-z]+)?|from us|from me|duty|detail|on me|on us|now|after all|as promised|okay|ok|and that is it|in total|or so|each|over|there|myself|ourselves)(?= |$)"
 )
 _STORE = re.compile(r"\b(?:store|shop|bakery|supermarket|deli)\b|\b(?:store|shop)-bought\b|\bbought\b|\b(?:buy|buying|grab|pick up|picking up|get|purchase)\b")
-_CUT = frozenset(("but", "because", "if", "unless", "so", "since", "though", "although", "when", "which", "that", "who", "unfortunately", "sorry", "then", "while", "until", "before", "after", "as", "where", "hope", "hopefully", "maybe", "or", "instead", "not", "can", "will", "would", "is", "are", "was", "have", "has", "need", "needs", "once", "assuming", "(", ")", "-", "–", "—", ":", "do", "does", "should", "could", "just", "to", "at", "around", "by", "i", "we", "they", "he", "she", "you", "it", "in case", "also", "along", "too", "from", "depending", "plus", "anyone", "let", "looking", "coming"))
+_CUT = frozenset(("but", "because", "if", "unless", "so", "since", "though", "although", "when", "which", "that", "who", "unfortunately", "sorry", "then", "while", "until", "before", "after", "as", "where", "hope", "hopefully", "maybe", "or", "instead", "not", "can", "will", "would", "is", "are", "was", "have", "has", "need", "needs", "once", "assuming", "(", ")", "-", "–", "—", ":", "do", "does", "should", "could", "just", "to", "at", "around", "by", "i", "we", "they", "he", "she", "you", "it", "in case", "also", "along", "too", "from", "depending", "plus", "anyone", "let", "looking", "coming", "covered", "sorted", "handled", "under"))
 
 
 _PLACES = frozenset(("on", "in", "near", "back", "home", "tomorrow", "today", "tonight", "over", "down", "up", "out", "off", "about", "into", "onto", "under", "saturday", "sunday", "friday", "monday", "tuesday", "wednesday", "thursday", "again"))
@@ -147,7 +147,7 @@ _VERBS = frozenset(
     "love loves like likes hate hates made makes make what spill need needs want wants eat eats ate smell smells taste tastes "
     "see saw look looks sell found grew grow grows get got put give gave lost burnt burned burn drop dropped forgot buy bought "
     "are was were is has had be been too very much no not never that this those these such how why which whose enough "
-    "full dying going piece know think say says said tell ask asked use used mind talk talking water watering".split()
+    "brought baked cooked brings bakes add adding stir mix full dying going piece know think say says said tell ask asked use used mind talk talking water watering".split()
 )
 
 
@@ -259,6 +259,11 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
             i, progress = i + len(aside[0].split()), True
         elif tokens[i].plain == "(" and amount is None and (read := _amount_at(tokens, i + 1, last)) is not None and read[2] < last and tokens[read[2]].plain == ")":
             amount, quantity, i, progress = read[0], read[1], read[2] + 1, True
+        elif (
+            tokens[i].plain in (",", "-", "–", ":") and amount is None and servings is None and i + 1 < last
+            and (read := _amount_at(tokens, i + 1, last)) is not None and read[2] >= last and read[0].unit != "piece"
+        ):  # fmt: skip
+            amount, quantity, i, progress = read[0], read[1], read[2], True
         elif tokens[i].plain in (",", "-", "–", "(", ":") and i + 1 < last:
             after = " " + " ".join(t.plain for t in tokens[i + 1 : last])
             if _FOR.match(after) or _SERVINGS_OF.match(after):
@@ -284,7 +289,7 @@ def _vague(tokens: list[Token], i: int, last: int) -> tuple[str, int] | None:
     for n in (4, 3, 2, 1):
         if i + n <= last and (phrase := " ".join(t.plain for t in tokens[i : i + n])) in table:
             nxt = tokens[i + n].plain if i + n < last else ""
-            if nxt and nxt not in (",", "and", "for", "+", "&", "if", "but", "too", "as", "(", "-", "then", "to", "with", "from", "also", "that", "again", "or", "instead", "of"):
+            if nxt and nxt not in (",", "and", "for", "+", "&", "if", "but", "too", "as", "(", "-", "then", "to", "with", "from", "also", "that", "again", "or", "instead", "of", "duty", "detail"):
                 continue
             return table[phrase], i + n
     return None
@@ -309,6 +314,8 @@ def _amount_at(tokens: list[Token], i: int, last: int) -> tuple[amounts.Amount, 
             continue
         if amount.kind == "serving" and not any(t.plain in ("servings", "portions", "serving", "portion", "people", "helpings") for t in tokens[i:j]):
             continue
+        if j < last and tokens[j].plain in ("with", "full") and tokens[j + 1 : j + 2] and tokens[j + 1].plain != "of":
+            continue  # "a cooler with ice" is a cooler
         if amount.package is None and amount.kind in ("package", "pan", "can") and amount.value == Fraction(1) and j - i == 2 and tokens[i].plain in ("a", "an"):
             pass  # "a bag" is an amount when "of" something follows, else perhaps the thing itself
         if j < last and tokens[j].plain == "of":
@@ -317,7 +324,7 @@ def _amount_at(tokens: list[Token], i: int, last: int) -> tuple[amounts.Amount, 
             return amount, text, j + 2
         if j < last and tokens[j].plain not in (",", "and", "for", "but", ")", "+", "&", "with", "full"):
             return amount, text, j
-        if amount.unit == "piece" or j >= last:
+        if amount.unit == "piece" or (j >= last and amount.kind not in ("mass", "volume")):
             continue
         return amount, text, j
     return None
