@@ -25,6 +25,12 @@ OFFERED = 10
 SEVERAL = ("drink", "supplies")
 """Categories in which the same thing three times is no fault."""
 
+HEAVY = 4
+"""More dishes than this beyond the least loaded person's make no difference any more."""
+
+STEPS = (4, 6, 8, 10, 12, 14, 16, 20, 24, 32, 40, 50)
+"""Servings of templates."""
+
 FOR_PROFILE = 6
 """More dishes considered for people with needs, as usually made free of what they avoid."""
 
@@ -188,7 +194,7 @@ def _merge(
             if profile.part == dish.category and all(usually_fits(dish, need) for need in profile.needs)
         )
         if able[dish.name]:
-            key = (dish.category, max(1, round(dish.servings)), _effort(dish), fits, able[dish.name])
+            key = (dish.category, _steps(dish.servings), _effort(dish), fits, able[dish.name])
             groups.setdefault(key, []).append(dish)
     templates = []
     able_for = []
@@ -214,8 +220,13 @@ def _again(gaps: Sequence[Gap], dishes: Sequence[Dish]) -> dict[str, int]:
 
 
 def _effort(dish: Dish) -> int:
-    """1 to 5: the skill it takes, and one more for 20 busy minutes or more, and for what costs much."""
-    return min(5, dish.skill + (dish.hands_min >= 20) + (dish.cost_class == 3))
+    """1 little, 2 some, 3 much: by the skill and the busy minutes it takes, and what it costs."""
+    return 1 + (dish.skill >= 2 or dish.hands_min >= 20) + (dish.skill == 3 or dish.cost_class == 3)
+
+
+def _steps(servings: float) -> int:
+    """Servings rounded down to a step, so that dishes nearly alike become one template and none is overstated."""
+    return max((step for step in STEPS if step <= servings), default=max(1, int(servings)))
 
 
 def _loads(potluck: Potluck, askable: Sequence[Guest]) -> dict[str, int]:
@@ -234,7 +245,7 @@ def _loads(potluck: Potluck, askable: Sequence[Guest]) -> dict[str, int]:
         for guest in askable
     }
     least = min(loads.values(), default=0)
-    return {who: min(6, load - least) for who, load in loads.items()}
+    return {who: min(HEAVY, load - least) for who, load in loads.items()}
 
 
 def likes_of(potluck: Potluck) -> frozenset[tuple[str, str]]:

@@ -10,7 +10,7 @@ from dataclasses import dataclass, field
 class Template:
     """Something to ask for. Dishes alike in every way that matters are one template, under several names.
 
-    `servings` 1 or more; `effort` 1 (little) to 5 (much); `fits` are the profiles for which it counts, by index.
+    `servings` 1 or more; `effort` 1 (little) or more; `fits` are the profiles for which it counts, by index.
     `most` is how many people can be asked for it, 1 or more: one for each of its dishes, more where a crowd needs
     more than there are.
     """

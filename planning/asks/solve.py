@@ -7,11 +7,14 @@ imported when it is needed. A level which could not be proved within its time is
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from importlib.util import find_spec
 
-from planning.asks.model import PeopleClass, build
-from planning.asks.problem import LEVELS, Chosen, Person, Problem
+from planning.asks.model import DETAIL, LOADED, Model, PeopleClass, build
+from planning.asks.problem import LEVELS, Chosen, Problem
+
+HEAVIEST = LEVELS.index("heaviest")
 
 
 @dataclass(frozen=True)
@@ -58,24 +61,27 @@ def greedy(problem: Problem) -> dict[str, int]:
         if who in people and t in people[who].can and state.taken[t] < problem.templates[t].most:
             chosen[who] = t
             state.take(t)
-    free = [person for person in problem.people if person.id not in chosen]
-    while free:
-        gains = {t: state.gain(t) for t in range(len(problem.templates))}
-        best: tuple[tuple[int, int, int, int, int], Person, int] | None = None
-        for at, person in enumerate(free):
-            for t, glad in person.can.items():
-                if gains[t][0] <= 0 and gains[t][1] <= 0:
-                    continue
-                rank = (-gains[t][0], -gains[t][1], problem.burden(person, t), -glad, at)
-                if best is None or rank < best[0]:
-                    best = (rank, person, t)
+    waiting: list[list[tuple[int, int, int, str]]] = [[] for _ in problem.templates]
+    for at, person in enumerate(problem.people):
+        for t, glad in person.can.items():
+            waiting[t].append((problem.burden(person, t), -glad, at, person.id))
+    for line in waiting:
+        line.sort(reverse=True)  # the lightest burden last, to be taken first
+    while True:
+        best: tuple[tuple[int, int], tuple[int, int, int], int, str] | None = None
+        for t, line in enumerate(waiting):
+            while line and line[-1][3] in chosen:
+                line.pop()
+            gain, fed = state.gain(t)
+            if line and (gain > 0 or fed > 0):
+                *rank, who = line[-1]
+                candidate = ((-gain, -fed), (rank[0], rank[1], rank[2]), t, who)
+                best = candidate if best is None else min(best, candidate)
         if best is None:
-            break
-        _, person, t = best
-        chosen[person.id] = t
+            return chosen
+        _, _, t, who = best
+        chosen[who] = t
         state.take(t)
-        free.remove(person)
-    return chosen
 
 
 class _State:
@@ -111,53 +117,114 @@ class _State:
 def solve(problem: Problem, effort: float = 1.0, seed: int = 0, seconds: float | None = None) -> Solution:
     """The best answer the effort allows; `effort` 0 is the greedy answer.
 
-    `effort` is deterministic time for each level (about a few seconds of work for 1.0), `seconds` a wall-clock
-    backstop for each level which is only there for emergencies, as it makes answers depend on the machine.
+    `effort` is deterministic time for each step (1.0 is about a few seconds of work), `seconds` a wall-clock
+    backstop for each step which is only there for emergencies, as it makes answers depend on the machine.
     """
     start = greedy(problem)
     value = measure(problem, start)
-    if effort <= 0 or not any(person.can for person in problem.people):
-        exact = not any(person.can for person in problem.people)
-        return Solution(start, value, tuple(exact or (v == 0 and i == 0) for i, v in enumerate(value)))
-    try:
+    nobody = not any(person.can for person in problem.people)
+    if nobody or effort <= 0 or find_spec("ortools") is None:
+        return Solution(start, value, tuple(nobody or (v == 0 and level == 0) for level, v in enumerate(value)))
+    return _Search(problem, start, effort, seed, seconds).run()
+
+
+class _Search:
+    """Level by level: each is made as small as the ones before allow, from the best answer so far."""
+
+    def __init__(self, problem: Problem, start: Chosen, effort: float, seed: int, seconds: float | None) -> None:
+        self.problem = problem
+        self.chosen = start
+        self.effort = effort
+        self.seed = seed
+        self.seconds = seconds
+        self.heaviest: int | None = None
+
+    def run(self) -> Solution:
+        proved: list[bool] = []
+        model: Model | None = None
+        for level in range(len(LEVELS)):
+            if self.value(level) == 0:
+                proved.append(True)
+            elif level == HEAVIEST:
+                proved.append(self.lighten())
+                model = None
+            else:
+                if model is None or DETAIL[level] != DETAIL[level - 1]:
+                    model = self.model(DETAIL[level], level)
+                proved.append(self.improve(model, level))
+                model.cp.add(model.levels[level] <= self.value(level))
+            if level == HEAVIEST:
+                self.heaviest = self.value(level)
+        return Solution(self.chosen, measure(self.problem, self.chosen), tuple(proved))
+
+    def value(self, level: int) -> int:
+        return measure(self.problem, self.chosen)[level]
+
+    def model(self, detail: int, before: int, heaviest: int | None = None) -> Model:
+        """A model which keeps the values reached on the levels before."""
         from ortools.sat.python import cp_model
-    except ImportError:
-        return Solution(start, value, tuple(False for _ in LEVELS))
-    cp = cp_model.CpModel()
-    model = build(problem, cp)
-    best = _counts(model.classes, start)
-    chosen: Chosen = start
-    proved: list[bool] = []
-    for level, expression in enumerate(model.levels):
-        value = measure(problem, chosen)
-        if isinstance(expression, int) or value[level] == 0:
-            proved.append(True)
-            if not isinstance(expression, int):
-                cp.add(expression <= value[level])
-            continue
-        cp.clear_hints()  # type: ignore[no-untyped-call]
+
+        model = build(self.problem, cp_model.CpModel(), detail, heaviest if heaviest is not None else self.heaviest)
+        for level in range(before):
+            expression = model.levels[level]
+            if not isinstance(expression, int | None):
+                model.cp.add(expression <= self.value(level))
+            elif expression is not None and expression > self.value(level):
+                model.cp.add_bool_or([])  # a constant too large: nothing fits
+        return model
+
+    def improve(self, model: Model, level: int) -> bool:
+        """Make one level smaller; whether the value is proved the least."""
+        model.cp.minimize(model.levels[level])
+        status, found = self.attempt(model)
+        if found is not None and measure(self.problem, found) < measure(self.problem, self.chosen):
+            self.chosen = found
+        return status == "OPTIMAL"
+
+    def lighten(self) -> bool:
+        """Bisect for the lightest heaviest burden under which the levels before keep their values."""
+        people = {person.id: person for person in self.problem.people}
+        burdens = {self.problem.burden(person, t) for person in people.values() for t in person.can}
+        steps = sorted(burden for burden in burdens if burden < self.value(HEAVIEST))
+        if self.may_ask_nobody():
+            steps.insert(0, 0)
+        low, proved = 0, True
+        while steps[low:]:
+            middle = (low + len(steps)) // 2
+            status, found = self.attempt(self.model(LOADED, HEAVIEST, steps[middle]))
+            if found is not None:
+                self.chosen = found
+                steps = [step for step in steps if step < self.value(HEAVIEST)]
+            else:
+                proved = proved and status == "INFEASIBLE"
+                low = middle + 1
+        return proved
+
+    def may_ask_nobody(self) -> bool:
+        return measure(self.problem, {})[:HEAVIEST] <= measure(self.problem, self.chosen)[:HEAVIEST]
+
+    def attempt(self, model: Model) -> tuple[str, Chosen | None]:
+        """(the solver's status, the people it asks)"""
+        from ortools.sat.python import cp_model
+
+        counts = _counts(model.classes, self.chosen)
+        model.cp.clear_hints()  # type: ignore[no-untyped-call]
         for key, variable in model.asked.items():
-            cp.add_hint(variable, best.get(key, 0))
-        cp.minimize(expression)
+            model.cp.add_hint(variable, counts.get(key, 0))
         solver = cp_model.CpSolver()
         solver.parameters.num_workers = 1
-        solver.parameters.random_seed = seed
+        solver.parameters.random_seed = self.seed
         solver.parameters.linearization_level = 2
-        solver.parameters.max_deterministic_time = effort
-        if seconds is not None:
-            solver.parameters.max_time_in_seconds = seconds
-        status = solver.status_name(solver.solve(cp))
-        if status in ("OPTIMAL", "FEASIBLE"):
-            counts = {key: int(solver.value(variable)) for key, variable in model.asked.items()}
-            found = _people(model.classes, counts)
-            if measure(problem, found) <= measure(problem, chosen):
-                best, chosen = counts, found
-        proved.append(status == "OPTIMAL")
-        cp.add(expression <= measure(problem, chosen)[level])
-    return Solution(chosen, measure(problem, chosen), tuple(proved))
+        solver.parameters.max_deterministic_time = self.effort
+        if self.seconds is not None:
+            solver.parameters.max_time_in_seconds = self.seconds
+        status = solver.status_name(solver.solve(model.cp))
+        if status not in ("OPTIMAL", "FEASIBLE"):
+            return status, None
+        return status, _people(model.classes, {key: int(solver.value(x)) for key, x in model.asked.items()})
 
 
-def _counts(groups: tuple[PeopleClass, ...], chosen: Chosen) -> dict[tuple[int, int], int]:
+def _counts(groups: Sequence[PeopleClass], chosen: Chosen) -> dict[tuple[int, int], int]:
     counts: dict[tuple[int, int], int] = {}
     for c, group in enumerate(groups):
         for who in group.ids:
@@ -166,13 +233,11 @@ def _counts(groups: tuple[PeopleClass, ...], chosen: Chosen) -> dict[tuple[int, 
     return counts
 
 
-def _people(groups: tuple[PeopleClass, ...], counts: Mapping[tuple[int, int], int]) -> dict[str, int]:
-    """Counts of classes back to people, in the guests' order."""
+def _people(groups: Sequence[PeopleClass], counts: Mapping[tuple[int, int], int]) -> dict[str, int]:
+    """Counts of classes back to people, the least loaded first."""
     chosen: dict[str, int] = {}
-    for c, group in enumerate(groups):
-        left = list(group.ids)
-        for (k, t), n in sorted(counts.items()):
-            if k == c:
-                for _ in range(n):
-                    chosen[left.pop(0)] = t
+    left = [list(group.ids) for group in groups]
+    for (c, t), n in sorted(counts.items()):
+        for _ in range(n):
+            chosen[left[c].pop(0)] = t
     return chosen

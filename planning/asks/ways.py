@@ -79,7 +79,7 @@ def chosen_asks(potluck: Potluck, built: Built, solution: Solution) -> tuple[Ask
                 how="host-cooks" if is_host else "ask",
                 category=template.category,
                 dish=names[guest.id],
-                servings=float(template.servings),
+                servings=dish.servings if dish else float(template.servings),
                 why=why,
                 cost=cost_of(potluck, dish, template.servings) if is_host else None,
                 minutes=minutes_needed(dish) if dish else None,
