@@ -144,4 +144,5 @@ def tidy(intents: list[Intent]) -> list[Intent]:
         ):
             continue
         kept.append(intent)
-    return kept
+    named = {i.category for i in kept if isinstance(i, AddPromise) and not i.vague}
+    return [i for i in kept if not (isinstance(i, AddPromise) and i.vague and i.category in named)]

@@ -24,6 +24,7 @@ _TOKEN = re.compile(
     r"|[\n]|[^\s]"
 )
 _QUOTES = re.compile(r"[\"“”«»„][^\"“”«»„\n]{1,600}[\"“”«»„]|(?<!\w)['‘][^'‘’\n]{3,300}['’](?!\w)")
+_FACES = re.compile(r"(?<![\w:])(?:[:;=8][-'^]?[)(\]\[DPpoO*3|/\\]+|<3+|\^_?\^|[xX]D+)(?!\w)")
 _END = frozenset(".!?;\n…")
 
 
@@ -103,6 +104,8 @@ def cut(text: str, expand: Mapping[str, str], neutral: frozenset[str]) -> Messag
             line = " " * len(line)
         lines.append(line)
     text = "\n".join(lines)
+
+    text = _FACES.sub(lambda m: " " * len(m[0]), text)
 
     def blank(match: re.Match[str]) -> str:
         nonlocal quoted

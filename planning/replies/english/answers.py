@@ -39,7 +39,7 @@ _NO = [
     (rf"{_START}no can do\b", 0.93),
     (rf"{_START}(?:sadly|unfortunately|regretfully|afraid) (?:no|not)\b", 0.93),
     (rf"{_START}(?:sorry ,? )?not (?:this time|me|us|for me|for us|going to happen|possible)\b", 0.9),
-    (r"^ (?:sorry ,? )?no(?: ,? sorry| ,? (?:i|we) can not)?(?= $| ,? (?:sorry|unfortunately|sadly|afraid|i can not|we can not|can not|i am not|we are not|i will not|we will not|will not|not coming|not this|but|busy|working|away|i have|we have|i am (?:away|working|busy)|we are (?:away|busy|working)))", 0.9),
+    (r"^ (?:sorry ,? )?no(?: ,? sorry| ,? (?:i|we) can not)?(?= $|(?: ,)? (?:sorry|unfortunately|sadly|afraid|i can not|we can not|can not|i am not|we are not|i will not|we will not|will not|not coming|not this|but|busy|working|away|i have|we have|i am (?:away|working|busy)|we are (?:away|busy|working)))", 0.9),
     (rf"\b{_WE} (?:will|can) not\b(?= $| ,| sorry| unfortunately| this time| after all)", 0.88),
     (rf"{_START}(?:can|will) not(?= $| ,| sorry| this time| unfortunately)", 0.9),
     (r"\b(?:will|going to) (?:have to )?miss (?:it|this one|out|you all|the (?:supper|dinner|party|potluck|feast|meal|event|evening|fun))\b", 0.93),

@@ -462,6 +462,8 @@ def _kin(sentence: Sentence, context: ReplyContext) -> list[Intent] | None:
         before = sentence.text[: _offset(sentence, i) - 1]
         lead = re.search(r" (?:bringing|bring|with|along with|plus|\+|taking|have|and|add|adding|including)(?: along| also)?$", before)
         comes = _COMES_TOO.match(after)
+        if tokens[i].plain not in _DETERMINERS and whole_number(tokens, i) is None:
+            continue  # "how many people are coming"
         start, end = sentence.span(i, found.last)
         if comes is None and (lead is None or (lead[0].strip() in ("have", "and") and not found.household)):
             continue

@@ -29,7 +29,7 @@ _DROPS = (
     re.compile(rf" (?:i|we)? ?(?:can|will|am|are|could)? ?not (?:able to |going to |be able to |be )?(?:actually |now |after all |also |longer )*(?:bring|bringing|make|making|do|doing|bake|baking|cook|cooking|manage|supply|provide|get|handle|have time (?:to (?:make|bake|cook|do)|for)|offer) (?P<what>[^\x00]{{1,60}}?)(?= $| ,| after| any ?more| now| but| sorry| because| as | so | this| \x00|$)"),
     re.compile(r" (?:no longer|not) (?:bringing|making|doing|baking|cooking|able to (?:bring|make|do|bake)|going to (?:bring|make|do|bake)) (?P<what>[^\x00]{1,60}?)(?= $| ,| after| any ?more| now| but| sorry| because| as | so | \x00|$)"),
     re.compile(r" (?:scrap|cancel|drop|remove|delete|take off|forget(?: about)?|scratch|unlist|skip|withdraw|cross off|take back|take me off|take us off|remove me from|take my|unassign me from|release me from) (?P<what>(?:my |the |our |me from |me off )?[^\x00]{1,50}?)(?= $| ,| after| now| but| from| off| because| as | so | \x00|$)"),
-    re.compile(r" (?:someone|somebody|anyone|anybody|(?:can|could|would|will) [a-z]+(?: [a-z]+)??|who can) (?:else )?(?:please )?(?:take|do|bring|make|cover|have|want)(?: over)? (?P<what>(?:my|the|our) [^\x00]{1,40}?)(?= $| ,| from me| instead| for me| \x00|$)"),
+    re.compile(r" (?:someone|somebody|anyone|anybody|(?:can|could|would|will) (?!not\b|i\b|we\b)[a-z]+(?: [a-z]+)??|who can) (?:else )?(?:please )?(?:take|do|bring|make|cover|have|want)(?: over)? (?P<what>(?:my|the|our) [^\x00]{1,40}?)(?= $| ,| from me| instead| for me| \x00|$)"),
     re.compile(r" (?:i|we) (?:have to|need to|must|will have to|had to) (?:drop|cancel|give up|pull out of|back out of|withdraw|pass on|bail on|skip)(?: on)? (?P<what>[^\x00]{1,40}?)(?= $| ,| sorry| \x00|$)"),
     re.compile(r"(?:^|(?<= so)|(?<= and)|(?<= ,)|(?<= but)) no (?:more )?(?P<what>[a-z ]{1,30}?)(?: from (?:me|us))?(?: after all| then| any ?more| now)*(?= $| ,)"),
 )  # fmt: skip
@@ -70,6 +70,7 @@ def _match_promise(name: str, promises: tuple[tuple[str, str], ...]) -> tuple[st
     return best[1] if best else None
 
 
+_BASE = frozenset(("bring", "make", "bake", "cook", "do", "contribute", "provide", "supply", "grab", "get", "take", "pick up", "buy"))
 _COMMAND = next(i for i, (pattern, _) in enumerate(_OFFERS) if pattern.pattern.startswith("^"))
 
 
@@ -201,10 +202,10 @@ def read_promises(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         if not things:
             continue
         aux = (match.groupdict().get("aux") or "").strip()
-        if aux.startswith("was") and re.search(r"\bbut\b", sentence.text):
+        if aux.startswith(("was", "would")) and re.search(r"\bbut\b", sentence.text):
             continue  # "I was going to bring salad but someone has it"
         verb = (match.groupdict().get("verb") or "").strip()
-        if pattern is _OFFERS[_COMMAND] and not aux and not verb.endswith("ing") and context.asked != "bring":
+        if pattern is _OFFERS[_COMMAND] and not aux and verb in _BASE and context.asked != "bring":
             continue  # "bring a chair each" tells others
         return _added(sentence, context, things, first, aux, verb, confidence)
     match = _ON_ME.match(sentence.left)
@@ -232,7 +233,7 @@ def read_bare(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         if not things:
             i += 1
             continue
-        whole = things[-1].last >= len(sentence.tokens) or not sentence.free(things[-1].last) or sentence.tokens[things[-1].last].plain in (",", "and", "-", "+", "(")
+        whole = things[-1].last >= len(sentence.tokens) or not sentence.free(things[-1].last) or sentence.tokens[things[-1].last].plain in (",", "and", "-", "+", "(", ":")
         if not whole:
             i += 1
             continue

@@ -266,7 +266,7 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
             amount, quantity, i, progress = read[0], read[1], read[2], True
         elif tokens[i].plain in (",", "-", "–", "(", ":") and i + 1 < last:
             after = " " + " ".join(t.plain for t in tokens[i + 1 : last])
-            if _FOR.match(after) or _SERVINGS_OF.match(after):
+            if _FOR.match(after) or _SERVINGS_OF.match(after) or re.match(r" (?:store|shop)[ -]bought|^ from the (?:store|shop|bakery)", after):
                 i, progress = i + 1, True
         elif tokens[i].plain == ")":
             i, progress = i + 1, True
