@@ -13,7 +13,7 @@ from planning.potluck import Answer, Bar, Potluck, Promise, Topping
 from tests import strategies as given_
 from tests.storage.helpers import potluck, with_guest, with_promise
 
-several = settings(max_examples=60, deadline=None)
+several = settings(max_examples=40, deadline=None)
 SLAW = Promise("d1", "1", "slaw", "side", 12.0)
 PIE = Promise("d2", "2", "pie", "dessert", 8.0)
 
@@ -49,6 +49,7 @@ def test_a_diff_survives_json(pair: tuple[Potluck, Potluck]) -> None:
     assert apply_diff(pair[1], again) == apply_diff(pair[1], changes)
 
 
+@several
 @given(given_.potlucks())
 def test_nothing_changed_is_no_diff(p: Potluck) -> None:
     assert diff(p, p) == diff(p, replace(p)) == ()

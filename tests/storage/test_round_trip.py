@@ -54,6 +54,7 @@ async def test_any_change_comes_back_as_it_was_made(store: Store, data: st.DataO
     assert await read_anew(store, name) == after
 
 
+@several
 @given(given_.potlucks())
 def test_any_potluck_survives_the_way_through_json(p: Potluck) -> None:
     assert decode(Potluck, encode(p)) == p
