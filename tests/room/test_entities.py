@@ -131,7 +131,9 @@ def test_a_given_entity_outside_the_text_is_refused(where: tuple[int, int]) -> N
 
 pieces = st.lists(
     st.one_of(
-        st.sampled_from(["<b>", "</b>", "<i>", "</i>", "</>", '<a href="http://a.example">', "</a>", "<pre>", "</pre>"]),
+        st.sampled_from(
+            ["<b>", "</b>", "<i>", "</i>", "</>", '<a href="http://a.example">', "</a>", "<pre>", "</pre>"]
+        ),
         st.sampled_from(["&lt;", "&amp;", "&#128512;", "&", "<", ">", "/", '"', "'", "=", "\0", " ", "code", "<span"]),
         st.text(max_size=5),
     ),
@@ -141,15 +143,17 @@ pieces = st.lists(
 
 @given(pieces)
 def test_any_text_parses_or_is_refused_and_every_entity_lies_inside_the_text(text: str) -> None:
+    value = Formatted("")
+    refusal = "Bad Request: can't parse entities: "
     try:
         value = parse_html(text)
     except ApiError as error:
-        assert error.description.startswith("Bad Request: can't parse entities: ")
-        return
+        refusal = error.description
 
+    assert refusal.startswith("Bad Request: can't parse entities: ")
     for e in value.entities:
         assert e.length > 0
-        assert 0 <= e.offset
+        assert e.offset >= 0
         assert e.offset + e.length <= utf16_length(value.text)
 
 
@@ -158,9 +162,9 @@ words = st.text(st.characters(exclude_categories=("Cs",)), min_size=1, max_size=
 
 @given(words, words, words)
 def test_an_entity_cut_out_of_the_text_is_what_stood_between_its_tags(before: str, inside: str, after: str) -> None:
-    value = parse_html(f"{html.escape(before)}<b>{html.escape(inside, quote=False)}</b>{html.escape(after)}".replace(
-        "&#x27;", "'"
-    ))
+    value = parse_html(
+        f"{html.escape(before)}<b>{html.escape(inside, quote=False)}</b>{html.escape(after)}".replace("&#x27;", "'")
+    )
 
     (entity,) = value.entities
     assert utf16_slice(value.text, entity.offset, entity.length) == inside
