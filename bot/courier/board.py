@@ -66,15 +66,15 @@ class Boards:
 
     async def refresh(self, potluck_id: str) -> datetime | None:
         """Bring the board up to date. An instant: look again then; None: it is, or given up for now."""
-        now = self._clock.now()
-        if (due := self.next_look(potluck_id)) > now:
+        # The clock is read after the instant it is compared with: a real one moves on in between.
+        if (due := self.next_look(potluck_id)) > self._clock.now():
             return due
         stored = await self._desk.stored(potluck_id)
         if stored is None or stored.place.board_dirty_since is None or self._courier.render is None:
             return None
         chat_id, edit = stored.place.chat_id, stored.place.board_message_id is not None
         # Not waited for here: the chat's messages must not stand behind its board.
-        if (due := self._limiter.free_at(chat_id, edit=edit)) > now:
+        if (due := self._limiter.free_at(chat_id, edit=edit)) > self._clock.now():
             return due
         await self._limiter.turn(chat_id, edit=edit)
         # Read after the place was taken, so that what is drawn is the newest.

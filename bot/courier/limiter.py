@@ -97,10 +97,10 @@ class Limiter:
             finally:
                 self.in_line -= 1
             try:
-                while (at := self._all.free_at(now := self._clock.now())) > now:
+                while (at := self._all.free_at(self._clock.now())) > self._clock.now():
                     await self._clock.sleep_until(at)
                 # The platform may have stopped the chat while it stood in line.
-                if self.free_at(chat_id, edit=edit) <= now:
+                if self.free_at(chat_id, edit=edit) <= (now := self._clock.now()):
                     self._take(chat_id, now)
                     return
             finally:

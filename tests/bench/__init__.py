@@ -1,0 +1,1 @@
+"""Benchmarks: `python -m tests.bench` prints a table. Figures are only comparable within one run."""

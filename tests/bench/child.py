@@ -1,0 +1,79 @@
+"""One bot in a process of its own: `python -m tests.bench.child WHICH API_URL DATABASE_URL [PROFILE_FILE]`.
+
+bare          the client library with its defaults; every press is answered "ok"; nothing is kept
+bare-aiohttp  the same on our transport
+bare-16       the library's defaults with concurrent_updates(16)
+tureen        the whole bot
+"""
+
+from __future__ import annotations
+
+import asyncio
+import cProfile
+import signal
+import sys
+
+from tests.bench.platform import TOKEN
+
+
+async def bare(url: str, which: str) -> None:
+    from telegram import Update
+    from telegram.ext import Application, CallbackQueryHandler, ContextTypes
+
+    from bot.transport import AiohttpRequest
+
+    async def ok(update: Update, _: ContextTypes.DEFAULT_TYPE) -> None:
+        assert update.callback_query is not None
+        await update.callback_query.answer("ok")
+
+    building = Application.builder().token(TOKEN).base_url(url)
+    if which == "bare-aiohttp":
+        building = building.request(AiohttpRequest(proxy_from_environment=False))
+        building = building.get_updates_request(AiohttpRequest(proxy_from_environment=False))
+    if which == "bare-16":
+        building = building.concurrent_updates(16)
+    app = building.build()
+    app.add_handler(CallbackQueryHandler(ok))
+    async with app:
+        await app.start()
+        assert app.updater is not None
+        await app.updater.start_polling()
+        await _until_told()
+        await app.updater.stop()
+        await app.stop()
+
+
+async def tureen(url: str, database: str) -> None:
+    from bot import log
+    from bot.assembly import Tureen
+    from bot.clock import RealClock
+    from bot.storage.store import Store
+
+    log.set_up("error")
+    store = await Store.open(database)
+    bot = Tureen(token=TOKEN, base_url=url, base_file_url=url, store=store, clock=RealClock())
+    await bot.start()
+    await _until_told()
+    await bot.stop()
+    await store.close()
+
+
+async def _until_told() -> None:
+    told = asyncio.Event()
+    asyncio.get_running_loop().add_signal_handler(signal.SIGTERM, told.set)
+    await told.wait()
+
+
+def main() -> None:
+    which, url, database, *rest = sys.argv[1:]
+    profile = cProfile.Profile() if rest else None
+    if profile is not None:
+        profile.enable()
+    asyncio.run(tureen(url, database) if which == "tureen" else bare(url, which))
+    if profile is not None:
+        profile.disable()
+        profile.dump_stats(rest[0])
+
+
+if __name__ == "__main__":
+    main()
