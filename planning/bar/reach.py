@@ -109,7 +109,7 @@ def solved(sets: Sequence[Masked], toppings: int, likes: Sequence[int], budget: 
         return sum(1 << t for t, y in enumerate(taken) if solver.boolean_value(y))
 
     model.maximize(number)
-    best = search(_greedy(sets, budget), 8.0)
+    best = search(_greedy(sets, budget), 4.0)
     # A topping may be taken for nothing here: only what a combination needs is kept.
     best = _needed(sets, best)
     if not ties:

@@ -96,10 +96,15 @@ def portions(potluck: Potluck, headcount: Headcount, *, hearty: float = 0.0) -> 
     for name in potluck.items:
         item = item_for(name)
         wanted.setdefault(item.name, item)
-    if potluck.bar is not None:
-        base = base_item(potluck.bar.base)
-        wanted.setdefault(base.name, base)
+    base = None if potluck.bar is None else base_item(potluck.bar.base)
+    if base is not None:
+        wanted[base.name] = base
     table = table_of(potluck, tuple(wanted.values()), hearty)
+    # Everybody takes one base at a bar, whatever else is there: the Armed Forces card (Q177) counts one each.
+    alone = replace(table, dishes={})
     for name in STAPLES:
         wanted.setdefault(name, items()[name])
-    return tuple(portion_of(potluck, headcount, item, table) for item in wanted.values())
+    return tuple(
+        portion_of(potluck, headcount, item, alone if base is not None and item.name == base.name else table)
+        for item in wanted.values()
+    )

@@ -29,7 +29,7 @@ PRICE_UNITS = {
 
 @cache
 def estimates() -> dict[str, Decimal]:
-    """US dollars for one portion by the item's kind (`prices.csv`): common practice, no source."""
+    """US dollars for one portion by the item or its kind (`prices.csv`): common practice, no source."""
     return {row["of"]: Decimal(row["usd_per_portion"]) for row in rows("prices")}
 
 
@@ -60,7 +60,7 @@ def cost_of(
         if amount is not None:
             return _rounded(price.money.amount * amount, price.money.currency), False
     currency = currency_of(potluck)
-    per_portion = estimates().get(item.kind)
+    per_portion = estimates().get(item.name, estimates().get(item.kind))
     if currency != ESTIMATED_IN or per_portion is None:
         return None, True
     try:

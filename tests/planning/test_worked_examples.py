@@ -99,6 +99,8 @@ def test_w4_armed_forces_potato_bar_for_a_hundred() -> None:
     bar = replace(cookout(100), bar=Bar("baked potato"))
 
     assert bought(bar, "baked potatoes", "lb") == pytest.approx(55, rel=0.01)
+    # Another main beside the bar takes nothing from it.
+    assert bought(replace(bar, items=("hot dogs",)), "baked potatoes", "lb") == pytest.approx(55, rel=0.01)
 
 
 def test_w7_half_a_cup_of_chili_for_a_hundred_is_a_recipe_that_scales() -> None:
