@@ -143,7 +143,7 @@ def cut(text: str, expand: Mapping[str, str], neutral: frozenset[str]) -> Messag
             continue
         if raw in "*":
             continue
-        word = raw.lower().replace("’", "'").replace("ʼ", "'").replace("`", "'").replace("´", "'").rstrip("'")
+        word = raw[:40].lower().replace("’", "'").replace("ʼ", "'").replace("`", "'").replace("´", "'").rstrip("'")
         for plain in expand.get(word, word).split(" "):
             current.append(Token(plain, raw, match.start(), match.end()))
     close(False)

@@ -23,6 +23,9 @@ def _expand() -> dict[str, str]:
     return words("expand")
 
 
+MOST_WORDS, MOST_WORDS_IN_ALL = 70, 210
+"""A longer sentence is a story and no answer, and the time for one grows with the square of its words; a message is
+read up to so many words in all."""
 _HYPHENED = re.compile(r"-(?=(?:intolerant|intolerance|allergy|allergic|sensitive)\b)", re.IGNORECASE)
 
 
@@ -41,7 +44,12 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         return [], ["joke"]
     if not message.sentences and context.addressed and any(s in _APPROVING for s in message.symbols):
         return [SetAnswer(context.writer, Answer.YES, confidence=0.6)], []
+    budget = MOST_WORDS_IN_ALL
     for sentence in (part for whole in message.sentences for part in _parts(whole)):
+        budget -= max(5, len(sentence.tokens))  # so that not more than 42 sentences are read
+        if len(sentence.tokens) > MOST_WORDS or budget < 0:
+            passed.append("long")
+            continue
         handed = promises.read_handover(sentence, context)
         if handed:
             found += handed
