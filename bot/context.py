@@ -33,7 +33,7 @@ from bot.storage.values import (
 )
 from bot.texts import Html, Voice, visible
 from planning.changes import Actor, Refusal
-from planning.potluck import Guest, Potluck, Stage
+from planning.potluck import Bar, Guest, Potluck, Promise, Stage
 
 Buttons = Sequence[Sequence[Button | Link]]
 
@@ -139,6 +139,31 @@ class Turn:
 
     def latest(self, potluck: Potluck) -> Potluck:
         return self._after[potluck.id][1] if potluck.id in self._after else potluck
+
+    @property
+    def args(self) -> tuple[str, ...]:
+        """What the pressed button carried."""
+        return self.pressed.args if self.pressed is not None else ()
+
+    def known_guest(self, guest_id: str) -> Guest:
+        """A guest who is known to be there; refuses when somebody took them out meanwhile."""
+        found = self.potluck.guest(guest_id)
+        if found is None:
+            raise Refusal("refused-unknown-person", name="")
+        return found
+
+    def known_promise(self, promise_id: str) -> Promise:
+        """A promise that is still on the list, or a refusal."""
+        found = self.potluck.promise(promise_id)
+        if found is None:
+            raise Refusal("refused-no-promise")
+        return found
+
+    def known_bar(self) -> Bar:
+        """The potluck's bar, or a refusal where there is none."""
+        if self.potluck.bar is None:
+            raise Refusal("refused-no-bar")
+        return self.potluck.bar
 
     @property
     def place(self) -> PotluckPlace:
@@ -373,9 +398,9 @@ class Turn:
     def discard(self) -> None:
         """Forget every effect so far (a refusal must leave nothing half done)."""
         for table in (self._after, self._new_places, self._actions, self._chats, self._people):
-            table.clear()  # type: ignore[attr-defined]
+            table.clear()
         for items in (self._undone, self._posts, self._dialogs, self._cleared, self._places, self._forget):
-            items.clear()  # type: ignore[attr-defined]
+            items.clear()
         self._dirty.clear()
         self._lost.clear()
 

@@ -9,7 +9,6 @@ from __future__ import annotations
 import asyncio
 from collections import OrderedDict
 from collections.abc import Awaitable, Callable
-from dataclasses import replace
 from datetime import datetime
 from typing import Any
 
@@ -113,7 +112,8 @@ class Planner:
         if _kitchen_part(latest.potluck) != part:
             return True
         if latest.potluck.stage is Stage.PLANNED and (made.steps or before is not None):
-            batch = Batch(now=now, reminders=((potluck.id, reminders(latest.potluck, made, now)),))
+            # The unchanged potluck goes along so that its revision is compared: newer reminders are not overwritten.
+            batch = Batch(now=now, changed=((latest, latest.potluck),), reminders=((potluck.id, reminders(latest.potluck, made, now)),))
             try:
                 result = await self._store.commit(batch)
             except Stale:
@@ -123,7 +123,3 @@ class Planner:
         if self.on_timeline is not None:
             await self.on_timeline(latest.potluck, before[1] if before else None, made)
         return False
-
-
-def without_plan(potluck: Potluck) -> Potluck:
-    return replace(potluck, previous=None)

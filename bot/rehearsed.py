@@ -79,7 +79,8 @@ class Rehearsed:
         ids = await self._store.potluck_ids()
         all_ = [s for i in ids if (s := await self._store.potluck(i)) is not None]
         current = [s for s in all_ if s.place.current]
-        return (current or all_ or [None])[-1]
+        found = current or all_
+        return found[-1] if found else None
 
     async def state(self, people: Mapping[int, str]) -> dict[str, Any] | None:
         stored = await self._stored()

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
@@ -18,6 +18,7 @@ from bot.texts import Html, Voice
 from planning.headcount import headcount
 from planning.menu import most_needed
 from planning.potluck import Potluck
+from planning.reminders import Reminder
 
 GROUP_ONLY_NAMES = ("answer-by", "bring", "leave", "thaw", "slow-cooker", "out-limit", "collect")
 """Kinds said in the group with a mention when somebody can't be written to privately."""
@@ -81,7 +82,7 @@ class BotRenderer:
         return voice(key, **facts) if voice.has(key) else None
 
 
-def preview_lines(voice: Voice, potluck: Potluck, rows: list[ReminderRow]) -> Html:
+def preview_lines(voice: Voice, potluck: Potluck, rows: Sequence[Reminder]) -> Html:
     """Reminders ahead, for the host: when, to whom, what kind."""
     lines = []
     for row in rows:

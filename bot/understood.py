@@ -17,7 +17,6 @@ from planning.changes import (
     change_promise,
     clear_needs,
     drop_promise,
-    find_guest,
     merge_needs,
     promise,
     set_party,
@@ -179,7 +178,7 @@ def _answer(turn: Turn, intent: SetAnswer, understood: Understood) -> None:
         return
     turn.change(answer(turn.potluck, turn.actor, intent.who, intent.answer), "did-answer", answer=intent.answer.value)
     key = "read-answer" if intent.who == turn.me else "read-answer-for"
-    name = turn.potluck.guest(intent.who).name
+    name = turn.known_guest(intent.who).name
     understood.lines.append(Say(key, {"answer": intent.answer.value, "name": name}))
 
 
@@ -248,7 +247,7 @@ def _change(turn: Turn, intent: ChangePromise, understood: Understood) -> None:
         ),
         "did-promise", dish=intent.dish or was.dish,
     )  # fmt: skip
-    now = turn.potluck.promise(was.id)
+    now = turn.known_promise(was.id)
     understood.lines.append(
         Say("read-changed", {"was": was.dish, "dish": now.dish, "amount": amount_words(turn.voice, turn.potluck, now)})
     )
@@ -278,10 +277,6 @@ def say_understood(turn: Turn, understood: Understood) -> None:
     from bot.texts import Html
 
     turn.say("understood", what=Html(what), buttons=[[turn.undo_button()]])
-
-
-def known_guest(turn: Turn, name: str):
-    return find_guest(turn.potluck, name)
 
 
 def read_party(turn: Turn, words: str) -> Party | None:

@@ -1,10 +1,12 @@
 """Coming, maybe, can't: by button; and who comes along, by age group."""
 
+from collections.abc import Iterator
 from dataclasses import replace
 
 from bot.board import Facts
-from bot.buttons import Button
+from bot.buttons import Button, Link
 from bot.context import Turn
+from bot.registry import Registry
 from bot.texts import Voice
 from planning.changes import Refusal, answer, meet, set_party
 from planning.potluck import AGE_GROUPS, Answer, Guest, Party, Potluck
@@ -19,10 +21,10 @@ async def say_answer(turn: Turn) -> None:
     """A press on Coming, Maybe or Can't; the same press twice changes nothing and says so."""
     if turn.event.person.anonymous:
         raise Refusal("refused-anonymous")
-    said = Answer(turn.pressed.args[0])
+    said = Answer(turn.args[0])
     before = turn.potluck.guest(turn.me)
     after = turn.change(answer(turn.potluck, turn.actor, turn.me, said), "did-answer", answer=said.value)
-    guest = after.guest(turn.me)
+    guest = turn.known_guest(turn.me)
     if before is not None and before.answer is said:
         turn.toast("answer-same", answer=said.value, party=party_words(turn.voice, guest.party))
         return
@@ -38,7 +40,7 @@ async def open_party(turn: Turn) -> None:
     if turn.event.person.anonymous:
         raise Refusal("refused-anonymous")
     turn.change(meet(turn.potluck, turn.actor), "did-meet")
-    guest = turn.potluck.guest(turn.me)
+    guest = turn.known_guest(turn.me)
     where = "private" if turn.person.can_dm else "here"
     turn.say("party-sheet", buttons=sheet(turn, guest), where=where, reply=False, name=guest.name,
              party=party_words(turn.voice, guest.party))  # fmt: skip
@@ -62,7 +64,7 @@ def sheet(turn: Turn, guest: Guest) -> list[list[Button]]:
 
 
 async def step_party(turn: Turn) -> None:
-    group, step = turn.pressed.args
+    group, step = turn.args
     guest = turn.potluck.guest(turn.me)
     if group not in AGE_GROUPS or guest is None:
         raise Refusal("refused-button-old")
@@ -70,8 +72,8 @@ async def step_party(turn: Turn) -> None:
         turn.toast("party-press-signs")
         return
     party = replace(guest.party, **{group: max(0, getattr(guest.party, group) + int(step))})
-    after = turn.change(set_party(turn.potluck, turn.actor, turn.me, party), "did-party")
-    guest = after.guest(turn.me)
+    turn.change(set_party(turn.potluck, turn.actor, turn.me, party), "did-party")
+    guest = turn.known_guest(turn.me)
     turn.edit_pressed("party-sheet", buttons=sheet(turn, guest), name=guest.name,
                       party=party_words(turn.voice, guest.party))  # fmt: skip
     turn.toast("party-now", party=party_words(turn.voice, guest.party))
@@ -85,7 +87,7 @@ async def close_party(turn: Turn) -> None:
     turn.toast("party-now", party=party_words(turn.voice, guest.party))
 
 
-def coming(potluck: Potluck, voice: Voice, facts: Facts):
+def coming(potluck: Potluck, voice: Voice, facts: Facts) -> Iterator[str]:
     yes = [g for g in potluck.guests if g.answer is Answer.YES]
     total = {group: sum(getattr(g.party, group) for g in yes) for group in AGE_GROUPS}
     people = sum(total.values())
@@ -106,7 +108,7 @@ def coming(potluck: Potluck, voice: Voice, facts: Facts):
         yield voice("board-plan-for", people=count.at_service_level, low=count.low, high=count.high)
 
 
-def buttons(potluck: Potluck, voice: Voice, facts: Facts):
+def buttons(potluck: Potluck, voice: Voice, facts: Facts) -> Iterator[list[Button | Link]]:
     yield [
         Button(voice.plain("button-coming"), "ans", ("yes",)),
         Button(voice.plain("button-maybe"), "ans", ("maybe",)),
@@ -114,16 +116,14 @@ def buttons(potluck: Potluck, voice: Voice, facts: Facts):
     ]
 
 
-def party_row(potluck: Potluck, voice: Voice, facts: Facts):
-    from bot.buttons import Link
-
+def party_row(potluck: Potluck, voice: Voice, facts: Facts) -> Iterator[list[Button | Link]]:
     yield [
         Button(voice.plain("button-party"), "partyon"),
         Link(voice.plain("button-needs"), facts.deep_link("needs", potluck.id)),
     ]
 
 
-def register(app) -> None:
+def register(app: Registry) -> None:
     app.button("ans", say_answer)
     app.button("partyon", open_party)
     app.button("party", step_party)

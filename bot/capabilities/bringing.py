@@ -1,10 +1,12 @@
 """Who brings what: by button (most needed first), by /bring, and what the board shows of it."""
 
 import hashlib
+from collections.abc import Iterator
 
 from bot.board import Facts
-from bot.buttons import Button
+from bot.buttons import Button, Link
 from bot.context import Turn
+from bot.registry import Registry
 from bot.servings import amount_words, one_ask
 from bot.texts import Voice
 from bot.understood import add_promise, bring_words
@@ -22,7 +24,6 @@ from planning.dishes import lookup, suggest
 from planning.headcount import headcount
 from planning.menu import doubles, most_needed
 from planning.potluck import CATEGORIES, Potluck, Promise
-
 
 SEASONS = ("winter", "spring", "summer", "autumn")
 
@@ -63,13 +64,13 @@ def _mark(dish: str) -> str:
 
 
 def _suggestions(turn: Turn, category: str, n: int) -> list[str]:
-    taken = frozenset(lookup(p.dish).dish.name for p in turn.potluck.promises if lookup(p.dish).dish is not None)
+    taken = frozenset(d.name for p in turn.potluck.promises if (d := lookup(p.dish).dish) is not None)
     season = SEASONS[turn.potluck.local(turn.potluck.starts_at).month % 12 // 3]
     return [d.name for d in suggest(category, n, season, taken)]
 
 
 async def category(turn: Turn) -> None:
-    wanted = turn.pressed.args[0]
+    wanted = turn.args[0]
     if wanted not in CATEGORIES:
         raise Refusal("refused-button-old")
     buttons = [
@@ -86,7 +87,7 @@ def _asked(turn: Turn, wanted: str) -> int:
 
 
 async def dish(turn: Turn) -> None:
-    wanted, mark = turn.pressed.args
+    wanted, mark = turn.args
     name = next((d for d in _suggestions(turn, wanted, 60) if _mark(d) == mark), None)
     if name is None:
         raise Refusal("refused-button-old")
@@ -96,7 +97,7 @@ async def dish(turn: Turn) -> None:
 
 
 async def own_words(turn: Turn) -> None:
-    data = {"category": turn.pressed.args[0] if turn.pressed.args else ""}
+    data = {"category": turn.args[0] if turn.args else ""}
     turn.ask("bring", "ask-bring", data=data, name=turn.event.person.name)
     turn.toast("answer-below")
 
@@ -112,12 +113,12 @@ async def as_what(turn: Turn) -> None:
     if turn.dialog is None or turn.dialog.kind != "bringas":
         raise Refusal("refused-button-old")
     turn.answered()
-    if turn.pressed.args[0] not in CATEGORIES:
+    if turn.args[0] not in CATEGORIES:
         turn.edit_pressed("read-left")
         turn.toast("read-left")
         return
     data = turn.dialog.data
-    made = add_promise(turn, turn.me, str(data["dish"]), turn.pressed.args[0], data["servings"], None)
+    made = add_promise(turn, turn.me, str(data["dish"]), turn.args[0], data["servings"], None)
     turn.edit_pressed("bring-noted", buttons=[[turn.undo_button()]], **promise_facts(turn, made))
     turn.toast("bring-toast", dish=made.dish)
 
@@ -134,7 +135,7 @@ async def bring(turn: Turn) -> None:
 
 def promise_facts(turn: Turn, made: Promise) -> dict[str, object]:
     others = [
-        turn.potluck.guest(p.guest).name
+        turn.known_guest(p.guest).name
         for _, ids in doubles(turn.potluck)
         if made.id in ids
         for i in ids
@@ -195,7 +196,7 @@ async def drop(turn: Turn) -> None:
 
 
 async def drop_button(turn: Turn) -> None:
-    found = turn.potluck.promise(turn.pressed.args[0])
+    found = turn.potluck.promise(turn.args[0])
     if found is None:
         raise Refusal("refused-no-promise")
     turn.change(drop_promise(turn.potluck, turn.actor, found.id), "did-drop", dish=found.dish)
@@ -213,9 +214,9 @@ def _dish_and_person(turn: Turn, joint: str) -> tuple[Promise, str]:
     replied = turn.event.reply_to_person
     if not name and replied is None:
         raise Refusal("refused-whom", joint=joint)
-    guest = find_guest(turn.potluck, name) if name else turn.potluck.guest(str(replied.id))
+    guest = find_guest(turn.potluck, name) if name else turn.potluck.guest(str(replied.id) if replied else "")
     if guest is None:
-        raise Refusal("refused-unknown-person", name=name or replied.name)
+        raise Refusal("refused-unknown-person", name=name or (replied.name if replied else ""))
     return find_promise(turn, words), guest.id
 
 
@@ -227,7 +228,7 @@ async def give(turn: Turn) -> None:
         return
     found, to = _dish_and_person(turn, "to")
     turn.change(give_promise(turn.potluck, turn.actor, found.id, to), "did-give", dish=found.dish)
-    taker = turn.potluck.guest(to)
+    taker = turn.known_guest(to)
     turn.say("given", dish=found.dish, name=taker.name, buttons=[[turn.undo_button()]])
     await turn.tell(taker, "told-given", by=turn.event.person.name, dish=found.dish)
 
@@ -244,7 +245,7 @@ async def _give_topping(turn: Turn, topping: str, name: str) -> None:
 async def share(turn: Turn) -> None:
     found, with_ = _dish_and_person(turn, "with")
     turn.change(share_promise(turn.potluck, turn.actor, found.id, with_), "did-share", dish=found.dish)
-    other = turn.potluck.guest(with_)
+    other = turn.known_guest(with_)
     turn.say("shared", dish=found.dish, name=other.name, buttons=[[turn.undo_button()]])
     await turn.tell(other, "told-shared", by=turn.event.person.name, dish=found.dish)
 
@@ -262,7 +263,7 @@ async def contains(turn: Turn) -> None:
     turn.say("contains-noted", dish=found.dish, ingredients=list(listed), buttons=[[turn.undo_button()]])
 
 
-def table(potluck: Potluck, voice: Voice, facts: Facts):
+def table(potluck: Potluck, voice: Voice, facts: Facts) -> Iterator[str]:
     yield voice("board-table")
     for row in facts.menu:
         here = [p for p in potluck.promises if p.category == row.category]
@@ -278,11 +279,11 @@ def table(potluck: Potluck, voice: Voice, facts: Facts):
             yield voice("board-more-dishes", n=len(here) - facts.most)
 
 
-def buttons(potluck: Potluck, voice: Voice, facts: Facts):
+def buttons(potluck: Potluck, voice: Voice, facts: Facts) -> Iterator[list[Button | Link]]:
     yield [Button(voice.plain("button-bring"), "bring"), Button(voice.plain("button-missing"), "missing")]
 
 
-def register(app) -> None:
+def register(app: Registry) -> None:
     app.command("bring", bring, order=10)
     app.command("drop", drop, order=11)
     app.command("give", give, order=12)

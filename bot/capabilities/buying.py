@@ -3,6 +3,7 @@
 from decimal import Decimal, InvalidOperation
 
 from bot.context import Turn
+from bot.registry import Registry
 from bot.texts import Html
 from planning.changes import Refusal, pay, set_price, want_item
 from planning.headcount import headcount
@@ -106,7 +107,7 @@ def _currency(turn: Turn, figure: str) -> str:
     return next((c for sign, c in known.items() if sign in figure), budget.currency if budget else "USD")
 
 
-def register(app) -> None:
+def register(app: Registry) -> None:
     app.command("shopping", shopping_list, order=24)
     app.command("amount", amount, order=25)
     app.command("price", price, order=26, hosts=True)

@@ -1,10 +1,14 @@
 """What somebody with a need can eat: what is listed, and who said so. Nothing is ever called safe."""
 
+from collections.abc import Iterable
+
+from bot.buttons import Link
 from bot.capabilities.needs import need_name
 from bot.context import Turn
+from bot.registry import Registry
 from bot.texts import Html
 from planning.changes import Refusal, may_manage
-from planning.diets import diets
+from planning.diets import DietRow, diets
 from planning.potluck import CATEGORIES
 
 
@@ -25,14 +29,12 @@ async def for_me(turn: Turn) -> None:
     turn.post(text, where="private")
 
 
-def _door(turn: Turn):
-    from bot.buttons import Link
-
+def _door(turn: Turn) -> Link:
     return Link(turn.voice.plain("button-private"), turn.deep_link("eat", turn.potluck.id))
 
 
-def _lines(turn: Turn, rows) -> list[str]:
-    lines = []
+def _lines(turn: Turn, rows: Iterable[DietRow]) -> list[str]:
+    lines: list[str] = []
     for row in sorted(rows, key=lambda r: (r.need, CATEGORIES.index(r.category))):
         dishes = [p.dish for i in row.safe_promises if (p := turn.potluck.promise(i))]
         ask = []
@@ -63,6 +65,6 @@ async def command(turn: Turn) -> None:
     turn.post(Html("\n".join([turn.voice("eat-head-all"), *_lines(turn, merged.values()), turn.voice("eat-note")])))
 
 
-def register(app) -> None:
+def register(app: Registry) -> None:
     app.command("eat", command, order=23)
     app.link("eat", for_me)

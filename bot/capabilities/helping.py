@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from bot.context import Turn
-from bot.registry import Command
+from bot.registry import Command, Registry
 from bot.texts import Html
 from planning.changes import Refusal, may_manage
 
@@ -13,7 +13,7 @@ async def help_(turn: Turn) -> None:
     commands = sorted(turn.services.registry.commands.values(), key=lambda c: (c.order, c.name))
     shown = [c for c in commands if c.menu and c.where in ("both", where)]
     manages = turn.has_potluck and may_manage(turn.potluck, turn.actor)
-    lines = [turn.voice("help-head-private" if turn.private else "help-head-group")]
+    lines: list[str] = [turn.voice("help-head-private" if turn.private else "help-head-group")]
     lines += [_line(turn, c) for c in shown if not c.hosts]
     lines.append(turn.voice("help-words-private" if turn.private else "help-words-group"))
     lines.append(turn.voice("help-rights"))
@@ -61,6 +61,6 @@ async def require_member(turn: Turn) -> None:
         raise Refusal("refused-not-member")
 
 
-def register(app) -> None:
+def register(app: Registry) -> None:
     app.command("help", help_, order=90)
     app.command("start", start, order=91, menu=False)

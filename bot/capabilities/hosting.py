@@ -4,6 +4,7 @@ from decimal import Decimal, InvalidOperation
 
 from bot.buttons import Button
 from bot.context import Turn, mention
+from bot.registry import Registry
 from planning.changes import (
     Refusal,
     add_cohost,
@@ -20,7 +21,7 @@ from planning.changes import (
     set_setting,
     set_title,
 )
-from planning.potluck import Potluck
+from planning.potluck import Guest, Potluck
 from planning.when import Unclear, When, parse_when
 
 
@@ -57,7 +58,7 @@ async def when(turn: Turn) -> None:
         starts_at = understand_when(turn, f"{said_day.isoformat()} {local:%H:%M}").starts_at
     turn.change(reschedule(potluck, turn.actor, starts_at, turn.now), "did-when")
     turn.say("when-changed", when=starts_at, buttons=[[turn.undo_button()]])
-    if not (turn.event.chat_id == turn.place.chat_id):
+    if turn.event.chat_id != turn.place.chat_id:
         turn.say("when-changed", when=starts_at, where="group", reply=False)
 
 
@@ -117,7 +118,7 @@ async def ask_cancel(turn: Turn) -> None:
 
 
 async def cancelled(turn: Turn) -> None:
-    if turn.pressed.args[0] != "yes":
+    if turn.args[0] != "yes":
         turn.edit_pressed("cancel-not")
         turn.toast("cancel-not")
         return
@@ -129,7 +130,7 @@ async def cancelled(turn: Turn) -> None:
         turn.say("cancelled", where="group", reply=False, when=turn.potluck.starts_at, name=turn.event.person.name)
 
 
-def _named(turn: Turn):
+def _named(turn: Turn) -> Guest:
     """The guest named in the words, or the writer of the message replied to."""
     if turn.words:
         guest = find_guest(turn.potluck, turn.words)
@@ -159,7 +160,7 @@ async def new_host(turn: Turn) -> None:
     turn.say("host-new", name=mention(guest), buttons=[[turn.undo_button()]])
 
 
-def register(app) -> None:
+def register(app: Registry) -> None:
     app.command("when", when, order=30)
     app.command("where", where, order=31)
     app.command("size", size, order=32, hosts=True)

@@ -4,6 +4,7 @@ from dataclasses import replace
 
 from bot.context import Turn
 from bot.kitchen_words import conflict_lines, step_line
+from bot.registry import Registry
 from bot.texts import Html
 from planning.changes import Refusal, change_promise, set_kitchen
 from planning.kitchen_words import Unread, read_kitchen, read_steps
@@ -76,7 +77,7 @@ async def frozen(turn: Turn) -> None:
     else:
         raise Refusal("refused-frozen-words")
     found = find_promise(turn, " ".join(words[:split]))
-    pounds = float(to_unit(amount, "lb"))
+    pounds = float(to_unit(amount, "lb") or 0)
     turn.change(change_promise(turn.potluck, turn.actor, found.id, frozen_lb=pounds), "did-frozen", dish=found.dish)
     turn.say("frozen-noted", dish=found.dish, lb=pounds, days=-(-int(pounds * 100) // 400), buttons=[[turn.undo_button()]])
 
@@ -99,7 +100,7 @@ async def arrive(turn: Turn) -> None:
     await show(turn)
 
 
-def register(app) -> None:
+def register(app: Registry) -> None:
     app.command("kitchen", kitchen, order=70, hosts=True)
     app.command("heat", heat, order=71)
     app.command("frozen", frozen, order=72)

@@ -2,6 +2,7 @@
 
 from bot.buttons import Button
 from bot.context import Turn
+from bot.registry import Registry
 from bot.texts import Html
 from planning.headcount import headcount
 from planning.menu import doubles, menu, most_needed
@@ -51,6 +52,6 @@ def rows(turn: Turn) -> list[list[Button]]:
     return [row]
 
 
-def register(app) -> None:
+def register(app: Registry) -> None:
     app.command("missing", command, order=20)
     app.button("missing", button)

@@ -4,6 +4,7 @@ from bot.buttons import Button
 from bot.capabilities.answers import party_words
 from bot.capabilities.needs import need_name
 from bot.context import Turn
+from bot.registry import Registry
 from bot.servings import amount_words
 from bot.texts import Html
 from planning.potluck import Answer, Stage
@@ -59,5 +60,5 @@ async def command(turn: Turn) -> None:
     await show(turn)
 
 
-def register(app) -> None:
+def register(app: Registry) -> None:
     app.command("list", command, order=21)

@@ -1,12 +1,15 @@
 """Diets and allergies: told in private through a link, or in the open where the guest writes them there."""
 
+from collections.abc import Iterator
+
 from bot.board import Facts
-from bot.buttons import Button
+from bot.buttons import Button, Link
 from bot.context import Turn
+from bot.registry import Registry
 from bot.texts import Voice
 from planning.changes import Refusal, clear_needs, meet, merge_needs
 from planning.diets import need_of
-from planning.potluck import Answer, Need, Potluck
+from planning.potluck import Answer, Guest, Need, Potluck
 
 COMMON = ("vegetarian", "vegan", "gluten-free", "dairy-free", "peanut", "tree-nut", "egg", "milk", "fish", "shellfish",
           "soy", "sesame", "wheat", "halal", "kosher")  # fmt: skip
@@ -18,7 +21,7 @@ def need_name(voice: Voice, need: str) -> str:
     return voice.plain(key) if voice.has(key) else voice.plain("need-no", what=need.replace("-", " "))
 
 
-def sheet(turn: Turn, guest) -> list[list[Button]]:
+def sheet(turn: Turn, guest: Guest | None) -> list[list[Button]]:
     mine = {n.need for n in guest.all_needs()} if guest else set()
     cells = []
     for need in COMMON:
@@ -78,14 +81,12 @@ async def command(turn: Turn) -> None:
     turn.say("needs-noted", needs=said, n=len(said), buttons=[[turn.undo_button()]])
 
 
-def _link(turn: Turn):
-    from bot.buttons import Link
-
+def _link(turn: Turn) -> Link:
     return Link(turn.voice.plain("button-needs"), turn.deep_link("needs", turn.potluck.id))
 
 
 async def toggle(turn: Turn) -> None:
-    need = turn.pressed.args[0]
+    need = turn.args[0]
     if need not in COMMON:
         raise Refusal("refused-button-old")
     guest = turn.guest()
@@ -131,7 +132,7 @@ async def words_in_private(turn: Turn) -> None:
     await command(turn)
 
 
-def on_board(potluck: Potluck, voice: Voice, facts: Facts):
+def on_board(potluck: Potluck, voice: Voice, facts: Facts) -> Iterator[str]:
     """Never with a name: "someone needs ..." for the whole table."""
     counts: dict[str, int] = {}
     for guest in potluck.guests:
@@ -143,7 +144,7 @@ def on_board(potluck: Potluck, voice: Voice, facts: Facts):
         yield voice("board-needs", needs=needs)
 
 
-def register(app) -> None:
+def register(app: Registry) -> None:
     app.command("needs", command, order=40)
     app.button("need", toggle)
     app.button("needno", none_at_all)

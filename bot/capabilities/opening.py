@@ -1,16 +1,18 @@
 """Starting a potluck: in one line, or by being asked one thing at a time."""
 
 import secrets
-from typing import Any
+from collections.abc import Iterator
+from dataclasses import replace
 
 from bot.board import Facts
-from bot.buttons import Button
 from bot.context import Turn
+from bot.registry import Registry
 from bot.storage.values import PotluckPlace
 from bot.texts import Voice
+from bot.zones import find_zone
 from planning.changes import Refusal, open_bar, open_potluck, set_budget
-from planning.potluck import Potluck, Stage
 from planning.opening import parse_potluck_line
+from planning.potluck import Potluck, Stage
 from planning.when import Unclear, parse_when
 
 ID_LETTERS = "abcdefghjkmnpqrstuvwxyz23456789"
@@ -36,27 +38,24 @@ async def potluck(turn: Turn) -> None:
             return
         turn.ask("when", "ask-when")
         return
-    await start(turn, turn.words, {})
+    await start(turn, turn.words)
 
 
 async def zone_told(turn: Turn) -> None:
-    from bot.zones import find_zone
-
     zone = find_zone(turn.words)
     if zone is None:
         raise Refusal("refused-zone", value=turn.words[:40])
-    from dataclasses import replace
-
     line = str(turn.dialog.data.get("line", "")) if turn.dialog else ""
     turn.answered()
-    turn.save_chat(replace(turn.chat, timezone=zone, units="us" if zone.startswith(("America/", "US/", "Pacific/Honolulu")) else "metric"))
+    units = "us" if zone.startswith(("America/", "US/", "Pacific/Honolulu")) else "metric"
+    turn.save_chat(replace(turn.chat, timezone=zone, units=units))
     if line:
-        await start(turn, line, {})
+        await start(turn, line)
     else:
         turn.ask("when", "ask-when")
 
 
-async def start(turn: Turn, line: str, known: dict[str, Any]) -> None:
+async def start(turn: Turn, line: str) -> None:
     """Open a potluck with what `line` says; ask for the date or the hour when they are missing."""
     opening = parse_potluck_line(line, turn.now, turn.chat.timezone or "UTC")
     if opening.unclear:
@@ -98,7 +97,7 @@ async def start(turn: Turn, line: str, known: dict[str, Any]) -> None:
 async def when_told(turn: Turn) -> None:
     rest = str(turn.dialog.data.get("line", "")) if turn.dialog else ""
     turn.answered()
-    await start(turn, f"{turn.words}, {rest}" if rest else turn.words, {})
+    await start(turn, f"{turn.words}, {rest}" if rest else turn.words)
 
 
 async def hour_told(turn: Turn) -> None:
@@ -113,7 +112,7 @@ async def hour_told(turn: Turn) -> None:
         raise Refusal(unclear.say.key, **unclear.say.facts) from None
     turn.answered()
     rest = ", ".join(part for part in (day.rest,) if part)
-    await start(turn, f"{date.isoformat()} {turn.words}, {rest}" if rest else f"{date.isoformat()} {turn.words}", {})
+    await start(turn, f"{date.isoformat()} {turn.words}, {rest}" if rest else f"{date.isoformat()} {turn.words}")
 
 
 async def people_told(turn: Turn) -> None:
@@ -138,7 +137,7 @@ async def place_told(turn: Turn) -> None:
     turn.say("noted-place", place=turn.potluck.place)
 
 
-def head(potluck: Potluck, voice: Voice, facts: Facts):
+def head(potluck: Potluck, voice: Voice, facts: Facts) -> Iterator[str]:
     title = voice("board-title", title=potluck.title) if potluck.title else voice("board-title-none")
     yield title
     if potluck.stage is Stage.CANCELLED:
@@ -154,7 +153,7 @@ def head(potluck: Potluck, voice: Voice, facts: Facts):
         yield voice("board-answer-by", when=potluck.answer_by)
 
 
-def register(app) -> None:
+def register(app: Registry) -> None:
     app.command("potluck", potluck, order=1)
     app.question("zone", zone_told)
     app.question("when", when_told)
@@ -162,4 +161,3 @@ def register(app) -> None:
     app.question("people", people_told)
     app.question("place", place_told)
     app.on_board(10, lines=head)
-    _ = Button

@@ -2,6 +2,7 @@
 
 from bot.capabilities.answers import party_words
 from bot.context import Turn
+from bot.registry import Registry
 from bot.understood import read_party
 from planning.changes import Refusal, add_person, find_guest, invite, may_manage, remove_person
 
@@ -74,7 +75,7 @@ async def answer_for(turn: Turn) -> None:
     await turn.tell(guest, "told-answered-for", by=turn.event.person.name, answer=said.value)
 
 
-def register(app) -> None:
+def register(app: Registry) -> None:
     app.command("add", add, order=50)
     app.command("invite", expect, order=51, hosts=True)
     app.command("remove", remove, order=52)

@@ -2,6 +2,7 @@
 
 from bot.buttons import Button
 from bot.context import Turn, mention
+from bot.registry import Registry
 from bot.servings import one_ask
 from bot.texts import Html
 from bot.understood import add_promise
@@ -43,7 +44,7 @@ async def show(turn: Turn) -> None:
 async def send(turn: Turn) -> None:
     """The host's tap: the guest is asked in the group, with a yes and a no only they can press."""
     _host_only(turn)
-    guest_id, category, servings = turn.pressed.args
+    guest_id, category, servings = turn.args
     guest = turn.potluck.guest(guest_id)
     if guest is None or category not in CATEGORIES:
         raise Refusal("refused-button-old")
@@ -57,7 +58,7 @@ async def send(turn: Turn) -> None:
 
 async def accepted(turn: Turn) -> None:
     """A yes makes the promise at once; the dish can be named below or later."""
-    guest_id, category, servings = turn.pressed.args
+    guest_id, category, servings = turn.args
     guest = turn.potluck.guest(guest_id)
     if guest is None or category not in CATEGORIES:
         raise Refusal("refused-button-old")
@@ -88,7 +89,7 @@ async def dish_told(turn: Turn) -> None:
     turn.change(change_promise(turn.potluck, turn.actor, found.id, dish=known.name, category=category), "did-promise",
                 dish=known.name)  # fmt: skip
     turn.answered()
-    named = turn.potluck.promise(found.id)
+    named = turn.known_promise(found.id)
     turn.say("ask-dish-noted", dish=named.dish, category=turn.voice.plain(f"category-{named.category}"),
              buttons=[[turn.undo_button()]])  # fmt: skip
 
@@ -97,7 +98,7 @@ SURE = 0.8
 
 
 async def refused(turn: Turn) -> None:
-    guest_id, category = turn.pressed.args
+    guest_id, category = turn.args
     guest = turn.potluck.guest(guest_id)
     if guest is None or category not in CATEGORIES:
         raise Refusal("refused-button-old")
@@ -112,7 +113,7 @@ async def refused(turn: Turn) -> None:
                         buttons=[[Button(turn.voice.plain("button-asks"), "asks")]])  # fmt: skip
 
 
-def register(app) -> None:
+def register(app: Registry) -> None:
     app.command("asks", show, order=22, hosts=True)
     app.button("asks", show)
     app.button("ask", send)

@@ -2,6 +2,7 @@
 
 from bot.buttons import Button
 from bot.context import Turn
+from bot.registry import Registry
 
 
 async def ask(turn: Turn) -> None:
@@ -10,7 +11,7 @@ async def ask(turn: Turn) -> None:
 
 
 async def pressed(turn: Turn) -> None:
-    if turn.pressed.args[0] != "yes":
+    if turn.args[0] != "yes":
         turn.edit_pressed("forget-not")
         turn.toast("forget-not")
         return
@@ -21,6 +22,6 @@ async def pressed(turn: Turn) -> None:
     turn.forget_me()
 
 
-def register(app) -> None:
+def register(app: Registry) -> None:
     app.command("forget", ask, order=82)
     app.button("forget", pressed)

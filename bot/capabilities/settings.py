@@ -1,9 +1,11 @@
 """Settings: of the group (clock, units, language, quiet hours, reminders) and of a person (mute, units)."""
 
 from dataclasses import replace
+from typing import Any
 
 from bot.buttons import Button
 from bot.context import Turn
+from bot.registry import Registry
 from bot.texts import languages
 from bot.zones import find_zone
 from planning.changes import Refusal, may_manage
@@ -36,7 +38,7 @@ async def _require_rights(turn: Turn) -> None:
         raise Refusal("refused-not-host", host=host.name if host else "")
 
 
-def group_facts(turn: Turn) -> dict[str, object]:
+def group_facts(turn: Turn) -> dict[str, Any]:
     chat = turn.chat
     off = [turn.voice.plain(f"reminder-kind-{k}") for k in chat.reminder_kinds_off]
     return {"zone": chat.timezone or "UTC", "units": chat.units, "language": chat.language, "from": chat.quiet_from,
@@ -60,7 +62,7 @@ def group_rows(turn: Turn) -> list[list[Button]]:
 
 async def press(turn: Turn) -> None:
     await _require_rights(turn)
-    name, value = turn.pressed.args
+    name, value = turn.args
     if name == "units":
         set_units(turn, value)
     elif name == "language":
@@ -108,10 +110,10 @@ def set_quiet(turn: Turn, value: str) -> None:
         turn.save_chat(replace(turn.chat, quiet_from="00:00", quiet_to="00:00"))
         return
     start, dash, end = value.replace("–", "-").replace(" to ", "-").partition("-")
-    times = [_hour(start), _hour(end)]
-    if not dash or None in times:
+    quiet_from, quiet_to = _hour(start), _hour(end)
+    if not dash or quiet_from is None or quiet_to is None:
         raise Refusal("refused-quiet")
-    turn.save_chat(replace(turn.chat, quiet_from=times[0], quiet_to=times[1]))
+    turn.save_chat(replace(turn.chat, quiet_from=quiet_from, quiet_to=quiet_to))
 
 
 def _hour(text: str) -> str | None:
@@ -143,7 +145,7 @@ async def mute_command(turn: Turn) -> None:
     turn.say("mute-now", muted=turn.person.muted)
 
 
-def register(app) -> None:
+def register(app: Registry) -> None:
     app.command("settings", command, order=80)
     app.command("mute", mute_command, order=81)
     app.button("set", press)

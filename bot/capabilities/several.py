@@ -4,6 +4,7 @@ from dataclasses import replace
 
 from bot.buttons import Button
 from bot.context import Turn
+from bot.registry import Registry
 from planning.changes import Refusal
 from planning.potluck import Stage
 
@@ -40,6 +41,6 @@ async def choose(turn: Turn) -> None:
     turn.edit_pressed("several-chosen", when=potluck.starts_at)
 
 
-def register(app) -> None:
+def register(app: Registry) -> None:
     app.command("potlucks", command, order=2)
     app.button("choose", choose)

@@ -2,6 +2,7 @@
 
 from bot.buttons import Button
 from bot.context import Turn
+from bot.registry import Registry
 from bot.renderer import preview_lines
 from bot.texts import Html
 from planning.changes import Refusal, may_manage, put_away, put_out
@@ -25,22 +26,22 @@ async def out(turn: Turn) -> None:
 
 
 async def out_button(turn: Turn) -> None:
-    found = turn.potluck.promise(turn.pressed.args[0])
+    found = turn.potluck.promise(turn.args[0])
     if found is None:
         raise Refusal("refused-no-promise")
     if found.out_since is None:
         _start(turn, found.id)
     else:
         turn.change(put_away(turn.potluck, turn.actor, found.id, turn.now), "did-away", dish=found.dish)
-        turn.say("out-stopped", reply=False, dish=found.dish, minutes=round(turn.potluck.promise(found.id).out_min))
+        turn.say("out-stopped", reply=False, dish=found.dish, minutes=round(turn.known_promise(found.id).out_min))
     turn.toast("answer-below")
 
 
 def _start(turn: Turn, promise_id: str) -> None:
     after = turn.change(put_out(turn.potluck, turn.actor, promise_id, turn.now), "did-out")
-    found = after.promise(promise_id)
-    notes = [n for n in safety(after, turn.now) if n.promise == promise_id and n.deadline is not None]
-    deadline = min((n.deadline for n in notes if n.deadline >= turn.now), default=None)
+    found = turn.known_promise(promise_id)
+    ends = [n.deadline for n in safety(after, turn.now) if n.promise == promise_id and n.deadline is not None]
+    deadline = min((end for end in ends if end >= turn.now), default=None)
     buttons = [[Button(turn.voice.plain("button-put-away"), "out", (promise_id,))]]
     if deadline is None:
         turn.say("out-started", reply=False, buttons=buttons, dish=found.dish)
@@ -74,7 +75,7 @@ async def ahead(turn: Turn) -> None:
     turn.post(Html("\n".join([turn.voice("reminders-head", n=len(rows)), preview_lines(turn.voice, turn.potluck, rows[:25])])))
 
 
-def register(app) -> None:
+def register(app: Registry) -> None:
     app.command("out", out, order=74)
     app.command("safety", cautions, order=75)
     app.command("reminders", ahead, order=76, hosts=True)

@@ -1,14 +1,16 @@
 """The toppings bar: its base, who takes which topping, which combos are open and what the next one needs."""
 
 import hashlib
+from collections.abc import Iterator
 
 from bot.board import Facts
-from bot.buttons import Button
+from bot.buttons import Button, Link
 from bot.context import Turn
+from bot.registry import Registry
 from bot.texts import Voice
 from planning.bar import amounts, base_named, bases, combos, combos_for, match_topping, next_toppings, toppings_for
 from planning.changes import Refusal, add_combo, add_topping, close_bar, drop_topping, open_bar, take_topping
-from planning.headcount import headcount
+from planning.headcount import Headcount, headcount
 from planning.potluck import Potluck
 
 PAGE = 10
@@ -36,7 +38,7 @@ async def command(turn: Turn) -> None:
         await own_combo(turn, words[6:])
     else:
         choose(turn, words)
-        turn.say("bar-chosen", base=turn.potluck.bar.base, n=len(_names(turn.potluck)),
+        turn.say("bar-chosen", base=turn.known_bar().base, n=len(_names(turn.potluck)),
                  buttons=[[Button(turn.voice.plain("button-bar"), "baropen")]])  # fmt: skip
 
 
@@ -65,8 +67,8 @@ def describe(turn: Turn) -> str:
     potluck, voice = turn.potluck, turn.voice
     count = headcount(potluck)
     states = combos(potluck)
-    lines = [voice("bar-head", base=potluck.bar.base)]
-    for t in potluck.bar.toppings:
+    lines = [voice("bar-head", base=turn.known_bar().base)]
+    for t in turn.known_bar().toppings:
         holder = potluck.guest(t.guest)
         if holder is not None:
             lines.append(voice("bar-taken", topping=t.name, name=holder.name, amount=_amount(turn, t.name, count)))
@@ -82,13 +84,14 @@ def describe(turn: Turn) -> str:
     return "\n".join(lines)
 
 
-def _amount(turn: Turn, topping: str, count) -> str:
-    row = next((a for a in amounts(turn.potluck, count) if a.topping in (topping, match_topping(turn.potluck.bar.base, topping))), None)
+def _amount(turn: Turn, topping: str, count: Headcount) -> str:
+    names = (topping, match_topping(turn.known_bar().base, topping))
+    row = next((a for a in amounts(turn.potluck, count) if a.topping in names), None)
     return turn.voice.plain("bar-amount", value=row.buy, unit=row.buy_unit) if row else ""
 
 
 def rows(turn: Turn, page: int) -> list[list[Button]]:
-    bar = turn.potluck.bar
+    bar = turn.known_bar()
     held = {t.name: t.guest for t in bar.toppings if t.guest is not None}
     wanted = [s.topping for s in next_toppings(turn.potluck, headcount(turn.potluck))]
     names = sorted(_names(turn.potluck), key=lambda n: (held.get(n) not in (None, turn.me), n not in wanted))
@@ -119,7 +122,7 @@ def base_rows(turn: Turn) -> list[list[Button]]:
 
 
 async def base_button(turn: Turn) -> None:
-    base = next((b for b in bases() if mark(b) == turn.pressed.args[0]), None)
+    base = next((b for b in bases() if mark(b) == turn.args[0]), None)
     if base is None:
         raise Refusal("refused-button-old")
     choose(turn, base)
@@ -136,7 +139,7 @@ async def open_button(turn: Turn) -> None:
 async def page(turn: Turn) -> None:
     if turn.potluck.bar is None:
         raise Refusal("refused-no-bar")
-    _redraw(turn, int(turn.pressed.args[0]))
+    _redraw(turn, int(turn.args[0]))
     turn.toast("answer-below")
 
 
@@ -148,7 +151,7 @@ async def take(turn: Turn) -> None:
     """A press takes a topping nobody has, and gives back one's own."""
     if turn.event.person.anonymous:
         raise Refusal("refused-anonymous")
-    wanted, page_number = turn.pressed.args
+    wanted, page_number = turn.args
     name = next((n for n in _names(turn.potluck) if mark(n) == wanted), None)
     if name is None or turn.potluck.bar is None:
         raise Refusal("refused-button-old")
@@ -165,7 +168,7 @@ async def take(turn: Turn) -> None:
     _redraw(turn, int(page_number))
 
 
-def lines(potluck: Potluck, voice: Voice, facts: Facts):
+def lines(potluck: Potluck, voice: Voice, facts: Facts) -> Iterator[str]:
     if potluck.bar is None:
         return
     states = combos(potluck)
@@ -179,12 +182,12 @@ def lines(potluck: Potluck, voice: Voice, facts: Facts):
         yield voice("board-bar-next", name=nearest.name, missing=list(nearest.missing))
 
 
-def button(potluck: Potluck, voice: Voice, facts: Facts):
+def button(potluck: Potluck, voice: Voice, facts: Facts) -> Iterator[list[Button | Link]]:
     if potluck.bar is not None:
         yield [Button(voice.plain("button-bar"), "baropen")]
 
 
-def register(app) -> None:
+def register(app: Registry) -> None:
     app.command("bar", command, order=15)
     app.button("barbase", base_button)
     app.button("baropen", open_button)

@@ -3,6 +3,7 @@
 from datetime import timedelta
 
 from bot.context import Turn, moment_key
+from bot.registry import Registry
 from bot.storage.diffs import apply_diff
 from bot.storage.errors import Conflict
 from planning.changes import Refusal
@@ -15,7 +16,7 @@ async def command(turn: Turn) -> None:
 
 
 async def button(turn: Turn) -> None:
-    await _undo(turn, turn.pressed.args[0])
+    await _undo(turn, turn.args[0])
 
 
 async def _undo(turn: Turn, moment: str | None) -> None:
@@ -37,6 +38,6 @@ async def _undo(turn: Turn, moment: str | None) -> None:
         turn.say("undone")
 
 
-def register(app) -> None:
+def register(app: Registry) -> None:
     app.command("undo", command, order=60)
     app.button("undo", button)

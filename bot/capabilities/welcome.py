@@ -3,6 +3,7 @@
 from dataclasses import replace
 
 from bot.context import Turn, mention
+from bot.registry import Registry
 from planning.changes import leave
 from planning.potluck import Stage
 
@@ -66,7 +67,7 @@ async def migrated(turn: Turn) -> None:
     turn.discard()
 
 
-def register(app) -> None:
+def register(app: Registry) -> None:
     app.event("bot-added", added)
     app.event("bot-admin", promoted)
     app.event("bot-removed", removed)

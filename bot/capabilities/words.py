@@ -4,9 +4,10 @@ Where the bot sees everything, open chatter is read too, but acted on only when 
 """
 
 from bot.context import Turn
+from bot.registry import Registry
 from bot.understood import act, context, say_understood
 from planning.changes import Refusal
-from planning.potluck import Answer, Stage
+from planning.potluck import Answer, Say, Stage
 from planning.replies import Ask, Late, Reading, Undo, read
 
 MOST_READ = 4096
@@ -93,7 +94,8 @@ async def _ask_back(turn: Turn, reading: Reading) -> None:
     buttons = [[Button(turn.voice.plain("button-yes"), "readyes", (), owner=turn.me),
                 Button(turn.voice.plain("button-no"), "readno", (), owner=turn.me)]]  # fmt: skip
     turn.remember_question("confirm", {"words": turn.words[:1000], "place": _place(turn) or ""})
-    turn.post(turn.voice.say(reading.question), buttons=buttons if reading.intents else (), about="question:confirm")
+    question = reading.question or Say("read-left")
+    turn.post(turn.voice.say(question), buttons=buttons if reading.intents else (), about="question:confirm")
 
 
 async def confirmed(turn: Turn) -> None:
@@ -174,7 +176,7 @@ async def _who_brings(turn: Turn, about: str) -> None:
     turn.say("answer-who-brings", lines=lines)
 
 
-def register(app) -> None:
+def register(app: Registry) -> None:
     app.reader(read_words, order=50)
     app.button("readyes", confirmed)
     app.button("readno", denied)

@@ -37,7 +37,7 @@ class Catalogue:
         for name, source in _sources(language).items():
             for entry in FluentParser().parse(source).body:
                 if isinstance(entry, ast.Junk):
-                    raise TextFault(f"{language}/{name}: {entry.content.strip().splitlines()[0]!r} is not Fluent")
+                    raise TextFault(f"{language}/{name}: {str(entry.content).strip().splitlines()[0]!r} is not Fluent")
                 if isinstance(entry, ast.Message):
                     # A second text under one id would be dropped in silence.
                     if entry.id.name in self.keys:

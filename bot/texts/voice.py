@@ -73,11 +73,11 @@ class Voice:
     def on(self, timezone: str) -> Voice:
         return replace(self, zone=ZoneInfo(timezone))
 
-    def __call__(self, key: str, **facts: Any) -> Html:
+    def __call__(self, key: str, /, **facts: Any) -> Html:
         """HTML for the chat."""
         return Html(self._say(key, facts, escape=True))
 
-    def plain(self, key: str, **facts: Any) -> Plain:
+    def plain(self, key: str, /, **facts: Any) -> Plain:
         """Plain text, for button labels, toasts and paper."""
         return Plain(self._say(key, facts, escape=False))
 
