@@ -37,10 +37,11 @@ def attempt(
     seconds: float | None = None,
     coolers: frozenset[str] = frozenset(),
     neat: bool = True,
+    lists: int | None = None,
 ) -> Attempt:
     """Make and solve the kitchen of these dishes."""
     made = _with_known(make(potluck, checked, now, coolers), potluck.previous)
-    solution = solve(made.problem, effort=effort, seed=seed, seconds=seconds, neat=neat)
+    solution = solve(made.problem, effort=effort, seed=seed, seconds=seconds, neat=neat, lists=lists)
     steps = planned(made, solution.schedule)
     return Attempt(made, solution, steps, _dish_times(potluck, made, solution.schedule, steps))
 

@@ -20,6 +20,9 @@ from planning.potluck import Circuit, HeatStep, Kitchen, Oven, Potluck, SlowCook
 MOST_EXPLAINED = 6
 """Dishes for which a way out is searched; the others get the first one's."""
 
+LARGE = 60
+"""Tasks above which a try is made by list scheduling alone."""
+
 SOON_MIN, LATER_MIN = (5, 10, 15, 20), (30, 45, 60, 90, 120)
 REHEAT = HeatStep("oven", 30, 350)
 """A dish cooked ahead and reheated; the time is common practice, no source."""
@@ -34,12 +37,18 @@ class _Way:
     attempt: Attempt
 
 
+class _Enough(Exception):
+    """The tries are used up."""
+
+
 class _Search:
     """Tries variants of one potluck, each at most once, with a small part of the effort."""
 
     def __init__(self, potluck: Potluck, checked: Sequence[Checked], now: datetime, effort: float, seed: int) -> None:
         self.potluck, self.checked, self.now, self.seed = potluck, tuple(checked), now, seed
-        self.effort = min(effort / 10, 0.1)
+        self.effort = min(effort / 10, 0.02)
+        # The larger the kitchen, the longer a try takes, so the fewer are made. Counted, not timed: always the same.
+        self.left = max(8, 800 // max(1, sum(len(c.steps) for c in checked)))
         self._known: dict[str, Attempt] = {}
 
     def run(self, name: str, potluck: Potluck | None = None, checked: Sequence[Checked] | None = None,
@@ -47,10 +56,13 @@ class _Search:
         if name not in self._known:
             dishes = self.checked if checked is None else tuple(checked)
             where = potluck or self.potluck
-            quick = attempt(where, dishes, self.now, effort=0, coolers=coolers)
-            if quick.broken and self.effort > 0:
+            if self.left <= 0:
+                raise _Enough
+            self.left -= 1
+            quick = attempt(where, dishes, self.now, effort=0, coolers=coolers, lists=12)
+            if quick.broken and self.effort > 0 and len(quick.made.problem.tasks) <= LARGE:
                 quick = attempt(
-                    where, dishes, self.now, effort=self.effort, seed=self.seed, coolers=coolers, neat=False
+                    where, dishes, self.now, effort=self.effort, seed=self.seed, coolers=coolers, neat=False, lists=12
                 )
             self._known[name] = quick
         return self._known[name]
@@ -76,10 +88,17 @@ def explain(potluck: Potluck, checked: Sequence[Checked], now: datetime, found: 
         one = by_id[dish.promise]
         way = last
         if number < MOST_EXPLAINED:
-            way = next((w for w in _ways(search, one, dish) if _mends(w, dish, found)), None)
+            way = _first_that_mends(search, one, dish, found)
             last = way or last
         conflicts.append(_told(potluck, one, dish, way, now))
     return tuple(conflicts)
+
+
+def _first_that_mends(search: _Search, one: Checked, dish: DishTimes, found: Attempt) -> _Way | None:
+    try:
+        return next((way for way in _ways(search, one, dish) if _mends(way, dish, found)), None)
+    except _Enough:
+        return None
 
 
 def _mends(way: _Way, dish: DishTimes, found: Attempt) -> bool:

@@ -9,8 +9,20 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field
+from itertools import combinations
 
-from planning.kitchen.core import Cost, Mode, Placed, Problem, Schedule, Task, cost, keeps_rules, off_heat_min
+from planning.kitchen.core import (
+    Cost,
+    Mode,
+    Placed,
+    Problem,
+    Schedule,
+    Task,
+    cost,
+    keeps_rules,
+    off_heat_min,
+    unsafe_min,
+)
 
 
 @dataclass
@@ -21,6 +33,16 @@ class _Board:
     spans: dict[str, list[tuple[int, int, int]]] = field(default_factory=dict)
     ovens: dict[str, list[tuple[int, int, Mode]]] = field(default_factory=dict)
     capacity: dict[str, int] = field(default_factory=dict)
+    palette: frozenset[int] | None = None
+    """Set-points to keep to, wherever a task has one of them."""
+
+    def modes(self, task: Task) -> list[int]:
+        """The numbers of the modes worth trying."""
+        everything = list(range(len(task.modes)))
+        if self.palette is None:
+            return everything
+        kept = [n for n in everything if task.modes[n].oven is not None and task.modes[n].low in self.palette]
+        return kept or everything
 
     def __post_init__(self) -> None:
         for resource in self.problem.resources:
@@ -92,11 +114,10 @@ def _in_window(task: Task, start: int, *, up: bool) -> int | None:
     return max(fits, default=None)
 
 
-def _find(board: _Board, task: Task, bound: int, *, up: bool, modes: Iterable[int] | None = None,
-          most: int | None = None) -> Placed | None:  # fmt: skip
+def _find(board: _Board, task: Task, bound: int, *, up: bool, most: int | None = None) -> Placed | None:
     """The earliest start >= bound, or (not `up`) the latest with end <= bound, over all modes."""
     best: Placed | None = None
-    for number in modes if modes is not None else range(len(task.modes)):
+    for number in board.modes(task):
         mode = task.modes[number]
         at: int | None = bound if up else bound - mode.duration
         if not up and task.latest_end is not None:
@@ -182,8 +203,8 @@ def _forward(board: _Board, problem: Problem, chain: Sequence[Task]) -> dict[str
     return placed
 
 
-def _place(problem: Problem, order: Sequence[str]) -> Schedule:
-    board = _Board(problem)
+def _place(problem: Problem, order: Sequence[str], palette: frozenset[int] | None) -> Schedule:
+    board = _Board(problem, palette=palette)
     placed: dict[str, Placed] = {}
     due = {c.id: c.due for c in problem.courses}
     for last in order:
@@ -262,37 +283,54 @@ def _orders(problem: Problem) -> list[list[str]]:
     return [sorted(lasts + loose, key=lambda n, key=key: (key(n), n)) for key in keys]  # type: ignore[misc]
 
 
-def list_schedule(problem: Problem, tries: int = 8) -> tuple[Schedule, Cost]:
+def _palettes(problem: Problem) -> list[frozenset[int] | None]:
+    """None, and the few small sets of set-points with which every dish in an oven can do."""
+    wants = {frozenset(m.low for m in t.modes) for t in problem.tasks if t.modes and t.modes[0].oven is not None}
+    if not wants or any(m.low != m.high for t in problem.tasks for m in t.modes if m.oven is not None):
+        return [None]
+    settings = sorted(frozenset().union(*wants))
+    for size in (1, 2, 3):
+        found = [frozenset(c) for c in combinations(settings, size) if all(w & set(c) for w in wants)]
+        if found:
+            # Fewer degrees apart means shorter changes.
+            return [None, *sorted(found, key=lambda c: (max(c) - min(c), sorted(c)))[:4]]
+    return [None]
+
+
+def list_schedule(problem: Problem, most: int | None = None) -> tuple[Schedule, Cost]:
     """The cheapest of several list schedules that keep every rule.
 
     Always answers: where none keeps every rule (a step that fits nowhere), the cheapest of those that
-    do not; `core.keeps_rules` tells.
+    do not; `core.keeps_rules` tells. At most `most` schedules are made; unsaid, fewer the more there is
+    to place, as each takes longer.
     """
+    usual = max(4, min(120, 80_000 // max(1, len(problem.tasks)) ** 2))
+    left = usual if most is None else min(usual, most)
     best: tuple[bool, int, Schedule, Cost] | None = None
-    for order in _orders(problem)[: max(1, tries)]:
-        for schedule, found in _improved(problem, order):
+    palettes = _palettes(problem)
+    for order, palette in ((o, p) for o in _orders(problem) for p in palettes):
+        for schedule, found in _improved(problem, order, palette):
             rank = (not keeps_rules(problem, schedule), found.objective)
             if best is None or rank < best[:2]:
                 best = (*rank, schedule, found)
-        if best is not None and not best[0] and best[3].objective == 0:
-            break
+            left -= 1
+            if rank == (False, 0) or left <= 0:
+                return best[2], best[3]
     assert best is not None
     return best[2], best[3]
 
 
-def _improved(problem: Problem, order: list[str]) -> Iterable[tuple[Schedule, Cost]]:
+def _improved(problem: Problem, order: list[str], palette: frozenset[int] | None) -> Iterable[tuple[Schedule, Cost]]:
     """The order itself, and then with the dishes that came off badly moved to the front."""
+    due = {c.id: c.due for c in problem.courses}
     for _ in range(3):
-        schedule = _place(problem, order)
-        found = cost(problem, schedule)
-        yield schedule, found
-        late = {c.id for c in problem.courses if schedule.served[c.id] > c.due}
-        bad = [d.last for d in problem.dishes
-               if (d.course in late and schedule.end(problem, d.last) > _due(problem, d.course))]  # fmt: skip
+        schedule = _place(problem, order, palette)
+        yield schedule, cost(problem, schedule)
+        bad = [
+            d.last
+            for d in problem.dishes
+            if schedule.end(problem, d.last) > due[d.course] or unsafe_min(problem, schedule, d)
+        ]
         if not bad:
             return
         order = bad + [name for name in order if name not in bad]
-
-
-def _due(problem: Problem, course: str) -> int:
-    return next(c.due for c in problem.courses if c.id == course)

@@ -165,19 +165,26 @@ def _clip(task: Task, horizon: int) -> Task:
     return Task(task.id, task.modes, windows, task.latest_end, task.touches)
 
 
+MOST_UNITS = 1000
+"""Nobody has more burners or hands; a larger number written by mistake would only cost memory."""
+
+
 def _resources(kitchen: Kitchen, units: tuple[tuple[SlowCooker, tuple[int, ...]], ...]) -> Iterator[Resource]:
+    def some(count: int) -> int:
+        return max(0, min(count, MOST_UNITS))
+
     for number, oven in enumerate(kitchen.ovens):
-        yield Resource(f"pans:{number}", max(0, oven.racks * oven.pans_per_rack))
-    yield Resource("burner", max(0, kitchen.burners))
-    yield Resource("grill", max(0, kitchen.grills))
-    yield Resource("hands", max(0, kitchen.cooks))
+        yield Resource(f"pans:{number}", some(oven.racks * oven.pans_per_rack))
+    yield Resource("burner", some(kitchen.burners))
+    yield Resource("grill", some(kitchen.grills))
+    yield Resource("hands", some(kitchen.cooks))
     for number, (_, alike) in enumerate(units):
         yield Resource(f"slow:{number}", len(alike))
     for number in range(len(kitchen.microwaves)):
         yield Resource(f"microwave:{number}", 1)
     for number, circuit in enumerate(kitchen.circuits):
         yield Resource(f"watts:{number}", usable_watts(circuit.amps, circuit.volts))
-        yield Resource(f"outlets:{number}", max(0, circuit.outlets))
+        yield Resource(f"outlets:{number}", some(circuit.outlets))
 
 
 def _alike(kitchen: Kitchen) -> tuple[tuple[SlowCooker, tuple[int, ...]], ...]:
@@ -328,13 +335,13 @@ def _modes(kitchen: Kitchen, steps: list[HeatStep], set_points: tuple[int, ...],
     places: list[tuple[str | None, int | None]] = []
     if first.kind in SLOW or first.kind == KEEP_WARM:
         for number, (cooker, _) in enumerate(units):
-            watts = first.watts if first.watts is not None else cooker.watts
+            watts = max(0, first.watts if first.watts is not None else cooker.watts)
             for uses, circuit in _plugs(kitchen, watts):
                 modes.append(Mode(length, ((f"slow:{number}", 1), *uses), spare_min=spare))
                 places.append((f"slow:{number}", circuit))
     elif first.kind == MICROWAVE:
         for number, microwave in enumerate(kitchen.microwaves):
-            watts = first.watts if first.watts is not None else microwave.watts
+            watts = max(0, first.watts if first.watts is not None else microwave.watts)
             for uses, circuit in _plugs(kitchen, watts):
                 modes.append(Mode(length, ((f"microwave:{number}", 1), *uses), spare_min=spare))
                 places.append((f"microwave:{number}", circuit))
@@ -405,7 +412,7 @@ def _hold(kitchen: Kitchen, one: Checked, groups: list[tuple[int, ...]], parts: 
             modes.append((Mode(0, mode.uses), number))
     elif last.kind == STOVE and not last.own_appliance:
         for number, (cooker, _) in enumerate(units):
-            for uses, circuit in _plugs(kitchen, cooker.watts):
+            for uses, circuit in _plugs(kitchen, max(0, cooker.watts)):
                 parts.places[key, len(modes)] = (f"slow:{number}", circuit)
                 modes.append((Mode(0, ((f"slow:{number}", 1), *uses)), None))
     elif last.kind == OVEN and not last.own_appliance and len(kitchen.ovens) > 1:

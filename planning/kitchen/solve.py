@@ -18,6 +18,10 @@ EFFORT = 2.0
 """Deterministic units of the solver; about one to four seconds each on a common machine."""
 
 
+NEAT_EFFORT = 0.05
+"""The most that second wishes are given."""
+
+
 @dataclass(frozen=True)
 class Solution:
     """`bound` is never above the best possible objective; `proved` when they meet."""
@@ -35,14 +39,16 @@ def solve(
     seed: int = 0,
     seconds: float | None = None,
     neat: bool = True,
+    lists: int | None = None,
     on_found: Callable[[Schedule, Cost], None] | None = None,
 ) -> Solution:
     """The best schedule found within the effort. Always answers; `effort` 0 is the list schedule alone.
 
     `neat` spends part of the effort on the second wishes (few set-points, few hands, known times
-    kept) once the objective is proved. `on_found` hears of every better schedule.
+    kept) once the objective is proved. At most `lists` list schedules are made first. `on_found`
+    hears of every better schedule.
     """
-    first, reached = list_schedule(problem)
+    first, reached = list_schedule(problem, lists)
     if on_found is not None:
         on_found(first, reached)
     valid = keeps_rules(problem, first)
@@ -64,7 +70,7 @@ def solve(
         m = rules.build(cp_model, problem)
         rules.tidy(m, reached)
         rules.hint(m, best)
-        found, _ = _run(cp_model, m, effort / 2, seed, seconds, None)
+        found, _ = _run(cp_model, m, min(effort / 10, NEAT_EFFORT), seed, seconds, None)
         if found is not None and cost(problem, found).objective <= reached.objective:
             best = found
     return Solution(best, cost(problem, best), bound, proved)

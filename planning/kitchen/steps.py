@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
+from datetime import timedelta
 
 from planning.kitchen.result import Conflict, Fix
 from planning.potluck import HeatStep, Kitchen, Potluck, Promise, Say
@@ -23,6 +24,9 @@ OVEN_MOST_F, OVEN_LEAST_F = 550.0, 170.0
 
 CELSIUS_LIKELY_F = 250.0
 """Below this, a short bake was probably written in °C; common practice, no source."""
+
+FAR_TOO_LATE = timedelta(hours=12)
+"""An arrival so long after serving is a slip of the pen, not a late guest."""
 
 LONGEST_MIN = 7 * 24 * 60
 HEAVIEST_LB = 24.0
@@ -114,6 +118,9 @@ def _faults(potluck: Potluck, promise: Promise, steps: tuple[HeatStep, ...]) -> 
         yield say_conflict(one, "frozen-weight", "correct", dish=dish, lb=str(promise.frozen_lb))
     elif promise.frozen_lb is not None and promise.frozen_lb > HEAVIEST_LB:
         yield say_conflict(one, "frozen-weight", "smaller", dish=dish, lb=promise.frozen_lb, most=HEAVIEST_LB)
+    if promise.arrives_at is not None and promise.arrives_at > potluck.starts_at + FAR_TOO_LATE:
+        yield say_conflict(one, "arrives-late", "correct", dish=dish)
+        return
     for number, step in enumerate(steps, start=1):
         facts: dict[str, object] = {"dish": dish, "number": number, "kind": step.kind}
         if step.kind not in KINDS:
