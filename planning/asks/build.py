@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 from math import ceil
 from typing import Protocol
@@ -84,6 +85,11 @@ def problem_of(potluck: Potluck, menu_rows: Sequence[MenuLine], diet_rows: Seque
     loads = _loads(potluck, askable)
     likes = likes_of(potluck)
     no = {(declined.guest, declined.category) for declined in potluck.declined}
+    asked = {
+        who: t
+        for who, (category, dish_name) in before.items()
+        if (t := _template_of(templates, category, dish_name)) is not None
+    }
     people = tuple(
         Person(
             guest.id,
@@ -91,16 +97,15 @@ def problem_of(potluck: Potluck, menu_rows: Sequence[MenuLine], diet_rows: Seque
             {
                 t: _gladness(guest, template, likes)
                 for t, template in enumerate(templates)
-                if guest.id in able_for[t] and (guest.id, template.category) not in no
+                if guest.id in able_for[t]
+                and (guest.id, template.category) not in no
+                and not _same_but_other(templates, asked.get(guest.id), t)
             },
         )
         for guest in askable
     )
-    asked = {}
-    for who, (category, dish_name) in before.items():
-        t = _template_of(templates, category, dish_name)
-        if t is not None:
-            asked[who] = t
+    times = Counter(asked.values())
+    templates = tuple(replace(template, most=max(template.most, times[t])) for t, template in enumerate(templates))
     return Built(
         Problem(people, templates, gaps, profiles, asked),
         dishes,
@@ -258,6 +263,11 @@ def _gladness(guest: Guest, template: Template, likes: frozenset[tuple[str, str]
     glad += 3 if (guest.id, template.category) in likes else 0
     glad += {Answer.YES: 1, Answer.MAYBE: -2, Answer.NONE: -1}.get(guest.answer, 0)
     return max(1, min(10, glad))
+
+
+def _same_but_other(templates: Sequence[Template], asked: int | None, t: int) -> bool:
+    """Who was asked for a side is not asked for another side instead."""
+    return asked is not None and t != asked and templates[t].category == templates[asked].category
 
 
 def _template_of(templates: Sequence[Template], category: str, dish: str) -> int | None:

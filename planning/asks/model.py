@@ -72,13 +72,20 @@ def build(problem: Problem, cp: CpModel, detail: int = GLAD, heaviest: int | Non
     levels = (
         shortage(problem, cp, asked),
         diets(problem, cp, asked),
-        moves(groups, asked),
+        few_moves(problem, cp, moves(groups, asked)),
         None,
         history(problem, groups, asked) if detail >= LOADED else None,
         sum(asked.values()) if detail >= LOADED else None,
         reluctance(groups, asked) if detail >= GLAD else None,
     )
     return Model(cp, groups, asked, levels)
+
+
+def few_moves(problem: Problem, cp: CpModel, moved: Any) -> Any:
+    """moves <= one in ten of the open asks: nobody who was asked is toyed with, whatever it would gain"""
+    if not isinstance(moved, int):
+        cp.add(moved <= problem.most_moves)
+    return moved
 
 
 def too_heavy(problem: Problem, group: PeopleClass, t: int, heaviest: int | None) -> bool:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
@@ -69,6 +70,19 @@ class Problem:
     def burden(self, person: Person, template: int) -> int:
         """What one ask puts on one person: its effort, and twice what they carry already."""
         return self.templates[template].effort + 2 * person.load
+
+    @property
+    def open_asks(self) -> dict[str, int]:
+        """The asks made before which can still be kept: person id -> template."""
+        people = {person.id: person for person in self.people}
+        return {who: t for who, t in self.asked.items() if who in people and t in people[who].can}
+
+    @property
+    def most_moves(self) -> int:
+        """How many open asks may be taken back or changed: one in ten, one at least, and those nobody can keep."""
+        times = Counter(self.open_asks.values())
+        too_many = sum(max(0, n - self.templates[t].most) for t, n in times.items())
+        return max(1, len(self.open_asks) // 10, too_many)
 
 
 Chosen = Mapping[str, int]

@@ -16,6 +16,9 @@ from planning.asks.problem import LEVELS, Chosen, Problem
 
 HEAVIEST = LEVELS.index("heaviest")
 
+LEAST = 0.02
+"""Deterministic time every step gets, even when others used everything up: enough for easy ones."""
+
 
 @dataclass(frozen=True)
 class Solution:
@@ -40,7 +43,7 @@ def measure(problem: Problem, chosen: Chosen) -> tuple[int, ...]:
         for p, profile in enumerate(problem.profiles)
         if not any(p in problem.templates[t].fits for _, t in picked)
     )
-    moved = sum(chosen.get(who) != t for who, t in problem.asked.items() if who in people and t in people[who].can)
+    moved = sum(chosen.get(who) != t for who, t in problem.open_asks.items())
     return (
         short,
         without,
@@ -54,11 +57,10 @@ def measure(problem: Problem, chosen: Chosen) -> tuple[int, ...]:
 
 def greedy(problem: Problem) -> dict[str, int]:
     """A good answer at once: keep what was asked, then again and again the ask that closes most for least burden."""
-    people = {person.id: person for person in problem.people}
     chosen: dict[str, int] = {}
     state = _State(problem)
-    for who, t in problem.asked.items():
-        if who in people and t in people[who].can and state.taken[t] < problem.templates[t].most:
+    for who, t in problem.open_asks.items():
+        if state.taken[t] < problem.templates[t].most:
             chosen[who] = t
             state.take(t)
     waiting: list[list[tuple[int, int, int, str]]] = [[] for _ in problem.templates]
@@ -117,8 +119,9 @@ class _State:
 def solve(problem: Problem, effort: float = 1.0, seed: int = 0, seconds: float | None = None) -> Solution:
     """The best answer the effort allows; `effort` 0 is the greedy answer.
 
-    `effort` is deterministic time for each step (1.0 is about a few seconds of work), `seconds` a wall-clock
-    backstop for each step which is only there for emergencies, as it makes answers depend on the machine.
+    `effort` is deterministic time for the hardest step (1.0 is a few seconds of work), and all steps together get
+    twice that. `seconds` is a wall-clock backstop for each step which is only there for emergencies, as it makes
+    answers depend on the machine.
     """
     start = greedy(problem)
     value = measure(problem, start)
@@ -135,6 +138,7 @@ class _Search:
         self.problem = problem
         self.chosen = start
         self.effort = effort
+        self.left = 2 * effort
         self.seed = seed
         self.seconds = seconds
         self.heaviest: int | None = None
@@ -215,10 +219,11 @@ class _Search:
         solver.parameters.num_workers = 1
         solver.parameters.random_seed = self.seed
         solver.parameters.linearization_level = 2
-        solver.parameters.max_deterministic_time = self.effort
+        solver.parameters.max_deterministic_time = max(LEAST, min(self.effort, self.left))
         if self.seconds is not None:
             solver.parameters.max_time_in_seconds = self.seconds
         status = solver.status_name(solver.solve(model.cp))
+        self.left -= solver.response_proto.deterministic_time
         if status not in ("OPTIMAL", "FEASIBLE"):
             return status, None
         return status, _people(model.classes, {key: int(solver.value(x)) for key, x in model.asked.items()})

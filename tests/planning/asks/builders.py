@@ -34,12 +34,14 @@ def supper(*guests: Guest, **facts: object) -> Potluck:
 
 
 def all_answers(problem: Problem) -> Iterator[Mapping[str, int]]:
-    """Every way to ask: for each person nothing or one template they can take, within each template's `most`."""
+    """Every way to ask: for each person nothing or one template they can take, within each template's `most`
+    and the asks that may be moved."""
     people = [person for person in problem.people if person.can]
     for picks in itertools.product(*[[None, *person.can] for person in people]):
         chosen = {person.id: t for person, t in zip(people, picks, strict=True) if t is not None}
         taken = list(chosen.values())
-        if all(taken.count(t) <= problem.templates[t].most for t in set(taken)):
+        moved = sum(chosen.get(who) != t for who, t in problem.open_asks.items())
+        if all(taken.count(t) <= problem.templates[t].most for t in set(taken)) and moved <= problem.most_moves:
             yield chosen
 
 

@@ -255,3 +255,29 @@ def test_the_solver_is_loaded_only_when_needed() -> None:
     code = "import sys, planning.asks; sys.exit('ortools' in sys.modules)"
 
     assert subprocess.run([sys.executable, "-c", code], check=False).returncode == 0
+
+
+def test_after_one_drop_out_most_asks_stand() -> None:
+    crowd = tuple(someone(f"g{i}", has_oven=i % 4 > 0, travel_min=10 * (i % 3)) for i in range(24))
+    rows = (Row("main", 40, 4), Row("side", 40, 4), Row("dessert", 40, 4))
+    first = {ask.guest: ask for ask in chosen(asks(supper(*crowd), rows, (), NOW))}
+    gone = sorted(first)[0]
+    left = tuple(replace(guest, answer=Answer.NO) if guest.id == gone else guest for guest in crowd)
+    before = {
+        "asks": [{"guest": a.guest, "how": a.how, "category": a.category, "dish": a.dish} for a in first.values()]
+    }
+
+    then = {ask.guest: ask for ask in chosen(asks(supper(*left, previous=before), rows, (), NOW))}
+
+    moved = [who for who, ask in first.items() if who != gone and (who not in then or then[who].dish != ask.dish)]
+    assert len(first) >= 12
+    assert len(moved) <= len(first) // 10
+
+
+def test_who_was_asked_for_a_side_is_not_asked_for_another_side() -> None:
+    before = {"asks": [{"guest": "mei", "how": "ask", "category": "side", "dish": "rice"}]}
+    potluck = supper(someone("mei"), previous=before)
+
+    found = chosen(asks(potluck, (Row("side", 14, 1),), (), NOW))  # rice is for 12, other sides for 14
+
+    assert [ask.dish for ask in found if ask.guest == "mei"] == ["rice"]
