@@ -58,7 +58,7 @@ class BotApi:
             except LostAnswer as lost:
                 if lost.seconds:
                     await asyncio.sleep(lost.seconds)
-                self._drop(scope)
+                await self._drop(scope, receive)
             except CannotDo as why:
                 await reply(send, 400, ApiError(400, f"Bad Request: {why}").body())
             except Exception:
@@ -95,10 +95,12 @@ class BotApi:
             return
         await respond(send, 200, stored.data, stored.kind)
 
-    def _drop(self, scope: Scope) -> None:
+    async def _drop(self, scope: Scope, receive: Any) -> None:
+        """Cut the line without a word. Returns when the server knows, or it would complain of the silence."""
         line = self.lines.get(tuple(scope["client"]))
         if line is not None:
             line.abort()
+            await _hung_up(receive)
 
 
 async def _hung_up(receive: Any) -> None:

@@ -166,3 +166,120 @@ async def test_records_for_people_are_written_beside_the_one_for_programs(tmp_pa
     assert "&lt;b&gt;not bold" in (out / "chat.html").read_text()
     assert "a note" in (out / "chat.md").read_text()
     assert json.loads((out / "state.json").read_text()) == {"1000001": "ines", "1000002": "ravi", "1000003": "mei"}
+
+
+async def test_the_bot_is_not_there_before_bot_added_and_is_told_of_it(tmp_path: Path) -> None:
+    rows = await play(
+        tmp_path, {"from": "ravi", "say": "/start"}, {"event": "bot-added"}, {"from": "ravi", "say": "/start"}
+    )
+
+    assert [(row["from"], row["kind"]) for row in rows] == [
+        ("ravi", "message"),
+        ("ines", "service"),
+        ("ravi", "message"),
+        ("bot", "message"),
+    ]
+
+
+async def test_a_person_who_joins_in_the_script_was_not_there_before(tmp_path: Path) -> None:
+    code, _, complaints = await attempt(tmp_path, {"event": "joined", "who": "mei"}, {"event": "joined", "who": "mei"})
+    again = await attempt(tmp_path, {"event": "left", "who": "mei"}, {"from": "mei", "say": "still here"})
+
+    assert (code, complaints) == (0, [])
+    assert again[0] == 2
+    assert "line 4: Mei is not in Plot 9 Supper" in again[2][0]
+
+
+async def test_faults_on_order_reach_the_bot_and_the_story_goes_on(tmp_path: Path) -> None:
+    rows = await play(
+        tmp_path,
+        {"fault": "timeout", "stored": True, "method": "sendMessage"},
+        {"from": "ravi", "say": "/start"},
+        {"fault": "500"},
+        {"from": "ravi", "say": "/start"},
+        {"from": "ravi", "say": "/start"},
+    )
+
+    assert [row["from"] for row in rows] == ["ravi", "bot", "ravi", "ravi", "bot"]
+
+
+async def test_a_migration_on_order_moves_the_group(tmp_path: Path) -> None:
+    rows = await play(
+        tmp_path, {"fault": "migrate"}, {"from": "ravi", "say": "/start"}, {"from": "mei", "say": "/start"}
+    )
+
+    assert [(row["from"], row["kind"]) for row in rows] == [
+        ("ravi", "message"),
+        ("ines", "service"),
+        ("mei", "message"),
+        ("bot", "message"),
+    ]
+
+
+async def test_a_blocked_bot_hears_nothing_more_until_it_is_written_to_again(tmp_path: Path) -> None:
+    rows = await play(
+        tmp_path,
+        {"from": "mei", "in": "private", "say": "/start"},
+        {"event": "blocked", "who": "mei"},
+        {"from": "mei", "in": "private", "say": "hello"},
+    )
+
+    assert [(row["kind"], row["text"]) for row in rows[2:]] == [
+        ("service", "Mei stopped the bot"),
+        ("service", "Mei let the bot in again"),
+        ("message", "hello"),
+        ("message", "heard hello"),
+    ]
+
+
+async def test_a_press_with_no_place_named_finds_a_button_in_the_private_chat_too(tmp_path: Path) -> None:
+    rows = await play(
+        tmp_path,
+        {"from": "mei", "in": "private", "say": "/board"},
+        {"from": "mei", "press": "coming"},
+    )
+
+    assert [row["chat"] for row in rows if row["kind"] == "press"] == ["mei"]
+
+
+async def test_a_reply_by_number_counts_back_from_the_newest_message(tmp_path: Path) -> None:
+    rows = await play(
+        tmp_path,
+        {"from": "ines", "say": "who brings plates?"},
+        {"from": "mei", "say": "not me"},
+        {"from": "ravi", "say": "me", "reply": 2},
+    )
+
+    assert rows[2]["reply_to"] == rows[0]["message"]
+
+
+async def test_what_was_changed_is_the_persons_own_last_message(tmp_path: Path) -> None:
+    rows = await play(
+        tmp_path,
+        {"from": "ravi", "say": "3 of us"},
+        {"from": "mei", "say": "2 of us"},
+        {"from": "ravi", "edit": "last", "say": "4 of us"},
+    )
+
+    assert (rows[2]["kind"], rows[2]["message"], rows[2]["text"]) == ("edit", rows[0]["message"], "4 of us")
+
+
+async def test_a_script_that_is_not_there_or_is_ill_ends_with_2_and_one_line(tmp_path: Path) -> None:
+    complaints: list[str] = []
+
+    code = await rehearse(
+        tmp_path / "nowhere.jsonl", tmp_path / "out", FakeBot, print, print, print, complaints.append, complaints.append
+    )  # type: ignore[arg-type]
+
+    assert code == 2
+    assert len(complaints) == 1
+    assert "\n" not in complaints[0]
+
+
+async def test_the_same_script_gives_the_same_record_twice(tmp_path: Path) -> None:
+    lines = [{"from": "ines", "say": "/board"}, {"from": "ravi", "press": "coming"}, {"clock": "2027-09-11T09:00"}]
+    first, second = tmp_path / "one", tmp_path / "two"
+    first.mkdir()
+    second.mkdir()
+
+    assert await play(first, *lines) == await play(second, *lines)
