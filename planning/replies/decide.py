@@ -48,7 +48,7 @@ def _about_this_supper(intents: Sequence[Intent]) -> bool:
     """Whether the open chatter is plainly for us: somebody brings a known dish or takes a topping."""
     return any(
         isinstance(i, TakeTopping) or (isinstance(i, AddPromise) and bool(i.category) and not i.conditional)
-        or isinstance(i, SetAnswer) and not i.implied and i.confidence >= 0.95 or isinstance(i, Ask) and i.confidence >= 0.9
+        or isinstance(i, SetAnswer) and not i.implied and i.confidence >= 0.9 or isinstance(i, Ask) and i.confidence >= 0.9
         for i in intents
     )  # fmt: skip
 

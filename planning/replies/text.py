@@ -93,8 +93,11 @@ class Message:
     """Emoji and other signs, in order."""
 
 
-def cut(text: str, expand: Mapping[str, str], neutral: frozenset[str]) -> Message:
-    """The message's sentences. `expand` writes words out, `neutral` words are left out."""
+def cut(
+    text: str, expand: Mapping[str, str], neutral: frozenset[str], is_before: frozenset[str] = frozenset()
+) -> Message:
+    """The message's sentences. `expand` writes words out, `neutral` words are left out; before the words `is_before`
+    an ending "'s" is short for "is"."""
     text = text[:LONGEST]
     lines = []
     quoted = False
@@ -144,7 +147,11 @@ def cut(text: str, expand: Mapping[str, str], neutral: frozenset[str]) -> Messag
         if raw in "*":
             continue
         word = raw[:40].lower().replace("’", "'").replace("ʼ", "'").replace("`", "'").replace("´", "'").rstrip("'")
-        for plain in expand.get(word, word).split(" "):
+        after = found[number + 1][0].lower() if number + 1 < len(found) else ""
+        written = expand.get(word, word)
+        if word.endswith("'s") and written == word and after in is_before:
+            written = word[:-2] + " is"  # "my partner's vegan"
+        for plain in written.split(" "):
             current.append(Token(plain, raw, match.start(), match.end()))
     close(False)
     for i, sentence in enumerate(sentences):

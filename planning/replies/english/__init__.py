@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from functools import cache
 
 from planning.potluck import Answer
@@ -26,6 +27,10 @@ def _expand() -> dict[str, str]:
 MOST_WORDS, MOST_WORDS_IN_ALL = 70, 210
 """A longer sentence is a story and no answer, and the time for one grows with the square of its words; a message is
 read up to so many words in all."""
+_IS_BEFORE = frozenset(
+    "on vegan vegetarian allergic coming not gluten lactose celiac coeliac bringing ill sick mine a an pescatarian "
+    "intolerant veggie covered from joining".split()
+)
 _HYPHENED = re.compile(r"-(?=(?:intolerant|intolerance|allergy|allergic|sensitive)\b)", re.IGNORECASE)
 
 
@@ -33,7 +38,7 @@ def message_of(text: str) -> Message:
     """The message in plain words. "ill bring" is "I'll bring"; "I am ill" stays."""
     text = _HYPHENED.sub(" ", text)
     fixed = _ILL.sub(lambda m: "i'l " if m["i"] else "we'l ", text)  # as long as before: places must not move
-    return cut(fixed, _expand(), neutral())
+    return cut(fixed, _expand(), neutral(), _IS_BEFORE)
 
 
 def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[str]]:
@@ -69,6 +74,11 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         found += _statement(sentence, context)
     if len(found) > 1:  # "scratch that, we can come": the correction itself is what counts
         found = [i for i in found if not isinstance(i, Undo)] or found[:1]
+    if any(isinstance(i, AddPromise) and i.confidence >= 0.85 for i in found):  # one list, over several lines
+        found = [
+            replace(i, confidence=0.85) if isinstance(i, AddPromise) and i.confidence == promises.BARE else i
+            for i in found
+        ]
     if not context.addressed:
         found = [i for i in found if not isinstance(i, (SetAnswer, Ask, SetParty)) or _SUPPER.search(message.plain)]
     return found, passed

@@ -11,7 +11,7 @@ from planning.replies.text import Sentence
 
 _WE = r"(?:i|we|all of us|both of us|the whole family|us two)"
 _ADV = r"(?:(?:also|definitely|totally|so|both|all|still|just|probably|sadly|unfortunately|really|for sure|certainly|absolutely|actually|now|too|there|in that case|happily|of course|very much|sorry|afraid|i am afraid|sure) )*"
-_COME = r"(?:come(?! (?:by|over|round|back|up|down|out|off|true|to (?:think|terms|mind)))|make it(?! (?:quick|short|work|up|clear|happen|easy|easier|count|a|an|the|so|more|less|hot|spicy|vegan|vegetarian|[0-9]|for|with|gluten|without|fast|double|better|look|big|bigger|smaller|small))|be there|join(?: you| in| us| you all| everyone)?|attend|be coming|be joining|be able to (?:come|make it|join|attend|be there)|come along|get there|be in|turn up|show up|pop in|drop by|stop by|swing by|be around|be present)"
+_COME = r"(?:pop in|drop in|come(?! (?:by|over|round|back|up|down|out|off|true|to (?:think|terms|mind)))|make it(?! (?:quick|short|work|up|clear|happen|easy|easier|count|a|an|the|so|more|less|hot|spicy|vegan|vegetarian|[0-9]|for|with|gluten|without|fast|double|better|look|big|bigger|smaller|small))|be there|join(?: you| in| us| you all| everyone)?|attend|be coming|be joining|be able to (?:come|make it|join|attend|be there)|come along|get there|be in|turn up|show up|pop in|drop by|stop by|swing by|be around|be present)"
 _COMING = r"(?:coming|joining|attending|going to (?:come|make it|be there|join|attend|be able to (?:make it|come|join|attend))|able to (?:come|make it|join|attend|be there)|free|available|going|around)"
 
 _START = r"(?:^|(?<= ,)|(?<= but)|(?<= and)|(?<= so)|(?<= actually)|(?<= no)|(?<= yes)|(?<= sorry)|(?<= that)|(?<= :)|(?<= -)) "
@@ -22,9 +22,11 @@ _NO = [
     (rf"\b(?:neither|none) of us (?:can|could|will|is|are) (?:be )?(?:{_COME}|coming|able)", 0.95),
     (rf"\b(?:{_WE} )?would (?:have )?(?:love|like|liked|loved) to(?: {_COME})? but\b(?!.*(?:not sure|depends|maybe|might))", 0.82),
     (r"\bwish (?:i|we) could(?: (?:come|make it|be there|join))?\b", 0.72),
+    (rf"\b{_WE} would {_COME} but\b", 0.75),
+    (r"(?: so| ,) (?:it is )?(?:a )?no(?= $)|^ no go\b", 0.85),
     (rf"\b(?:{_WE} )?(?:doubt|do not think) (?:it|{_WE} (?:can|will|could))\b", 0.7),
     (rf"\b{_WE} (?:am|are|will be) (?:\w+ )?(?:away|out of town|on holiday|on vacation|abroad|travelling|traveling|working|on shift|at work|busy|booked|double booked|double-booked|at a wedding|in hospital)\b", 0.65),
-    (r"^ (?:sorry ,? )?(?:away|busy|working|out of town|booked|double booked|on holiday|on vacation|on shift)\b(?: (?:that|then|on|this))?", 0.65),
+    (r"^ (?:sorry(?: ,)? )?(?:away|busy|working|out of town|booked|double booked|on holiday|on vacation|on shift)\b(?: (?:that|then|on|this))?", 0.65),
     (rf"\b{_WE} have (?:another|a different|other|a prior|a previous) (?:party|plans?|engagement|commitment|wedding|event|dinner|thing)s?\b|\bother plans\b|\bprior (?:engagement|commitment)", 0.7),
     (rf"\b{_WE} {_ADV}(?:can|could|will|would) (?:\w+ )?not {_ADV}{_COME}\b", 0.97),
     (rf"\b{_WE} {_ADV}(?:am|are|is) {_ADV}not {_ADV}{_COMING}\b", 0.96),
@@ -38,8 +40,8 @@ _NO = [
     (rf"\b{_WE} (?:am|are) out(?: this time| for this one)?(?= $| ,| this| for| sorry)", 0.92),
     (rf"{_START}no can do\b", 0.93),
     (rf"{_START}(?:sadly|unfortunately|regretfully|afraid) (?:no|not)\b", 0.93),
-    (rf"{_START}(?:sorry ,? )?not (?:this time|me|us|for me|for us|going to happen|possible)\b", 0.9),
-    (r"^ (?:sorry ,? )?no(?: ,? sorry| ,? (?:i|we) can not)?(?= $|(?: ,)? (?:sorry|unfortunately|sadly|afraid|i can not|we can not|can not|i am not|we are not|i will not|we will not|will not|not coming|not this|but|busy|working|away|i have|we have|i am (?:away|working|busy)|we are (?:away|busy|working)))", 0.9),
+    (rf"{_START}(?:sorry(?: ,)? )?not (?:this time|me|us|for me|for us|going to happen|possible)\b", 0.9),
+    (r"^ (?:sorry(?: ,)? )?no(?:(?: ,)? sorry|(?: ,)? (?:i|we) can not)?(?= $|(?: ,)? (?:sorry|unfortunately|sadly|afraid|i can not|we can not|can not|i am not|we are not|i will not|we will not|will not|not coming|not this|but|busy|working|away|i have|we have|i am (?:away|working|busy)|we are (?:away|busy|working)))", 0.9),
     (rf"\b{_WE} (?:will|can) not\b(?= $| ,| sorry| unfortunately| this time| after all)", 0.88),
     (rf"{_START}(?:can|will) not(?= $| ,| sorry| this time| unfortunately)", 0.9),
     (r"\b(?:will|going to) (?:have to )?miss (?:it|this one|out|you all|the (?:supper|dinner|party|potluck|feast|meal|event|evening|fun))\b", 0.93),
@@ -48,7 +50,7 @@ _NO = [
     (r"\bchanged my mind (?:,? )?(?:and )?(?:i )?(?:am|will|can) not\b", 0.95),
 ]
 _MAYBE = [
-    (rf"{_START}(?:a |definite |it is a |that is a |big |solid )*(?:maybe|perhaps|possibly|potentially)\b(?! (?:someone|you|we should|we could|they|he|she|the|it|there|next))", 0.93),
+    (rf"{_START}(?:a |definite |it is a |that is a |big |solid )*(?:maybe|perhaps|possibly|potentially)(?= $| ,| i | i$| we (?!should|could)| if | not | depend| later| for now| for me| for us| but | will | can | still| a | though| coming| yes| no| :| -| from| this time| on | tbc)", 0.93),
     (rf"\b{_WE} {_ADV}(?:might|may) (?:not )?(?:just )?{_COME}\b", 0.95),
     (rf"\b{_WE} (?:might|may) (?:be|have to|not)\b(?! (?:bring|make))", 0.75),
     (rf"\b(?:{_WE} (?:am|are) )?not (?:yet |completely |totally |entirely |100 % )*(?:sure|certain)(?: yet)?(?: (?:if|whether|that) {_WE} (?:can|will|could)(?: {_COME})?| i can| yet|(?= $| ,))", 0.92),
@@ -56,7 +58,9 @@ _MAYBE = [
     (rf"\b(?:{_WE} )?(?:really |do )*(?:hope|hoping|am hoping|are hoping) (?:to|(?:that )?{_WE} (?:can|will)) {_COME}\b", 0.9),
     (r"^ unlikely\b", 0.72),
     (r"^ hopefully\b", 0.85),
-    (r"\b(?:do not know(?! (?:how|who|where|why|what|that))|no idea(?! (?:what|how|who|where|why))|can not say|can not tell|hard to say|too early to say|have to see|will see|need to check|have to check|let me check|will check|will let you know|get back to you|will confirm)(?: yet| if i can| whether i can| for sure| later| tomorrow| soon| tonight| nearer the time)?\b", 0.85),
+    (rf"{_START}(?:might|may) (?:not )?(?:just )?{_COME}", 0.93),
+    (r"\bwill know (?:more |for sure )?(?:on|by|later|tomorrow|soon|next|in|when)\b|\bask me (?:again|later|tomorrow)\b|^ only if\b", 0.85),
+    (r"\b(?:do not know(?! (?:how|who|where|why|what|that))|no idea(?! (?:what|how|who|where|why))|can not say|can not tell|hard to say|too early to say|have to see|will see|need to check|have to check|let me check|will check|will let you (?:all )?know|will tell you|get back to you|will confirm)(?: yet| if i can| whether i can| for sure| later| tomorrow| soon| tonight| nearer the time)?\b", 0.85),
     (r"\bdepends\b", 0.8),
     (r"^ (?:50 ?/ ?50|fifty-fifty|fifty fifty|50-50|tentative|tentatively|undecided|pencil (?:me|us) in|put (?:me|us) (?:down )?(?:as|for) (?:a )?maybe|tbd|tbc|unsure|on the fence)\b", 0.93),
     (r"\b(?:on the fence|still undecided|put (?:me|us) down as (?:a )?maybe|am a maybe|are a maybe|pencil (?:me|us) in)\b", 0.94),
@@ -67,29 +71,29 @@ _YES = [
     (rf"\b{_WE} {_ADV}(?:will|can|shall|am going to|are going to|would love to|will be able to|will gladly|am happy to|are happy to) {_ADV}{_COME}\b", 0.96),
     (rf"\b{_WE} {_ADV}(?:am|are|is|will be) {_ADV}(?:coming|joining|attending|in|there|on board|up for it|game|a yes|both coming|able to come|able to make it|all in|definitely in|keen|good to go)\b(?! (?:a|the|charge|trouble|love|bed|town|here))", 0.95),
     (rf"\b(?:count|deal|include|sign|put) (?:me|us|all of us|both of us) in\b(?! for (?!{_SUPPER}))", 0.96),
-    (r"^ (?:yes|sure|absolutely|definitely|totally|of course|certainly|affirmative|yes please|sure thing|for sure|why not|ok yes|you bet|with pleasure|gladly|naturally|hell yes|heck yes|oh yes|100 %)(?! ,? (?:that|it is|it was|this|they|he|she|you(?! can count)|those|exactly|true|indeed|i (?:remember|know|think|saw|love|like|agree|heard|did|do)|whatever))(?= $| ,| if | unless | x[0-9]| but| i | we | and | yes| count| coming| see| to| for| with| definitely| of course| -| with| please| thanks| will| am| the| it| [0-9]| all| my| me|! )", 0.93),
+    (r"^ (?:yes|sure|absolutely|definitely|totally|of course|certainly|affirmative|yes please|sure thing|for sure|why not|ok yes|you bet|with pleasure|gladly|naturally|hell yes|heck yes|oh yes|you bet|100 %)(?!(?: ,)? (?:that|it is|it was|this|they|he|she|you(?! can count)|those|exactly|true|indeed|i (?:remember|know|think|saw|love|like|agree|heard|did|do)|whatever))(?= $| ,| if | unless | x[0-9]| but| i (?:will|can|am|would)| we (?:will|can|are|would)| and | yes| count| coming| see| to | for | with| definitely| of course| -| will| am| [0-9]| all | my | me |! )", 0.93),
     (rf"{_START}{_ADV}(?:will |can |still |yes |definitely )*(?:{_COMING.split('|free')[0]})|coming)(?= $| ,| with| and| too| for| on| \+| alone| but| [0-9]| as)", 0.9),
     (rf"{_START}{_ADV}(?:will|can) {_ADV}(?:be there|make it|come|be coming)\b", 0.94),
     (r"\bsee you (?:there|all there|all|then|on|saturday|sunday|friday|at)\b", 0.85),
     (r"\b(?:would not|will not) miss (?:it|this)(?: for the world| for anything)?\b", 0.95),
     (r"^ (?:happy|delighted|thrilled|excited|glad) to (?:come|be there|join|attend|accept)\b", 0.93),
     (rf"\b{_WE} would (?:love|like|be happy|be delighted|be glad) to(?: come| join| attend| be there)(?: along)?\b(?!.*\bbut\b)", 0.88),
-    (r"^ (?:am |i am )?(?:so )?(?:looking forward to (?:it|this|seeing)|can not wait)\b", 0.7),
+    (r"^ (?:am |i am )?(?:so |really )?looking forward to (?:it|this|seeing (?:you|everyone))(?= $| ,)", 0.7),
     (rf"{_START}(?:(?:that|it|this|the|saturday|sunday|friday|monday|tuesday|wednesday|thursday|date|day|time|[0-9]{{1,2}}(?:st|nd|rd|th)?|st|nd|rd|th) )*(?:works|suits|is (?:fine|good|perfect|great|ok|okay)) (?:well )?(?:for|with) (?:me|us|all of us|both of us)\b", 0.9),
-    (rf"^ (?:yes ,? )?(?:(?:that|it|this|the|saturday|sunday|friday|date|day|time) )+(?:works|suits)(?= $| ,)", 0.85),
+    (rf"^ (?:yes(?: ,)? )?(?:(?:that|it|this|the|saturday|sunday|friday|date|day|time) )+(?:works|suits)(?= $| ,)", 0.85),
     (rf"(?:{_START}{_WE} (?:am|are|will be)|^) free(?= $| ,| that| then| on)", 0.88),
-    (r"^ in(?= $| ,)", 0.9),
+    (r"^ in(?= $| ,| if )", 0.9),
     (r"^ would (?:really |so )?love to(?: come| join| be there)?(?= $| ,)(?!.*\bbut\b)", 0.88),
     (r"\b(?:put|mark|note) (?:me|us) (?:down )?(?:as )?(?:a )?(?:yes|coming|attending|in)\b", 0.95),
     (r"\byou can count on (?:me|us)\b", 0.93),
-    (r"^ (?:me|us) too ,? (?:i|we) (?:will|am|are)", 0.8),
+    (r"^ (?:me|us) too(?: ,)? (?:i|we) (?:will|am|are)", 0.8),
     (rf"\b{_WE} (?:have )?(?:got|swapped|arranged|changed) (?:it off|my shift|the day off|the night off|a sitter|a babysitter)\b", 0.6),
     (r"\b(?:i|we) accept\b", 0.9),
     (r"\b(?:am|are) (?:in|coming) after all\b|\bcan (?:come|make it) after all\b", 0.97),
 ]
 _CONDITION = re.compile(
     r"\b(?:if|unless|as long as|provided|assuming|so long as|depending on|only if|once i know|until i know)\b"
-    r"(?! (?:needed|you like|you want|that is ok|that is okay|that is all right|that is fine|you need|anyone|anybody|it helps|wanted|required|necessary|possible|there is (?:room|space)|not|you do not mind|nobody|no one))"
+    r"(?! (?:that|this|needed|you like|you want|that is ok|that is okay|that is all right|that is fine|you need|anyone|anybody|it helps|wanted|required|necessary|possible|there is (?:room|space)|not|you do not mind|nobody|no one))"
 )
 _FIRM_NO = (
     re.compile(rf"\b(?:neither|none) of us|would (?:love|like) to(?: {_COME})? but|\bwish (?:i|we) could|\b(?:doubt|do not think) (?:it|i|we)\b|\bcan not\b"),
@@ -122,7 +126,9 @@ def read_answer(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             continue
         confidence, match = best
         start, end = sentence.span_of(match)
-        conditional = answer is not Answer.NO and _CONDITION.search(sentence.text) is not None
+        conditional = _CONDITION.search(sentence.text) is not None
+        if conditional and answer is Answer.NO:
+            confidence = 0.7  # "if it rains I won't come"
         given = Answer.MAYBE if conditional else answer
         found.append(
             (match.start(), SetAnswer(context.writer, given, conditional, start=start, end=end, confidence=confidence))

@@ -41,21 +41,24 @@ _AVOID_RULES = (
     re.compile(rf" no {_LIST} for (?:me|us|{_KIN.replace('?P<kin>', '?:')}|one of us)"),
     re.compile(rf" (?:i|we|{_KIN}) (?:avoid|avoids|stay off|stays off|keep off)(?: all| any)? {_LIST}"),
 )  # fmt: skip
+_CELIAC = re.compile(rf" (?:i|{_KIN}|one of us) (?:have|has)(?: got)?(?: a)? (?P<diet>celiac)(?: disease)?(?![a-z])")
+_ILL_FROM = re.compile(rf" (?:get|gets|got)(?: [a-z]+)?? (?:ill|sick|hives|a rash|migraines) from (?:eating )?{_LIST}")
+_AFTER_DIET = frozenset(", and & + but so here now too also for since by though please or as if with who this that then - ( ) / myself ourselves actually btw unfortunately not only plus just from".split())
 _EXCEPT = re.compile(rf" (?:everything|anything|all) (?:except(?: for)?|but|apart from|besides|other than) (?:the )?{_LIST}")
 _NO_AND_ALLERGY = re.compile(rf" no {_LIST}(?= |$)(?=.* (?:allergy|allergic|allergies)\b)")
 _CLEARED = re.compile(
     r" (?:(?:have |there are |we have |i have |with )?(?:no|zero|without(?: any)?|do not have any|not any) (?:known |food |special |particular )*(?:allerg(?:y|ies)|dietary (?:restrictions?|requirements?|needs?|issues?)|diets?|restrictions?|dietaries|intolerances|food issues|special diets?|diet(?:ary)? restrictions)(?: or (?:allergies|diets|intolerances|dietary [a-z]+|anything))?"
-    r"|(?:i|we)(?: will| all| both| can)* eat (?:anything|everything|it all|whatever)(?: and everything)?|(?:i|we) (?:am|are) not (?:allergic to|fussy|picky)(?: anything| about food| eaters?)?|nothing special diet ?wise|omnivores?|eats? everything|do not have (?:any )?(?:allergies|dietary [a-z]+)|not allergic to anything)(?= $| ,| here| for| and| in| so| at| -|\))"
+    r"|(?:none|nobody|no one) (?:of us |in our family |in my family |here )?(?:has|have) (?:any )?(?:allergies|diets|dietary [a-z]+|restrictions)|(?:i|we)(?: will| all| both| can)* eat (?:anything|everything|it all|whatever)(?: and everything)?|(?:i|we) (?:am|are) not (?:allergic to|fussy|picky)(?: anything| about food| eaters?)?|nothing special diet ?wise|omnivores?|eats? everything|do not have (?:any )?(?:allergies|dietary [a-z]+)|not allergic to anything)(?= $| ,| here| for| and| in| so| at| -|\))"
 )
 _NO_LONGER = re.compile(rf" (?:i am|we are|{_KIN} is) (?:no longer|not|not actually|not really|not any ?more) (?:a |an )?{_DIET}(?! any)")
 _NOT_ALLERGIC = re.compile(rf" (?:not|no longer) allergic to (?:any )?{_LIST}")
 _OUTGREW = re.compile(rf" (?:outgrew|grew out of|got over) (?:the |his |her |my )?{_LIST}(?: allergy)?")
 _JOKE_ALLERGY = re.compile(rf" allergic to (?:the |your |my |all |doing |any |having )*(?:{any_of('nonallergen')})(?![a-z])")
 _UNKNOWN_ALLERGY = re.compile(r" allergic to (?P<what>[a-z-]+(?: [a-z-]+)?)")
-_NONE = re.compile(r"^ (?:no|none|nothing|nope|nil|zero|all good|no needs|not really|nobody|none of us)(?: ,? (?:all good|none|nothing|special|at all|for us|for me|here|needed))*(?= $)")
-_ALLERGENS_ALONE = re.compile(rf"^ (?:just |only |no |yes ,? )*{_LIST}(?= $| ,)")
+_NONE = re.compile(r"^ (?:no|none|nothing|nope|nil|zero|all good|no needs|not really|nobody|none of us)(?:(?: ,)? (?:all good|none|nothing|special|at all|for us|for me|here|needed))*(?= $)")
+_ALLERGENS_ALONE = re.compile(rf"^ (?:just |only |no |yes(?: ,)? )*{_LIST}(?= $| ,)")
 _SPLIT = re.compile(r"(?: ,)?(?: (?:and|or|&|\+|/)| ,)+ |,")
-_BARE = re.compile(rf"^ (?:(?:just |only |yes ,? |i am |a |we are |strictly )*){_DIET}(?: only| here| for me| one)?(?= $| ,)")
+_BARE = re.compile(rf"^ (?:(?:just |only |yes(?: ,)? |i am |a |we are |strictly )*){_DIET}(?: only| here| for me| one)?(?= $| ,)")
 
 
 def _needs_of(listed: str, count: int, severity: str) -> tuple[Need, ...]:
@@ -134,6 +137,10 @@ def read_needs(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             said(match, gone, 0.6, cleared=True)
     if (match := _CLEARED.search(sentence.left)) is not None:
         said(match, (), 0.92, cleared=True)
+    if (match := _CELIAC.search(sentence.left)) is not None:
+        said(match, (Need("gluten-free", 1, "allergy"),), 0.93)
+    if (match := _ILL_FROM.search(sentence.left)) is not None:
+        said(match, _needs_of(match["list"], 1, ""), 0.7)
     if (match := _EXCEPT.search(sentence.left)) is not None:
         said(match, _needs_of(match["list"], 1, ""), 0.7)
     if (match := _NO_AND_ALLERGY.search(sentence.left)) is not None:
@@ -154,8 +161,11 @@ def read_needs(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     for pattern in _DIET_RULES:
         while (match := pattern.search(sentence.left)) is not None:
             after = sentence.left[match.end() :]
+            following = after.split()[:1]
             if _FOOD_AFTER.match(after) or _dish_follows(after):
                 break
+            if following and following[0] not in _AFTER_DIET and "\x00" not in following[0]:
+                break  # "vegetarian jokes"
             word = match["diet"]
             severity = "allergy" if word.startswith("celiac") else "diet"
             said(match, (Need(words("diet")[word], _count(match, context), severity),), 0.93)

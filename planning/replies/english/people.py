@@ -141,7 +141,7 @@ def _item(tokens: list[Token], i: int) -> People | None:
                 continue
             if role != "kins" and not determined and number is None:
                 continue
-            found = People(first, i + n, household=role != "guestkin", bare=phrase in ("people", "persons", "adults"))
+            found = People(first, i + n, household=role != "guestkin", bare=phrase in ("people", "persons", "adults", "adult", "grown-ups", "grown ups", "grownups"))
             found.kin, found.kin_raw = phrase, " ".join(t.raw for t in tokens[i : i + n])
             ages = _ages(tokens, found.last)
             if ages is None and role != "guestkin" and number == 1:
@@ -225,10 +225,11 @@ _WE_ARE = re.compile(
 )
 _FAMILY = re.compile(rf" (?:a |the |our )?(?:party|family|group|total) of (?P<n>{NUMBER})\b")
 _ABSENT = re.compile(r"^ (?:can not|will not|is not|are not|has to|have to|had to|is ill|are ill|is sick|are sick)\b")
+_INSTEAD = re.compile(rf"^ (?:now |it is |we are |make it )*(?P<n>{NUMBER}) (?:people )?(?:instead of|rather than|not) {NUMBER}(?= $| ,| now)")
 _FEWER = re.compile(rf" (?:minus|less) (?P<n>{NUMBER})(?: (?P<who>kids?|children|child|adults?|people|person))?(?= $| ,)")
 _PLUS = re.compile(rf" (?:(?P<me>me|i|myself|yes|coming|in) )?(?:(?:and|with|bringing|a|my|have|will bring|have got) )*(?:\+|plus)[ -]?(?P<n>{NUMBER})(?! ?/)(?: (?P<who>kids?|children|child|adults?|people|guests?|friends?|toddlers?|teens?|teenagers?|bab(?:y|ies)))?(?= $| ,| for| and| coming| please| \(| \x00| as| now| too)")
 _COMING_N = re.compile(rf"^ (?P<n>{NUMBER}) (?:coming|attending|joining|from us|from our side|for us|from our house)(?= $| ,| and| with| \()")
-_FOR_US = re.compile(rf" (?:yes|coming|in|count|reserve) (?:for|x) ?(?P<n>{NUMBER})(?: of us| people)?(?= $| ,|!)")
+_FOR_US = re.compile(rf" (?:(?:put|count|sign) (?:me|us) (?:down|in) for|change (?:us|me|it) to|make (?:us|it|that)|can you make (?:it|that|us)|(?:yes|coming|in|count|reserve) (?:for|x))(?= |) ?(?:x|for)? ?(?P<n>{NUMBER})(?: of us| people)?(?= $| ,|!)")
 _JUST_ME = re.compile(r" (?:(?:it is|it will be|will be|only|am coming|i will be|i am|coming) )*(?:just|only) (?P<who>me|myself|one|us|us two|the two of us|we two)(?= $| ,| this| and| now| for| coming| then| after| tonight| -)|\b(?:alone|on my own|by myself|solo)\b")
 _MORE = re.compile(
     rf" (?:(?:and|make that|add|plus|there is|there are|we have|we are|i have|will be|so|actually|with|bringing|can i add|also) )*(?P<n>an?|{NUMBER}|another|a couple)(?: (?P<extra>more|extra|additional|fewer|less))?"
@@ -238,7 +239,7 @@ _WITH = re.compile(
     r" (?:bringing|bring|with|along with|together with|accompanied by|and|plus|taking|will bring|coming with|come with) (?:along )?(?=(?:my|our|the|a|both|[0-9]|one|two|three|four|five|six) )"
 )
 _COMES_TOO = re.compile(
-    r"^ (?:,? ?(?:is|are|will be|would like to|wants to|want to|will|can|might|may))? ?(?:also )?(?:comes?|coming|joins?|joining|be coming|come along|tagging|tag|attend|attending|be there|make it|in)\b(?: (?:along|too|as well|with (?:me|us)))*"
+    r"^ (?:(?: ,)? ?(?:is|are|will be|would like to|would love to|wants to|want to|will|can|might|may))? ?(?:also )?(?:comes?|coming|joins?|joining|be coming|come along|tagging|tag|attend|attending|be there|make it|in)\b(?: (?:along|too|as well|with (?:me|us)))*"
 )
 _MISSING_KIN = re.compile(r"^ (?:can|will|is|are|am|could) not (?:be )?(?:come|coming|make|join|joining|able|attend|attending|be)\b")
 _GROUP_WORD = {"kid": "children", "chi": "children", "adu": "adults", "peo": "adults", "per": "adults", "gue": "adults",
@@ -335,6 +336,10 @@ def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             return said(0, len(tokens), Party(adults=bare[0]), False, 0.93)
         if context.addressed and sub is not None:
             return said(0, end, sub, False, 0.75)
+    match = _INSTEAD.match(sentence.left)
+    if match is not None and context.addressed:
+        first, last = sentence.token_range(match)
+        return said(first, last, Party(adults=number_of(match["n"])), False, 0.85)
     match = _FOR_US.search(sentence.left)
     if match is not None and context.addressed:
         first, last = sentence.token_range(match)
@@ -436,7 +441,8 @@ def read_absent(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         found = people_at(tokens, i)
         if found is None or found.me or not found.total or not found.household:
             continue
-        if _MISSING_KIN.match(sentence.left[_offset(sentence, found.last) - 1 :]) is None:
+        left_out = i > 0 and tokens[i - 1].plain == "without"
+        if not left_out and _MISSING_KIN.match(sentence.left[_offset(sentence, found.last) - 1 :]) is None:
             continue
         start, end = sentence.span(i, found.last)
         sentence.take(i, found.last + 3)
@@ -460,7 +466,7 @@ def _kin(sentence: Sentence, context: ReplyContext) -> list[Intent] | None:
             continue
         after = sentence.left[_offset(sentence, found.last) - 1 :]
         before = sentence.text[: _offset(sentence, i) - 1]
-        lead = re.search(r" (?:bringing|bring|with|along with|plus|\+|taking|have|and|add|adding|including)(?: along| also)?$", before)
+        lead = re.search(r" (?:bringing|bring|with|along with|plus|\+|taking|and|add|adding|including)(?: along| also)?$", before)
         comes = _COMES_TOO.match(after)
         if tokens[i].plain not in _DETERMINERS and whole_number(tokens, i) is None:
             continue  # "how many people are coming"
@@ -470,7 +476,7 @@ def _kin(sentence: Sentence, context: ReplyContext) -> list[Intent] | None:
         if lead is not None and lead[0].strip() == "with" and not re.search(r"\b(?:come|coming|be there|make it|yes|in|join|there|attend|us|too|all) with$", before):
             if not (i <= 1 or re.search(r"(?:^ |, )with$", before)):
                 continue
-        maybe = re.match(r" (?:might|may|wants|would)", after) is not None
+        maybe = re.match(r" (?:might|may|wants|would)", after) is not None or sentence.question
         if comes is not None:
             end = sentence.span(i, found.last)[1]
             last = found.last + len(comes[0].split())
@@ -510,6 +516,6 @@ def read_party(text: str) -> Party | None:
 
 def read_may_bring(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """ "Can I bring my sister?": asked about before anybody is added."""
-    if not context.addressed or not re.search(r" (?:i|we) (?:bring|brought|add|come with)\b| (?:bring|add) ", sentence.left):
+    if not context.addressed or not re.search(r" (?:i|we) (?:bring|brought|add|come with)\b| (?:bring|add) |^ (?:can|could|may|is it ok if) (?:my|our) ", sentence.left):
         return []
     return [replace(i, confidence=min(i.confidence, 0.6)) for i in _kin(sentence, context) or []]

@@ -15,7 +15,7 @@ _AUX = r"(?:will|can|am|are|could|would|am going to|are going to|shall|might|may
 _OFFERS = (
     (re.compile(rf" (?P<who>i|we) (?P<aux>{_AUX} )?{_ADV}(?:volunteer to |offer to |try to |manage to )?(?P<verb>{_VERB})(?: along| over)?(?: :)? "), 0.93),
     (re.compile(r" let (?:me|us) (?P<verb>bring|make|bake|do|contribute) "), 0.9),
-    (re.compile(rf"^ {_ADV}(?:yes ,? )?(?P<aux>(?:will|can|could|going to|happy to|planning to|might|am) )?{_ADV}(?P<verb>bring|bringing|make|making|bake|baking|cook|cooking|do|be bringing|contribute|provide|supply|grab|get|take|pick up|buy)(?: along)?(?: :)? "), 0.88),
+    (re.compile(rf"^ {_ADV}(?:yes(?: ,)? )?(?P<aux>(?:will|can|could|going to|happy to|planning to|might|am) )?{_ADV}(?P<verb>bringing|bring|making|make|baking|bake|cooking|cook|doing|do|be bringing|contribute|provide|supply|grab|get|take|pick up|buy)(?: along)?(?: :)? "), 0.88),
     (re.compile(rf"(?: ,| and| but| \+| also| \x00| sorry|^ yes) {_ADV}(?P<aux>(?:will|can|could|going to|happy to|am|are) )?{_ADV}(?P<verb>bringing|will bring|bring|make|making|baking|bake|cooking|cook|send|sending)(?: along)? "), 0.88),
     (re.compile(r" (?:i|we) have(?: got)? (?=(?:dessert|drinks?|snacks|the|a|some|bread|salad)\b)"), 0.75),
     (re.compile(r" (?:put|sign|write|mark|pencil|note|jot|add) (?:me|us) (?:down |up |in |on )?(?:as )?(?:for|with|bringing|to bring|to make|on) "), 0.95),
@@ -32,6 +32,10 @@ _DROPS = (
     re.compile(r" (?:someone|somebody|anyone|anybody|(?:can|could|would|will) (?!not\b|i\b|we\b)[a-z]+(?: [a-z]+)??|who can) (?:else )?(?:please )?(?:take|do|bring|make|cover|have|want)(?: over)? (?P<what>(?:my|the|our) [^\x00]{1,40}?)(?= $| ,| from me| instead| for me| \x00|$)"),
     re.compile(r" (?:i|we) (?:have to|need to|must|will have to|had to) (?:drop|cancel|give up|pull out of|back out of|withdraw|pass on|bail on|skip)(?: on)? (?P<what>[^\x00]{1,40}?)(?= $| ,| sorry| \x00|$)"),
     re.compile(r"(?:^|(?<= so)|(?<= and)|(?<= ,)|(?<= but)) no (?:more )?(?P<what>[a-z ]{1,30}?)(?: from (?:me|us))?(?: after all| then| any ?more| now)*(?= $| ,)"),
+)  # fmt: skip
+_DROPS += (
+    re.compile(r" (?:my|the|our) (?P<what>[a-z ]{2,30}?) (?:is|has been|will be|got|was) (?:now )?(?:cancelled|canceled|off the list|not happening|ruined|burnt|burned)(?= $| ,)"),
+    re.compile(r" (?:without|minus) (?:my |the |any )?(?P<what>[a-z ]{2,30}?)(?= $| ,)"),
 )  # fmt: skip
 _SWAP = re.compile(
     r" (?P<new>[^\x00,:]{2,60}?) (?:instead of|rather than|in place of|not) (?:the |my |a |our )?(?P<old>[^\x00,]{2,40}?)(?= $| ,| if| now| for| after| please| \x00|$)"
@@ -143,7 +147,7 @@ def read_withdrawals(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         if what in ("anything", "nothing", "a thing", "much", "it work", "it", "sense") and not (what == "it" and context.own_promises):
             continue
         promise, dish, confidence = _own(what, context)
-        if promise is None and (not context.own_promises or pattern is _DROPS[5]) and pattern is not _DROPS[1]:
+        if promise is None and (not context.own_promises or pattern in _DROPS[5:]) and pattern is not _DROPS[1]:
             continue
         if promise is None and _known(what) < 0.75:
             continue
@@ -207,6 +211,8 @@ def read_promises(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         verb = (match.groupdict().get("verb") or "").strip()
         if pattern is _OFFERS[_COMMAND] and not aux and verb in _BASE and context.asked != "bring":
             continue  # "bring a chair each" tells others
+        if match.groupdict().get("who") and not aux and verb in _BASE:
+            confidence = 0.82 if context.addressed else 0.6  # "I bring cake" may be a habit
         return _added(sentence, context, things, first, aux, verb, confidence)
     match = _ON_ME.match(sentence.left)
     if match is not None:
@@ -215,6 +221,10 @@ def read_promises(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         if things:
             return _added(sentence, context, things, first, "", "", 0.9)
     return []
+
+
+BARE = 0.72
+"""How sure a dish is that was only named, without an amount."""
 
 
 def read_bare(sentence: Sentence, context: ReplyContext) -> list[Intent]:
@@ -241,7 +251,7 @@ def read_bare(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         first, last = things[0].first, things[-1].last
         own_words = " ".join(t.plain for t in sentence.tokens[first:last])
         mine = re.search(r" (?:from|on) (?:me|us)\b", " " + own_words) is not None
-        confidence = 0.9 if sized or mine or context.asked == "bring" else 0.72
+        confidence = 0.9 if sized or mine or context.asked == "bring" else BARE
         found += _added(sentence, context, things, i, "", "", confidence)
         i = things[-1].last
     left = {t.plain for i, t in enumerate(sentence.tokens) if sentence.free(i) and t.plain[0].isalpha()}

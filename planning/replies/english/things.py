@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -11,10 +12,10 @@ from planning.replies.english.lexicon import NUMBER, number_of, singulars, words
 from planning.replies.text import Sentence, Token
 
 _DETERMINERS = frozenset(("a", "an", "some", "my", "the", "our", "any", "your", "that", "those", "this", "another", "more", "also", "just", "maybe", "probably", "both", "either", "and", "with", "of", "again", "her", "his", "usual"))
-_SIZE = frozenset(("big", "large", "huge", "giant", "small", "little", "whole", "massive", "medium", "enormous", "great", "decent", "nice", "good", "generous", "giant", "full", "fresh", "few", "couple", "bunch", "lot", "lots", "load", "loads", "plenty", "ton", "tons", "extra", "famous", "homemade", "home-made", "delicious", "yummy", "legendary", "infamous", "signature", "world-famous", "favourite", "favorite", "amazing", "awesome", "best", "tasty", "trusty", "special"))
+_SIZE = frozenset(("world", "spare", "big", "large", "huge", "giant", "small", "little", "whole", "massive", "medium", "enormous", "great", "decent", "nice", "good", "generous", "giant", "full", "fresh", "few", "couple", "bunch", "lot", "lots", "load", "loads", "plenty", "ton", "tons", "extra", "famous", "homemade", "home-made", "delicious", "yummy", "legendary", "infamous", "signature", "world-famous", "favourite", "favorite", "amazing", "awesome", "best", "tasty", "trusty", "special"))
 _CONTAINER = frozenset(("bowl", "tray", "platter", "pot", "pan", "plate", "dish", "batch", "bag", "bags", "box", "bottle", "bottles", "jar", "tub", "pack", "basket", "pile", "load", "bucket", "crate", "case", "jug", "pitcher", "cooler", "crockpot", "slow", "loaf", "tin", "helping", "portion", "thermos", "flask", "vat", "mountain", "selection", "variety", "assortment", "stack", "round", "rounds", "wheel"))
 _FOR = re.compile(
-    rf"^ ?(?P<all>\(? ?(?:(?:that|which) )?(?:(?:should |will |can )?(?:feeds?|serves?|be|is) )?(?:enough |plenty |big enough |sized |made )?(?:for|to feed|to serve|feeds|serves|feeding|serving) (?:about |around |up to |roughly |at least |approx |like |maybe |all )*(?P<n>[0-9]{{1,9}}(?:-[0-9]{{1,4}})?|{NUMBER})(?:(?: to | or |-| - )(?P<hi>[0-9]{{1,4}}|{NUMBER}))?(?! (?:dollars|bucks|years|hours|minutes|lb|oz|pm|am|kids of))(?: ?(?:people|persons|ppl|servings|portions|of us|guests|or so|ish|folks|adults|hungry people|at least|total|now|instead))* ?\)?)"
+    rf"^ ?(?P<all>\(? ?(?:(?:that|which) )?(?:(?:should |will |can )?(?:feeds?|serves?|be|is) )?(?:enough |plenty |big enough |sized |made )?(?:for|to feed|to serve|feeds|serves|feeding|serving|(?:will|should|can) (?:feed|serve)) (?:about |around |up to |roughly |at least |approx |like |maybe |all )*(?P<n>[0-9]{{1,9}}(?:-[0-9]{{1,4}})?|a dozen|two dozen|{NUMBER})(?:(?: to | or |-| - )(?P<hi>[0-9]{{1,4}}|{NUMBER}))?(?! (?:dollars|bucks|years|hours|minutes|lb|oz|pm|am|kids of))(?: ?(?:people|persons|ppl|servings|portions|of us|guests|or so|ish|folks|adults|hungry people|at least|total|now|instead))* ?\)?)"
 )
 _SERVINGS_OF = re.compile(rf"^ \(? ?(?P<n>[0-9]{{1,6}}(?:-[0-9]{{1,4}})?|{NUMBER}) (?:servings|portions|helpings|people)(?: worth)?(?: of)? ?\)?")
 _FOR_ALL = re.compile(
@@ -24,7 +25,7 @@ _ASIDE = re.compile(
     r"^ (?:from (?:the |a )?(?:store|shop|bakery|supermarket|deli|market|corner shop|takeaway|freezer|garden|allotment|tree|plot)|store bought|store-bought|shop bought|shop-bought|bought|homemade|home-made|to share|again|too|as well|as usual|along|with me|for (?:the )?(?:bar|potato bar|supper|dinner|party|dessert|the table|potluck|pudding|starters?|the kids|the grill|lunch|the meal|saturday|sunday|friday|the day|the event)|for sure|on the day|this time|instead|like last (?:year|time)|then|tonight|tomorrow|on saturday|on sunday|on friday|on the side|if that is (?:ok|okay|fine|all right|useful|any good)|if that helps|if that works|if (?:you|anyone|people) (?:like|likes|want|wants|wish)|if (?:it is )?(?:needed|wanted|necessary|required|helpful)|if you need (?:it|them|more)|if no ?one else (?:is|does|has|will)(?: [a-z]+)?|if nobody else (?:is|does|has|will)(?: [a-z]+)?|from us|from me|duty|detail|on me|on us|now|after all|as promised|okay|ok|and that is it|in total|or so|each|over|there|myself|ourselves)(?= |$)"
 )
 _STORE = re.compile(r"\b(?:store|shop|bakery|supermarket|deli)\b|\b(?:store|shop)-bought\b|\bbought\b|\b(?:buy|buying|grab|pick up|picking up|get|purchase)\b")
-_CUT = frozenset(("but", "because", "if", "unless", "so", "since", "though", "although", "when", "which", "that", "who", "unfortunately", "sorry", "then", "while", "until", "before", "after", "as", "where", "hope", "hopefully", "maybe", "or", "instead", "not", "can", "will", "would", "is", "are", "was", "have", "has", "need", "needs", "once", "assuming", "(", ")", "-", "–", "—", ":", "do", "does", "should", "could", "just", "to", "at", "around", "by", "i", "we", "they", "he", "she", "you", "it", "in case", "also", "along", "too", "from", "depending", "plus", "anyone", "let", "looking", "coming", "covered", "sorted", "handled", "under"))
+_CUT = frozenset(("without", "but", "because", "if", "unless", "so", "since", "though", "although", "when", "which", "that", "who", "unfortunately", "sorry", "then", "while", "until", "before", "after", "as", "where", "hope", "hopefully", "maybe", "or", "instead", "not", "can", "will", "would", "is", "are", "was", "have", "has", "need", "needs", "once", "assuming", "(", ")", "-", "–", "—", ":", "do", "does", "should", "could", "just", "to", "at", "around", "by", "i", "we", "they", "he", "she", "you", "it", "in case", "also", "along", "too", "from", "depending", "plus", "anyone", "let", "looking", "coming", "covered", "sorted", "handled", "under"))
 
 
 _PLACES = frozenset(("on", "in", "near", "back", "home", "tomorrow", "today", "tonight", "over", "down", "up", "out", "off", "about", "into", "onto", "under", "saturday", "sunday", "friday", "monday", "tuesday", "wednesday", "thursday", "again"))
@@ -65,6 +66,8 @@ class Thing:
 
 
 def _servings(match: re.Match[str]) -> float:
+    if match["n"].endswith("dozen"):
+        return 24.0 if match["n"].startswith("two") else 12.0
     low, _, high = match["n"].partition("-")
     first = float(low) if low.replace(".", "").isdigit() else float(number_of(match["n"]))
     second = match.groupdict().get("hi") or high
@@ -89,11 +92,13 @@ def known_thing(name: str) -> tuple[str, float, bool]:
         return "", 0.0, False
     head = tokens[-1]
     table = words("dish")
-    if plain in words("notdish") or head in words("notdish"):
+    if plain in words("notdish"):
         return "", 0.0, True
     for form in singulars(plain):
         if form in table:
             return table[form], 0.95, False
+    if head in words("notdish"):
+        return "", 0.0, True
     category, sure = _catalogue(name)
     if sure >= 0.75:
         return category, 0.95, False
@@ -145,9 +150,9 @@ def things_at(sentence: Sentence, first: int, last: int, *, bare: bool = False) 
 
 _VERBS = frozenset(
     "love loves like likes hate hates made makes make what spill need needs want wants eat eats ate smell smells taste tastes "
-    "see saw look looks sell found grew grow grows get got put give gave lost burnt burned burn drop dropped forgot buy bought "
+    "see saw look looks a an the i my his her our mmm mm mmmm yum yummy ooh ever sell found grew grow grows get got put give gave lost burnt burned burn drop dropped forgot buy bought "
     "are was were is has had be been too very much no not never that this those these such how why which whose enough "
-    "brought baked cooked brings bakes add adding stir mix full dying going piece know think say says said tell ask asked use used mind talk talking water watering".split()
+    "brought brings bakes add adding stir mix full dying going piece know think say says said tell ask asked use used mind talk talking watering".split()
 )
 
 
@@ -272,7 +277,7 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
             i, progress = i + 1, True
     if name_end <= name_start:
         return None, start
-    raw = " ".join(t.raw for k, t in enumerate(tokens[name_start:name_end]) if k == 0 or t.start != tokens[name_start + k - 1].start)
+    raw = raw_words(tokens[name_start:name_end])
     raw = re.sub(r"\s+", " ", raw).strip(" ,'\"")
     plain_name = " ".join(t.plain for t in tokens[name_start:name_end])
     if vague is not None:
@@ -281,6 +286,17 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
     if amount is not None and amount.kind == "serving" and servings is None:
         servings, quantity = float(amount.value + amount.most) / 2, None
     return Thing(raw, category, sure, start, i, servings, quantity, for_all, False, store, conditional, factor, other), i
+
+
+def raw_words(tokens: Sequence[Token]) -> str:
+    """The words as typed; what stood together stays together, and a word written out appears once."""
+    text = ""
+    for k, token in enumerate(tokens):
+        before = tokens[k - 1] if k else None
+        if before is not None and token.start == before.start:
+            continue
+        text += (" " if before is not None and token.start > before.end else "") + token.raw
+    return text
 
 
 def _vague(tokens: list[Token], i: int, last: int) -> tuple[str, int] | None:
@@ -304,7 +320,7 @@ def _amount_at(tokens: list[Token], i: int, last: int) -> tuple[amounts.Amount, 
     for j in range(top, i, -1):
         if j < last and tokens[j].plain == "-" :
             continue
-        text = " ".join(t.raw for t in tokens[i:j])
+        text = raw_words(tokens[i:j])
         if len(text) > amounts.LONGEST:
             continue
         amount = amounts.parse(text)
