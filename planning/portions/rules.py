@@ -131,9 +131,16 @@ def factors(item: Item, table: Table) -> dict[str, float]:
     return {name: value for name, value in found.items() if value != 1.0}
 
 
-def portion_of(potluck: Potluck, headcount: Headcount, item: Item, table: Table, name: str = "") -> Portion:
-    """The item's portion for this potluck; `name` if it goes by another name than the table's."""
+def portion_of(
+    potluck: Potluck, headcount: Headcount, item: Item, table: Table, name: str = "", *, dishes: int = 1
+) -> Portion:
+    """The item's portion for this potluck; `name` if it goes by another name than the table's.
+
+    `dishes` is how many unlike dishes of the table are this item; things for the table are one however called.
+    """
     applied = factors(item, table)
+    if dishes > 1 and item.category != "supplies":
+        applied["dishes"] = float(dishes)
     per_eater = item.amount * math.prod(applied.values())
     served = per_eater * counted(item, potluck, headcount)
     bought = item.to_buy(served) * (1 + kinds()[item.kind].margin)

@@ -90,21 +90,27 @@ def portions(potluck: Potluck, headcount: Headcount, *, hearty: float = 0.0) -> 
     `hearty` is the share of hearty eaters in 0..1. The toppings of the bar stand in `bar.amounts`, its base here.
     """
     wanted: dict[str, Item] = {}
+    dishes: dict[str, set[tuple[str, ...]]] = {}
     for promise in potluck.promises:
         item = item_of(promise)
         wanted.setdefault(item.name, item)
+        dishes.setdefault(item.name, set()).add(tuple(sorted(words(promise.dish))))
     for name in potluck.items:
         item = item_for(name)
         wanted.setdefault(item.name, item)
     base = None if potluck.bar is None else base_item(potluck.bar.base)
     if base is not None:
         wanted[base.name] = base
-    table = table_of(potluck, tuple(wanted.values()), hearty)
+    # Two unlike casseroles are one item here but two dishes on the table.
+    several = {name: len(dishes.get(name, ())) or 1 for name in wanted}
+    table = table_of(potluck, [item for item in wanted.values() for _ in range(several[item.name])], hearty)
     # Everybody takes one base at a bar, whatever else is there: the Armed Forces card (Q177) counts one each.
     alone = replace(table, dishes={})
     for name in STAPLES:
         wanted.setdefault(name, items()[name])
     return tuple(
-        portion_of(potluck, headcount, item, alone if base is not None and item.name == base.name else table)
+        portion_of(potluck, headcount, item, alone)
+        if base is not None and item.name == base.name
+        else portion_of(potluck, headcount, item, table, dishes=several.get(item.name, 1))
         for item in wanted.values()
     )

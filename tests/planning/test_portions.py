@@ -103,6 +103,26 @@ def test_two_mains_are_each_taken_by_fewer() -> None:
     assert variety("main", 9) * 9 == pytest.approx(1.5)
 
 
+def test_two_unlike_dishes_of_one_item_are_two_dishes() -> None:
+    one = replace(cookout(10), promises=(Promise("p1", "g1", "tuna casserole", "main"),))
+    two = replace(one, promises=(*one.promises, Promise("p2", "g2", "chicken casserole", "main")))
+    same = replace(one, promises=(*one.promises, Promise("p2", "g2", "casserole, tuna", "main")))
+
+    # Square root of two times one.
+    assert amounts(two)["casserole"].per_eater_value == pytest.approx(math.sqrt(2))
+    assert amounts(same)["casserole"].per_eater_value == 1
+
+
+def test_plates_are_as_many_whatever_else_lies_beside_them() -> None:
+    laid = cookout(10, "plates", "cups", "napkins", "forks", "ice")
+
+    assert {i: amounts(laid)[i].per_eater for i in ("plates", "cups", "ice")} == {
+        "plates": "1.75 each",
+        "cups": "3 each",
+        "ice": "1.5 lb",
+    }
+
+
 def test_heat_outdoors_asks_for_more_drinks_and_twice_the_ice() -> None:
     mild = cookout(20, "cold drinks", "ice", setting="outdoor", outdoor_temp_f=70)
     hot = cookout(20, "cold drinks", "ice", setting="outdoor", outdoor_temp_f=95)
