@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
-from datetime import UTC, datetime, timedelta
+from datetime import datetime, timedelta
 
 from planning.kitchen.core import Schedule
+from planning.kitchen.known import known_steps, with_known
 from planning.kitchen.problem import SLOT_MIN, WARM_OVEN_F, KitchenProblem, make, step_minutes
 from planning.kitchen.result import DishTimes, PlannedStep
 from planning.kitchen.solve import Solution, solve
@@ -40,35 +41,12 @@ def attempt(
     lists: int | None = None,
 ) -> Attempt:
     """Make and solve the kitchen of these dishes."""
-    made = _with_known(make(potluck, checked, now, coolers), potluck.previous)
+    known = known_steps(potluck, now)
+    since = min((k.start for k in known if k.begun), default=None)
+    made = with_known(make(potluck, checked, now, coolers, since), known)
     solution = solve(made.problem, effort=effort, seed=seed, seconds=seconds, neat=neat, lists=lists)
     steps = planned(made, solution.schedule)
     return Attempt(made, solution, steps, _dish_times(potluck, made, solution.schedule, steps))
-
-
-def _with_known(made: KitchenProblem, previous: Mapping[str, object] | None) -> KitchenProblem:
-    """The starts people already know, from the last plan: kept where nothing is lost by it."""
-    steps = (previous or {}).get("steps")
-    if not isinstance(steps, (list, tuple)):
-        return made
-    known: dict[tuple[str, str], list[int]] = {}
-    for step in steps:
-        if not isinstance(step, Mapping) or not isinstance(step.get("start"), (str, datetime)):
-            continue
-        start = step["start"]
-        try:
-            instant = start if isinstance(start, datetime) else datetime.fromisoformat(str(start))
-        except ValueError:
-            continue
-        if instant.tzinfo is not None:
-            slot = made.frame.slot_down(instant.astimezone(UTC))
-            known.setdefault((str(step.get("promise")), str(step.get("kind"))), []).append(slot)
-    preferred: dict[str, int] = {}
-    for task, link in made.links.items():
-        kind = made.checked[link.promise].steps[link.steps[0]].kind
-        if left := known.get((link.promise, kind)):
-            preferred[task] = left.pop(0)
-    return replace(made, problem=replace(made.problem, preferred=preferred))
 
 
 def planned(made: KitchenProblem, schedule: Schedule) -> tuple[PlannedStep, ...]:

@@ -41,13 +41,17 @@ class Touch:
 
 @dataclass(frozen=True)
 class Task:
-    """`windows` are the closed ranges of slots in which it may start; None is anywhere."""
+    """`windows` are the closed ranges of slots in which it may start; None is anywhere.
+
+    `only` is the number of the mode it must have, where that is settled: it has begun.
+    """
 
     id: str
     modes: tuple[Mode, ...]
     windows: tuple[tuple[int, int], ...] | None = None
     latest_end: int | None = None
     touches: tuple[Touch, ...] = ()
+    only: int | None = None
 
 
 @dataclass(frozen=True)

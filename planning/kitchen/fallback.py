@@ -38,6 +38,8 @@ class _Board:
 
     def modes(self, task: Task) -> list[int]:
         """The numbers of the modes worth trying."""
+        if task.only is not None:
+            return [task.only]
         everything = list(range(len(task.modes)))
         if self.palette is None:
             return everything
@@ -192,7 +194,7 @@ def _forward(board: _Board, problem: Problem, chain: Sequence[Task]) -> dict[str
                 most = end + lag.most if lag.most is not None else most
             found = _find(board, task, bound, up=True)
             if found is None:
-                found = Placed(_in_window(task, bound, up=True) or bound, 0)
+                found = Placed(_in_window(task, bound, up=True) or bound, task.only or 0)
             if most is not None and found.start > most and again is None:
                 again = found.start - most
             placed[task.id] = found

@@ -93,6 +93,8 @@ def choose_one_mode(m: Model, task: Task) -> None:
     else:
         literals = [model.new_bool_var(f"x {task.id} {n}") for n in range(len(task.modes))]
         model.add_exactly_one(literals)
+        if task.only is not None:
+            model.add(literals[task.only] == 1)
     m.chosen[task.id] = literals
     if len(lengths) == 1:
         size: Any = lengths[0]

@@ -124,11 +124,16 @@ def wake_up(potluck: Potluck) -> datetime:
 
 
 def make(
-    potluck: Potluck, checked: Iterable[Checked], now: datetime, coolers: frozenset[str] = frozenset()
+    potluck: Potluck,
+    checked: Iterable[Checked],
+    now: datetime,
+    coolers: frozenset[str] = frozenset(),
+    since: datetime | None = None,
 ) -> KitchenProblem:
     """The whole problem. Every dish is a course of its own: one that is late does not hold up the others.
 
     Dishes in `coolers` come hot in an insulated carrier, held at 140 °F or more (TRANS-02), and have no limit off heat.
+    The grid begins no later than `since`, when the first step that is under way began.
     """
     dishes = tuple(checked)
     kitchen = potluck.kitchen
@@ -137,6 +142,8 @@ def make(
     back = math.ceil((potluck.starts_at - wake).total_seconds() / 60 / SLOT_MIN)
     days = min(21, max(0, math.ceil((longest - back) * SLOT_MIN / 1440)) + 1) if longest > back else 0
     due = back + days * (1440 // SLOT_MIN)
+    if since is not None:
+        due = max(due, min(math.ceil((potluck.starts_at - since).total_seconds() / 60 / SLOT_MIN), 22 * 288))
     origin = potluck.starts_at - timedelta(minutes=due * SLOT_MIN)
     frame = Frame(origin, due, due - back, 0)
     frame = Frame(origin, due, due - back, frame.slot_up(now))
@@ -162,7 +169,7 @@ def make(
 def _clip(task: Task, horizon: int) -> Task:
     """Open windows end at the horizon."""
     windows = tuple((lo, min(hi, horizon)) for lo, hi in task.windows or ((0, horizon),) if lo <= horizon)
-    return Task(task.id, task.modes, windows, task.latest_end, task.touches)
+    return replace(task, windows=windows)
 
 
 MOST_UNITS = 1000
