@@ -1,0 +1,81 @@
+"""Sentences as data: escaped, isolated, on the reader's clock, never missing."""
+
+from datetime import UTC, datetime
+from decimal import Decimal
+from html import unescape
+from zoneinfo import ZoneInfo
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from bot.texts import Html, TextFault, Voice, languages, visible
+from bot.texts.catalogue import Catalogue
+from planning.potluck import Money, Say
+
+CHICAGO = Voice("en", ZoneInfo("America/Chicago"), "us")
+FIVE = datetime(2027, 9, 18, 22, 0, tzinfo=UTC)
+
+
+@pytest.mark.parametrize("language", languages())
+def test_every_text_of_a_language_parses_and_no_id_stands_twice(language):
+    assert len(Catalogue(language).keys) > 100
+
+
+@given(st.text(max_size=200))
+def test_whatever_people_type_comes_out_as_text_and_not_as_markup(typed):
+    said = CHICAGO("board-title", title=typed)
+
+    assert "<" not in said.removeprefix("<b>").removesuffix("</b>")
+    assert unescape(said.removeprefix("<b>").removesuffix("</b>")) == (visible(typed, 300) if typed else "")
+
+
+@given(st.text(max_size=300))
+def test_what_is_shown_is_one_line_of_bounded_length_without_direction_marks(typed):
+    shown = visible(typed, 40)
+
+    assert "\n" not in shown
+    assert shown.strip("\u2068\u2069")
+    assert not set("\u202a\u202b\u202c\u202d\u202e\u2066\u2067") & set(shown)
+
+
+def test_right_to_left_words_are_isolated_and_others_are_left_plain():
+    assert visible("נועה") == "\u2068נועה\u2069"
+    assert visible("Inés") == "Inés"
+
+
+def test_a_family_emoji_is_one_letter_and_is_not_cut_in_two():
+    family = "👩‍👩‍👧"
+
+    assert visible(family * 3, 2) == family + "…"
+
+
+def test_times_are_said_on_the_potlucks_clock_in_the_groups_way():
+    metric = Voice("en", ZoneInfo("Europe/Berlin"), "metric")
+
+    assert CHICAGO.time(FIVE) == "5:00 PM"
+    assert metric.time(FIVE) == "00:00"
+    assert metric.wall_time("17:05") == "17:05"
+    assert CHICAGO.wall_time("17:05") == "5:05 PM"
+
+
+def test_a_sentence_inside_a_sentence_is_said_in_the_same_voice():
+    said = CHICAGO("told-in-group", name="Mei", what=Say("answer-when", {"when": FIVE}))
+
+    assert said == "Mei: It is on Sat, Sep 18, 5:00 PM."
+
+
+def test_markup_of_ours_is_kept_once():
+    assert CHICAGO("told-in-group", name=Html("<b>Mei</b>"), what="a<b") == "<b>Mei</b>: a&lt;b"
+
+
+def test_money_is_written_with_its_own_currency():
+    # CLDR, through Babel: en_US writes the euro sign first.
+    assert CHICAGO.plain("budget-set", money=Money(Decimal("120"), "EUR")) == "Budget: €120.00."
+
+
+def test_a_missing_text_or_fact_is_a_fault_and_not_a_half_sentence():
+    with pytest.raises(TextFault):
+        CHICAGO("no-such-text")
+    with pytest.raises(TextFault):
+        CHICAGO("noted-people")
