@@ -91,13 +91,10 @@ def menu(potluck: Potluck, headcount: Headcount) -> tuple[MenuRow, ...]:
 
 def _row(potluck: Potluck, headcount: Headcount, target: Target) -> MenuRow:
     promised = [p for p in potluck.promises if p.category == target.category]
-    have = math.fsum(servings_of(p, headcount, potluck) for p in promised)
+    have = math.fsum(_portions_of(p, headcount, potluck) for p in promised)
     dishes = len({_dish_key(p) for p in promised})
     eaters = float(headcount.at_service_level) if target.category == "supplies" else headcount.eaters
     factor = target.between_meals if potluck.mealtime == "between-meals" else 1.0
-    if target.category == "drink":
-        # One drink an hour and one more in the first (Q270, Q271: no publication named).
-        factor *= (1 + hours(potluck)) / 4
     if target.category == "topping" and potluck.bar is None:
         factor = 0.0
     want = target.servings * factor * eaters
@@ -125,6 +122,19 @@ def _row(potluck: Potluck, headcount: Headcount, target: Target) -> MenuRow:
         high=round(high, 2),
         source=source_text(target.source),
     )
+
+
+def _portions_of(promise: Promise, headcount: Headcount, potluck: Potluck) -> float:
+    """A promise in eaters' portions. A drink said by quantity is counted in glasses first, of which one eater
+    has several: three in the usual three hours, one more or fewer for each hour (Q270, Q271)."""
+    servings = servings_of(promise, headcount, potluck)
+    if promise.category != "drink" or promise.servings is not None or not promise.quantity:
+        return servings
+    return servings / (GLASSES * (1 + hours(potluck)) / 4)
+
+
+GLASSES = 3.0
+"""Glasses an eater drinks in three hours: between Q270's and Q271's figures, no publication named."""
 
 
 def _dishes_wanted(target: Target, people: float) -> int:
