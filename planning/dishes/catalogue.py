@@ -9,7 +9,7 @@ nothing: `Dish.known_heat` leaves it out.
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 
 from planning import tables
@@ -28,7 +28,8 @@ class Dish:
 
     `servings`: eaters' portions in the usual `vessel`, more than 0. `serve`: hot, cold or room. `cost_class`
     and `skill`: 1 (little) to 3 (much). `seasons` empty means any time of year. `travels` false means it
-    suffers on the way and is better made where it is eaten.
+    suffers on the way and is better made where it is eaten. `like` names the dish whose row it shares, when it has
+    none of its own.
     """
 
     name: str
@@ -45,6 +46,7 @@ class Dish:
     travels: bool
     source: str
     aliases: tuple[str, ...] = ()
+    like: str = ""
 
     @property
     def times_known(self) -> bool:
@@ -143,6 +145,9 @@ def catalogue() -> tuple[Dish, ...]:
         if bad:
             raise ValueError(f"dishes.csv: {dish.name} has a value outside its range")
         found.append(dish)
+        # Much the same to plan with, yet another dish: it doubles nothing, and its ingredients are not known.
+        for name in _split(row["like"]):
+            found.append(replace(dish, name=name, aliases=(), ingredients=(), like=dish.name))
     return tuple(found)
 
 
@@ -167,7 +172,11 @@ def suggest(
     fit = [
         dish
         for dish in catalogue()
-        if dish.category == category and dish.name not in avoid and dish.travels and dish.minutes is not None
+        if dish.category == category
+        and dish.name not in avoid
+        and dish.travels
+        and dish.minutes is not None
+        and not dish.like
     ]
     fit.sort(key=lambda dish: not dish.in_season(season))
     return tuple(fit[: max(0, n)])

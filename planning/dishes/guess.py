@@ -27,7 +27,23 @@ FOOD_KINDS = frozenset(kind for kind, _ in KIND_CATEGORY) | {"flavour"}
 
 
 _FOOD_OR_GEAR = frozenset(
-    ["bowl", "cup", "ball", "stick", "tray", "dish", "round", "stack", "slice", "order", "piece", "ice", "wrap"]
+    [
+        "bowl",
+        "cup",
+        "ball",
+        "stick",
+        "tray",
+        "platter",
+        "board",
+        "dish",
+        "round",
+        "stack",
+        "slice",
+        "order",
+        "piece",
+        "ice",
+        "wrap",
+    ]
 )
 
 
@@ -59,7 +75,9 @@ def lookup(text: str) -> DishMatch:
     for words in (said, core):
         if dish := index.exact.get(" ".join(names.plain(word) for word in words if word != ",")):
             return DishMatch(dish, name, dish.category, 1.0)
-    if not core:
+    while len(core) > 1 and core[-1] in ("thing", "things", "stuff"):
+        core = core[:-1]
+    if not core or core[0] in names.CUTS:
         return DishMatch(None, name, None, 0.0)
     core = _uninverted(core)
     bare = _without_claims([names.plain(word) for word in core if word != ","])
@@ -232,8 +250,10 @@ def _by_head(index: Index, name: str, words: list[str], off: float) -> DishMatch
         return DishMatch(None, name, None, 0.0)
     head = before[-1]
     everything = frozenset(before) | frozenset(after)
-    for wanted, key in index.by_word.get(head, ()):
-        if wanted <= everything and not _is_gear(index, head, before):
+    known = index.by_word.get(head, ())
+    first = frozenset(before)
+    for wanted, key in (*(k for k in known if k[0] <= first), *(k for k in known if not k[0] <= first)):
+        if wanted <= everything and (len(wanted) > 1 or not _is_gear(index, head, before)):
             dish = index.exact[key]
             extra = everything - wanted
             unknown = sum(word not in index.vocabulary for word in extra)
@@ -248,8 +268,8 @@ def _by_head(index: Index, name: str, words: list[str], off: float) -> DishMatch
         return DishMatch(None, name, None, 0.0)
     category = _category_of_head(index, before, everything)
     if category is not None:
-        known = sum(word in index.vocabulary for word in before[:-1])
-        bonus = 0.1 if known == len(before) - 1 and known else 0.05 if known else 0.0
+        understood = sum(word in index.vocabulary for word in before[:-1])
+        bonus = 0.1 if understood == len(before) - 1 and understood else 0.05 if understood else 0.0
         return DishMatch(None, name, category, round(0.6 + bonus - off, 2))
     if head == "dog":
         return DishMatch(None, name, "main", 0.6)

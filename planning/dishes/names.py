@@ -110,7 +110,7 @@ def said_words(text: str) -> list[str]:
     tail = _TAIL.search(folded)
     if tail and folded[: tail.start()].strip():
         folded = folded[: tail.start()]
-    return ["and" if word == "&" else word for word in _WORD.findall(folded)]
+    return ["and" if word in ("&", "n", "'n") else word for word in _WORD.findall(folded)]
 
 
 def without_fillers(words: list[str]) -> list[str]:
