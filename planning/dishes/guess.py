@@ -14,37 +14,8 @@ from rapidfuzz import fuzz, process
 
 from planning.dishes import names
 from planning.dishes.catalogue import Dish
+from planning.dishes.head import FOOD_KINDS, KIND_CATEGORY, category_of_head, is_gear, noun_phrase
 from planning.dishes.index import Index, index_of_names
-
-KIND_CATEGORY = (
-    ("meat", "main"), ("fish", "main"), ("egg", "main"), ("fruit", "dessert"), ("vegetable", "side"),
-    ("veg", "side"), ("starch", "side"), ("bean", "side"), ("dairy", "starter"), ("nut", "starter"),
-    ("sweet", "dessert"),
-)  # fmt: skip
-"""Where a plain ingredient goes on the table when it is all that was named (common practice, no source)."""
-
-FOOD_KINDS = frozenset(kind for kind, _ in KIND_CATEGORY) | {"flavour"}
-
-
-_FOOD_OR_GEAR = frozenset(
-    [
-        "bowl",
-        "cup",
-        "ball",
-        "stick",
-        "tray",
-        "platter",
-        "board",
-        "dish",
-        "round",
-        "stack",
-        "slice",
-        "order",
-        "piece",
-        "ice",
-        "wrap",
-    ]
-)
 
 
 @dataclass(frozen=True)
@@ -203,49 +174,8 @@ def _reordered(index: Index, words: list[str]) -> Dish | None:
     return None
 
 
-def _noun_phrase(index: Index, words: list[str]) -> tuple[list[str], list[str]]:
-    """(the words up to and with the head, the words describing it afterwards)."""
-    before: list[str] = []
-    after: list[str] = []
-    for at, word in enumerate(words):
-        if word in names.CUTS and before:
-            after = words[at + 1 :]
-            break
-        if word == "of" and before:
-            rest = words[at + 1 :]
-            ends_in_head = (
-                bool(rest) and rest[-1] in index.heads and (before[-1] not in index.heads or before == ["cream"])
-            )
-            if ends_in_head:
-                continue
-            after = rest
-            break
-        if word in names.JOINS and before and not _joins_modifiers(index, before, words[at + 1 :]):
-            after = words[at + 1 :]
-            break
-        if word not in names.JOINS:
-            before.append(word)
-    while len(before) > 1 and names.is_kind(before[-1], "adj", "filler") and not _can_be_head(index, before[-1]):
-        before = [before[-1], *before[:-1]]
-        if all(names.is_kind(word, "adj", "filler") for word in before):
-            break
-    return before, [word for word in after if word not in names.JOINS]
-
-
-def _joins_modifiers(index: Index, before: list[str], rest: list[str]) -> bool:
-    """Whether "and" stands inside a name ("apple and walnut salad") and not between two dishes."""
-    if not rest:
-        return False
-    ends = [word for word in rest if word not in names.JOINS]
-    return bool(ends) and ends[-1] in index.heads and before[-1] not in index.heads
-
-
-def _can_be_head(index: Index, word: str) -> bool:
-    return word in index.heads or names.is_kind(word, *FOOD_KINDS - {"flavour"}) or word in index.by_word
-
-
 def _by_head(index: Index, name: str, words: list[str], off: float) -> DishMatch:
-    before, after = _noun_phrase(index, words)
+    before, after = noun_phrase(index, words)
     if not before:
         return DishMatch(None, name, None, 0.0)
     head = before[-1]
@@ -253,20 +183,20 @@ def _by_head(index: Index, name: str, words: list[str], off: float) -> DishMatch
     known = index.by_word.get(head, ())
     first = frozenset(before)
     for wanted, key in (*(k for k in known if k[0] <= first), *(k for k in known if not k[0] <= first)):
-        if wanted <= everything and (len(wanted) > 1 or not _is_gear(index, head, before)):
+        if wanted <= everything and (len(wanted) > 1 or not is_gear(index, head, before)):
             dish = index.exact[key]
             extra = everything - wanted
             unknown = sum(word not in index.vocabulary for word in extra)
             weaker = 0.05 if any(names.is_kind(word, *FOOD_KINDS) for word in extra) else 0.0
-            category = _category_of_head(index, before, everything)
+            category = category_of_head(index, before, everything)
             if category is not None and category != dish.category and weaker:
                 break
             return DishMatch(dish, name, dish.category, round(0.9 - weaker - 0.05 * min(unknown, 2) - off, 2))
-    if _is_gear(index, head, before):
+    if is_gear(index, head, before):
         return DishMatch(None, name, "supplies", round(0.7 - off, 2))
     if names.is_kind(head, "person") and not (head == "dog" and _food_in(before[:-1])):
         return DishMatch(None, name, None, 0.0)
-    category = _category_of_head(index, before, everything)
+    category = category_of_head(index, before, everything)
     if category is not None:
         understood = sum(word in index.vocabulary for word in before[:-1])
         bonus = 0.1 if understood == len(before) - 1 and understood else 0.05 if understood else 0.0
@@ -283,35 +213,6 @@ def _food_in(words: list[str]) -> bool:
     return any(names.is_kind(word, *FOOD_KINDS) for word in words)
 
 
-def _is_gear(index: Index, head: str, before: list[str]) -> bool:
-    """A thing for the table: "salad bowls", "paper cups", but not "fruit cups", "rice bowl" or "french loaf"."""
-    vessel = names.is_kind(head, "container") and len(before) > 1 and head not in index.heads
-    if not names.is_kind(head, "supply") and not vessel:
-        return False
-    if head in _FOOD_OR_GEAR:
-        kinds = ("meat", "fish", "vegetable", "veg", "fruit", "starch", "bean", "dairy", "nut", "sweet")
-        return not any(names.is_kind(word, *kinds) for word in before[:-1])
-    return True
-
-
-def _category_of_head(index: Index, before: list[str], everything: frozenset[str]) -> str | None:
-    """The head noun's category; what is said about it decides where the head is open."""
-    two = " ".join(before[-2:])
-    rule = index.heads.get(two) if len(before) > 1 else None
-    rule = rule or index.heads.get(before[-1])
-    if rule is None:
-        return None
-    usual, if_sweet, if_meat, if_vegetable = rule
-    described = everything - {before[-1]}
-    if any(names.is_kind(word, "meat", "fish") for word in described):
-        return if_meat
-    if any(names.is_kind(word, "sweet", "fruit") for word in described):
-        return if_sweet
-    if any(names.is_kind(word, "veg", "vegetable", "bean", "starch", "dairy", "egg") for word in described):
-        return if_vegetable
-    return usual
-
-
 def _unknown(index: Index, name: str, words: list[str]) -> DishMatch:
     """Nothing known: perhaps the whole is spelt strangely; else a weak guess, or no dish at all."""
     phrase = " ".join(words)
@@ -324,7 +225,7 @@ def _unknown(index: Index, name: str, words: list[str]) -> DishMatch:
         return DishMatch(None, name, None, 0.0)
     inside = [word for word in words if word in index.heads or names.is_kind(word, *FOOD_KINDS)]
     if inside:
-        category = _category_of_head(index, inside, frozenset(inside))
+        category = category_of_head(index, inside, frozenset(inside))
         for kind, usual in KIND_CATEGORY:
             category = category or (usual if names.is_kind(inside[-1], kind) else None)
         return DishMatch(None, name, category or "main", 0.4)
