@@ -35,6 +35,11 @@ ALLOWED_UPDATES = ("message", "edited_message", "callback_query", "my_chat_membe
 POLL_S = 25
 TICK_S = 15.0
 """How often, in real time, reminders and left-over posts are looked for."""
+STOP_S = 25.0
+"""Less than what service managers usually allow before they kill."""
+HANDLE_S = 60.0
+"""One update may take so long; then it is given up, or a hanging one would stop everybody's."""
+PRUNE_H = 6
 WATCHDOG = timedelta(seconds=120)
 STORAGE_WAITS_S = (0.2, 0.5, 1.0, 2.0, 5.0, 10.0)
 
@@ -192,6 +197,10 @@ class TureenBot:
                 self.courier.tick, "interval", seconds=TICK_S, jitter=2, misfire_grace_time=None, coalesce=True,
                 max_instances=1,
             )
+            self._scheduler.add_job(
+                self._prune, "interval", hours=PRUNE_H, jitter=600, misfire_grace_time=None, coalesce=True,
+                max_instances=1,
+            )
             self._scheduler.start()
             if self._mode == "polling":
                 self._tasks.append(asyncio.create_task(self._watchdog(), name="watchdog"))
@@ -206,9 +215,16 @@ class TureenBot:
         for door in self._doors:
             await door.close()
         updater = self._app.updater
-        if updater is not None and updater.running:
-            await updater.stop()
-        await self._app.stop()
+        try:
+            async with asyncio.timeout(STOP_S):
+                if updater is not None and updater.running:
+                    await updater.stop()
+                await self._app.stop()
+        except TimeoutError:
+            # A database that stays away, say. What is not confirmed comes again, what is stored stays.
+            _log.warning("not everything could be finished in time", after_s=STOP_S)
+            await self.kill()
+            return
         await self.courier.stop()
         await self._app.shutdown()
         _log.info("stopped")
@@ -294,7 +310,8 @@ class TureenBot:
         tries = 0
         while True:
             try:
-                await self.handle(update)
+                async with asyncio.timeout(HANDLE_S):
+                    await self.handle(update)
                 break
             except StorageTrouble as trouble:
                 # The update stays unconfirmed meanwhile: a locked database or a full disk loses nothing.
@@ -386,6 +403,13 @@ class TureenBot:
                         await self._app.updater.stop()
                 with contextlib.suppress(TelegramError, RuntimeError):
                     await self._start_polling()
+
+    async def _prune(self) -> None:
+        """Forget what need not be kept: old update ids, what old messages were about."""
+        try:
+            await self.store.prune(self.clock.now())
+        except StorageTrouble as trouble:
+            _log.warning("storage can't be used now", what=trouble.key)
 
     async def _missing(self) -> str | None:
         """What stands between this process and taking work; None when it is ready."""

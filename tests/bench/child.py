@@ -58,21 +58,24 @@ async def tureen(url: str, database: str) -> None:
     await store.close()
 
 
+PROFILE = cProfile.Profile()
+
+
 async def _until_told() -> None:
+    """Until SIGTERM. From SIGUSR1 to SIGUSR2 the profiler runs: not over the start, not over the end."""
     told = asyncio.Event()
-    asyncio.get_running_loop().add_signal_handler(signal.SIGTERM, told.set)
+    loop = asyncio.get_running_loop()
+    loop.add_signal_handler(signal.SIGTERM, told.set)
+    loop.add_signal_handler(signal.SIGUSR1, PROFILE.enable)
+    loop.add_signal_handler(signal.SIGUSR2, PROFILE.disable)
     await told.wait()
 
 
 def main() -> None:
     which, url, database, *rest = sys.argv[1:]
-    profile = cProfile.Profile() if rest else None
-    if profile is not None:
-        profile.enable()
     asyncio.run(tureen(url, database) if which == "tureen" else bare(url, which))
-    if profile is not None:
-        profile.disable()
-        profile.dump_stats(rest[0])
+    if rest:
+        PROFILE.dump_stats(rest[0])
 
 
 if __name__ == "__main__":

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import asyncio
 import pstats
+import signal
 import statistics
 import sys
 import tempfile
@@ -101,10 +102,14 @@ async def measure(
         await asyncio.sleep(1.0)
         found = Measured(resting_mb=bot.memory_mb())
         await presser.burst(WARM_UP)
+        if profile is not None:
+            bot.about.send_signal(signal.SIGUSR1)
         cpu, began = bot.cpu_s(), asyncio.get_running_loop().time()
         await presser.burst(presses)
         seconds = asyncio.get_running_loop().time() - began
         found.per_s = presses / seconds
+        if profile is not None:
+            bot.about.send_signal(signal.SIGUSR2)
         found.cpu_ms = (bot.cpu_s() - cpu) / presses * 1000
         if steady:
             await asyncio.sleep(1.0)
@@ -208,7 +213,7 @@ async def run(rounds: int = 3) -> list[str]:
         profile = Path(name) / "profile"
         (Path(name) / "profiled").mkdir()
         await measure("tureen", Path(name) / "profiled", profile=profile, steady=False, presses=1000)
-        parts = where_time_goes(profile, 1000 + WARM_UP)
+        parts = where_time_goes(profile, 1000)
     lines.append(f"A press on Coming or Maybe, {GROUPS} groups of {GUESTS} guests, {rounds} rounds in turns (median)")
     head = ("presses/s", 10), ("to bare", 9), ("CPU ms", 8), ("p50 ms", 8), ("p99 ms", 8), ("rest MB", 9), ("lost", 6)
     lines.append(f"{'bot':<14}" + "".join(f"{name:>{width}}" for name, width in head))
