@@ -57,6 +57,8 @@ class BotSetup:
     """User id -> the script's id of the person."""
     out: Path
     username: str = ""
+    life: int = 1
+    """1 for the first start of a rehearsal; what an earlier rehearsal left behind in `out` is not ours."""
 
 
 class NotAtRest(Exception):

@@ -125,6 +125,14 @@ def _deed(row: Row) -> str:
     return str(row["text"])
 
 
+def _line(row: Row, names: Mapping[str, str]) -> str:
+    who, place, deed = _who(row, names), _place(row, names), _deed(row)
+    place = f" ({place})" if place else ""
+    if row["kind"] != "service":
+        return f"{who}{place} {deed}"
+    return deed + (f", by {who}" if who and who not in deed else "") + place
+
+
 SPOKEN = ("message", "edit", "photo", "document")
 
 
@@ -142,7 +150,7 @@ def markdown(rows: Iterable[Row], title: str, names: Mapping[str, str]) -> str:
             continue
         place = f" ({_plain(place)})" if (place := _place(row, names)) else ""
         if row["kind"] not in SPOKEN:
-            out += [f"{head} *{_plain(_who(row, names))}{place} {_plain(_deed(row))}*", ""]
+            out += [f"{head} *{_plain(_line(row, names))}*", ""]
             continue
         changed = ", changed" if row["kind"] == "edit" else ""
         out += [f"{head} **{_plain(_who(row, names))}**{place}{changed}:", ""]
@@ -197,7 +205,7 @@ def page(rows: Iterable[Row], title: str, names: Mapping[str, str]) -> str:
             out.append(f'<p class="deed"><em>{esc(str(row["text"]))}</em></p>')
             continue
         if row["kind"] not in SPOKEN:
-            out.append(f'<p class="deed"><bdi>{who}</bdi>{place} <bdi>{esc(_deed(row))}</bdi></p>')
+            out.append(f'<p class="deed">{at:%H:%M} <bdi>{esc(_line(row, names))}</bdi></p>')
             continue
         side = "said bot" if row["from"] == "bot" else "said"
         changed = ", changed" if row["kind"] == "edit" else ""

@@ -83,6 +83,7 @@ class Rehearsal:
         self.people = {user_id: person_id for person_id, user_id in self.ids.items()}
         self.group_id = self._group().id
         self.topics: dict[str, int] = {}
+        self.lives = 0
         self._open_topics()
         first = script.first(("bot-added", "bot-admin", "bot-removed"))
         if first is None or first.text != "bot-added":
@@ -150,9 +151,10 @@ class Rehearsal:
             await bot.stop()
 
     async def _start_bot(self) -> None:
+        self.lives += 1
         setup = BotSetup(
             self.room.token, self.server.base_url, self.server.base_file_url, self.clock, self.script.timezone,
-            self.room.chat(self.group_id).id, dict(self.people), self.out, self.room.bot.username,
+            self.room.chat(self.group_id).id, dict(self.people), self.out, self.room.bot.username, self.lives,
         )  # fmt: skip
         bot = self.make_bot(setup)
         await bot.start()

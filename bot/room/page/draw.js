@@ -61,7 +61,7 @@ async function press(message, button) {
   if (button.copy) await navigator.clipboard?.writeText(button.copy).catch(() => undefined);
   if (button.opens && button.opens !== "private") window.open(button.opens, "_blank", "noopener");
   const [chat] = message.key.split("/");
-  await act({ do: "press", chat: Number(chat), message: message.id, row: button.row, column: button.column });
+  await act({ do: "press", chat: Number(chat), message: message.id, row: button.row, column: button.column, label: button.label });
 }
 
 const FACES = ["👍", "❤", "🎉"];

@@ -197,7 +197,6 @@ function drawClock(clock) {
 }
 
 async function move(how) {
-  guide.clockMoved();
   await act({ do: "move", ...how });
 }
 for (const button of document.querySelectorAll("[data-move]")) {
@@ -251,7 +250,7 @@ watch((what, detail) => {
   }
 });
 
-const guide = setUpTour($("#tour"), $("#tour-count"), {
+setUpTour($("#tour"), $("#tour-count"), {
   become,
   compose(pane, text) { show(pane); const area = $(`#${pane}-text`); area.value = text; area.focus(); },
   focusButton(label) {

@@ -49,7 +49,7 @@ export async function act(what) {
   const answer = await fetch("/room/do", {
     method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify({ who: store.me, ...what }),
   });
-  if (answer.ok) return true;
+  if (answer.ok) { tellAll("acted", what); return true; }
   const why = await answer.json().catch(() => ({ error: "the room did not answer" }));
   tellAll("refused", why.error);
   return false;

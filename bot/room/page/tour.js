@@ -1,20 +1,19 @@
-// Five things to try. A step is done when the room shows that it happened, whoever did it.
+// Five things to try. A step is done when it was done on this page, by whomever the reader is just then.
 import { make } from "/page/draw.js";
 import { nameOf, store, watch } from "/page/store.js";
 
 const STEPS = [
   { key: "start", title: "Start a potluck", as: "host", where: "group", say: "/potluck next Saturday 5pm, about 24 people",
-    done: (e) => e.kind === "pin" && e.from === store.bot.id },
+    done: (a) => a.do === "say" && /^\/potluck\b/i.test(a.text) },
   { key: "answer", title: "Answer as a guest: press “Coming” on the board", as: "guest", press: "coming",
-    done: (e) => e.kind === "press" && /coming/i.test(e.text) },
+    done: (a) => a.do === "press" && /coming/i.test(a.label) },
   { key: "bring", title: "Bring something, in your own words", as: "guest", where: "group", say: "/bring slaw for 12",
-    done: (e) => e.kind === "message" && e.from !== store.bot.id && /bring/i.test(e.text) },
+    done: (a) => a.do === "say" && /\bbring/i.test(a.text) },
   { key: "missing", title: "Ask what is still missing", as: "host", where: "group", say: "/missing",
-    done: (e) => e.kind === "message" && e.from !== store.bot.id && /^\/missing/i.test(e.text) },
-  { key: "clock", title: "Move the clock to the next reminder", move: true, done: () => false },
+    done: (a) => a.do === "say" && /^\/missing\b/i.test(a.text) },
+  { key: "clock", title: "Move the clock to the next reminder", move: true, done: (a) => a.do === "move" },
 ];
 const done = new Set();
-let moved = false;
 
 export function setUpTour(list, count, { become, compose, focusButton, focusClock }) {
   function draw() {
@@ -37,17 +36,9 @@ export function setUpTour(list, count, { become, compose, focusButton, focusCloc
     }));
   }
   watch((what, detail) => {
-    if (what === "loaded") {
-      for (const chat of store.chats.values()) {
-        if (chat.pinned.length) done.add("start");
-      }
-      draw();
-    }
-    if (what === "moving" && detail === false && moved) { done.add("clock"); draw(); }
-    if (what === "event") {
-      const hit = STEPS.filter((step) => !done.has(step.key) && step.done(detail));
-      if (hit.length) { hit.forEach((step) => done.add(step.key)); draw(); }
-    }
+    if (what === "loaded") draw();
+    if (what !== "acted") return;
+    const hit = STEPS.filter((step) => !done.has(step.key) && step.done(detail));
+    if (hit.length) { hit.forEach((step) => done.add(step.key)); draw(); }
   });
-  return { clockMoved() { moved = true; } };
 }
