@@ -72,7 +72,7 @@ _V = "".join(_VULGAR)
 _NUMBER = (
     rf"[0-9]{{1,9}} ?[{_V}]|[{_V}]"
     r"|[0-9]{1,9}[ -][0-9]{1,3}[/⁄][0-9]{1,3}|[0-9]{1,9} and [0-9]{1,3}[/⁄][0-9]{1,3}|[0-9]{1,3}[/⁄][0-9]{1,3}"
-    r"|[0-9]{1,3}(?:,[0-9]{3}){1,3}(?![0-9])|[0-9]{1,12}(?:[.,][0-9]{1,6})?|\.[0-9]{1,6}"
+    r"|[0-9]{1,3}(?:,[0-9]{3}){1,3}(?:\.[0-9]{1,6})?(?![0-9])|[0-9]{1,12}(?:[.,][0-9]{1,6})?|\.[0-9]{1,6}"
 )
 _SHAPE = re.compile(
     rf"(?:(?:about|around|roughly|approx\.?|approximately|at least|up to|maybe|some|ca\.?|~|≈) ?)?"
@@ -116,8 +116,8 @@ def _fraction(text: str) -> Fraction | None:
         if head:
             whole = Fraction(int(head))
         return whole + Fraction(int(top), int(bottom)) if int(bottom) else None
-    if re.fullmatch(r"[0-9]{1,3}(?:,[0-9]{3})+", text):
-        return Fraction(int(text.replace(",", "")))
+    if re.fullmatch(r"[0-9]{1,3}(?:,[0-9]{3})+(?:\.[0-9]+)?", text):
+        return Fraction(text.replace(",", ""))
     return Fraction(text.replace(",", "."))
 
 
@@ -364,7 +364,7 @@ _STEPS: dict[tuple[str, str], tuple[tuple[str, Fraction, Fraction], ...]] = {
         ("pound", Fraction(10), Fraction(1)),
         ("pound", Fraction(4), Fraction(1, 2)),
         ("pound", Fraction(1), Fraction(1, 4)),
-        ("ounce", Fraction(1), Fraction(1)),
+        ("ounce", Fraction(4), Fraction(1)),
         ("ounce", Fraction(0), Fraction(1, 4)),
     ),
     ("mass", "metric"): (
@@ -449,6 +449,6 @@ def show(value: float | Fraction, unit: str, system: str = "us") -> str:
 
 
 def say(value: float | Fraction, unit: str, system: str = "us") -> Say:
-    """The same as a text key and facts: `number` (how it is written), `count` (for the plural, at least 1: "½ cup"), `unit`."""
+    """The same as a text key and facts: `number` as it is written, `unit`, `count` for the plural (1 for "½ cup")."""
     shown, name = friendly(value, unit, system)
     return Say("amount", {"number": number(shown), "count": max(1.0, float(shown)), "unit": name})

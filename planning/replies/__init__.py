@@ -8,18 +8,31 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from planning.replies import english
 from planning.potluck import Party
+from planning.replies import english
 from planning.replies.decide import decide, kind_of, tidy, with_implied
 from planning.replies.intents import (
-    TOPICS, AddPerson, AddPromise, Ask, ChangePromise, DropPromise, Intent, Late, Reading, ReplyContext, SetAnswer,
-    SetNeeds, SetParty, TakeTopping, Undo,
+    TOPICS,
+    AddPerson,
+    AddPromise,
+    Ask,
+    ChangePromise,
+    DropPromise,
+    Intent,
+    Late,
+    Reading,
+    ReplyContext,
+    SetAnswer,
+    SetNeeds,
+    SetParty,
+    TakeTopping,
+    Undo,
 )  # fmt: skip
 from planning.replies.text import Message
 
 __all__ = [
     "TOPICS", "AddPerson", "AddPromise", "Ask", "ChangePromise", "DropPromise", "Intent", "Late", "Reading",
-    "ReplyContext", "SetAnswer", "SetNeeds", "SetParty", "TakeTopping", "Undo", "kind_of", "read", "read_party", "read_party",
+    "ReplyContext", "SetAnswer", "SetNeeds", "SetParty", "TakeTopping", "Undo", "kind_of", "read", "read_party",
 ]  # fmt: skip
 
 LANGUAGES: dict[

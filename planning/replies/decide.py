@@ -15,8 +15,20 @@ from dataclasses import replace
 
 from planning.potluck import Answer, Say
 from planning.replies.intents import (
-    AddPerson, AddPromise, Ask, ChangePromise, DropPromise, Intent, Late, Reading, ReplyContext, SetAnswer, SetNeeds,
-    SetParty, TakeTopping, Undo,
+    AddPerson,
+    AddPromise,
+    Ask,
+    ChangePromise,
+    DropPromise,
+    Intent,
+    Late,
+    Reading,
+    ReplyContext,
+    SetAnswer,
+    SetNeeds,
+    SetParty,
+    TakeTopping,
+    Undo,
 )  # fmt: skip
 
 SURE, ASK, SURE_IN_CHATTER = 0.8, 0.5, 0.9
@@ -48,7 +60,8 @@ def _about_this_supper(intents: Sequence[Intent]) -> bool:
     """Whether the open chatter is plainly for us: somebody brings a known dish or takes a topping."""
     return any(
         isinstance(i, TakeTopping) or (isinstance(i, AddPromise) and bool(i.category) and not i.conditional)
-        or isinstance(i, SetAnswer) and not i.implied and i.confidence >= 0.9 or isinstance(i, Ask) and i.confidence >= 0.9
+        or (isinstance(i, SetAnswer) and not i.implied and i.confidence >= 0.9)
+        or (isinstance(i, Ask) and i.confidence >= 0.9)
         for i in intents
     )  # fmt: skip
 
@@ -60,17 +73,18 @@ def decide(intents: Sequence[Intent], passed: Sequence[str], context: ReplyConte
     if not context.addressed:
         kept = tuple(i for i in intents if i.confidence >= SURE_IN_CHATTER and not isinstance(i, (Undo, Late)))
         others = [i for i in kept if isinstance(i, SetAnswer) and i.who != context.writer]
-        if not kept or others or len(kept) < len(intents) or not _about_this_supper(kept) or any(_clashes(i, context) for i in kept):
+        doubtful = not kept or others or len(kept) < len(intents) or any(_clashes(i, context) for i in kept)
+        if doubtful or not _about_this_supper(kept):
             return Reading(why=Say("reply-why-chatter", {"reason": "unsure"}))
         return Reading(kept, True, None, Say("reply-why-read", {"words": _words(kept, original)}))
     kept = tuple(i for i in intents if i.confidence >= ASK)
     if not kept:
         return Reading(why=Say("reply-why-nothing", {"reason": "unsure"}))
-    doubtful = [i for i in kept if i.confidence < SURE or _clashes(i, context)]
+    unsure = [i for i in kept if i.confidence < SURE or _clashes(i, context)]
     why = Say("reply-why-read", {"words": _words(kept, original)})
-    if not doubtful:
+    if not unsure:
         return Reading(kept, True, None, why)
-    return Reading(kept, False, question_for(doubtful[0], context, original), why)
+    return Reading(kept, False, question_for(unsure[0], context, original), why)
 
 
 def question_for(intent: Intent, context: ReplyContext, original: str) -> Say:
@@ -86,7 +100,8 @@ def question_for(intent: Intent, context: ReplyContext, original: str) -> Say:
         fewer = intent.relative and intent.party.total < 0
         return Say("reply-ask-fewer" if fewer else "reply-ask-more" if intent.relative else "reply-ask-party", facts)
     if isinstance(intent, SetNeeds):
-        return Say("reply-ask-needs-gone" if intent.cleared else "reply-ask-needs", facts | {"needs": ", ".join(n.need for n in intent.needs)})
+        facts |= {"needs": ", ".join(n.need for n in intent.needs)}
+        return Say("reply-ask-needs-gone" if intent.cleared else "reply-ask-needs", facts)
     if isinstance(intent, AddPromise):
         facts |= {"dish": intent.dish, "category": intent.category or "unknown"}
         if intent.conditional:
@@ -107,17 +122,19 @@ def _words(intents: Sequence[Intent], original: str) -> str:
     return " … ".join(dict.fromkeys(p.strip() for p in pieces))[:200]
 
 
+def _comes_to_yes(intent: Intent) -> bool:
+    if isinstance(intent, SetParty):
+        return not intent.relative or intent.party.total > 0
+    return isinstance(intent, TakeTopping) or (isinstance(intent, AddPromise) and not intent.conditional)
+
+
 def with_implied(intents: list[Intent], context: ReplyContext) -> list[Intent]:
     """Adds the yes that "3 of us" or "I'll bring slaw" comes to, when the writer has not said otherwise."""
     if any(isinstance(i, SetAnswer) and i.who == context.writer for i in intents):
         return intents
     if context.answer is Answer.YES or any(isinstance(i, (Ask, Undo, DropPromise)) for i in intents):
         return intents
-    reasons = [
-        i for i in intents
-        if (isinstance(i, SetParty) and (i.relative is False or i.party.total > 0))
-        or (isinstance(i, (AddPromise, TakeTopping)) and not getattr(i, "conditional", False) and context.answer in (Answer.NONE, Answer.MAYBE))
-    ]  # fmt: skip
+    reasons = [i for i in intents if _comes_to_yes(i)]
     if not reasons or context.answer is Answer.NO:
         return intents
     first = max(reasons, key=lambda i: i.confidence)
@@ -135,7 +152,7 @@ def tidy(intents: list[Intent]) -> list[Intent]:
             same = next((i for i in kept if isinstance(i, SetAnswer) and i.who == intent.who), None)
             if same is not None:
                 kept.remove(same)
-                if same.answer is not intent.answer and not (Answer.MAYBE in (same.answer, intent.answer)):
+                if same.answer is not intent.answer and Answer.MAYBE not in (same.answer, intent.answer):
                     intent = replace(intent, confidence=min(intent.confidence, 0.82))
         if isinstance(intent, SetParty) and not intent.relative:
             kept = [i for i in kept if not (isinstance(i, SetParty) and not i.relative)]

@@ -168,4 +168,4 @@ class Reading:
     intents: tuple[Intent, ...] = ()
     sure: bool = False
     question: Say | None = None
-    why: Say = Say("reply-why-nothing")
+    why: Say = field(default_factory=lambda: Say("reply-why-nothing", {"reason": "none"}))

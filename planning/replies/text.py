@@ -25,6 +25,7 @@ _TOKEN = re.compile(
 )
 _QUOTES = re.compile(r"[\"“”«»„][^\"“”«»„\n]{1,600}[\"“”«»„]|(?<!\w)['‘][^'‘’\n]{3,300}['’](?!\w)")
 _FACES = re.compile(r"(?<![\w:])(?:[:;=8][-'^]?[)(\]\[DPpoO*3|/\\]+|<3+|\^_?\^|[xX]D+)(?!\w)")
+_SHORTENED = frozenset(("lb", "lbs", "oz", "approx", "fl", "qt", "pt", "gal", "pkg", "st", "ca"))
 _END = frozenset(".!?;\n…")
 
 
@@ -164,7 +165,7 @@ def cut(
 
 def _abbreviation(current: list[Token], found: list[re.Match[str]], number: int) -> bool:
     """ "3 lb. of potatoes": the full stop does not end the sentence."""
-    if not current or current[-1].plain not in ("lb", "lbs", "oz", "approx", "fl", "qt", "pt", "gal", "pkg", "st", "ca"):
+    if not current or current[-1].plain not in _SHORTENED:
         return False
     return number + 1 < len(found) and found[number + 1][0][0].islower()
 

@@ -1,5 +1,7 @@
 """The day: "Sat 18 Sep", "the 18th", "next Friday", "in two weeks", "18.9."."""
 
+# ruff: noqa: E501 - a pattern is easier to read on one line
+
 from __future__ import annotations
 
 import re
@@ -152,7 +154,8 @@ def _is_weekday_here(match: re.Match[str], text: str) -> bool:
     before, after = text[: match.start()].rstrip(" ,(").lower(), text[match.end() :]
     alone = not before or before.endswith(("on", "this", "next", "\x00", ",", "to", "potluck", "for"))
     return bool(
-        match["which"] or re.match(r"\.?,? ?(?:\x00|[0-9]|the [0-9]|at [0-9]|@|noon|midday|(?:quarter|half|ten|twenty|five) |$)", after)
+        match["which"] or re.match(r"\.?,? ?(?:\x00|[0-9]|the [0-9]|at [0-9]|@|noon|midday|(?:quarter|half|ten|twenty|five) )", after)
+        or (not after.strip(" ,.!?") and (alone or re.search(r"(?:[0-9]|[ap]\.?m\.?)$", before)))
         or (alone and re.match(r"\.?(?:,| (?:at|evening|night|morning|afternoon|noon)\b)", after))
     )  # fmt: skip
 

@@ -6,6 +6,7 @@ import re
 from datetime import date, datetime, timedelta
 from functools import cache
 
+
 def foreign_date(text: str, local: datetime) -> date | datetime | None:
     """A short date in another language, by dateparser; a time only if the text has figures for one."""
     text = text.strip(" ,.!?\x00")
@@ -24,12 +25,14 @@ def foreign_date(text: str, local: datetime) -> date | datetime | None:
         "NORMALIZE": True,
     }
     try:
-        got = dateparser.parse(text, languages=list(_FOREIGN), settings=settings)  # type: ignore[arg-type]
+        got = dateparser.parse(text, languages=list(_FOREIGN), settings=settings)
     except Exception:  # its own parsers raise several kinds on odd text; no date then
         return None
     if got is None or got.tzinfo is not None:
         return None
-    return got.replace(second=0, microsecond=0) if re.search(r"[0-9]{1,2}[:h.][0-9]{2}|[0-9] ?uhr", text) else got.date()
+    found: datetime = got
+    timed = re.search(r"[0-9]{1,2}[:h.][0-9]{2}|[0-9] ?uhr", text, re.IGNORECASE)
+    return found.replace(second=0, microsecond=0) if timed else found.date()
 
 
 _FOREIGN = ("es", "fr", "de", "it", "pt", "nl", "sv", "da", "pl")

@@ -1,5 +1,7 @@
 """The line that opens a potluck: "Sat 18 Sep 5pm, about 24 people, outdoors, at the allotment hut, potato bar"."""
 
+# ruff: noqa: E501 - a pattern is easier to read on one line
+
 from __future__ import annotations
 
 import re
@@ -38,7 +40,7 @@ _PEOPLE = (
     re.compile(rf"{_ABOUT}(?<![\w.$€£-])(?:{_N})(?: ?(?:-|–|to|or) ?(?P<hi>[0-9]{{1,5}}))?(?:ish)? {_WHO}", re.IGNORECASE),
     re.compile(rf"\b(?:party|group|crowd|gathering) of {_ABOUT}{_N}\b(?: {_WHO})?", re.IGNORECASE),
     re.compile(rf"(?<![\w])(?:for|expecting|headcount:?|people:|guests:) {_ABOUT}{_N}(?: ?(?:-|–|to|or) ?(?P<hi>[0-9]{{1,5}}))?(?=\s*(?:$|[,;.]))", re.IGNORECASE),
-    re.compile(rf"(?<![\w])(?:about|around|roughly|~|≈) ?(?P<n>[0-9]{{2,4}})(?=\s*(?:$|[,;.]))", re.IGNORECASE),
+    re.compile(r"(?<![\w])(?:about|around|roughly|~|≈) ?(?P<n>[0-9]{2,4})(?=\s*(?:$|[,;.]))", re.IGNORECASE),
 )  # fmt: skip
 _AMOUNT = r"(?P<amount>[0-9]{1,3}(?:,[0-9]{3})+(?:\.[0-9]{2})?|[0-9]{1,7}(?:[.,][0-9]{1,2})?)"
 _CURRENCY = {
@@ -63,8 +65,7 @@ _BAR = re.compile(
     re.IGNORECASE,
 )
 _NOT_A_BASE = frozenset(
-    "the a snack wine cocktail beer sports tapas juice open cash local coffee at in our my your sushi dive hotel piano "
-    "corner gay rooftop beach pool salad-at cloak gold space mini".split()
+    ["the", "a", "snack", "wine", "cocktail", "beer", "sports", "tapas", "juice", "open", "cash", "local", "coffee", "at", "in", "our", "my", "your", "sushi", "dive", "hotel", "piano", "corner", "gay", "rooftop", "beach", "pool", "salad-at", "cloak", "gold", "space", "mini"]
 )
 _BETWEEN = re.compile(
     r"\b(?:afternoon tea|high tea|tea party|coffee and cake|coffee morning|tea and cake|cake sale|dessert (?:party|potluck|night|swap)|cookie (?:swap|exchange)|snacks only|just snacks|just desserts?|between meals|drinks (?:party|and nibbles)|nibbles|elevenses)\b",
@@ -141,7 +142,7 @@ def parse_potluck_line(text: str, now: datetime, timezone: str) -> Opening:
     for match in _BAR.finditer(text):
         found = (match["base"] or match["base2"]).strip().lower()
         words = [w for w in re.split(r"[ -]", found) if w not in ("with", "and", "plus", "toppings", "topping", "a", "the", "our")]
-        if words and words[-1] not in _NOT_A_BASE and not (words[0] in _NOT_A_BASE):
+        if words and words[-1] not in _NOT_A_BASE and words[0] not in _NOT_A_BASE:
             base = " ".join(words)
             text = _blank(text, match)
             break

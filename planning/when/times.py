@@ -1,5 +1,7 @@
 """The time of day: "5pm", "half past five", "17.30", "noon", "from 5 to 9"."""
 
+# ruff: noqa: E501 - a pattern is easier to read on one line
+
 from __future__ import annotations
 
 import re

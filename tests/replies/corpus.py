@@ -22,8 +22,21 @@ from pathlib import Path
 
 from planning.potluck import Answer, Party
 from planning.replies import (
-    AddPerson, AddPromise, Ask, ChangePromise, DropPromise, Intent, Late, Reading, ReplyContext, SetAnswer, SetNeeds,
-    SetParty, TakeTopping, Undo, read,
+    AddPerson,
+    AddPromise,
+    Ask,
+    ChangePromise,
+    DropPromise,
+    Intent,
+    Late,
+    Reading,
+    ReplyContext,
+    SetAnswer,
+    SetNeeds,
+    SetParty,
+    TakeTopping,
+    Undo,
+    read,
 )  # fmt: skip
 
 HERE = Path(__file__).parent

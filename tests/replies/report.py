@@ -54,11 +54,14 @@ def main() -> None:
     hits, lost = sum(addressed["right"].values()), sum(addressed["missed"].values())
     print(f"replies to the bot recall    {rate(hits, hits + lost)}")
     quiet = [o for o in outcomes if not o.line.expected and not o.line.asks]
-    print(f"chatter left alone           {rate(sum(not o.reading.intents and o.reading.question is None for o in quiet), len(quiet))}")
+    silent = sum(not o.reading.intents and o.reading.question is None for o in quiet)
+    print(f"chatter left alone           {rate(silent, len(quiet))}")
     if show:
         for o in outcomes:
             if o.wrong or o.missed:
-                print(f"{'SURE' if o.reading.sure else 'ask ' if o.reading.question else '    '} {o.line.file[7:-4]}:{o.line.number} [{o.line.place}] {o.line.text!r} wrong={sorted(o.wrong)} missed={sorted(o.missed)}")
+                mark = "SURE" if o.reading.sure else "ask " if o.reading.question else "    "
+                print(f"{mark} {o.line.file[7:-4]}:{o.line.number} [{o.line.place}] {o.line.text!r}")
+                print(f"       wrong {sorted(o.wrong)} missed {sorted(o.missed)}")
 
 
 if __name__ == "__main__":

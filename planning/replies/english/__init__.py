@@ -28,9 +28,11 @@ MOST_WORDS, MOST_WORDS_IN_ALL = 70, 210
 """A longer sentence is a story and no answer, and the time for one grows with the square of its words; a message is
 read up to so many words in all."""
 _IS_BEFORE = frozenset(
-    "on vegan vegetarian allergic coming not gluten lactose celiac coeliac bringing ill sick mine a an pescatarian "
-    "intolerant veggie covered from joining".split()
-)
+    (
+        "on", "vegan", "vegetarian", "allergic", "coming", "not", "gluten", "lactose", "celiac", "coeliac", "bringing",
+        "ill", "sick", "mine", "a", "an", "pescatarian", "intolerant", "veggie", "covered", "from", "joining",
+    )
+)  # fmt: skip
 _HYPHENED = re.compile(r"-(?=(?:intolerant|intolerance|allergy|allergic|sensitive)\b)", re.IGNORECASE)
 
 
@@ -87,11 +89,13 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
 _APPROVING = frozenset("👍✅🙋🙌👌💯")
 _SUPPER = re.compile(
     r"\b(?:potluck|supper|harvest|dinner|feast|party|get-together|gathering|barbecue|bbq|picnic|brunch|lunch"
-    r"|on the [0-9]{1,2}(?:st|nd|rd|th)?)\b|^(?:\S+ ){1,5}(?:on )?(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)$"
+    r"|on the [0-9]{1,2}(?:st|nd|rd|th)?)\b"
+    r"|^(?:\S+ ){1,5}(?:on )?(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)$"
 )
 """In the open chatter an answer or a question is for us only beside such a word."""
 _ASKS_AFTER = re.compile(
-    r"^(?:and |but |so |also |ok )?(?:what|when|where|who|how|which|is there|are there|do you|do we|can i|can we|should i|shall i)\b"
+    r"^(?:and |but |so |also |ok )?(?:what|when|where|who|how|which|is there|are there|do you|do we|can i|can we"
+    r"|should i|shall i)\b"
 )
 
 
@@ -124,13 +128,12 @@ def _statement(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     found += given
     found += people.read_people(sentence, context)
     found += promises.read_promises(sentence, context)
-    if context.addressed and not any(isinstance(i, Late) for i in found):
-        if not any(isinstance(i, AddPromise) for i in found):
-            for intent in given:  # what said yes or no is no dish
-                for k, token in enumerate(sentence.tokens):
-                    if intent.start <= token.start < intent.end:
-                        sentence.take(k, k + 1)
-            found += promises.read_bare(sentence, context)
+    if context.addressed and not any(isinstance(i, (Late, AddPromise)) for i in found):
+        for intent in given:  # what said yes or no is no dish
+            for k, token in enumerate(sentence.tokens):
+                if intent.start <= token.start < intent.end:
+                    sentence.take(k, k + 1)
+        found += promises.read_bare(sentence, context)
     if context.asked == "servings" and not found:
         found += promises.read_servings(sentence, context)
     return found

@@ -1,5 +1,7 @@
 """Yes, maybe and no, in their many forms."""
 
+# ruff: noqa: E501 - a pattern is easier to read on one line
+
 from __future__ import annotations
 
 import re
@@ -80,7 +82,7 @@ _YES = [
     (rf"\b{_WE} would (?:love|like|be happy|be delighted|be glad) to(?: come| join| attend| be there)(?: along)?\b(?!.*\bbut\b)", 0.88),
     (r"^ (?:am |i am )?(?:so |really )?looking forward to (?:it|this|seeing (?:you|everyone))(?= $| ,)", 0.7),
     (rf"{_START}(?:(?:that|it|this|the|saturday|sunday|friday|monday|tuesday|wednesday|thursday|date|day|time|[0-9]{{1,2}}(?:st|nd|rd|th)?|st|nd|rd|th) )*(?:works|suits|is (?:fine|good|perfect|great|ok|okay)) (?:well )?(?:for|with) (?:me|us|all of us|both of us)\b", 0.9),
-    (rf"^ (?:yes(?: ,)? )?(?:(?:that|it|this|the|saturday|sunday|friday|date|day|time) )+(?:works|suits)(?= $| ,)", 0.85),
+    (r"^ (?:yes(?: ,)? )?(?:(?:that|it|this|the|saturday|sunday|friday|date|day|time) )+(?:works|suits)(?= $| ,)", 0.85),
     (rf"(?:{_START}{_WE} (?:am|are|will be)|^) free(?= $| ,| that| then| on)", 0.88),
     (r"^ in(?= $| ,| if )", 0.9),
     (r"^ would (?:really |so )?love to(?: come| join| be there)?(?= $| ,)(?!.*\bbut\b)", 0.88),

@@ -1,5 +1,7 @@
 """Somebody else's answer: "Pat can't come" - only for people the group knows."""
 
+# ruff: noqa: E501 - a pattern is easier to read on one line
+
 from __future__ import annotations
 
 import re

@@ -1,5 +1,7 @@
 """Who comes with one answer: "3 of us", "me, my wife and the three girls (4, 7 and 9)", "+1", "only two now"."""
 
+# ruff: noqa: E501 - a pattern is easier to read on one line
+
 from __future__ import annotations
 
 import re
@@ -76,7 +78,6 @@ def _ages(tokens: list[Token], i: int) -> tuple[list[int], int] | None:
     if not (opened or worded or plainly):
         return None
     ages: list[int] = []
-    months = False
     while i < len(tokens):
         read = whole_number(tokens, i)
         if read is not None and read[0] <= 99:
@@ -84,7 +85,7 @@ def _ages(tokens: list[Token], i: int) -> tuple[list[int], int] | None:
             i = read[1]
             if i < len(tokens) and tokens[i].plain in ("months", "month", "mo", "mos", "weeks", "week"):
                 ages[-1] = ages[-1] // (12 if tokens[i].plain.startswith("mo") else 52)
-                months, i = True, i + 1
+                i += 1
             while i < len(tokens) and tokens[i].plain in ("years", "year", "yrs", "yr", "y", "yo", "old", "months", "-"):
                 i += 1
         elif tokens[i].plain in (",", "and", "&", "+"):
@@ -241,6 +242,7 @@ _WITH = re.compile(
 _COMES_TOO = re.compile(
     r"^ (?:(?: ,)? ?(?:is|are|will be|would like to|would love to|wants to|want to|will|can|might|may))? ?(?:also )?(?:comes?|coming|joins?|joining|be coming|come along|tagging|tag|attend|attending|be there|make it|in)\b(?: (?:along|too|as well|with (?:me|us)))*"
 )
+_COMES_WITH = re.compile(r"(?:^|, |\b(?:come|coming|be there|make it|yes|in|join|there|attend|us|too|all) )with$")
 _MISSING_KIN = re.compile(r"^ (?:can|will|is|are|am|could) not (?:be )?(?:come|coming|make|join|joining|able|attend|attending|be)\b")
 _GROUP_WORD = {"kid": "children", "chi": "children", "adu": "adults", "peo": "adults", "per": "adults", "gue": "adults",
                "fri": "adults", "tod": "toddlers", "tee": "teens", "bab": "infants", "gro": "adults", "mou": "adults", "of ": "adults"}  # fmt: skip
@@ -412,7 +414,7 @@ def _offset(sentence: Sentence, i: int) -> int:
 
 
 def _only(group: str, n: int) -> Party:
-    return Party(**({g: 0 for g in AGE_GROUPS} | {group: n}))
+    return Party(**(dict.fromkeys(AGE_GROUPS, 0) | {group: n}))
 
 
 def _whole(sentence: Sentence, found: People) -> bool:
@@ -473,9 +475,8 @@ def _kin(sentence: Sentence, context: ReplyContext) -> list[Intent] | None:
         start, end = sentence.span(i, found.last)
         if comes is None and (lead is None or (lead[0].strip() in ("have", "and") and not found.household)):
             continue
-        if lead is not None and lead[0].strip() == "with" and not re.search(r"\b(?:come|coming|be there|make it|yes|in|join|there|attend|us|too|all) with$", before):
-            if not (i <= 1 or re.search(r"(?:^ |, )with$", before)):
-                continue
+        if lead is not None and lead[0].strip() == "with" and i > 1 and not _COMES_WITH.search(before):
+            continue
         maybe = re.match(r" (?:might|may|wants|would)", after) is not None or sentence.question
         if comes is not None:
             end = sentence.span(i, found.last)[1]

@@ -1,10 +1,12 @@
 """Who brings what: offers, changes, withdrawals, toppings."""
 
+# ruff: noqa: E501 - a pattern is easier to read on one line
+
 from __future__ import annotations
 
 import re
 
-from planning.replies.english.lexicon import NUMBER, number_of, singulars, words
+from planning.replies.english.lexicon import NUMBER, number_of, singulars
 from planning.replies.english.things import Thing, things_at
 from planning.replies.intents import AddPromise, ChangePromise, DropPromise, Intent, ReplyContext, TakeTopping
 from planning.replies.text import Sentence
@@ -25,8 +27,8 @@ _OFFERS = (
 )  # fmt: skip
 _ON_ME = re.compile(r"^ (?P<what>(?:the |some |a )?[a-z ,'0-9-]+?) (?:is|are|will be) (?:on (?:me|us)|mine|ours|from (?:me|us)|my job|covered by me|coming from (?:me|us))(?= $| ,| then| this)")
 _NEGATED = re.compile(r" (?:not|never|no longer|no need to|do not|hardly) (?:(?!but|and|so|still|though)\w+ ){0,2}$")
-_DROPS = (
-    re.compile(rf" (?:i|we)? ?(?:can|will|am|are|could)? ?not (?:able to |going to |be able to |be )?(?:actually |now |after all |also |longer )*(?:bring|bringing|make|making|do|doing|bake|baking|cook|cooking|manage|supply|provide|get|handle|have time (?:to (?:make|bake|cook|do)|for)|offer) (?P<what>[^\x00]{{1,60}}?)(?= $| ,| after| any ?more| now| but| sorry| because| as | so | this| \x00|$)"),
+_DROPS: tuple[re.Pattern[str], ...] = (
+    re.compile(r" (?:i|we)? ?(?:can|will|am|are|could)? ?not (?:able to |going to |be able to |be )?(?:actually |now |after all |also |longer )*(?:bring|bringing|make|making|do|doing|bake|baking|cook|cooking|manage|supply|provide|get|handle|have time (?:to (?:make|bake|cook|do)|for)|offer) (?P<what>[^\x00]{1,60}?)(?= $| ,| after| any ?more| now| but| sorry| because| as | so | this| \x00|$)"),
     re.compile(r" (?:no longer|not) (?:bringing|making|doing|baking|cooking|able to (?:bring|make|do|bake)|going to (?:bring|make|do|bake)) (?P<what>[^\x00]{1,60}?)(?= $| ,| after| any ?more| now| but| sorry| because| as | so | \x00|$)"),
     re.compile(r" (?:scrap|cancel|drop|remove|delete|take off|forget(?: about)?|scratch|unlist|skip|withdraw|cross off|take back|take me off|take us off|remove me from|take my|unassign me from|release me from) (?P<what>(?:my |the |our |me from |me off )?[^\x00]{1,50}?)(?= $| ,| after| now| but| from| off| because| as | so | \x00|$)"),
     re.compile(r" (?:someone|somebody|anyone|anybody|(?:can|could|would|will) (?!not\b|i\b|we\b)[a-z]+(?: [a-z]+)??|who can) (?:else )?(?:please )?(?:take|do|bring|make|cover|have|want)(?: over)? (?P<what>(?:my|the|our) [^\x00]{1,40}?)(?= $| ,| from me| instead| for me| \x00|$)"),
@@ -209,7 +211,7 @@ def read_promises(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         if aux.startswith(("was", "would")) and re.search(r"\bbut\b", sentence.text):
             continue  # "I was going to bring salad but someone has it"
         verb = (match.groupdict().get("verb") or "").strip()
-        if pattern is _OFFERS[_COMMAND] and not aux and verb in _BASE and context.asked != "bring":
+        if pattern is _OFFERS[_COMMAND][0] and not aux and verb in _BASE and context.asked != "bring":
             continue  # "bring a chair each" tells others
         if match.groupdict().get("who") and not aux and verb in _BASE:
             confidence = 0.82 if context.addressed else 0.6  # "I bring cake" may be a habit
@@ -261,9 +263,7 @@ def read_bare(sentence: Sentence, context: ReplyContext) -> list[Intent]:
 
 
 _FILLER = frozenset(
-    "and we will also so then for us too ok okay with from me all the of i be there sorry it is as usual again this time "
-    "in are am can a an plus my our yes no coming now just that to you but here would love come happy well "
-    "both good great sounds perfect fine count super nice sure definitely not make".split()
+    ["and", "we", "will", "also", "so", "then", "for", "us", "too", "ok", "okay", "with", "from", "me", "all", "the", "of", "i", "be", "there", "sorry", "it", "is", "as", "usual", "again", "this", "time", "in", "are", "am", "can", "a", "an", "plus", "my", "our", "yes", "no", "coming", "now", "just", "that", "to", "you", "but", "here", "would", "love", "come", "happy", "well", "both", "good", "great", "sounds", "perfect", "fine", "count", "super", "nice", "sure", "definitely", "not", "make"]
 )
 
 

@@ -1,5 +1,7 @@
 """Sentences that say nothing for us: what others said, what might have been, what was, what others should do."""
 
+# ruff: noqa: E501 - a pattern is easier to read on one line
+
 from __future__ import annotations
 
 import re

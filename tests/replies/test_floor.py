@@ -1,0 +1,52 @@
+"""The corpus as a floor: what is read today may get better, not worse. `python -m tests.replies.report` shows it all."""
+
+from __future__ import annotations
+
+from functools import cache
+
+from tests.replies.corpus import Outcome, lines, outcome
+from tests.replies.report import counts, interval
+
+
+@cache
+def outcomes() -> tuple[Outcome, ...]:
+    return tuple(outcome(line) for line in lines())
+
+
+def test_the_corpus_is_large_and_a_third_of_it_is_chatter() -> None:
+    chatter = sum(not o.line.expected for o in outcomes())
+
+    assert len(outcomes()) >= 1200
+    assert chatter / len(outcomes()) >= 1 / 3
+
+
+def test_what_is_changed_silently_is_right_in_99_of_100() -> None:
+    tally = counts(list(outcomes()))
+    right, wrong = sum(tally["silent-right"].values()), sum(tally["silent-wrong"].values())
+
+    assert right / (right + wrong) >= 0.99
+
+
+def test_any_change_is_right_in_97_of_100() -> None:
+    tally = counts(list(outcomes()))
+    right, wrong = sum(tally["right"].values()), sum(tally["wrong"].values())
+
+    assert right / (right + wrong) >= 0.97
+
+
+def test_93_of_100_things_said_to_the_bot_are_understood() -> None:
+    tally = counts([o for o in outcomes() if o.line.addressed])
+    right, missed = sum(tally["right"].values()), sum(tally["missed"].values())
+
+    assert right / (right + missed) >= 0.93
+
+
+def test_no_allergy_is_read_wrong() -> None:
+    assert [o.line.text for o in outcomes() if any(kind in ("needs", "noneeds", "gone") for kind, _ in o.wrong)] == []
+
+
+def test_the_interval_is_the_one_worked_by_hand() -> None:
+    # 9 of 10, z = 1.96: centre (0.9 + 0.19208) / 1.38416, half 0.27475 / 1.38416 -> 0.596 to 0.982
+    low, high = interval(9, 10)
+
+    assert (round(low, 3), round(high, 3)) == (0.596, 0.982)
