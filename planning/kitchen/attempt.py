@@ -8,7 +8,8 @@ from datetime import datetime, timedelta
 
 from planning.kitchen.core import Schedule
 from planning.kitchen.known import known_steps, with_known
-from planning.kitchen.problem import SLOT_MIN, WARM_OVEN_F, KitchenProblem, make, step_minutes
+from planning.kitchen.modes import SLOT_MIN, WARM_OVEN_F, step_minutes
+from planning.kitchen.problem import KitchenProblem, make
 from planning.kitchen.result import DishTimes, PlannedStep
 from planning.kitchen.solve import Solution, solve
 from planning.kitchen.steps import HOLD_F, KEEP_WARM, OVEN, Checked

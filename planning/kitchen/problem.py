@@ -12,31 +12,18 @@ from dataclasses import dataclass, field, replace
 from datetime import UTC, datetime, time, timedelta
 from itertools import pairwise
 
-from planning.kitchen.core import Course, Dish, Hold, Lag, Mode, Problem, Resource, Task, Touch
+from planning.kitchen.core import Course, Dish, Lag, Problem, Resource, Task, Touch
+from planning.kitchen.modes import SLOT_MIN, alike, all_set_points, hold_of, modes_of, slots
 from planning.kitchen.steps import (
     HEATING,
     HOLD_F,
     KEEP_WARM,
-    MICROWAVE,
     OVEN,
     SLOW,
-    STOVE,
     Checked,
-    draw,
     usable_watts,
 )
 from planning.potluck import HeatStep, Kitchen, Potluck, SlowCooker
-
-SLOT_MIN = 5
-TOLERANCE_F = 25
-"""OVEN-14: how far an oven may be set from a dish's own temperature; nothing for a dish that must not be moved."""
-
-ANY_OVEN_F = (170, 500)
-USUAL_OVEN_F = 350
-"""Set for a dish whose cook gave no temperature; common practice, no source."""
-
-WARM_OVEN_F = 200
-"""HOLD-10: an oven at 200-250 °F holds hot dishes."""
 
 PREHEAT_MIN = 15
 OFF_HEAT_MIN = 30
@@ -95,20 +82,6 @@ class _Parts:
     places: dict[tuple[str, int], tuple[str | None, int | None]] = field(default_factory=dict)
 
 
-def slots(minutes: float) -> int:
-    """Whole slots that hold the minutes."""
-    return max(0, math.ceil(minutes / SLOT_MIN - 1e-9))
-
-
-def adjusted_minutes(minutes: float, recipe_f: float, set_f: float) -> int:
-    """Minutes at another setting: minutes x recipe / set, rounded up (OVEN-16, the linear rule; an estimate).
-
-    >>> adjusted_minutes(40, 375, 350)
-    43
-    """
-    return max(1, math.ceil(minutes * recipe_f / set_f - 1e-9))
-
-
 def wake_up(potluck: Potluck) -> datetime:
     """The last time people got up before serving (UTC)."""
     try:
@@ -147,8 +120,8 @@ def make(
     origin = potluck.starts_at - timedelta(minutes=due * SLOT_MIN)
     frame = Frame(origin, due, due - back, 0)
     frame = Frame(origin, due, due - back, frame.slot_up(now))
-    set_points = _set_points(dishes)
-    units = _alike(kitchen)
+    set_points = all_set_points(dishes)
+    units = alike(kitchen)
     parts = _Parts()
     made: list[Dish] = []
     courses: list[Course] = []
@@ -185,29 +158,13 @@ def _resources(kitchen: Kitchen, units: tuple[tuple[SlowCooker, tuple[int, ...]]
     yield Resource("burner", some(kitchen.burners))
     yield Resource("grill", some(kitchen.grills))
     yield Resource("hands", some(kitchen.cooks))
-    for number, (_, alike) in enumerate(units):
-        yield Resource(f"slow:{number}", len(alike))
+    for number, (_, group) in enumerate(units):
+        yield Resource(f"slow:{number}", len(group))
     for number in range(len(kitchen.microwaves)):
         yield Resource(f"microwave:{number}", 1)
     for number, circuit in enumerate(kitchen.circuits):
         yield Resource(f"watts:{number}", usable_watts(circuit.amps, circuit.volts))
         yield Resource(f"outlets:{number}", some(circuit.outlets))
-
-
-def _alike(kitchen: Kitchen) -> tuple[tuple[SlowCooker, tuple[int, ...]], ...]:
-    groups: dict[tuple[float, int], list[int]] = {}
-    for number, cooker in enumerate(kitchen.slow_cookers):
-        groups.setdefault((cooker.quarts, cooker.watts), []).append(number)
-    return tuple((kitchen.slow_cookers[g[0]], tuple(g)) for g in groups.values())
-
-
-def _set_points(dishes: Iterable[Checked]) -> tuple[int, ...]:
-    """Settings worth having: each dish's own, and 25 °F above or below it.
-
-    The highest lower end of ranges that meet is one of these, so no sharing is lost by the choice.
-    """
-    own = {round(s.temp_f) for c in dishes for s in c.steps if s.kind == OVEN and s.at == "venue" and s.temp_f}
-    return tuple(sorted(own | {t - TOLERANCE_F for t in own} | {t + TOLERANCE_F for t in own if len(own) > 1}))
 
 
 def _groups(steps: tuple[HeatStep, ...]) -> list[tuple[int, ...]]:
@@ -241,7 +198,7 @@ def _add_dish(potluck: Potluck, frame: Frame, one: Checked, parts: _Parts, set_p
         task_id = f"{promise.id}#{group[0]}"
         first = steps[group[0]]
         away = first.at == "home" or first.kind == "transport"
-        modes, places = _modes(potluck.kitchen, [steps[n] for n in group], set_points, units)
+        modes, places = modes_of(potluck.kitchen, [steps[n] for n in group], set_points, units)
         low = max(frame.now, 0 if away else arrival)
         if first.kind in (OVEN, KEEP_WARM) and not away and any(m.oven for m in modes):
             low = max(low, max(frame.now, frame.wake) + slots(PREHEAT_MIN))
@@ -262,9 +219,10 @@ def _add_dish(potluck: Potluck, frame: Frame, one: Checked, parts: _Parts, set_p
         parts.lags.append(_lag(before, after, steps[group[-1]], steps[next_group[0]], travel))
     heats = [i for i, g in enumerate(groups) if any(_keeps_hot(steps[n]) for n in g)]
     off = ids[heats[-1]] if heats else ids[-1]
+    heat_task = next(t for t in parts.tasks if t.id == off)
     return Dish(promise.id, ids[-1], f"c:{promise.id}", wait_weight=1 if one.hot else 0,
                 limit_min=OFF_HEAT_MIN if one.hot else None, unsafe_weight=UNSAFE_WEIGHT, off_heat=off,
-                hold=_hold(potluck.kitchen, one, groups, parts, off, units))  # fmt: skip
+                hold=hold_of(potluck.kitchen, one, heat_task, parts.places, units))  # fmt: skip
 
 
 def _keeps_hot(step: HeatStep) -> bool:
@@ -321,112 +279,3 @@ def _touches(kitchen: Kitchen, steps: list[HeatStep]) -> tuple[Touch, ...]:
             found.append(Touch("hands", offset, slots(busy)))
         offset += slots(step.minutes)
     return tuple(found)
-
-
-def _modes(kitchen: Kitchen, steps: list[HeatStep], set_points: tuple[int, ...],
-           units: tuple[tuple[SlowCooker, tuple[int, ...]], ...],
-           ) -> tuple[tuple[Mode, ...], list[tuple[str | None, int | None]]]:  # fmt: skip
-    """The ways to do these steps (one group) in this kitchen, and the place of each."""
-    first = steps[0]
-    length = sum(slots(s.minutes) for s in steps)
-    spare = slots(steps[-1].minutes) * SLOT_MIN - math.ceil(steps[-1].minutes)
-    if first.at == "home":
-        return (Mode(length, spare_min=spare),), [("home" if first.kind in (*HEATING, KEEP_WARM) else None, None)]
-    if first.own_appliance and first.kind in (OVEN, STOVE, *SLOW, MICROWAVE, KEEP_WARM):
-        plugged = list(_plugs(kitchen, max(draw(kitchen, s) for s in steps)))
-        return (tuple(Mode(length, uses, spare_min=spare) for uses, _ in plugged),
-                [(f"own:{first.kind}", circuit) for _, circuit in plugged])  # fmt: skip
-    if first.kind == OVEN or (first.kind == KEEP_WARM and kitchen.ovens and not (units and first.temp_f is None)):
-        return _oven_modes(kitchen, steps, set_points)
-    modes: list[Mode] = []
-    places: list[tuple[str | None, int | None]] = []
-    if first.kind in SLOW or first.kind == KEEP_WARM:
-        for number, (cooker, _) in enumerate(units):
-            watts = max(0, first.watts if first.watts is not None else cooker.watts)
-            for uses, circuit in _plugs(kitchen, watts):
-                modes.append(Mode(length, ((f"slow:{number}", 1), *uses), spare_min=spare))
-                places.append((f"slow:{number}", circuit))
-    elif first.kind == MICROWAVE:
-        for number, microwave in enumerate(kitchen.microwaves):
-            watts = max(0, first.watts if first.watts is not None else microwave.watts)
-            for uses, circuit in _plugs(kitchen, watts):
-                modes.append(Mode(length, ((f"microwave:{number}", 1), *uses), spare_min=spare))
-                places.append((f"microwave:{number}", circuit))
-    elif first.kind == STOVE:
-        return (Mode(length, (("burner", 1),), spare_min=spare),), [("burner", None)]
-    elif first.kind == "grill" and not first.own_appliance:
-        return (Mode(length, (("grill", 1),), spare_min=spare),), [("grill", None)]
-    else:
-        return (Mode(length, spare_min=spare),), [("own:grill" if first.kind == "grill" else None, None)]
-    return tuple(modes), places
-
-
-def _plugs(kitchen: Kitchen, watts: int) -> Iterator[tuple[tuple[tuple[str, int], ...], int]]:
-    """Circuits that can carry the watts."""
-    for number, circuit in enumerate(kitchen.circuits):
-        if circuit.outlets > 0 and watts <= usable_watts(circuit.amps, circuit.volts):
-            yield ((f"watts:{number}", watts), (f"outlets:{number}", 1)), number
-
-
-def _oven_modes(kitchen: Kitchen, steps: list[HeatStep], set_points: tuple[int, ...],
-                ) -> tuple[tuple[Mode, ...], list[tuple[str | None, int | None]]]:  # fmt: skip
-    """One mode for each oven that holds the pans and each set-point within 25 °F, its time adjusted."""
-    first = steps[0]
-    pans = max(s.pans for s in steps)
-    if first.kind == KEEP_WARM:
-        settings = [round(first.temp_f) if first.temp_f is not None else WARM_OVEN_F]
-    elif first.temp_f is None:
-        settings = list(set_points) or [USUAL_OVEN_F]
-    else:
-        own = round(first.temp_f)
-        away = TOLERANCE_F if all(s.movable for s in steps) else 0
-        settings = [t for t in set_points if abs(t - first.temp_f) <= away] or [own]
-        settings.sort(key=lambda t: (abs(t - own), t))
-    modes: list[Mode] = []
-    places: list[tuple[str | None, int | None]] = []
-    for setting in settings:
-        minutes = sum(step_minutes(s, setting) for s in steps)
-        for number, oven in enumerate(kitchen.ovens):
-            if oven.racks * oven.pans_per_rack >= pans:
-                spare = slots(minutes) * SLOT_MIN - minutes
-                modes.append(
-                    Mode(slots(minutes), ((f"pans:{number}", pans),), f"oven:{number}", setting, setting, spare)
-                )
-                places.append((f"oven:{number}", None))
-    return tuple(modes), places
-
-
-def step_minutes(step: HeatStep, set_f: float | None) -> int:
-    """How long the step takes with the oven at `set_f`."""
-    if step.kind == OVEN and step.temp_f and set_f and abs(step.temp_f - set_f) >= 1:
-        return adjusted_minutes(step.minutes, step.temp_f, set_f)
-    return math.ceil(step.minutes)
-
-
-def _hold(kitchen: Kitchen, one: Checked, groups: list[tuple[int, ...]], parts: _Parts, off: str,
-          units: tuple[tuple[SlowCooker, tuple[int, ...]], ...]) -> Hold | None:  # fmt: skip
-    """Ways to keep a hot dish at 140 °F or more until serving, where its last step is the heat itself."""
-    steps = one.steps
-    last = steps[groups[-1][-1]]
-    if not one.hot or last.at != "venue" or last.kind not in (*HEATING, KEEP_WARM):
-        return None
-    task = next(t for t in parts.tasks if t.id == off)
-    modes: list[tuple[Mode, int | None]] = []
-    key = f"hold:{one.promise.id}"
-    if last.kind in SLOW or (last.kind == KEEP_WARM and not task.modes[0].oven):
-        for number, mode in enumerate(task.modes):
-            parts.places[key, len(modes)] = parts.places[off, number]
-            modes.append((Mode(0, mode.uses), number))
-    elif last.kind == STOVE and not last.own_appliance:
-        for number, (cooker, _) in enumerate(units):
-            for uses, circuit in _plugs(kitchen, max(0, cooker.watts)):
-                parts.places[key, len(modes)] = (f"slow:{number}", circuit)
-                modes.append((Mode(0, ((f"slow:{number}", 1), *uses)), None))
-    elif last.kind == OVEN and not last.own_appliance and len(kitchen.ovens) > 1:
-        for number, oven in enumerate(kitchen.ovens):
-            if oven.racks * oven.pans_per_rack >= last.pans:
-                parts.places[key, len(modes)] = (f"oven:{number}", None)
-                modes.append(
-                    (Mode(0, ((f"pans:{number}", last.pans),), f"oven:{number}", WARM_OVEN_F, WARM_OVEN_F), None)
-                )
-    return Hold(off, tuple(modes), limit_min=None) if modes else None

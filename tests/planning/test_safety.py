@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from bot.texts import Voice
 from planning import tables
 from planning.kitchen import timeline
-from planning.kitchen.problem import adjusted_minutes
+from planning.kitchen.modes import adjusted_minutes
 from planning.kitchen.result import PlannedStep, Timeline
 from planning.potluck import Answer, Guest, HeatStep, Kitchen, Party, Potluck, Promise, SlowCooker, Stage
 from planning.safety import BLOCK, NOTE, WARN, SafetyNote, safety
