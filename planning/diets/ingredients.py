@@ -151,5 +151,5 @@ def _is_noise(word: str) -> bool:
         or word in names.CUTS
         or word in names.JOINS
         or word == "of"
-        or names.is_kind(word, "adj", "filler", "container")
+        or names.is_kind(word, "adj", "filler", "container", "kitchen")
     )
