@@ -95,11 +95,10 @@ def coming(potluck: Potluck, voice: Voice, facts: Facts) -> Iterator[str]:
     counts = {a: sum(g.party.total for g in potluck.guests if g.answer is a) for a in Answer}
     yield voice("board-coming", people=people, by_age=by_age, maybe=counts[Answer.MAYBE], no=counts[Answer.NO],
                 silent=sum(1 for g in potluck.guests if g.answer is Answer.NONE))  # fmt: skip
-    names = [voice.plain("board-party", name=g.name, n=g.party.total) for g in yes]
-    if names and facts.most:
-        shown = names[: facts.most * 2]
-        more = len(names) - len(shown)
-        yield voice("board-names", names=shown, more=more)
+    shown = yes[: facts.most * 2]
+    if shown:
+        names = [voice.plain("board-party", name=g.name, n=g.party.total) for g in shown]
+        yield voice("board-names", names=names, more=len(yes) - len(shown))
     silent = [g.name for g in potluck.guests if g.answer is Answer.NONE]
     if silent and facts.most:
         yield voice("board-silent", names=silent[: facts.most], more=max(0, len(silent) - facts.most))

@@ -57,6 +57,8 @@ async def when(turn: Turn) -> None:
         said_day = potluck.local(said.starts_at).date()
         starts_at = understand_when(turn, f"{said_day.isoformat()} {local:%H:%M}").starts_at
     turn.change(reschedule(potluck, turn.actor, starts_at, turn.now), "did-when")
+    for note in said.notes:
+        turn.post(turn.voice.say(note))
     turn.say("when-changed", when=starts_at, buttons=[[turn.undo_button()]])
     if turn.event.chat_id != turn.place.chat_id:
         turn.say("when-changed", when=starts_at, where="group", reply=False)

@@ -82,6 +82,8 @@ async def start(turn: Turn, line: str) -> None:
     )
     place = PotluckPlace(opened.id, turn.event.chat_id, turn.event.thread_id)
     turn.start_potluck(opened, place)
+    for note in opening.when.notes:
+        turn.post(turn.voice.say(note))
     if opening.budget is not None:
         turn.change(set_budget(turn.potluck, turn.actor, opening.budget.amount, opening.budget.currency))
     if opening.bar_base:
