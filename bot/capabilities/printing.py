@@ -1,0 +1,271 @@
+"""Pictures of the table and of the kitchen, paper for the hosts, and the calendar file.
+
+A file is drawn in a thread before the turn commits, and its bytes travel in the post itself, so that
+it is written in the same transaction as everything else: what leaves is the table as it was when it
+was asked for, a restart between the asking and the sending loses nothing, a retry sends the same
+bytes, and no file lies about that somebody would have to clear away. The row is gone once it is sent.
+"""
+
+import asyncio
+import base64
+from collections.abc import Awaitable, Callable, Iterable
+from dataclasses import dataclass, replace
+from datetime import datetime, timedelta
+from typing import Any
+
+from bot import plan_json, prints
+from bot.buttons import Button, Link
+from bot.context import Turn
+from bot.prints.render import size
+from bot.registry import Registry
+from planning.changes import Refusal, may_manage
+from planning.kitchen import Timeline, timeline
+from planning.plan import Plan
+from planning.potluck import Potluck
+from planning.reminders import reminders
+
+MOST_PHOTO_BYTES = 10_000_000
+MOST_PHOTO_SIDES = 10_000
+MOST_PHOTO_RATIO = 20
+"""Bot API, sendPhoto: at most 10 MB, width and height together at most 10000, their ratio at most 20."""
+
+KITCHEN_WORDS = frozenset({"kitchen", "timeline", "oven", "cooking"})
+EFFORT = 0.3
+"""As the chat's own timelines, so that the picture tells what /kitchen tells."""
+
+
+@dataclass(frozen=True)
+class Drawing:
+    """What a file is drawn from, as of one moment. `open_to_host`: the host looks at it alone."""
+
+    potluck: Potluck
+    plan: Plan
+    document: prints.Plan
+    words: prints.Words
+    lang: str
+    now: datetime
+    link: str
+    open_to_host: bool = False
+
+
+def _table(d: Drawing) -> bytes:
+    return prints.table_picture(d.potluck, d.document, d.words, d.lang, for_host=d.open_to_host)
+
+
+def _kitchen(d: Drawing) -> bytes:
+    return prints.timeline_picture(d.potluck, d.document, d.words, d.lang, now=d.now)
+
+
+def _run_sheet(d: Drawing) -> bytes:
+    return prints.run_sheet(d.potluck, d.document, d.words, d.lang, link=d.link)
+
+
+def _cards(d: Drawing) -> bytes:
+    return prints.table_cards(d.potluck, d.document, d.words, d.lang)
+
+
+def _bar_menu(d: Drawing) -> bytes:
+    return prints.bar_menu(d.potluck, d.document, d.words, d.lang, link=d.link)
+
+
+def _shopping(d: Drawing) -> bytes:
+    return prints.shopping_list(d.potluck, d.document, d.words, d.lang, link=d.link)
+
+
+def _tags(d: Drawing) -> bytes:
+    return prints.name_tags(d.potluck, d.document, d.words, d.lang)
+
+
+PAPERS: dict[str, Callable[[Drawing], bytes]] = {
+    "run": _run_sheet,
+    "cards": _cards,
+    "bar": _bar_menu,
+    "shop": _shopping,
+    "tags": _tags,
+}
+"""By the short names their buttons carry, in the order they are offered."""
+
+NAMES = {"run": "run-sheet", "cards": "table-cards", "bar": "bar-menu", "shop": "shopping-list", "tags": "name-tags"}
+
+
+def is_photo(png: bytes) -> bool:
+    """Whether the platform takes the picture as a photo; else it goes as a document."""
+    wide, high = size(png)
+    return (
+        len(png) <= MOST_PHOTO_BYTES
+        and wide + high <= MOST_PHOTO_SIDES
+        and max(wide, high) <= MOST_PHOTO_RATIO * min(wide, high)
+    )
+
+
+def carried(content: bytes, name: str) -> dict[str, str]:
+    """A file as the courier finds it in the post."""
+    return {"base64": base64.b64encode(content).decode("ascii"), "name": name}
+
+
+def cooked_by(made: Timeline, known: Timeline | None, potluck: Potluck, now: datetime) -> Timeline:
+    """The timeline to draw: a fresh one until cooking begins, then the one the reminders went out by.
+
+    A solver asked in the middle of the day can't start anything in the past, and would call the day lost.
+    """
+    if known is not None and known.steps and now >= min(s.start for s in known.steps):
+        there = {p.id for p in potluck.promises}
+        return replace(known, steps=tuple(s for s in known.steps if s.promise in there))
+    if now < potluck.starts_at:
+        return made
+    return timeline(potluck, potluck.starts_at - timedelta(days=1), EFFORT, 0, 10.0)
+
+
+async def drawing(turn: Turn, *, open_to_host: bool = False) -> Drawing:
+    potluck, voice = turn.potluck, turn.voice
+    planner = turn.services.planner
+    made = await planner.plan(potluck, turn.now)
+    known = planner.timeline(potluck)
+    link = turn.deep_link("board", potluck.id)
+
+    def written() -> Drawing:
+        plan = replace(made, kitchen=cooked_by(made.kitchen, known, potluck, turn.now))
+        document = plan_json.write(plan, potluck, turn.now, voice)
+        return Drawing(potluck, plan, document, voice.plain, voice.language, turn.now, link, open_to_host)
+
+    return await asyncio.to_thread(written)
+
+
+# Pictures -------------------------------------------------------------------------------------------
+
+
+async def picture(turn: Turn) -> None:
+    """/picture shows the table, "/picture kitchen" the kitchen, to everybody in this chat."""
+    words = turn.words.casefold().split()
+    if words and words[0] not in KITCHEN_WORDS | {"table"}:
+        raise Refusal("refused-picture-words")
+    await _picture(turn, "kitchen" if words and words[0] in KITCHEN_WORDS else "table")
+
+
+async def picture_button(turn: Turn) -> None:
+    await _picture(turn, turn.args[0] if turn.args else "table")
+    turn.toast("answer-below")
+
+
+async def _picture(turn: Turn, kind: str) -> None:
+    potluck, voice = turn.potluck, turn.voice
+    # Whose a need is, is told to the host alone: in the group others look on, and an administrator is not the host.
+    alone = turn.private and turn.me in (potluck.host, *potluck.cohosts)
+    made = await drawing(turn, open_to_host=alone)
+    png = await asyncio.to_thread(_kitchen if kind == "kitchen" else _table, made)
+    caption = voice(f"picture-{kind}", title=_title(turn), when=potluck.starts_at)
+    other = "table" if kind == "kitchen" else "kitchen"
+    buttons = [[Button(voice.plain(f"button-picture-{other}"), "picture", (other,))]] if made.plan.kitchen.steps else []
+    method = "photo" if is_photo(png) else "document"
+    file: dict[str, Any] = {method: carried(png, f"{kind}.png")}
+    turn.post(caption, buttons=buttons, method=method, **file)
+
+
+def _title(turn: Turn) -> str:
+    return turn.potluck.title or turn.voice.plain("board-title-plain")
+
+
+# Paper ----------------------------------------------------------------------------------------------
+
+
+async def papers(turn: Turn) -> None:
+    """/print offers the papers; "/print cards" makes one of them at once. For hosts."""
+    _hosts_only(turn)
+    wanted = turn.words.casefold().split()
+    if wanted:
+        await _print(turn, _wanted(turn, wanted))
+        return
+    labels = {kind: turn.voice.plain(f"button-print-{kind}") for kind in _offered(turn)}
+    cells = [Button(label, "print", (kind,), owner=turn.me) for kind, label in labels.items()]
+    rows = [cells[i : i + 2] for i in range(0, len(cells), 2)]
+    rows.append([Button(turn.voice.plain("button-print-all"), "print", ("all",), owner=turn.me)])
+    turn.say("print-which", buttons=rows)
+
+
+async def print_button(turn: Turn) -> None:
+    _hosts_only(turn)
+    await _print(turn, _offered(turn) if turn.args[0] == "all" else turn.args)
+    turn.toast("print-private" if not turn.private and turn.person.can_dm else "answer-below")
+
+
+def _hosts_only(turn: Turn) -> None:
+    if not may_manage(turn.potluck, turn.actor):
+        host = turn.potluck.guest(turn.potluck.host)
+        raise Refusal("refused-not-host", host=host.name if host else "")
+
+
+def _offered(turn: Turn) -> tuple[str, ...]:
+    return tuple(kind for kind in PAPERS if kind != "bar" or turn.potluck.bar is not None)
+
+
+def _wanted(turn: Turn, words: Iterable[str]) -> tuple[str, ...]:
+    """Papers by what a host calls them: any word of their names."""
+    words = set(words)
+    if words & {"all", "everything"}:
+        return _offered(turn)
+    found = tuple(kind for kind in PAPERS if words & {kind, *NAMES[kind].split("-")})
+    if not found:
+        raise Refusal("refused-print-words")
+    return found
+
+
+async def _print(turn: Turn, kinds: Iterable[str]) -> None:
+    """Each paper as a file of its own, to the host alone where that is possible."""
+    kinds = tuple(kind for kind in kinds if kind in PAPERS)
+    if "bar" in kinds:
+        turn.known_bar()
+    if not kinds:
+        raise Refusal("refused-button-old")
+    made = await drawing(turn)
+    where = "private" if turn.private or turn.person.can_dm else "here"
+    for kind in kinds:
+        pdf = await asyncio.to_thread(PAPERS[kind], made)
+        caption = turn.voice(f"print-{kind}", title=_title(turn))
+        turn.post(caption, where=where, method="document", document=carried(pdf, f"{NAMES[kind]}.pdf"))
+    if where == "private" and not turn.private and turn.event.kind == "message":
+        turn.say("print-private")
+
+
+# The calendar ---------------------------------------------------------------------------------------
+
+
+async def calendar(turn: Turn) -> None:
+    """/calendar: the potluck with this person's own dishes and reminders, for the calendar of their phone.
+
+    In the group, for lack of a private chat, the file is everybody's: it names no one's reminders.
+    """
+    potluck, planner = turn.potluck, turn.services.planner
+    private = turn.private or turn.person.can_dm
+    guest = turn.guest() if private else None
+    ahead = reminders(potluck, planner.timeline(potluck) if planner is not None else None, turn.now)
+    ics = await asyncio.to_thread(
+        prints.calendar, potluck, ahead, guest, turn.voice.plain, turn.now, turn.voice.language,
+        sequence=turn.stored.revision if turn.stored else 0, link=turn.deep_link("board", potluck.id),
+    )  # fmt: skip
+    own = [] if private else [[Link(turn.voice.plain("button-private"), turn.deep_link("cal", potluck.id))]]
+    caption = turn.voice("calendar-own" if guest is not None else "calendar-all", title=_title(turn))
+    turn.post(caption, buttons=own, where="private" if private else "here", method="document",
+              document=carried(ics, "potluck.ics"))  # fmt: skip
+    if private and not turn.private:
+        turn.say("calendar-private")
+
+
+# The door on paper ----------------------------------------------------------------------------------
+
+
+async def from_paper(turn: Turn) -> None:
+    """The square on a paper opens here: the visitor's own list, or for a newcomer what is missing."""
+    from bot.capabilities import missing, mylist
+
+    shown: Callable[[Turn], Awaitable[None]] = mylist.show if turn.guest() is not None else missing.command
+    await shown(turn)
+
+
+def register(app: Registry) -> None:
+    app.command("picture", picture, order=24)
+    app.command("calendar", calendar, order=25)
+    app.command("print", papers, order=77, hosts=True)
+    app.button("picture", picture_button)
+    app.button("print", print_button)
+    app.link("board", from_paper)
+    app.link("cal", calendar)

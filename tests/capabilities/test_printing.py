@@ -1,0 +1,233 @@
+"""Pictures, paper and the calendar file, asked for in the chat."""
+
+from pathlib import Path
+from typing import Any
+
+import icalendar
+import pytest
+
+from bot.capabilities.printing import is_photo
+from tests.capabilities.conftest import Played, board, press, say, until
+from tests.prints.papers import text_of
+
+PNG = b"\x89PNG\r\n\x1a\n"
+"""PNG specification (W3C), 5.2."""
+
+
+@pytest.fixture
+def sent(tmp_path: Path):
+    """What the bot sent, in order: (row of the record, bytes)."""
+
+    def read(played: Played, chat: str = "group") -> list[tuple[dict[str, Any], bytes]]:
+        rows = [r for r in played.rows if "file" in r and r["chat"] == chat and r["from"] == "bot"]
+        # Of several plays the newest is meant.
+        found = [max(tmp_path.glob(f"out*/{r['file']}"), key=lambda f: f.stat().st_mtime_ns) for r in rows]
+        return [(r, f.read_bytes()) for r, f in zip(rows, found, strict=True)]
+
+    return read
+
+
+def names(sent: list[tuple[dict[str, Any], bytes]]) -> list[str]:
+    return [row["file"].rpartition("/")[2].partition("-")[2] for row, _ in sent]
+
+
+async def test_the_picture_of_the_table_is_a_photo_in_the_chat_it_is_asked_in(play, sent):
+    played = await play(board("ravi", "slaw for 12"), say("mei", "/picture"))
+
+    [(row, png)] = sent(played)
+    assert (row["kind"], png[:8]) == ("photo", PNG)
+    assert is_photo(png)
+    assert "table" in row["text"]
+
+
+async def test_after_more_promises_a_new_picture_shows_another_table(play, sent):
+    played = await play(say("mei", "/picture"), board("ravi", "slaw for 12"), say("mei", "/picture"))
+
+    [(_, before), (_, after)] = sent(played)
+    assert before != after
+
+
+async def test_the_kitchen_has_a_picture_of_its_own(play, sent):
+    played = await play(
+        say("ines", "/kitchen 1 oven"), say("ravi", "/bring lasagna for 12"),
+        say("ravi", "/heat lasagna: 50 minutes at 375"), say("mei", "/picture kitchen"), say("mei", "/picture"),
+    )  # fmt: skip
+
+    [(kitchen, first), (_, second)] = sent(played)
+    assert kitchen["kind"] == "photo"
+    assert first[:8] == second[:8] == PNG
+    assert first != second
+
+
+def told_by(who: str, *after: dict[str, Any]) -> list[dict[str, Any]]:
+    """Mei and Tom both come; one of them tells the bot in private what they can't eat."""
+    return [
+        press("mei", "Coming", on="board"), press("tom", "Coming", on="board"),
+        {"from": who, "in": "private", "say": "/start @link"}, {"from": who, "in": "private", "press": "no peanut"},
+        *after,
+    ]  # fmt: skip
+
+
+def private_picture(who: str) -> list[dict[str, Any]]:
+    return [{"from": who, "in": "private", "say": "/start @link"}, {"from": who, "in": "private", "say": "/picture"}]
+
+
+async def test_in_the_group_nobody_sees_from_the_picture_whose_a_need_is(play, sent):
+    [(_, meis)] = sent(await play(*told_by("mei", say("ines", "/picture"))))
+    [(_, toms)] = sent(await play(*told_by("tom", say("ines", "/picture"))))
+    [(_, nobodys)] = sent(await play(press("mei", "Coming", on="board"), press("tom", "Coming", on="board"),
+                                     say("ines", "/picture")))  # fmt: skip
+
+    assert meis == toms
+    assert meis != nobodys
+
+
+async def test_in_the_group_a_need_written_openly_is_its_owners(play, sent):
+    def openly(who: str) -> list[dict[str, Any]]:
+        return [press("mei", "Coming", on="board"), press("tom", "Coming", on="board"),
+                say(who, "/needs vegetarian"), say("ines", "/picture")]  # fmt: skip
+
+    assert sent(await play(*openly("mei")))[0][1] != sent(await play(*openly("tom")))[0][1]
+
+
+async def test_the_host_sees_in_private_whose_a_need_is(play, sent):
+    [(_, meis)] = sent(await play(*told_by("mei", *private_picture("ines"))), "ines")
+    [(_, toms)] = sent(await play(*told_by("tom", *private_picture("ines"))), "ines")
+
+    assert meis != toms
+
+
+async def test_another_guest_learns_no_more_in_private_even_as_an_administrator(play, sent):
+    [(_, meis)] = sent(await play(*told_by("mei", *private_picture("ravi")), admins=("ravi",)), "ravi")
+    [(_, toms)] = sent(await play(*told_by("tom", *private_picture("ravi")), admins=("ravi",)), "ravi")
+
+    assert meis == toms
+
+
+async def test_a_host_prints_what_the_button_names(play, sent):
+    played = await play(say("ines", "/print"), press("ines", "Run sheet", on="last"))
+
+    [(row, pdf)] = sent(played)
+    assert (row["kind"], pdf[:5]) == ("document", b"%PDF-")  # ISO 32000-1, 7.5.2
+    assert row["file"].endswith("run-sheet.pdf")
+
+
+async def test_everything_is_one_file_each_to_the_host_alone_once_they_opened_the_private_chat(play, sent):
+    played = await play(
+        say("ines", "/bar baked potato"), {"from": "ines", "in": "private", "say": "/start"},
+        say("ines", "/print"), press("ines", "Everything", on="last"),
+    )  # fmt: skip
+
+    assert sent(played) == []
+    assert names(sent(played, "ines")) == [
+        "run-sheet.pdf", "table-cards.pdf", "bar-menu.pdf", "shopping-list.pdf", "name-tags.pdf",
+    ]  # fmt: skip
+
+
+async def test_the_cards_that_were_sent_name_the_dish(play, sent, tmp_path):
+    played = await play(board("ravi", "slaw for 12"), say("ines", "/print cards"))
+
+    [(_, pdf)] = sent(played)
+    assert "slaw" in text_of(pdf, tmp_path)
+
+
+async def test_a_bar_menu_is_not_offered_without_a_bar(play):
+    played = await play(say("ines", "/print"))
+
+    labels = [b["label"] for r in played.rows if r["kind"] == "message" for row in r.get("buttons", ()) for b in row]
+    assert "Run sheet" in labels
+    assert "Bar menu" not in labels
+
+
+async def test_a_guest_may_not_print(play, sent):
+    played = await play(press("ravi", "Coming", on="board"), say("ravi", "/print cards"), say("ravi", "/print"))
+
+    assert sent(played) == []
+    assert "Inés" in played.last()
+
+
+async def test_a_guest_may_not_press_the_hosts_buttons(play, sent):
+    played = await play(say("ines", "/print"), press("ravi", "Run sheet", on="last"))
+
+    assert sent(played) == []
+
+
+async def test_the_calendar_file_goes_to_whoever_asks_with_what_they_bring(play, sent):
+    played = await play(
+        board("ravi", "coming, slaw for 12"), {"from": "ravi", "in": "private", "say": "/start"},
+        say("ravi", "/calendar"),
+    )  # fmt: skip
+
+    [(row, ics)] = sent(played, "ravi")
+    event = icalendar.Calendar.from_ical(ics).walk("VEVENT")[0]
+    assert row["kind"] == "document"
+    assert "slaw" in event["description"]
+    assert event["dtstart"].dt.isoformat() == "2027-09-18T17:00:00-05:00"
+
+
+async def test_in_the_group_the_calendar_file_is_everybodys(play, sent):
+    played = await play(board("ravi", "coming, slaw for 12"), say("ravi", "/calendar"))
+
+    [(row, ics)] = sent(played)
+    event = icalendar.Calendar.from_ical(ics).walk("VEVENT")[0]
+    assert event["uid"].partition("@")[0].endswith("-all")
+    assert row["buttons"]
+
+
+async def test_a_newer_calendar_file_replaces_the_older(play, sent):
+    """RFC 5545, 3.8.7.4 and RFC 5546, 2.1.5: the same UID, a higher SEQUENCE."""
+    played = await play(say("mei", "/calendar"), say("ines", "/when 5:30pm"), say("mei", "/calendar"))
+
+    first, second = (icalendar.Calendar.from_ical(ics).walk("VEVENT")[0] for _, ics in sent(played))
+    assert first["uid"] == second["uid"]
+    assert first["sequence"] < second["sequence"]
+
+
+async def test_a_picture_asked_for_while_the_bot_was_down_arrives_afterwards(play, sent):
+    played = await play({"down": True}, say("ravi", "/picture"), {"down": False})
+
+    assert [row["kind"] for row, _ in sent(played)] == ["photo"]
+
+
+async def test_a_flood_answer_delays_the_picture_and_loses_nothing(play, sent):
+    played = await play({"fault": "429", "retry_after": 5, "count": 2, "method": "sendPhoto"}, say("ravi", "/picture"))
+
+    [(_, png)] = sent(played)
+    assert png[:8] == PNG
+
+
+async def test_without_a_potluck_there_is_nothing_to_draw(play, sent):
+    played = await play(say("ravi", "/picture"), opened=False)
+
+    assert sent(played) == []
+    assert len(played.texts()) == 1
+
+
+async def test_the_kitchen_keeps_its_timeline_on_the_day_itself(play, sent):
+    played = await play(
+        say("ines", "/kitchen 1 oven"), say("ravi", "/bring lasagna for 12"),
+        say("ravi", "/heat lasagna: 50 minutes at 375"), until("2027-09-18T16:30"), say("mei", "/picture kitchen"),
+        until("2027-09-18T18:00"), say("mei", "/picture kitchen"),
+    )  # fmt: skip
+
+    assert [png[:8] for _, png in sent(played)] == [PNG, PNG]
+
+
+async def test_the_square_on_the_paper_opens_the_private_chat_at_this_potluck(play):
+    played = await play(
+        press("ravi", "Coming", on="board"), say("ines", "/print run"),
+        {"from": "ravi", "in": "private", "say": "/start @link"},
+    )  # fmt: skip
+
+    assert played.texts("ravi")
+
+
+def test_a_picture_beyond_what_the_platform_takes_as_a_photo_is_a_document():
+    def header(wide: int, high: int) -> bytes:
+        return PNG + b"\0\0\0\rIHDR" + wide.to_bytes(4) + high.to_bytes(4)
+
+    # Bot API, sendPhoto: sides together at most 10000, at most 20 to 1, at most 10 MB.
+    assert is_photo(header(1000, 9000))
+    assert not is_photo(header(1001, 9000))
+    assert not is_photo(header(100, 2001))
+    assert not is_photo(header(1000, 1000) + bytes(10_000_000))
