@@ -23,6 +23,9 @@ WEIGHTS = {
 OFFERED = 10
 """Dishes considered for a category, commonest and in season first."""
 
+INSTEAD = "asks-why-instead"
+"""The reason of an ask offered beside the host's own cooking: nobody was asked by it."""
+
 SEVERAL = ("drink", "supplies")
 """Categories in which the same thing three times is no fault."""
 
@@ -146,18 +149,25 @@ def _plus(
 
 
 def _asked_before(potluck: Potluck, wanted: set[str]) -> dict[str, tuple[str, str]]:
-    """Person -> (category, dish) asked before and still open: not declined, not promised, still wanted."""
+    """Person -> (category, dish) asked before and still open: not declined, not promised, still wanted.
+
+    What the host meant to cook or buy was asked of nobody, and other ways were only offered.
+    """
     previous = (potluck.previous or {}).get("asks", ())
     no = {(declined.guest, declined.category) for declined in potluck.declined}
     found: dict[str, tuple[str, str]] = {}
     for ask in previous if isinstance(previous, Sequence) else ():
-        if not isinstance(ask, Mapping) or ask.get("how") not in ("ask", "host-cooks") or ask.get("alternative"):
+        if not isinstance(ask, Mapping) or ask.get("how") != "ask" or _only_offered(ask):
             continue
         who, category, dish = str(ask.get("guest")), str(ask.get("category")), str(ask.get("dish"))
         kept_word = any(promise.category == category for promise in potluck.promises_of(who))
         if category in wanted and (who, category) not in no and not kept_word and who not in found:
             found[who] = (category, dish)
     return found
+
+
+def _only_offered(ask: Mapping[object, object]) -> bool:
+    return bool(ask.get("alternative")) or ask.get("key") == INSTEAD
 
 
 def _candidates(

@@ -8,7 +8,7 @@ from datetime import datetime
 from decimal import Decimal
 from math import ceil
 
-from planning.asks.build import OFFERED, WEIGHTS, Built, likes_of
+from planning.asks.build import INSTEAD, OFFERED, WEIGHTS, Built, likes_of
 from planning.asks.costs import cost_of
 from planning.asks.eligible import can_make, minutes_left, minutes_needed
 from planning.asks.problem import Gap, Problem, Template
@@ -130,12 +130,13 @@ def other_ways(potluck: Potluck, built: Built, chosen: tuple[Ask, ...], now: dat
         asked = [ask for ask in chosen if ask.category == gap.category]
         missing = max(0, ceil(gap.servings - sum(ask.servings for ask in asked)))
         is_open = missing > 0 or gap.dishes > len(asked)
-        offers = suggest(gap.category, OFFERED, built.season, built.promised) or suggest(gap.category, OFFERED)
+        taken = built.promised | {ask.dish for ask in asked}
+        offers = suggest(gap.category, OFFERED, built.season, taken) or suggest(gap.category, OFFERED)
         if not offers:
             continue
         wanted = missing or (gap.servings if asked else 0) or round(offers[0].servings)
         if not any(ask.how == "ask" for ask in asked):
-            found.extend(_ask_somebody(potluck, built, chosen, gap))
+            found.extend(_ask_somebody(potluck, built, (*chosen, *found), gap))
         if not any(ask.how == "host-cooks" for ask in asked) and gap.category != "supplies":
             found.extend(kitchen.host_cooks(offers, gap.category, wanted, is_open))
         found.append(kitchen.buy(_to_buy(offers), gap.category, wanted, is_open))
@@ -161,7 +162,7 @@ def _ask_somebody(potluck: Potluck, built: Built, chosen: tuple[Ask, ...], gap: 
     template = problem.templates[t]
     dish = dish_named(template.dishes[0])
     why = Say(
-        "asks-why-short",
+        INSTEAD,
         {"category": gap.category, "because": "free", "servings": gap.servings, "dishes": gap.dishes},
     )
     minutes = minutes_needed(dish) if dish else None

@@ -24,9 +24,9 @@ asks-why-host = { $open ->
     [yes] nobody is left to ask
    *[no] if you would rather not ask
 }; { $servings ->
-    [one] one serving
-   *[other] { $servings } servings
-} close the gap
+    [one] one serving closes the gap
+   *[other] { $servings } servings close the gap
+}
 asks-why-buy = { $over ->
     [yes] this goes over the budget
    *[no] { $open ->
@@ -34,6 +34,11 @@ asks-why-buy = { $over ->
        *[no] if nobody says yes
     }
 }; { $servings ->
-    [one] one serving
-   *[other] { $servings } servings
-} close the gap
+    [one] one serving closes the gap
+   *[other] { $servings } servings close the gap
+}
+asks-why-instead = instead of cooking it yourself; { $servings ->
+    [0] few kinds so far
+    [one] one serving short
+   *[other] { $servings } servings short
+}

@@ -13,7 +13,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from bot.texts.catalogue import catalogue as texts
-from planning.asks import asks
+from planning.asks import asks, problem_of
 from planning.diets import DietRow, diets, usually_fits
 from planning.dishes import dish_named
 from planning.potluck import (
@@ -177,6 +177,26 @@ def test_what_nobody_can_be_asked_for_is_bought_within_the_budget() -> None:
     assert [ask.why.facts["over"] for ask in asks(poor, MAINS, (), NOW) if ask.how == "buy"] == ["yes"]
 
 
+def test_other_ways_are_asked_of_nobody() -> None:
+    # The other ways of one plan come back as the asks made before: only who was really asked is kept.
+    potluck = supper(HOST, someone("ravi"), someone("mei"))
+    offered = [ask for ask in asks(potluck, (Row("main", 10, 1), Row("side", 10, 1)), (), NOW) if ask.alternative]
+    before = [
+        {"guest": a.guest, "how": a.how, "category": a.category, "dish": a.dish, "key": a.why.key} for a in offered
+    ]
+
+    built = problem_of(replace(potluck, previous={"asks": before}), (Row("main", 10, 1), Row("side", 10, 1)), (), NOW)
+
+    assert offered
+    assert built.problem.asked == {}
+
+
+def test_what_somebody_is_asked_for_is_not_bought_as_well() -> None:
+    found = asks(supper(someone("ravi")), (Row("supplies", 30, 3),), (), NOW)
+
+    assert len({ask.dish for ask in found}) == len(found)
+
+
 def test_in_a_currency_without_prices_no_cost_is_guessed() -> None:
     found = asks(supper(budget=Money(Decimal(50), "EUR")), MAINS, (), NOW)
 
@@ -249,6 +269,7 @@ def test_every_reason_has_words() -> None:
 
     for ask in asks(potluck, (Row("main", 30, 3), Row("drink", 90, 2)), diets(potluck), NOW):
         assert english.format(ask.why.key, dict(ask.why.facts))
+    assert english.format("asks-why-instead", {"servings": 3})
 
 
 def test_the_solver_is_loaded_only_when_needed() -> None:
