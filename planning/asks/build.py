@@ -24,7 +24,8 @@ OFFERED = 10
 """Dishes considered for a category, commonest and in season first."""
 
 INSTEAD = "asks-why-instead"
-"""The reason of an ask offered beside the host's own cooking: nobody was asked by it."""
+HOST_COULD = "asks-why-host"
+"""Reasons of other ways, beside the asks: nobody was asked by them."""
 
 SEVERAL = ("drink", "supplies")
 """Categories in which the same thing three times is no fault."""
@@ -88,6 +89,8 @@ def problem_of(potluck: Potluck, menu_rows: Sequence[MenuLine], diet_rows: Seque
     loads = _loads(potluck, askable)
     likes = likes_of(potluck)
     no = {(declined.guest, declined.category) for declined in potluck.declined}
+    # Who brings a main is not asked for another; so a promise in a category is the yes to the ask for it.
+    no |= {(guest.id, promise.category) for guest in askable for promise in potluck.promises_of(guest.id)}
     asked = {
         who: t
         for who, (category, dish_name) in before.items()
@@ -151,13 +154,13 @@ def _plus(
 def _asked_before(potluck: Potluck, wanted: set[str]) -> dict[str, tuple[str, str]]:
     """Person -> (category, dish) asked before and still open: not declined, not promised, still wanted.
 
-    What the host meant to cook or buy was asked of nobody, and other ways were only offered.
+    What would be bought was asked of nobody, and other ways were only offered.
     """
     previous = (potluck.previous or {}).get("asks", ())
     no = {(declined.guest, declined.category) for declined in potluck.declined}
     found: dict[str, tuple[str, str]] = {}
     for ask in previous if isinstance(previous, Sequence) else ():
-        if not isinstance(ask, Mapping) or ask.get("how") != "ask" or _only_offered(ask):
+        if not isinstance(ask, Mapping) or ask.get("how") not in ("ask", "host-cooks") or _only_offered(ask):
             continue
         who, category, dish = str(ask.get("guest")), str(ask.get("category")), str(ask.get("dish"))
         kept_word = any(promise.category == category for promise in potluck.promises_of(who))
@@ -167,7 +170,10 @@ def _asked_before(potluck: Potluck, wanted: set[str]) -> dict[str, tuple[str, st
 
 
 def _only_offered(ask: Mapping[object, object]) -> bool:
-    return bool(ask.get("alternative")) or ask.get("key") == INSTEAD
+    """Another way beside the asks; of the host's cooking without a word on it, nobody knows whether it was one."""
+    if ask.get("alternative") or ask.get("key") in (INSTEAD, HOST_COULD):
+        return True
+    return ask.get("how") == "host-cooks" and "alternative" not in ask and "key" not in ask
 
 
 def _candidates(

@@ -8,7 +8,7 @@ from datetime import datetime
 from decimal import Decimal
 from math import ceil
 
-from planning.asks.build import INSTEAD, OFFERED, WEIGHTS, Built, likes_of
+from planning.asks.build import HOST_COULD, INSTEAD, OFFERED, WEIGHTS, Built, likes_of
 from planning.asks.costs import cost_of
 from planning.asks.eligible import can_make, minutes_left, minutes_needed
 from planning.asks.problem import Gap, Problem, Template
@@ -186,7 +186,7 @@ class _Kitchen:
         dish = next((d for d in offers if host is not None and can_make(d, host, self.left_min, True)), None)
         if dish is None:
             return []
-        why = Say("asks-why-host", {"category": category, "servings": servings, "open": _yes(is_open)})
+        why = Say(HOST_COULD, {"category": category, "servings": servings, "open": _yes(is_open)})
         cost = cost_of(self.potluck, dish, servings)
         minutes = minutes_needed(dish)
         return [Ask(self.potluck.host, "host-cooks", category, dish.name, float(servings), why, cost, True, minutes)]

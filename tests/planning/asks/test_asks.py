@@ -120,6 +120,13 @@ def test_who_brings_something_already_is_asked_after_who_brings_nothing() -> Non
     assert asked(potluck) == {"mei"}
 
 
+def test_who_brings_a_main_is_not_asked_for_another_main() -> None:
+    potluck = supper(someone("ravi"), promises=(Promise("p1", "ravi", "chili", "main", 4),))
+
+    assert asked(potluck) == set()
+    assert asked(potluck, (Row("side", 10, 1),)) == {"ravi"}
+
+
 def test_a_sure_answer_is_asked_before_an_unsure_one() -> None:
     potluck = supper(someone("maybe", answer=Answer.MAYBE), someone("none", answer=Answer.NONE), someone("yes"))
 
