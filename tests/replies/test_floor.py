@@ -1,4 +1,4 @@
-"""The corpus as a floor: what is read today may get better, not worse. `python -m tests.replies.report` shows it all."""
+"""The corpus as a floor: what is read today may get better, not worse (`python -m tests.replies.report` shows it)."""
 
 from __future__ import annotations
 
