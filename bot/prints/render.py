@@ -25,8 +25,9 @@ PICTURE_PPI = 200.0
 
 WIDE_PPI = 170.0
 MOST_COLUMNS = 3
-TALLEST = 4.0
-"""A picture taller than this many times its width is set wider: on a phone it would shrink to a ribbon."""
+TALLEST = 2.4
+"""A picture taller than this many times its width is set wider: clients show a photo at most 1280 pixels on its
+longer side (from memory), and a ribbon would keep too few across to be read."""
 MOST_PIXELS = 10_000
 """The platform takes a photo whose width and height add up to this at most (Bot API, sendPhoto)."""
 

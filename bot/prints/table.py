@@ -156,7 +156,7 @@ def _bar(potluck: Potluck, plan: Plan, write: Writer) -> dict[str, Any] | None:
         "possible": write("bar-possible", combos=write.listed(possible)) if possible else "",
         "next": [
             write("bar-opens", topping=n["topping"], combos=write.listed(n["opens"]))
-            for n in ((plan.get("bar") or {}).get("next_toppings") or ())[:3]
+            for n in [n for n in (plan.get("bar") or {}).get("next_toppings") or () if n["opens"]][:3]
         ],
     }
 

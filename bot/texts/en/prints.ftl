@@ -150,14 +150,14 @@ prints-event-arrive = { $name } arrives with { $dish }
 prints-event-oven-on = { $place }: turn on to { $temp }, for { $ready }
 prints-event-oven-change = { $place }: from { $before } to { $temp }, for { $ready }
 prints-event-oven-off = { $place }: turn off
-prints-event-in = { $dish }: into { $place }, { $temp }, until { $end }
+prints-event-in = { $dish }: { $place } at { $temp }, until { $end }
 prints-event-in-plain = { $dish }: { $place }{ $kind ->
     [slow-cooker-low] {" "}on low
     [slow-cooker-high] {" "}on high
     [keep-warm] {" "}on warm
    *[other] {""}
 }, until { $end }
-prints-event-out = { $dish }: done, take it from { $place }
+prints-event-out = { $dish }: done, take it out ({ $place })
 prints-event-work = { $dish }: { $kind ->
     [prep] prepare
     [rest] let rest
