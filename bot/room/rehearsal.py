@@ -8,7 +8,7 @@ from datetime import timedelta
 from pathlib import Path
 from typing import Any
 
-from bot.clock import SimulatedClock
+from bot.clock import RealClock, SimulatedClock
 
 from .errors import CannotDo
 from .faults import Fault
@@ -23,6 +23,7 @@ MakeBot = Callable[[BotSetup], BotProcess]
 Writer = Callable[[Path, Mapping[int, str]], Any]
 """Given a path and user id -> script id; may be a coroutine function."""
 A_LINE = timedelta(seconds=1)
+UPDATES_A_SECOND = 100
 
 
 async def rehearse(
@@ -74,7 +75,10 @@ class Rehearsal:
         self.make_bot = make_bot
         self.progress = progress
         self.clock = SimulatedClock(script.start)
-        self.room = Room(self.clock, sees_all=script.sees_all)
+        # Counted on from the wall clock, so that a bot with a kept database does not take a new room's updates
+        # for repetitions of an old one's. Nothing of what is written down shows them.
+        first_update = int(RealClock().now().timestamp() * UPDATES_A_SECOND)
+        self.room = Room(self.clock, sees_all=script.sees_all, first_update_id=first_update)
         self.player = Player(self.room, self.clock)
         self.ids: dict[str, int] = {}
         for person in script.people:

@@ -16,7 +16,7 @@ from .faults import Faults, Floods
 from .files import Files
 from .links import start_payload
 from .profile import Profile
-from .updates import UpdateQueue
+from .updates import FIRST_ID, UpdateQueue
 from .webhook import Hook
 from .world import Chat, Member, Message, Seen, User
 
@@ -41,6 +41,7 @@ class State:
         bot_name: str = "Tureen",
         sees_all: bool = False,
         flood_limits: bool = True,
+        first_update_id: int = FIRST_ID,
     ) -> None:
         self.clock = clock
         self.sees_all = sees_all
@@ -49,7 +50,7 @@ class State:
         self.token = f"{BOT_ID}:loopback-room-not-a-secret-000000000"
         self.users: dict[int, User] = {BOT_ID: self.bot}
         self.chats: dict[int, Chat] = {}
-        self.queue = UpdateQueue(clock.now)
+        self.queue = UpdateQueue(clock.now, first_update_id)
         self.faults = Faults()
         self.floods = Floods()
         self.files = Files()

@@ -33,9 +33,9 @@ class Queued:
 class UpdateQueue:
     """`changed` is set whenever something is put in or taken out; whoever waits clears it first."""
 
-    def __init__(self, now: Callable[[], datetime]) -> None:
+    def __init__(self, now: Callable[[], datetime], first_id: int = FIRST_ID) -> None:
         self._now = now
-        self._ids = itertools.count(FIRST_ID)
+        self._ids = itertools.count(first_id)
         self.waiting: list[Queued] = []
         self.allowed: tuple[str, ...] | None = None
         self.arrived = asyncio.Event()
