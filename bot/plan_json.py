@@ -90,7 +90,8 @@ def write(plan: Plan, potluck: Potluck, now: datetime, voice: Voice) -> dict[str
         ],
         "asks": [
             {"guest": a.guest, "how": a.how, "category": a.category, "dish": a.dish, "servings": number(a.servings),
-             **w.sentence("why", a.why), "cost": w.money(a.cost)}
+             **w.sentence("why", a.why), "cost": w.money(a.cost), "alternative": a.alternative, "minutes": a.minutes,
+             "needs": list(a.needs)}
             for a in plan.asks
         ],
         "bar": _bar(plan),

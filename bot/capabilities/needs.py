@@ -17,7 +17,7 @@ COMMON = ("vegetarian", "vegan", "gluten-free", "dairy-free", "peanut", "tree-nu
 
 def need_name(voice: Voice, need: str) -> str:
     """A need in everyday words: "no peanut" for an allergen, "vegetarian" for a diet."""
-    key = f"need-{need}"
+    key = f"need-{need.replace(' ', '-')}"
     return voice.plain(key) if voice.has(key) else voice.plain("need-no", what=need.replace("-", " "))
 
 

@@ -6,6 +6,7 @@ from bot.registry import Registry
 from bot.servings import one_ask
 from bot.texts import Html
 from bot.understood import add_promise
+from planning.asks import Ask
 from planning.changes import Refusal, decline, may_manage
 from planning.dishes import lookup
 from planning.potluck import CATEGORIES
@@ -20,25 +21,49 @@ def _host_only(turn: Turn) -> None:
 
 
 async def show(turn: Turn) -> None:
-    """For every gap: ask somebody, cook it yourself, or buy it - with servings and reasons."""
+    """For every gap: ask somebody, cook it yourself, or buy it - with servings, cost, time and a reason."""
     _host_only(turn)
     made = await turn.services.planner.plan(turn.potluck, turn.now)
-    lines, rows = [turn.voice("asks-head", n=len(made.asks))], []
-    for ask in made.asks[:MOST_SHOWN]:
-        guest = turn.potluck.guest(ask.guest)
-        category = turn.voice.plain(f"category-{ask.category}")
-        lines.append(
-            turn.voice(f"asks-{ask.how}", name=guest.name if guest else "", dish=ask.dish, category=category,
-                       servings=round(ask.servings), why=turn.voice.say(ask.why), cost=ask.cost or "",
-                       priced=ask.cost is not None)
-        )  # fmt: skip
-        if ask.how == "ask" and guest is not None and guest.id != turn.me:
-            label = turn.voice.plain("button-ask", name=guest.name, category=category)
-            rows.append([Button(label, "ask", (guest.id, ask.category, str(one_ask(ask.servings))))])
+    chosen = [a for a in made.asks if not a.alternative]
+    others = [a for a in made.asks if a.alternative]
+    lines: list[str] = [turn.voice("asks-head", n=len(made.asks))]
+    lines += [_line(turn, a) for a in chosen[:MOST_SHOWN]]
+    if others:
+        lines.append(turn.voice("asks-others"))
+        lines += [_line(turn, a) for a in others[:MOST_SHOWN]]
     where = "private" if turn.person.can_dm else "here"
-    turn.post(Html("\n".join(lines)), buttons=rows[:8], where=where, reply=False if turn.event.kind == "press" else None)
+    turn.post(Html("\n".join(lines)), buttons=_rows(turn, made.asks), where=where,
+              reply=False if turn.event.kind == "press" else None)  # fmt: skip
     if turn.event.kind == "press":
         turn.toast("bring-see-private" if where == "private" and not turn.private else "answer-below")
+
+
+def _line(turn: Turn, ask: Ask) -> str:
+    guest = turn.potluck.guest(ask.guest)
+    return turn.voice(
+        f"asks-{ask.how}",
+        name=guest.name if guest else "",
+        dish=ask.dish,
+        category=turn.voice.plain(f"category-{ask.category}"),
+        servings=round(ask.servings),
+        why=turn.voice.say(ask.why),
+        cost=ask.cost or "",
+        priced=ask.cost is not None,
+        minutes=ask.minutes or 0,
+    )
+
+
+def _rows(turn: Turn, made: tuple[Ask, ...]) -> list[list[Button]]:
+    """One button for each ask that can be sent: to others, and only once for the same thing."""
+    rows: dict[tuple[str, str], list[Button]] = {}
+    for ask in made:
+        guest = turn.potluck.guest(ask.guest)
+        if ask.how != "ask" or guest is None or guest.id == turn.me:
+            continue
+        label = turn.voice.plain("button-ask", name=guest.name, category=turn.voice.plain(f"category-{ask.category}"))
+        args = (guest.id, ask.category, str(one_ask(ask.servings)))
+        rows.setdefault((guest.id, ask.category), [Button(label, "ask", args)])
+    return list(rows.values())[:8]
 
 
 async def send(turn: Turn) -> None:

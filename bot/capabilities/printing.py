@@ -18,10 +18,11 @@ from bot.buttons import Button, Link
 from bot.context import Turn
 from bot.prints.render import size
 from bot.registry import Registry
+from bot.texts import Html
 from planning.changes import Refusal, may_manage
 from planning.kitchen import Timeline, timeline
 from planning.plan import Plan
-from planning.potluck import Potluck
+from planning.potluck import Potluck, Stage
 from planning.reminders import reminders
 
 MOST_PHOTO_BYTES = 10_000_000
@@ -154,6 +155,10 @@ async def _picture(turn: Turn, kind: str) -> None:
     made = await drawing(turn, open_to_host=alone)
     png = await asyncio.to_thread(_kitchen if kind == "kitchen" else _table, made)
     caption = voice(f"picture-{kind}", title=_title(turn), when=potluck.starts_at)
+    if potluck.stage is Stage.CANCELLED:
+        caption = Html(f"{voice('board-cancelled')}\n{caption}")
+    if alone and kind == "table" and any(g.all_needs() for g in potluck.guests):
+        caption = Html(f"{caption}\n{voice('picture-names-needs')}")
     other = "table" if kind == "kitchen" else "kitchen"
     buttons = [[Button(voice.plain(f"button-picture-{other}"), "picture", (other,))]] if made.plan.kitchen.steps else []
     method = "photo" if is_photo(png) else "document"

@@ -4,11 +4,15 @@ asks-head = { $n ->
    *[other] Ways to close the gaps:
 }
 asks-ask = • ask <b>{ $name }</b>: { $dish } ({ $category }) for { $servings } – { $why }
-asks-host-cooks = • cook it yourself: { $dish } ({ $category }) for { $servings } – { $why }
+asks-host-cooks = • make or bring it yourself: { $dish } ({ $category }) for { $servings }{ $minutes ->
+    [0] {""}
+   *[other] , about { $minutes } minutes
+} – { $why }
 asks-buy = • buy: { $dish } ({ $category }) for { $servings }{ $priced ->
     [yes] , about { $cost }
    *[no] {""}
 } – { $why }
+asks-others = Other ways:
 button-ask = Ask { $name }: { $category }
 button-ask-yes = Yes, I'll bring it
 button-ask-no = No, sorry

@@ -77,3 +77,17 @@ source-practice = common practice, no source
 
 # A reminder or a word to somebody who has no private chat with the bot.
 told-in-group = { $name }: { $what }
+need-alcohol-free = no alcohol
+need-beef-free = no beef
+need-diabetic = diabetic
+need-fish-free = no fish
+need-gluten = no gluten
+need-hindu-vegetarian = Hindu vegetarian
+need-honey-free = no honey
+need-low-carb = low carb
+need-low-fodmap = low FODMAP
+need-mollusc = no molluscs
+need-paleo = paleo
+need-red-meat-free = no red meat
+need-seafood-free = no seafood
+need-soy-free = no soy
