@@ -14,6 +14,7 @@ from planning.potluck import CATEGORIES, Potluck, Promise
 Plan = Mapping[str, Any]
 
 LONG_AMOUNT = 14
+MOST_STEPS = 3
 
 
 SHAPES = ((1, 390), (2, 700), (3, 1000))
@@ -154,11 +155,21 @@ def _bar(potluck: Potluck, plan: Plan, write: Writer) -> dict[str, Any] | None:
     return {
         "title": write("bar-title", base=potluck.bar.base),
         "possible": write("bar-possible", combos=write.listed(possible)) if possible else "",
-        "next": [
-            write("bar-opens", topping=n["topping"], combos=write.listed(n["opens"]))
-            for n in [n for n in (plan.get("bar") or {}).get("next_toppings") or () if n["opens"]][:3]
-        ],
+        "next": _next_toppings((plan.get("bar") or {}).get("next_toppings") or (), write),
     }
+
+
+def _next_toppings(steps: Sequence[Mapping[str, Any]], write: Writer) -> list[str]:
+    """Each step counts on the ones before it; those that open nothing by themselves go with the next that does."""
+    out: list[str] = []
+    waiting: list[str] = []
+    for step in steps:
+        waiting.append(step["topping"])
+        if step["opens"]:
+            toppings, combos = write.listed(waiting), write.listed(step["opens"])
+            out.append(write("bar-opens-then" if out else "bar-opens", topping=toppings, combos=combos))
+            waiting = []
+    return out[:MOST_STEPS]
 
 
 def _number(row: Mapping[str, Any] | None, key: str) -> float:

@@ -203,6 +203,13 @@ async def test_without_a_potluck_there_is_nothing_to_draw(play, sent):
     assert len(played.texts()) == 1
 
 
+async def test_a_picture_of_what_was_called_off_says_so(play, sent):
+    played = await play(say("ines", "/cancel"), press("ines", "Yes", on="last"), say("mei", "/picture"))
+
+    [(row, _)] = sent(played)
+    assert row["text"].startswith("Cancelled")
+
+
 async def test_the_kitchen_keeps_its_timeline_on_the_day_itself(play, sent):
     played = await play(
         say("ines", "/kitchen 1 oven"), say("ravi", "/bring lasagna for 12"),

@@ -128,6 +128,18 @@ def test_no_picture_calls_a_dish_safe() -> None:
     assert "safe" not in str(_table(potluck)).lower()
 
 
+def test_a_topping_that_opens_nothing_by_itself_is_named_with_the_one_that_does() -> None:
+    potluck = with_bar(a_potluck(5))
+    plan = a_plan(potluck)
+    steps = [("cheddar", []), ("bacon bits", ["Hay Barn"]), ("baked beans", ["School Dinner"]), ("salsa", [])]
+    plan["bar"]["next_toppings"] = [{"topping": topping, "opens": opens} for topping, opens in steps]
+
+    first, then = _table(potluck, plan)["bar"]["next"]
+
+    assert first == "With cheddar, bacon bits also: Hay Barn"
+    assert then == "Then with baked beans also: School Dinner"
+
+
 def test_the_oven_changes_when_the_last_dish_of_the_old_setting_is_out() -> None:
     potluck, plan = with_kitchen(a_potluck(9))
 

@@ -4,6 +4,7 @@ help-print = hosts: run sheet, table cards, menu, shopping list, name tags
 
 picture-table = <b>{ $title }</b> – the table so far, { $when }
 picture-kitchen = <b>{ $title }</b> – the kitchen, serving { $when }
+picture-names-needs = It tells whose each need is, for the cooking; the picture asked for in the group does not.
 button-picture-table = Picture of the table
 button-picture-kitchen = Picture of the kitchen
 refused-picture-words = I can draw the table with /picture and the cooking with /picture kitchen.

@@ -52,6 +52,7 @@ prints-key-target = wanted
 prints-bar-title = Build your own: { $base }
 prints-bar-possible = Can be built: { $combos }
 prints-bar-opens = With { $topping } also: { $combos }
+prints-bar-opens-then = Then with { $topping } also: { $combos }
 prints-diets = Who can eat what
 prints-need-allergy = { $need } (allergy)
 prints-need-of = { $name }: { $need }{ $count ->
