@@ -30,6 +30,9 @@ MOST_PHOTO_SIDES = 10_000
 MOST_PHOTO_RATIO = 20
 """Bot API, sendPhoto: at most 10 MB, width and height together at most 10000, their ratio at most 20."""
 
+AGAIN_IN_DOUBT = 1
+"""An upload whose answer was lost is made once more: a slow line loses uploads, and a second copy does no harm."""
+
 KITCHEN_WORDS = frozenset({"kitchen", "timeline", "oven", "cooking"})
 EFFORT = 0.3
 """As the chat's own timelines, so that the picture tells what /kitchen tells."""
@@ -163,7 +166,7 @@ async def _picture(turn: Turn, kind: str) -> None:
     buttons = [[Button(voice.plain(f"button-picture-{other}"), "picture", (other,))]] if made.plan.kitchen.steps else []
     method = "photo" if is_photo(png) else "document"
     file: dict[str, Any] = {method: carried(png, f"{kind}.png")}
-    turn.post(caption, buttons=buttons, method=method, **file)
+    turn.post(caption, buttons=buttons, method=method, again_in_doubt=AGAIN_IN_DOUBT, **file)
 
 
 def _title(turn: Turn) -> str:
@@ -226,7 +229,8 @@ async def _print(turn: Turn, kinds: Iterable[str]) -> None:
     for kind in kinds:
         pdf = await asyncio.to_thread(PAPERS[kind], made)
         caption = turn.voice(f"print-{kind}", title=_title(turn))
-        turn.post(caption, where=where, method="document", document=carried(pdf, f"{NAMES[kind]}.pdf"))
+        turn.post(caption, where=where, method="document", document=carried(pdf, f"{NAMES[kind]}.pdf"),
+                  again_in_doubt=AGAIN_IN_DOUBT)  # fmt: skip
     if where == "private" and not turn.private and turn.event.kind == "message":
         turn.say("print-private")
 
@@ -250,7 +254,7 @@ async def calendar(turn: Turn) -> None:
     own = [] if private else [[Link(turn.voice.plain("button-private"), turn.deep_link("cal", potluck.id))]]
     caption = turn.voice("calendar-own" if guest is not None else "calendar-all", title=_title(turn))
     turn.post(caption, buttons=own, where="private" if private else "here", method="document",
-              document=carried(ics, "potluck.ics"))  # fmt: skip
+              document=carried(ics, "potluck.ics"), again_in_doubt=AGAIN_IN_DOUBT)  # fmt: skip
     if private and not turn.private:
         turn.say("calendar-private")
 

@@ -12,7 +12,7 @@ The payload of a post is plain JSON:
   emoji       for react; empty takes the reaction away
   about       what it is about; remembered, so that a reply to it can be understood
   until       ISO instant after which it is not sent any more
-  again_in_doubt  true: rather twice than not at all (see `delivery.py`)
+  again_in_doubt  true: rather twice than not at all (see `delivery.py`); a number: again so many times at most
 Methods: send, photo, document, edit, markup, delete, pin, unpin, react.
 """
 

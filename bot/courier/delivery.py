@@ -6,6 +6,7 @@ platform carried it out, and it offers no key by which to ask. So:
   the board                           is posted again: better two than none; the newer one is kept
   reminders that guard health         (RESENT_IN_DOUBT) are sent a second time at most: a doubled
                                       warning does no harm, a lost one may
+  files somebody asked for            once more (`again_in_doubt`): uploads are what a slow line loses
   everything else                     is not sent again; the post is recorded as given up, "in doubt"
 """
 
@@ -84,7 +85,7 @@ class Delivery:
 
     async def deliver(self, post: Post) -> Outcome:
         """Make the call within the limits. Never raises for anything the platform says."""
-        if post.doubtful and (verdict := self._in_doubt(post)) is not None:
+        if post.doubtful and (verdict := self._in_doubt(post, post.tries - 1)) is not None:
             return verdict
         if (late := self._too_late(post)) is not None:
             return late
@@ -135,7 +136,7 @@ class Delivery:
             return Outcome(End.LATER, at=now + timedelta(seconds=fate.seconds))
         if fate.kind is Kind.MOVED:
             return Outcome(End.MOVED, new_chat_id=fate.new_chat_id)
-        if fate.kind is Kind.DOUBT and (verdict := self._in_doubt(post, fate.why)) is not None:
+        if fate.kind is Kind.DOUBT and (verdict := self._in_doubt(post, post.tries, fate.why)) is not None:
             return verdict
         if fate.kind in (Kind.LATER, Kind.DOUBT):
             return self._again(post, fate)
@@ -149,9 +150,10 @@ class Delivery:
             return self._ended(post, End.GIVEN_UP, "courier-why-line", fate.why)
         return self._too_late(post, at) or Outcome(End.LATER, at=at)
 
-    def _in_doubt(self, post: Post, words: str = "a process died while sending it") -> Outcome | None:
-        """None: make the call (again)."""
-        if post.method not in SENDS or post.payload.get("again_in_doubt"):
+    def _in_doubt(self, post: Post, made: int, words: str = "a process died while sending it") -> Outcome | None:
+        """None: make the call (again). `made` is how often it may have been made."""
+        again = post.payload.get("again_in_doubt")
+        if post.method not in SENDS or again is True or (again and made <= int(again)):
             return None
         about = reminder_of(post)
         if about is not None and about.get("kind") in RESENT_IN_DOUBT and post.tries <= 2:

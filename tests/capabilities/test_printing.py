@@ -196,6 +196,15 @@ async def test_a_flood_answer_delays_the_picture_and_loses_nothing(play, sent):
     assert png[:8] == PNG
 
 
+async def test_a_file_whose_answer_was_lost_is_sent_once_more_and_no_oftener(play, sent):
+    lost = {"fault": "timeout", "method": "sendDocument", "count": 1}
+    played = await play({**lost, "stored": False}, say("ines", "/print cards"))
+    assert names(sent(played)) == ["table-cards.pdf"]
+
+    played = await play({**lost, "stored": True, "count": 9}, say("ines", "/print cards"))
+    assert names(sent(played)) == ["table-cards.pdf"] * 2
+
+
 async def test_without_a_potluck_there_is_nothing_to_draw(play, sent):
     played = await play(say("ravi", "/picture"), opened=False)
 
