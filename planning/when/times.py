@@ -86,8 +86,8 @@ def day_time(clock: Clock, text: str) -> tuple[time, bool]:
     if _MORNING.search(text):
         return time(hour % 12, clock.minute), False
     if hour in (9, 10, 11) and not _EVENING.search(text):
-        shown = f"{hour}:{clock.minute:02d}"
-        raise Unclear(Say("when-am-or-pm", {"time": shown}))
+        written = f"{hour}.{clock.minute:02d}" if clock.minute else str(hour)  # "10:30" would be shown as am
+        raise Unclear(Say("when-am-or-pm", {"written": written}))
     return time(12 if hour == 12 else hour + 12, clock.minute), False
 
 

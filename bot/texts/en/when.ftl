@@ -196,7 +196,7 @@ when-day-or-month = “{ $written }” can be { $day } { $month ->
         [11] November
        *[12] December
     }. Write the month as a word.
-when-am-or-pm = { $time } in the morning or in the evening? Write “am” or “pm” with it.
+when-am-or-pm = “{ $written }” in the morning or in the evening? Write “am” or “pm” with it.
 when-no-such-time = “{ $written }” is not a time of day. Write it like “5pm” or “17:00”.
 when-too-far = { $weekday ->
         [monday] Monday

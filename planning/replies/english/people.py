@@ -332,7 +332,7 @@ def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             if more is not None and not more.me and more.last == len(tokens):
                 more.add("adults", bare[0])
                 return said(0, len(tokens), more.party(), False, 0.85)
-        if filler and context.addressed and context.asked is None and bare[0] <= 30:
+        if filler and "us" not in rest and context.addressed and context.asked is None and bare[0] <= 30:
             return said(0, len(tokens), Party(adults=bare[0]), False, 0.6)
         if context.asked == "people" and filler:
             return said(0, len(tokens), Party(adults=bare[0]), False, 0.93)
@@ -519,4 +519,9 @@ def read_may_bring(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """ "Can I bring my sister?": asked about before anybody is added."""
     if not context.addressed or not re.search(r" (?:i|we) (?:bring|brought|add|come with)\b| (?:bring|add) |^ (?:can|could|may|is it ok if) (?:my|our) ", sentence.left):
         return []
+    match = _MORE.search(sentence.left)
+    if match is not None and (match["extra"] or match["extra2"]) and "more" in match[0]:
+        start, end = sentence.span_of(match)
+        n = 1 if match["n"] in ("a", "an", "another") else 2 if match["n"] == "a couple" else number_of(match["n"])
+        return [SetParty(context.writer, _only(_group(match["who"]), n), True, start=start, end=end, confidence=0.6)]
     return [replace(i, confidence=min(i.confidence, 0.6)) for i in _kin(sentence, context) or []]
