@@ -251,6 +251,8 @@ class TureenBot:
         await asyncio.gather(*gone, return_exceptions=True)
         if updater is not None:
             updater._running = False
+            # The library leaves a task waiting for this where its polling is cut off.
+            getattr(updater, "_Updater__polling_task_stop_event").set()  # noqa: B009
         self._app._running = False
         for request in self._requests:
             await request.shutdown()

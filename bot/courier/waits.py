@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import asyncio
-import contextlib
 from datetime import datetime, timedelta
 
 from bot.clock import Clock
@@ -44,10 +43,9 @@ class Waits:
             await asyncio.wait(tasks, return_when=asyncio.FIRST_COMPLETED)
         finally:
             self._until.pop(key, None)
+            # Not awaited: a cancellation of ours that came while we waited for theirs would be lost.
             for task in tasks:
                 task.cancel()
-            with contextlib.suppress(asyncio.CancelledError):
-                await asyncio.gather(*tasks, return_exceptions=True)
 
     def asleep(self) -> int:
         return len(self._running())

@@ -54,3 +54,24 @@ async def test_the_whole_way_works_on_a_restless_clock(rig: Rig) -> None:
         await rig.until(lambda: rig.texts(rig.group, "edit"))
 
     assert "hello" in rig.texts(rig.group)
+
+
+async def test_a_wait_that_is_cancelled_while_it_ends_is_cancelled_all_the_same() -> None:
+    for turns in range(6):
+        waits, news = Waits(Restless()), asyncio.Event()
+
+        async def work(waits: Waits = waits, news: asyncio.Event = news) -> None:
+            while True:
+                await waits.sleep_or(news, START + timedelta(days=1))
+                news.clear()
+                await asyncio.Event().wait()
+
+        task = asyncio.create_task(work())
+        await asyncio.sleep(0)
+        news.set()
+        for _ in range(turns):
+            await asyncio.sleep(0)
+        task.cancel()
+        await asyncio.wait({task}, timeout=5)
+
+        assert task.cancelled()
