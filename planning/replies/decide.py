@@ -84,7 +84,8 @@ def decide(intents: Sequence[Intent], passed: Sequence[str], context: ReplyConte
     why = Say("reply-why-read", {"words": _words(kept, original)})
     if not unsure:
         return Reading(kept, True, None, why)
-    return Reading(kept, False, question_for(min(unsure, key=lambda i: isinstance(i, SetAnswer) and i.implied), context, original), why)
+    worst = min(unsure, key=lambda i: isinstance(i, SetAnswer) and i.implied)
+    return Reading(kept, False, question_for(worst, context, original), why)
 
 
 def question_for(intent: Intent, context: ReplyContext, original: str) -> Say:
