@@ -163,10 +163,14 @@ async def _picture(turn: Turn, kind: str) -> None:
     if alone and kind == "table" and any(g.all_needs() for g in potluck.guests):
         caption = Html(f"{caption}\n{voice('picture-names-needs')}")
     other = "table" if kind == "kitchen" else "kitchen"
-    buttons = [[Button(voice.plain(f"button-picture-{other}"), "picture", (other,))]] if made.plan.kitchen.steps else []
+    row: list[Button | Link] = []
+    if made.plan.kitchen.steps:
+        row.append(Button(voice.plain(f"button-picture-{other}"), "picture", (other,)))
+    if not turn.private:
+        row.append(Link(voice.plain("button-own-list"), turn.deep_link("board", potluck.id)))
     method = "photo" if is_photo(png) else "document"
     file: dict[str, Any] = {method: carried(png, f"{kind}.png")}
-    turn.post(caption, buttons=buttons, method=method, again_in_doubt=AGAIN_IN_DOUBT, **file)
+    turn.post(caption, buttons=[row], method=method, again_in_doubt=AGAIN_IN_DOUBT, **file)
 
 
 def _title(turn: Turn) -> str:
@@ -263,7 +267,7 @@ async def calendar(turn: Turn) -> None:
 
 
 async def from_paper(turn: Turn) -> None:
-    """The square on a paper opens here: the visitor's own list, or for a newcomer what is missing."""
+    """Behind the square on paper and the link below a picture: one's own list; for a newcomer what is missing."""
     from bot.capabilities import missing, mylist
 
     shown: Callable[[Turn], Awaitable[None]] = mylist.show if turn.guest() is not None else missing.command

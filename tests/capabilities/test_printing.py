@@ -229,13 +229,30 @@ async def test_the_kitchen_keeps_its_timeline_on_the_day_itself(play, sent):
     assert [png[:8] for _, png in sent(played)] == [PNG, PNG]
 
 
-async def test_the_square_on_the_paper_opens_the_private_chat_at_this_potluck(play):
+async def test_the_groups_calendar_file_leads_to_ones_own(play, sent):
     played = await play(
-        press("ravi", "Coming", on="board"), say("ines", "/print run"),
+        board("ravi", "coming, slaw for 12"), say("ravi", "/calendar"),
         {"from": "ravi", "in": "private", "say": "/start @link"},
     )  # fmt: skip
 
-    assert played.texts("ravi")
+    [(_, ics)] = sent(played, "ravi")
+    assert "slaw" in icalendar.Calendar.from_ical(ics).walk("VEVENT")[0]["description"]
+
+
+async def test_the_link_on_paper_is_the_one_below_the_picture(play, sent):
+    played = await play(say("ines", "/calendar"), say("ines", "/picture"))
+
+    [(_, ics), (picture, _)] = sent(played)
+    [[door]] = picture["buttons"]
+    assert icalendar.Calendar.from_ical(ics).walk("VEVENT")[0]["url"] == door["url"]
+
+
+async def test_that_link_opens_ones_list_and_for_a_newcomer_what_is_missing(play):
+    opened = [{"from": who, "in": "private", "say": "/start @link"} for who in ("ravi", "tom")]
+    played = await play(board("ravi", "coming, slaw for 12"), say("ines", "/picture"), *opened)
+
+    assert "slaw" in played.last("ravi")
+    assert "salad" in played.last("tom")
 
 
 def test_a_picture_beyond_what_the_platform_takes_as_a_photo_is_a_document():

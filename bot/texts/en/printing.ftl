@@ -7,6 +7,7 @@ picture-kitchen = <b>{ $title }</b> – the kitchen, serving { $when }
 picture-names-needs = It tells whose each need is, for the cooking; the picture asked for in the group does not.
 button-picture-table = Picture of the table
 button-picture-kitchen = Picture of the kitchen
+button-own-list = My list, privately
 refused-picture-words = I can draw the table with /picture and the cooking with /picture kitchen.
 
 print-which = What should I print? Each comes as a PDF.
