@@ -7,6 +7,7 @@ heat), TIME-04 (the threshold; taken as "at 90 °F and above", the stricter read
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
@@ -15,6 +16,7 @@ from planning.potluck import Potluck, Promise
 HOT_DAY_F = 90.0
 LIMIT_MIN = 120
 LIMIT_HOT_MIN = 60
+DAY_MIN = 1440
 WARN_BEFORE_MIN = 15
 """How long before the end people are told; common practice, no source."""
 
@@ -80,7 +82,8 @@ def clock(potluck: Potluck, promise: Promise) -> Clock:
     """The clock of one dish, running when `out_since` is set."""
     hot, assumed = is_hot(potluck)
     limit = LIMIT_HOT_MIN if hot else LIMIT_MIN
-    spent = max(0.0, promise.out_min)
+    # A figure that is none counts as used up: the careful reading.
+    spent = min(max(0.0, promise.out_min), DAY_MIN) if math.isfinite(promise.out_min) else float(DAY_MIN)
     deadline = None
     if promise.out_since is not None:
         deadline = promise.out_since + timedelta(minutes=limit - spent)

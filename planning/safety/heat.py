@@ -16,6 +16,8 @@ from planning.safety.words import has
 
 REHEAT_OVEN_F = 325
 COLD_WATER_MIN_PER_LB = 30
+HEAVIEST_LB = 1000.0
+"""Only keeps a slip of the pen within what a calendar can hold."""
 SHORT_SLOW_MIN = 120
 """A slow cooker that runs for less warms up rather than cooks; common practice, no source."""
 
@@ -26,7 +28,7 @@ _VOLUMES_QT = {"qt": 1.0, "quart": 1.0, "gal": 4.0, "gallon": 4.0, "cup": 0.25, 
 
 def cold_water(frozen_lb: float) -> timedelta:
     """Time in cold water: 30 minutes a pound (THAW-05), the water changed every 30 minutes (THAW-04)."""
-    return timedelta(minutes=COLD_WATER_MIN_PER_LB * frozen_lb)
+    return timedelta(minutes=COLD_WATER_MIN_PER_LB * min(frozen_lb, HEAVIEST_LB))
 
 
 def thaw_notes(potluck: Potluck, promise: Promise, now: datetime, timeline: Timeline | None) -> Iterator[SafetyNote]:

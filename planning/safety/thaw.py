@@ -15,7 +15,7 @@ THAW_LB_PER_DAY = 4.0
 
 def thaw_days(frozen_lb: float) -> int:
     """Whole days in the refrigerator: ceil(lb / 4) (THAW-03, the slower of the published rates)."""
-    return max(1, math.ceil(frozen_lb / THAW_LB_PER_DAY))
+    return max(1, math.ceil(min(frozen_lb, 1e9) / THAW_LB_PER_DAY))
 
 
 def thaw_by(potluck: Potluck, promise: Promise, steps: Iterable[PlannedStep] = ()) -> datetime | None:

@@ -30,7 +30,8 @@ def at(text: str, zone: str = CHICAGO) -> datetime:
 def supper(**facts: object) -> Potluck:
     base = Potluck(
         "p", at("2027-09-18T17:00"), CHICAGO, host="ines",
-        guests=(Guest("ines", "Inés", Answer.YES), Guest("ravi", "Ravi", Answer.YES, travel_min=25), Guest("mei", "Mei")),
+        guests=(Guest("ines", "Inés", Answer.YES), Guest("ravi", "Ravi", Answer.YES, travel_min=25),
+                Guest("mei", "Mei")),
         promises=(Promise("a", "ravi", "slaw", "salad"),),
     )  # fmt: skip
     return replace(base, **facts)  # type: ignore[arg-type]
@@ -128,8 +129,8 @@ def test_pans_are_swapped_when_the_first_comes_out() -> None:
 
 def test_a_slow_cooker_at_home_is_started_by_its_cook_and_at_the_venue_by_the_host() -> None:
     def step(where: str) -> Timeline:
-        return Timeline("optimal", 0, 0, (PlannedStep("a", "slow-cooker-low", "slow-cooker:0", 0, at("2027-09-18T08:00"),
-                                                      at("2027-09-18T16:00"), at=where),))  # fmt: skip
+        began, over = at("2027-09-18T08:00"), at("2027-09-18T16:00")
+        return Timeline("optimal", 0, 0, (PlannedStep("a", "slow-cooker-low", None, 0, began, over, at=where),))
 
     assert [r.to for r in kinds(supper(), step("home"))["slow-cooker"]] == ["ravi"]
     assert [r.to for r in kinds(supper(), step("venue"))["slow-cooker"]] == ["host"]
