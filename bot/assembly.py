@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from typing import Any
 
 import telegram
@@ -12,6 +11,7 @@ from bot.buttons import Signer
 from bot.clock import Clock
 from bot.context import Services
 from bot.dispatch import Dispatcher
+from bot.housekeeping import KEEP_DAYS, Housekeeping
 from bot.planner import Planner
 from bot.registry import Registry, load
 from bot.renderer import BotRenderer
@@ -22,15 +22,20 @@ from bot.texts import Voice, languages
 class Tureen(TureenBot):
     """The bot with its capabilities: what `TureenBot` carries, this one understands."""
 
-    def __init__(self, *, token: str, store: Store, clock: Clock, registry: Registry | None = None, **more: Any) -> None:
+    def __init__(
+        self, *, token: str, store: Store, clock: Clock, registry: Registry | None = None, keep_days: int = KEEP_DAYS,
+        **more: Any,
+    ) -> None:
         super().__init__(token=token, store=store, clock=clock, commands=self._set_commands, **more)
         self.registry = registry or load()
         self.signer = Signer(token)
         self.planner = Planner(store, clock, self.courier.wake)
+        self.housekeeping = Housekeeping(store, clock, keep_days)
 
     async def start(self) -> None:
         self.handle = self._first
         await super().start()
+        self.housekeeping.start()
 
     async def _first(self, update: telegram.Update) -> None:
         """The bot's own name is known only once the platform has been asked: the rest is built then."""
@@ -47,7 +52,7 @@ class Tureen(TureenBot):
         services = Services(
             self.store, self.clock, self.signer, self.registry, self.bot.username, is_member, planner=self.planner
         )
-        dispatcher = Dispatcher(services, self.bot, self.courier)
+        dispatcher = Dispatcher(services, self.bot, self.courier, self.bot.done)
         self.handle = dispatcher.handle
         self.courier.render = BotRenderer(self.registry, self.signer, self.bot.username)
 
@@ -71,12 +76,11 @@ class Tureen(TureenBot):
 
     async def stop(self) -> None:
         self.planner.cancel()
+        self.housekeeping.cancel()
         await super().stop()
 
     async def kill(self) -> None:
         self.planner.cancel()
+        self.housekeeping.cancel()
         await super().kill()
 
-
-def settings_of(settings: Mapping[str, Any]) -> dict[str, Any]:
-    return dict(settings)

@@ -62,6 +62,7 @@ class Settings(BaseSettings):
     log: str = "info"
     metrics_listen: str | None = None
     webhook_connections: int = Field(default=40, ge=1, le=100)
+    keep_days: int = Field(default=60, ge=1, le=3650)
 
     @field_validator("token")
     @classmethod

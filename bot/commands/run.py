@@ -38,7 +38,7 @@ async def _run(settings) -> int:  # type: ignore[no-untyped-def]
         complain(f"the database can't be opened ({error.key}); check TUREEN_DATABASE_URL")
         return 1
     try:
-        bot = Tureen.from_settings(settings, store=store, clock=RealClock())
+        bot = Tureen.from_settings(settings, store=store, clock=RealClock(), keep_days=settings.keep_days)
         await bot.run_until_signalled()
     except InvalidToken:
         complain("the platform refuses TUREEN_TOKEN; copy it again from where you got it")
