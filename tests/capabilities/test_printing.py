@@ -112,6 +112,18 @@ async def test_a_host_prints_what_the_button_names(play, sent):
     assert row["file"].endswith("run-sheet.pdf")
 
 
+async def test_no_paper_tells_whose_a_need_is(play, sent, tmp_path):
+    # Without a private chat papers come into the group, and on paper they lie about in any case.
+    asked = [say("ines", "/bar baked potato"), board("ravi", "bean chili for 12"), say("ines", "/print everything")]
+    meis = [pdf for _, pdf in sent(await play(*told_by("mei", *asked)))]
+    toms = [pdf for _, pdf in sent(await play(*told_by("tom", *asked)))]
+
+    # The links on them carry the potluck's id, which is another in every play: the words are compared.
+    assert len(meis) == len(toms) == 5
+    for mine, theirs in zip(meis, toms, strict=True):
+        assert text_of(mine, tmp_path) == text_of(theirs, tmp_path)
+
+
 async def test_everything_is_one_file_each_to_the_host_alone_once_they_opened_the_private_chat(play, sent):
     played = await play(
         say("ines", "/bar baked potato"), {"from": "ines", "in": "private", "say": "/start"},
