@@ -40,7 +40,7 @@ async def _copy(source_url: str, target_url: str) -> dict[str, int]:
     try:
         source_file, target_file = _file(source_url), _file(target_url)
     except ArgumentError:
-        raise Stop("not a database: give a file's name, or an address like postgresql+asyncpg://user@host/name") from None
+        raise Stop("not a database: give a file's name, or one like postgresql+asyncpg://user@host/name") from None
     if source_file is not None and not source_file.is_file():
         raise Stop(f"{source_file}: there is no such database; check the name")
     if target_file is not None and target_file.exists():
