@@ -110,6 +110,31 @@ def test_bread_keeps_and_a_custard_tart_does_not() -> None:
     assert perishable(dish("Something nobody knows"))
 
 
+@pytest.mark.parametrize(
+    ("name", "listed"),
+    [
+        ("Shrimp scampi", ("shrimp", "butter", "garlic")),  # LEFT-16: fish and meat
+        ("Beef pot", ("beef", "bread")),  # LEFT-16
+        ("Lobster rolls", None),  # LEFT-16
+        ("Rice and pickles", None),  # TCS-04: cooked rice
+        ("Eggplant parmesan", None),  # TCS-04: cooked vegetables
+        ("Mashed potatoes", ("potatoes", "butter")),  # LEFT-14
+        ("Chips and salsa", None),  # TCS-01: cut tomatoes
+        ("Cheese board", ("brie", "crackers")),  # LEFT-07: soft cheese
+        ("Something nobody knows", ("butter", "apple")),
+    ],
+)
+def test_what_keeps_on_its_own_does_not_make_the_rest_keep(name: str, listed: tuple[str, ...] | None) -> None:
+    # Allegheny County Health Department, Refrigerated Foods Holding Guide (LEFT-05 to LEFT-16); TCS-01, TCS-04.
+    assert perishable(replace(dish(name), ingredients=listed))
+
+
+@pytest.mark.parametrize("name", ["Dinner rolls", "Sliced bread", "Apple pie", "Oatmeal cookies", "Potato chips"])
+def test_bread_dry_snacks_and_fruit_pies_still_keep(name: str) -> None:
+    # TCS-06 (FDA Food Code, from memory) and LEFT-13 (read).
+    assert not perishable(dish(name))
+
+
 # 4. Slow-cooker misuse: REHEAT-05 and SLOW-05 (USDA FSIS, Cooking for Groups; Iowa State University Extension).
 
 
