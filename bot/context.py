@@ -404,7 +404,17 @@ class Turn:
         self._dirty.clear()
         self._lost.clear()
 
-    def batch(self, derive_reminders: Callable[[Potluck], tuple[Any, ...]]) -> Batch:
+    @property
+    def changed_potlucks(self) -> tuple[Potluck, ...]:
+        """Every potluck this turn made or changed, as it is now."""
+        return tuple(after for _, after in self._after.values())
+
+    @property
+    def dirty(self) -> tuple[str, ...]:
+        return tuple(sorted(self._dirty))
+
+    def batch(self, reminders: Mapping[str, tuple[Any, ...]]) -> Batch:
+        """What is to be written; `reminders` are those of each changed potluck, by its id."""
         changed = tuple((before, after) for before, after in self._after.values() if before is not None)
         new = tuple((after, self._new_places[after.id]) for before, after in self._after.values() if before is None)
         return Batch(
@@ -423,8 +433,8 @@ class Turn:
             dialogs=tuple(self._dialogs),
             dialogs_cleared=tuple(self._cleared),
             posts=tuple(self._posts),
-            reminders=tuple((after.id, derive_reminders(after)) for _, after in self._after.values()),
-            dirty_boards=tuple((pid, self.now) for pid in sorted(self._dirty)),
+            reminders=tuple(reminders.items()),
+            dirty_boards=tuple((pid, self.now) for pid in self.dirty),
             lost_boards=tuple(sorted(self._lost)),
             forget_people=tuple(self._forget),
         )

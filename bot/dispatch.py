@@ -2,22 +2,23 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Iterable
 from dataclasses import replace
 from datetime import timedelta
-from typing import Any, Protocol
+from typing import Protocol
 
 import structlog
 import telegram
-from telegram.error import TelegramError
+from telegram.error import BadRequest, TelegramError
 
 from bot.admins import Admins
 from bot.buttons import Forged
 from bot.context import Services, Turn
 from bot.events import Event, read
 from bot.storage.errors import AlreadyTaken, Stale, StorageTrouble
-from bot.storage.values import ChatRecord, CommitResult, PersonRecord, Stored
+from bot.storage.values import Batch, ChatRecord, CommitResult, PersonRecord, Post, Stored
 from planning.changes import Refusal
-from planning.potluck import Potluck
+from planning.reminders import Reminder, reminders
 
 log = structlog.get_logger("dispatch")
 
@@ -25,13 +26,25 @@ MOST_TRIES = 12
 OLDEST_QUERY = timedelta(minutes=10)
 
 
+CATCH_UP = timedelta(hours=18)
+"""How long after its time a reminder that is still waiting to be sent is kept when the rest is derived anew."""
+
+
 class Wakes(Protocol):
-    def wake(self, result: CommitResult) -> None:
-        """There is something to send."""
+    def wake(self, result: CommitResult | None = None, *, potlucks: Iterable[str] = ()) -> None:
+        """There is something to send; `potlucks` are those whose boards may be behind."""
 
 
 class Dispatcher:
-    def __init__(self, services: Services, bot: telegram.Bot, courier: Wakes) -> None:
+    def __init__(
+        self,
+        services: Services,
+        bot: telegram.Bot,
+        courier: Wakes,
+        committed: Callable[[telegram.Update], None] = lambda _: None,
+    ) -> None:
+        """`committed` hears of an update as soon as its change is safe, before it is acknowledged."""
+        self.committed = committed
         self.services = services
         self.bot = bot
         self.courier = courier
@@ -43,16 +56,16 @@ class Dispatcher:
         if event is None:
             return
         try:
-            await self._handle(event)
+            await self._handle(event, update)
         except StorageTrouble as trouble:
+            # The update is tried again; a press is acknowledged when it is done, not at every try.
             log.error("storage", chat=event.chat_id, trouble=str(trouble))
-            await self._acknowledge(event, self._plain(event, "trouble-storage"), alert=True)
             raise
         except Exception:
             log.exception("turn failed", chat=event.chat_id, update=event.update_id)
             await self._apologise(event)
 
-    async def _handle(self, event: Event) -> None:
+    async def _handle(self, event: Event, update: telegram.Update) -> None:
         if event.kind in ("admins", "left", "joined", "bot-admin"):
             self.admins.forget(event.chat_id)
         is_admin = admin_known = event.person.anonymous
@@ -71,28 +84,39 @@ class Dispatcher:
                 turn.discard()
                 refuse(turn, no)
             try:
-                result = await self.services.store.commit(turn.batch(self._reminders(turn)))
+                reminders = await self._reminders(turn)
+                result = await self.services.store.commit(turn.batch(reminders))
             except AlreadyTaken:
                 await self._acknowledge(event, "")
                 return
             except Stale:
                 continue
-            await self._acknowledge(event, turn.toast_.text, alert=turn.toast_.alert)
-            self.courier.wake(result)
+            self.committed(update)
+            self.courier.wake(result, potlucks=turn.dirty)
             if self.services.planner is not None:
-                self.services.planner.changed(tuple(result.revisions))
+                self.services.planner.changed(turn.changed_potlucks)
+            await self._acknowledge(event, turn.toast_.text, alert=turn.toast_.alert)
             return
         raise RuntimeError("the potluck changed too often")
 
-    def _reminders(self, turn: Turn) -> Any:
-        from planning.reminders import reminders
+    async def _reminders(self, turn: Turn) -> dict[str, tuple[Reminder, ...]]:
+        """The reminders of every potluck this turn changed.
 
+        What is due already but still waits to be sent (the bot was down) stays: deriving the rest anew
+        must not withdraw it.
+        """
         planner = self.services.planner
-
-        def derive(potluck: Potluck) -> tuple[Any, ...]:
-            return reminders(potluck, planner.timeline(potluck) if planner else None, turn.now)
-
-        return derive
+        found = {}
+        for potluck in turn.changed_potlucks:
+            timeline = planner.timeline(potluck) if planner else None
+            ahead = reminders(potluck, timeline, turn.now)
+            due = [r for r in reminders(potluck, timeline, turn.now - CATCH_UP) if r.due_at <= turn.now]
+            if due:
+                rows = await self.services.store.reminders_of(potluck.id)
+                waiting = {row.key for row in rows if row.state == "pending"}
+                ahead = (*(r for r in due if r.key in waiting), *ahead)
+            found[potluck.id] = ahead
+        return found
 
     @staticmethod
     def _group_of(turn: Turn) -> int:
@@ -145,9 +169,15 @@ class Dispatcher:
             return
         try:
             await self.bot.answer_callback_query(event.query_id, text or None, show_alert=alert)
+        except BadRequest as error:
+            # Too late, or answered before: the change stands all the same.
+            log.info("acknowledgement not taken", error=str(error))
         except TelegramError as error:
-            # The change stands whether or not the person still sees the acknowledgement.
-            log.info("acknowledgement not taken", error=type(error).__name__)
+            log.info("acknowledgement is tried again", error=type(error).__name__)
+            body = {"query_id": event.query_id, "text": text, "alert": alert}
+            now = self.services.clock.now()
+            result = await self.services.store.commit(Batch(now=now, posts=(Post(event.chat_id, "answer", body),)))
+            self.courier.wake(result)
 
     def _plain(self, event: Event, key: str) -> str:
         from bot.texts import Voice

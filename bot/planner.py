@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import asyncio
 from collections import OrderedDict
-from collections.abc import Awaitable, Callable
+from collections.abc import Awaitable, Callable, Iterable
 from datetime import datetime
 from typing import Any
 
@@ -61,9 +61,13 @@ class Planner:
         known = self._known.get(potluck.id)
         return known[1] if known is not None else None
 
-    def changed(self, potluck_ids: tuple[str, ...]) -> None:
-        for potluck_id in potluck_ids:
-            if potluck_id not in self._wanted:
+    def changed(self, potlucks: Iterable[Potluck]) -> None:
+        """These potlucks are new or changed: those in which it matters to the kitchen are planned anew."""
+        for potluck in potlucks:
+            potluck_id = potluck.id
+            known = self._known.get(potluck_id)
+            settled = known[0] == _kitchen_part(potluck) if known is not None else not potluck.promises
+            if not settled and potluck_id not in self._wanted:
                 self._wanted[potluck_id] = asyncio.create_task(self._refresh(potluck_id), name=f"plan:{potluck_id}")
 
     def cancel(self) -> list[asyncio.Task[None]]:

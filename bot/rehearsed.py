@@ -25,13 +25,23 @@ class Rehearsed:
 
     def __init__(self, setup: Any, file: Path | None = None) -> None:
         self._setup = setup
+        self._kept = file
         self._file = file or Path(setup.out) / "tureen.sqlite"
         self._bot: Tureen | None = None
         self._store: Store | None = None
 
     async def start(self) -> None:
-        self._store = await Store.open(f"sqlite+aiosqlite:///{self._file.resolve()}")
         setup = self._setup
+        if self._kept is None and setup.life == 1:
+            # A rehearsal begins with nothing, whatever an earlier one left in the folder.
+            for left in self._file.parent.glob(f"{self._file.name}*"):
+                left.unlink()
+        self._store = await Store.open(f"sqlite+aiosqlite:///{self._file.resolve()}")
+        if self._kept is not None and setup.life == 1:
+            # The room forgets its messages at the end: kept potlucks get new boards.
+            ids = await self._store.potluck_ids()
+            now = setup.clock.now()
+            await self._store.commit(Batch(now=now, lost_boards=ids, dirty_boards=tuple((i, now) for i in ids)))
         if await self._store.chat(setup.group) is None:
             zone = setup.timezone
             units = "us" if zone.startswith(("America/", "US/")) else "metric"
@@ -67,6 +77,10 @@ class Rehearsed:
     def reminder_kind(self, chat_id: int, message_id: int) -> str | None:
         assert self._bot is not None
         return self._bot.reminder_kind(chat_id, message_id)
+
+    def take_failed_reminders(self) -> Any:
+        assert self._bot is not None
+        return self._bot.take_failed_reminders()
 
     async def close(self) -> None:
         if self._store is not None:

@@ -278,8 +278,3 @@ def say_understood(turn: Turn, understood: Understood) -> None:
 
     turn.say("understood", what=Html(what), buttons=[[turn.undo_button()]])
 
-
-def read_party(turn: Turn, words: str) -> Party | None:
-    """"2 adults and 1 child" as a party, or None."""
-    reading = read(f"{words} of us" if words.strip().isdigit() else words, context(turn, replying_to="question:people"))
-    return next((i.party for i in reading.intents if isinstance(i, SetParty) and not i.relative), None)

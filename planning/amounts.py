@@ -12,11 +12,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
-from importlib.resources import files
 from typing import Any
 
 from planning.potluck import Say
-from planning.tables import rows
+from planning.tables import path_of, rows
 
 LONGEST = 64
 """Characters; a longer text is not an amount."""
@@ -332,7 +331,7 @@ def registry() -> Any:
     """The private unit registry, built once from `data/units.txt`; only unit names of that file go in."""
     import pint  # here, because loading it takes longer than most commands
 
-    return pint.UnitRegistry(str(files("planning").joinpath("data", "units.txt")), non_int_type=Fraction)
+    return pint.UnitRegistry(path_of("units.txt"), non_int_type=Fraction)
 
 
 @cache

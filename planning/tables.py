@@ -75,3 +75,8 @@ def source_text(source_id: str) -> str:
     'common practice, no source'
     """
     return "common practice, no source" if source_id in ("", PRACTICE) else source_id
+
+
+def path_of(name: str) -> str:
+    """Where `data/<name>` lies, for a library that reads its own kind of file itself."""
+    return str(files("planning").joinpath("data", name))

@@ -4,16 +4,17 @@ import secrets
 from collections.abc import Iterator
 from dataclasses import replace
 
+
 from bot.board import Facts
 from bot.context import Turn
 from bot.registry import Registry
 from bot.storage.values import PotluckPlace
 from bot.texts import Voice
 from bot.zones import find_zone
-from planning.changes import Refusal, open_bar, open_potluck, set_budget
-from planning.opening import parse_potluck_line
+from planning.bar import base_named
+from planning.changes import Refusal, open_bar, open_potluck, resize, set_budget, set_place
 from planning.potluck import Potluck, Stage
-from planning.when import Unclear, parse_when
+from planning.when import Unclear, parse_potluck_line, parse_when
 
 ID_LETTERS = "abcdefghjkmnpqrstuvwxyz23456789"
 
@@ -87,7 +88,7 @@ async def start(turn: Turn, line: str) -> None:
     if opening.budget is not None:
         turn.change(set_budget(turn.potluck, turn.actor, opening.budget.amount, opening.budget.currency))
     if opening.bar_base:
-        turn.change(open_bar(turn.potluck, turn.actor, opening.bar_base))
+        turn.change(open_bar(turn.potluck, turn.actor, base_named(opening.bar_base) or opening.bar_base))
     if opened.expected_people is None:
         turn.ask("people", "opened-ask-people", when=opened.starts_at)
     elif not opened.place:
@@ -118,8 +119,6 @@ async def hour_told(turn: Turn) -> None:
 
 
 async def people_told(turn: Turn) -> None:
-    from planning.changes import resize
-
     digits = "".join(c for c in turn.words if c.isdigit())
     if not digits or len(digits) > 4 or "-" in turn.words:
         raise Refusal("refused-size", low=1, high=1000)
@@ -132,8 +131,6 @@ async def people_told(turn: Turn) -> None:
 
 
 async def place_told(turn: Turn) -> None:
-    from planning.changes import set_place
-
     turn.change(set_place(turn.potluck, turn.actor, turn.words), "did-place")
     turn.answered()
     turn.say("noted-place", place=turn.potluck.place)

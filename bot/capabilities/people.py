@@ -3,8 +3,8 @@
 from bot.capabilities.answers import party_words
 from bot.context import Turn
 from bot.registry import Registry
-from bot.understood import read_party
 from planning.changes import Refusal, add_person, find_guest, invite, may_manage, remove_person
+from planning.replies import read_party
 
 
 async def add(turn: Turn) -> None:
@@ -12,7 +12,7 @@ async def add(turn: Turn) -> None:
     if not turn.words:
         raise Refusal("refused-add-whom")
     name, _, rest = turn.words.partition(",")
-    party = read_party(turn, rest) if rest.strip() else None
+    party = read_party(rest) if rest.strip() else None
     if rest.strip() and party is None:
         raise Refusal("refused-party-words", words=rest.strip()[:60])
     name = own_name(turn, name)

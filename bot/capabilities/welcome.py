@@ -63,8 +63,13 @@ async def renamed(turn: Turn) -> None:
 
 async def migrated(turn: Turn) -> None:
     """The group became a supergroup: everything moves to the new id, once, whichever notice comes first."""
-    await turn.store.migrate_chat(turn.event.details["old"], turn.event.details["new"])
+    old, new = turn.event.details["old"], turn.event.details["new"]
+    await turn.store.migrate_chat(old, new)
     turn.discard()
+    if turn.event.chat_id == new:
+        # Old messages can't be edited in the new chat: every board is posted anew.
+        for stored in await turn.store.potlucks_in(new):
+            turn.refresh_board(stored.potluck.id, anew=True)
 
 
 def register(app: Registry) -> None:

@@ -10,10 +10,11 @@ The payload of a post is plain JSON:
   message_id  for edit, delete, pin, unpin, react, markup
   photo, document   {"path"} or {"file_id"} or {"base64"}, and "name"
   emoji       for react; empty takes the reaction away
+  query_id    for answer, with text and alert: a press that could not be acknowledged at once
   about       what it is about; remembered, so that a reply to it can be understood
   until       ISO instant after which it is not sent any more
   again_in_doubt  true: rather twice than not at all (see `delivery.py`); a number: again so many times at most
-Methods: send, photo, document, edit, markup, delete, pin, unpin, react.
+Methods: send, photo, document, edit, markup, delete, pin, unpin, react, answer.
 """
 
 from __future__ import annotations
@@ -108,6 +109,10 @@ async def call(
                 chat_id, thing, caption=caption, parse_mode=mode, reply_markup=markup, filename=name, **common
             )
         return sent.message_id
+    if method == "answer":
+        said = payload.get("text") or None
+        await bot.answer_callback_query(str(payload["query_id"]), said, show_alert=bool(payload.get("alert")))
+        return None
     message_id = int(payload["message_id"])
     if method == "edit":
         words = _words(payload["text"], MOST_TEXT, as_plain)

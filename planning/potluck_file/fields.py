@@ -89,12 +89,12 @@ class Fields:
             return default
         return value
 
-    def count(self, key: str, default: Any = 0) -> int:
+    def count(self, key: str, default: Any = 0) -> Any:
         """A whole number, zero or more."""
         value = self.number(key, default, low=0)
         if value is not None and value != int(value):
             self.notes.fault("file-not-whole", place=self.at(key), value=value)
-            return int(default)
+            return default
         return int(value) if value is not None else value
 
     def choice(self, key: str, allowed: Iterable[str], default: Any) -> Any:

@@ -260,9 +260,9 @@ def _check_references(potluck: Potluck, notes: Notes) -> None:
         for who in (p.guest, *p.sharers):
             if who not in known:
                 notes.fault("file-promise-of-nobody", id=p.id, guest=who)
-    for key, who in (("host", potluck.host), *(("cohosts", c) for c in potluck.cohosts)):
-        if who is not None and who not in known:
-            notes.fault("file-unknown-guest", place=key, guest=who)
+    for key, named in (("host", potluck.host), *(("cohosts", c) for c in potluck.cohosts)):
+        if named is not None and named not in known:
+            notes.fault("file-unknown-guest", place=key, guest=named)
     for topping in potluck.bar.toppings if potluck.bar else ():
         if topping.guest is not None and topping.guest not in known:
             notes.fault("file-unknown-guest", place="bar.toppings", guest=topping.guest)

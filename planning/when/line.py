@@ -65,7 +65,7 @@ _BAR = re.compile(
     re.IGNORECASE,
 )
 _NOT_A_BASE = frozenset(
-    ["the", "a", "snack", "wine", "cocktail", "beer", "sports", "tapas", "juice", "open", "cash", "local", "coffee", "at", "in", "our", "my", "your", "sushi", "dive", "hotel", "piano", "corner", "gay", "rooftop", "beach", "pool", "salad-at", "cloak", "gold", "space", "mini"]
+    ["the", "a", "snack", "wine", "cocktail", "beer", "sports", "juice", "open", "cash", "local", "coffee", "at", "in", "our", "my", "your", "hotel", "piano", "corner", "rooftop", "beach", "pool", "space", "mini"]
 )
 _BETWEEN = re.compile(
     r"\b(?:afternoon tea|high tea|tea party|coffee and cake|coffee morning|tea and cake|cake sale|dessert (?:party|potluck|night|swap)|cookie (?:swap|exchange)|snacks only|just snacks|just desserts?|between meals|drinks (?:party|and nibbles)|nibbles|elevenses)\b",
@@ -87,7 +87,13 @@ def _blank(text: str, match: re.Match[str]) -> str:
     return text[: match.start()] + _BLANK + text[match.end() :]
 
 
+_BELOW_ZERO = re.compile(rf"(?<!\w)[-−–] ?(?P<n>[0-9]{{1,7}}) {_WHO}", re.IGNORECASE)
+
+
 def _people(text: str) -> tuple[str, int | None, Say | None]:
+    if (below := _BELOW_ZERO.search(text)) is not None and not text[: below.start()].rstrip().endswith(tuple("0123456789")):
+        facts = {"n": f"-{below['n']}", "low": 1, "high": MOST_PEOPLE}
+        return _blank(text, below), None, Say("when-people-number", facts)
     for pattern in _PEOPLE:
         match = pattern.search(text)
         if match is None:
@@ -100,7 +106,7 @@ def _people(text: str) -> tuple[str, int | None, Say | None]:
             read = read_number(word.replace("of ", "").split())
             n = int(read[0]) if read else 0
         if high:
-            n = round((n + int(high)) / 2)
+            n = max(n, int(high))
         text = _blank(text, match)
         if not 1 <= n <= MOST_PEOPLE:
             return text, None, Say("when-people-number", {"n": str(n), "low": 1, "high": MOST_PEOPLE})
@@ -126,7 +132,7 @@ def parse_potluck_line(text: str, now: datetime, timezone: str) -> Opening:
     """What the line says, piece by piece, in any order; what is left over is the title.
 
     Never raises for any text: a date that can't be acted on comes back in `unclear`. Without any date `when` is
-    None and nothing is unclear. A party given as a range ("20-30 people") is taken at its middle.
+    None and nothing is unclear. A party given as a range ("20-30 people") is taken at its upper end: too much food is the smaller fault.
     """
     text = " ".join(re.sub(r"[\r\n;]+", ", ", text[:LONGEST]).replace(_BLANK, " ").split())
     unclear: list[Say] = []
@@ -158,6 +164,12 @@ def parse_potluck_line(text: str, now: datetime, timezone: str) -> Opening:
     if mealtime is None and (_MEAL.search(text) or (title and _MEAL.search(title))):
         mealtime = "meal"
     when, rest = _when(text, now, timezone, unclear)
+    if people is None and wrong is None:
+        # "Supper for 24 Sat 18 Sep": the number stands free only once the date is gone.
+        rest, people, wrong = _people(rest)
+        if wrong is not None:
+            unclear.append(wrong)
+        rest = rest.replace(_BLANK, " ").strip(" ,")
     place, left = _place_and_rest(rest)
     if title is None and left:
         title = left

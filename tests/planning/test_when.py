@@ -248,7 +248,7 @@ def test_one_line_opens_a_potluck() -> None:
     ("line", "facts"),
     [
         ("Harvest supper, Sat 18 Sep 5-9pm, 20-30 people, at 12 Elm Street",
-         {"title": "Harvest supper", "people": 25, "place": "12 Elm Street", "mealtime": "meal"}),
+         {"title": "Harvest supper", "people": 30, "place": "12 Elm Street", "mealtime": "meal"}),
         ("a dozen people Friday 6pm in the church hall", {"people": 12, "place": "the church hall"}),
         ("Sat 18 Sep 5pm ~24 people outdoors", {"people": 24, "setting": "outdoor"}),
         ("next Friday 7:30pm for 16, taco bar, £50",
