@@ -243,6 +243,17 @@ def test_food_cut_small_is_not_blocked(name: str) -> None:
     assert "choke" not in rules(supper(dish(name), party=TODDLER))
 
 
+@pytest.mark.parametrize("name", ["peanut butter and whole grapes", "grated cheese and hot dogs", "strips and nuts"])
+def test_another_food_that_is_soft_or_cut_does_not_unblock_the_whole_one(name: str) -> None:
+    # CHOKE-02: grapes, hot dogs and nuts stay on the list whatever stands beside them.
+    assert rules(supper(dish(name), party=TODDLER))["choke"].severity == BLOCK
+
+
+def test_peanut_butter_in_a_dough_is_no_peanut_to_choke_on() -> None:
+    # CHOKE-02 lists peanuts, and peanut butter only by the spoonful.
+    assert "choke" not in rules(supper(dish("peanut butter cookies"), party=TODDLER))
+
+
 def test_from_four_years_on_it_is_only_a_caution() -> None:
     assert rules(supper(dish("whole grapes"), party=CHILD))["choke-older"].severity == NOTE
 
