@@ -74,6 +74,8 @@ class Dispatcher:
             turn.is_admin, turn.admin_known = is_admin, admin_known
             try:
                 await run(turn)
+                if event.kind in ("message", "edited"):
+                    turn.tag_action(message=event.message_id)
             except Refusal as no:
                 # Only where it would make a difference is the platform asked who is an administrator.
                 if no.key in ("refused-not-host", "refused-not-yours", "refused-not-your-dish") and not admin_known:
@@ -228,8 +230,8 @@ async def run(turn: Turn) -> None:
         await reader.handler(turn)
         if turn.handled:
             return
-    if event.kind == "message" and event.media is None and turn.about == "board" and turn.question_is_fresh:
-        # Asked a moment ago, and answered below the board instead of below the question.
+    if event.kind == "message" and event.media is None and turn.about and turn.question_is_fresh and _fits(turn):
+        # Asked a moment ago, and answered below another message of ours instead of below the question.
         await _ask_owner(turn)
 
 
@@ -271,17 +273,36 @@ async def _command(turn: Turn) -> None:
         if event.private or addressed:
             raise Refusal("refused-command", command=name)
         return
-    if event.kind == "edited":
-        # What an edit of a command changes is the business of the readers of edits.
-        for reaction in registry.events.get("edited-command", ()):
-            await reaction.handler(turn)
-        if turn.handled:
-            return
+    if event.kind == "edited" and not await take_back_edited(turn, command.name):
+        return
     if command.where == "group" and event.private:
         raise Refusal("refused-in-group-only", command=command.name)
     if command.where == "private" and not event.private:
         raise Refusal("refused-in-private-only", command=command.name)
     await command.handler(turn)
+
+
+ONLY_ASK = ("help", "missing", "list", "picture", "print", "calendar", "kitchen", "eat", "safety", "reminders", "potlucks")
+"""Commands that change nothing by themselves: an edit of them is answered anew."""
+
+
+async def take_back_edited(turn: Turn, command: str) -> bool:
+    """An edited command replaces what it said: that is taken back first. False: nothing more is to be done."""
+    from bot.storage.diffs import apply_diff
+    from bot.storage.errors import Conflict
+
+    if command in ONLY_ASK or not turn.has_potluck:
+        return True
+    if command == "potluck":
+        raise Refusal("refused-edited-potluck")
+    action = await turn.store.last_action(turn.potluck.id, turn.me)
+    if action is None or str(action.facts.get("message")) != str(turn.event.message_id):
+        raise Refusal("refused-edited-late")
+    try:
+        turn.change(apply_diff(turn.potluck, action.changes, reverse=True), "did-edit")
+    except Conflict:
+        raise Refusal("refused-undo-changed") from None
+    return True
 
 
 async def _question(turn: Turn) -> bool:
@@ -293,6 +314,16 @@ async def _question(turn: Turn) -> bool:
         return False
     await _ask_owner(turn)
     return True
+
+
+def _fits(turn: Turn) -> bool:
+    """Whether words that nobody could read may be the answer to the open question. Below the board people
+    say many things: there only a bare number or hour is taken for an answer."""
+    if turn.dialog is None:
+        return False
+    if turn.dialog.kind in ("people", "hour"):
+        return any(c.isdigit() for c in turn.words) and len(turn.words) <= 30
+    return turn.about != "board" and turn.dialog.kind in ("when", "place") and len(turn.words) <= 80
 
 
 async def _ask_owner(turn: Turn) -> None:

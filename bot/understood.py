@@ -89,6 +89,9 @@ def add_promise(
         category = found.category
     after, made = promise(turn.potluck, turn.actor, guest_id, dish, category, servings, quantity)
     turn.change(after, "did-promise", dish=made.dish)
+    if turn.known_guest(guest_id).answer is Answer.NONE:
+        # Who offers a dish and has not said otherwise comes with it; a button or a word changes that.
+        turn.change(answer(turn.potluck, turn.actor, guest_id, Answer.YES))
     return made
 
 

@@ -28,7 +28,8 @@ async def say_answer(turn: Turn) -> None:
     if before is not None and before.answer is said:
         turn.toast("answer-same", answer=said.value, party=party_words(turn.voice, guest.party))
         return
-    brought = [p.dish for p in after.promises_of(turn.me)]
+    toppings = [t.name for t in (after.bar.toppings if after.bar else ()) if t.guest == turn.me]
+    brought = [*(p.dish for p in after.promises_of(turn.me)), *toppings]
     if said is Answer.NO and brought:
         turn.toast("answer-no-with-dishes", alert=True, dishes=brought)
     else:

@@ -3,12 +3,12 @@
 from dataclasses import replace
 
 from bot.context import Turn
-from bot.kitchen_words import conflict_lines, step_line
+from bot.kitchen_words import conflict_lines, degrees, step_line
 from bot.registry import Registry
 from bot.texts import Html
 from planning.changes import Refusal, change_promise, set_kitchen
 from planning.kitchen_words import Unread, read_kitchen, read_steps
-from planning.potluck import Potluck
+from planning.potluck import HeatStep, Potluck
 
 
 async def kitchen(turn: Turn) -> None:
@@ -56,8 +56,16 @@ async def heat(turn: Turn) -> None:
         raise Refusal("refused-heat-words", words=unread.words) from None
     serve = found.serve or ("hot" if any(s.kind in HOT for s in steps) else None)
     turn.change(change_promise(turn.potluck, turn.actor, found.id, heat=steps, serve=serve), "did-heat")
-    words = [turn.voice.plain("heat-step", what=turn.voice.plain(f"step-{s.kind}"), minutes=s.minutes) for s in steps]
+    wrong = next((s.temp_f for s in steps if s.temp_f is not None and not 100 <= s.temp_f <= 600), None)
+    if wrong is not None:
+        raise Refusal("refused-oven-temperature", temp=round(wrong))
+    words = [_step_words(turn, s) for s in steps]
     turn.say("heat-noted", dish=found.dish, steps=words, buttons=[[turn.undo_button()]])
+
+
+def _step_words(turn: Turn, step: HeatStep) -> str:
+    temp = degrees(turn.voice, step.temp_f)
+    return turn.voice.plain("heat-step", what=turn.voice.plain(f"step-{step.kind}"), minutes=step.minutes, temp=temp)
 
 
 HOT = ("oven", "stove", "slow-cooker-low", "slow-cooker-high", "microwave", "grill")

@@ -21,6 +21,15 @@ def need_name(voice: Voice, need: str) -> str:
     return voice.plain(key) if voice.has(key) else voice.plain("need-no", what=need.replace("-", " "))
 
 
+def need_meant(words: str) -> tuple[str, str] | None:
+    """The need in words like "peanuts", "no peanuts", "allergic to peanuts" or "we're vegan"."""
+    plain = words.casefold().strip(" .!")
+    for lead in ("", "no ", "not ", "without ", "never ", "i'm ", "i am ", "we're ", "we are ", "can't eat ", "cannot eat "):
+        if plain.startswith(lead) and (found := need_of(plain[len(lead) :])) is not None:
+            return found
+    return None
+
+
 def sheet(turn: Turn, guest: Guest | None) -> list[list[Button]]:
     mine = {n.need for n in guest.all_needs()} if guest else set()
     cells = []
@@ -68,7 +77,7 @@ async def command(turn: Turn) -> None:
     for part in turn.words.replace(" and ", ",").replace(";", ",").split(","):
         if not part.strip():
             continue
-        found = need_of(part)
+        found = need_meant(part)
         if found is None:
             unknown.append(part.strip()[:40])
         else:
@@ -125,7 +134,7 @@ async def words_in_private(turn: Turn) -> None:
     if not turn.private or not turn.has_potluck or len(turn.words) > 60:
         return
     parts = [p for p in turn.words.replace(" and ", ",").split(",") if p.strip()]
-    found = [need_of(p) for p in parts]
+    found = [need_meant(p) for p in parts]
     if not parts or any(f is None for f in found):
         return
     turn.handled = True

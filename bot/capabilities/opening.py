@@ -4,7 +4,6 @@ import secrets
 from collections.abc import Iterator
 from dataclasses import replace
 
-
 from bot.board import Facts
 from bot.context import Turn
 from bot.registry import Registry
@@ -67,6 +66,10 @@ async def start(turn: Turn, line: str) -> None:
     if not opening.when.has_time:
         turn.ask("hour", "ask-hour", data={"line": line}, day=turn.voice.day(opening.when.starts_at))
         return
+    for other in await turn.store.potlucks_in(turn.event.chat_id):
+        same_place = other.place.thread_id == turn.event.thread_id and other.potluck.stage is Stage.PLANNED
+        if same_place and other.potluck.starts_at == opening.when.starts_at:
+            raise Refusal("refused-same-hour")
     opened = open_potluck(
         new_id(),
         turn.actor,

@@ -3,6 +3,8 @@
 from dataclasses import replace
 from typing import Any
 
+from babel import Locale
+
 from bot.buttons import Button
 from bot.context import Turn
 from bot.registry import Registry
@@ -87,6 +89,7 @@ def set_zone(turn: Turn, value: str) -> None:
         from planning.changes import move_clock
 
         turn.change(move_clock(turn.potluck, turn.actor, zone), "did-zone")
+        turn.say("zone-moved", when=turn.potluck.starts_at, zone=zone)
 
 
 def set_units(turn: Turn, value: str) -> None:
@@ -99,7 +102,7 @@ def set_units(turn: Turn, value: str) -> None:
 
 def set_language(turn: Turn, value: str) -> None:
     if value not in languages():
-        raise Refusal("refused-language", languages=list(languages()))
+        raise Refusal("refused-language", languages=[Locale.parse(code).get_display_name("en") for code in languages()])
     turn.save_chat(replace(turn.chat, language=value))
     turn.refresh_board()
 

@@ -36,10 +36,21 @@ async def command(turn: Turn) -> None:
         turn.say("bar-topping-added", topping=name.casefold(), buttons=[[turn.undo_button()]])
     elif words.casefold().startswith("combo "):
         await own_combo(turn, words[6:])
+    elif turn.potluck.bar is not None and base_named(words) is None and (topping := _topping_meant(turn, words)):
+        turn.change(take_topping(turn.potluck, turn.actor, topping), "did-topping", topping=topping)
+        turn.say("bar-yours", topping=topping, opened=[], n=0, amount=_amount(turn, topping, headcount(turn.potluck)),
+                 buttons=[[turn.undo_button()]])  # fmt: skip
     else:
         choose(turn, words)
         turn.say("bar-chosen", base=turn.known_bar().base, n=len(_names(turn.potluck)),
                  buttons=[[Button(turn.voice.plain("button-bar"), "baropen")]])  # fmt: skip
+
+
+def _topping_meant(turn: Turn, words: str) -> str | None:
+    """A topping of the bar in these words, or one of the host's own list."""
+    bar = turn.known_bar()
+    own = next((t.name for t in bar.toppings if t.name == words.casefold().strip()), None)
+    return own or match_topping(bar.base, words)
 
 
 def choose(turn: Turn, words: str) -> None:

@@ -12,7 +12,7 @@ async def added(turn: Turn) -> None:
     turn.save_chat(replace(turn.chat, bot_present=True, bot_is_admin=bool(turn.event.details.get("admin"))))
     turn.say("welcome-group", reply=False)
     for stored in await turn.store.potlucks_in(turn.event.chat_id):
-        if stored.potluck.stage is Stage.PLANNED:
+        if stored.potluck.stage is Stage.PLANNED and stored.potluck.ends >= turn.now:
             turn.refresh_board(stored.potluck.id, anew=True)
 
 

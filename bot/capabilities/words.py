@@ -38,6 +38,10 @@ async def read_words(turn: Turn) -> None:
         return
     reading = read(turn.words[:MOST_READ], context(turn, replying_to=place))
     await take(turn, reading, addressed=place is not None and place != "person")
+    if event.kind == "edited" and turn.changed and not turn.handled:
+        # Only the taking back is left of it: that must not happen without a word.
+        turn.handled = True
+        turn.say("edited-away", buttons=[[turn.undo_button()]])
 
 
 async def _edit_of_something_read(turn: Turn) -> bool:
@@ -76,7 +80,6 @@ async def take(turn: Turn, reading: Reading, *, addressed: bool) -> None:
         if isinstance(intent, Late):
             await _late(turn, intent)
     understood = act(turn, reading)
-    turn.tag_action(message=turn.event.message_id)
     if understood.lines:
         turn.react("👍")
         say_understood(turn, understood)

@@ -29,7 +29,7 @@ def nouns() -> list[str]:
     return sorted(other - edible)
 
 
-@pytest.mark.skipif(not WORDNET.exists(), reason="needs the distribution's wordnet package")
+@pytest.mark.wordnet
 def test_fewer_than_one_in_a_hundred_nouns_of_wordnet_become_a_dish() -> None:
     sample = random.Random(20270918).sample(nouns(), 2000)
     below_the_board = ReplyContext("ravi", "Ravi", "board")
@@ -43,7 +43,7 @@ def test_fewer_than_one_in_a_hundred_nouns_of_wordnet_become_a_dish() -> None:
     assert len(taken) < 20, taken
 
 
-@pytest.mark.skipif(not WORDNET.exists(), reason="needs the distribution's wordnet package")
+@pytest.mark.wordnet
 def test_nouns_alone_change_nothing() -> None:
     sample = random.Random(5).sample(nouns(), 1000)
     below_the_board = ReplyContext("ravi", "Ravi", "board")

@@ -20,7 +20,7 @@ from bot.room.serve import empty_script, serve_room
 from tests.room.fake_bot import FakeBot
 
 CHROMIUM = shutil.which("chromium") or shutil.which("chromium-browser")
-in_a_browser = pytest.mark.skipif(CHROMIUM is None, reason="no chromium on this machine")
+in_a_browser = pytest.mark.browser
 FLAGS = (
     "--no-sandbox --disable-gpu --disable-background-networking --disable-component-update --disable-sync "
     "--no-first-run --disable-dev-shm-usage"

@@ -18,7 +18,8 @@ bring-see-here = Look below: those buttons are yours.
 ask-bring = { $name }, what will you bring? Reply to this, like “slaw for 12”.
 bring-noted = Noted: { $dish } { $amount } ({ $category }).{ $doubled ->
     [0] {""}
-   *[other] {" "}{ $others } brings that too – fine, or choose something else.
+    [one] {" "}{ $others } brings that too – fine, or choose something else.
+   *[other] {" "}{ $others } bring that too – fine, or choose something else.
 }
 bring-as-what = “{ $dish }” – I don't know that one. What is it on the table?
 button-nothing = Nothing, leave it

@@ -23,7 +23,10 @@ ovenplan-step = { $start }–{ $end } { $dish }: { $what }{ $has-where ->
 ovenplan-conflict = ⚠ { $why } → { $fix }
 ovenplan-late = ⚠ { $dish }: { $late } minutes late, { $wait } minutes off heat too long
 heat-noted = Noted for { $dish }: { $steps }.
-heat-step = { $what } { $minutes } min
+heat-step = { $what } { $minutes } min{ $has-temp ->
+    [yes] {" "}at { $temp }
+   *[no] {""}
+}
 frozen-noted = { $dish }, { $lb } lb frozen: { $days ->
     [one] one day
    *[other] { $days } days

@@ -19,6 +19,7 @@ settings-personal = { $muted ->
    *[no] You get reminders for what you promised.
 }
 settings-saved = Saved.
+zone-moved = The hour you read stays, on the clock of { $zone }: { $when }.
 mute-now = { $muted ->
     [yes] No more reminders for you; /mute again turns them on.
    *[no] Reminders are on for you again.

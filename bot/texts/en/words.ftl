@@ -18,10 +18,14 @@ read-no-needs = no special needs
 read-needs-gone = no longer { $needs }
 read-person = { $name } comes too
 read-promise = { $dish } { $amount } ({ $category })
-read-doubled = { $others } brings { $dish } too
+read-doubled = { $others } { $doubled ->
+    [one] brings
+   *[other] bring
+} { $dish } too
 read-changed = { $dish } { $amount } instead of { $was }
 read-dropped = not { $dish } any more
 read-topping = { $topping } for the bar
+edited-away = Taken back: what this message said before.
 read-nothing = There was nothing left to note.
 read-left = Left as it was.
 read-done = Done.
