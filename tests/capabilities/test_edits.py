@@ -15,7 +15,7 @@ async def test_an_edited_command_replaces_what_it_said(play):
 
 async def test_an_edit_after_something_else_is_refused_and_changes_nothing(play):
     played = await play(
-        say("ravi", "/bring pie for 8"), press("ravi", "Coming", on="board"), edit("ravi", "/bring cake for 16")
+        say("ravi", "/bring pie for 8"), press("ravi", "Maybe", on="board"), edit("ravi", "/bring cake for 16")
     )
 
     assert [p["dish"] for p in played.promises("ravi")] == ["pie"]
