@@ -5,6 +5,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from datetime import date, datetime, timedelta
 from functools import cache
 
@@ -32,6 +33,9 @@ def patterns() -> dict[str, re.Pattern[str]]:
         "nth": rf"\b(?:on )?(?:the (?:{nth}(?=(?<=[a-z])|\b)|{ordinal}\b)|(?P<day2>[0-9]{{1,2}})(?:st|nd|rd|th)\b)",
         "weekday-after": rf"\b(?P<n>a|one|two|three|[1-9]) weeks? (?:on|from|after) (?:this |next )?{weekday}",
         "weekday-week": rf"\b(?:on )?{weekday} week\b",
+        "last-weekday": rf"\b(?:on )?(?:the )?(?:last(?: week(?:'s)?(?: on)?)?|this past|past|previous) {weekday}(?:'s)?(?![a-z])(?: (?:of|in) {month})?",
+        "ago": r"\b(?P<n>a|an|one|two|three|four|five|six|seven|[0-9]{1,3}) (?P<unit>days?|weeks?|months?|years?) ago\b",
+        "past-day": r"\b(?P<word>(?:the )?day before yesterday|yesterday|last (?:night|week|weekend|month|year|summer|winter|autumn|fall|spring))\b",
         "weekday": rf"\b(?:on )?(?:(?P<which>this coming|this|next|coming|the coming) )?{weekday}(?:'s)?(?![a-z])",
         "in-days": r"\bin (?P<n>a|an|one|two|three|four|five|six|seven|eight|nine|ten|[0-9]{1,3}) (?P<unit>days?|weeks?|months?|fortnights?|hours?|hrs?|minutes?|mins?)(?:'s? time|' time)?\b",
         "from-now": r"\b(?P<n>a|one|two|three|four|[0-9]{1,3}) (?P<unit>days?|weeks?|months?) (?:from (?:now|today|(?P<tomorrow>tomorrow)))\b",
@@ -105,6 +109,8 @@ def take_date(text: Scan, now: datetime) -> tuple[date | datetime | None, int | 
             found = _on(month, day_of(match), full_year(got.get("year"), got.get("short")), today)
         text.take(match)
         break
+    if found is None and (gone := _last(text, today, names)) is not None:
+        return gone, None, notes, False
     for name in ("weekday-after", "weekday-week"):
         if found is None and (match := shapes[name].search(text.left)) is not None:
             n = (match.groupdict().get("n") or "a").lower()
@@ -138,6 +144,8 @@ def take_date(text: Scan, now: datetime) -> tuple[date | datetime | None, int | 
         if (match := shapes[name].search(text.left)) is not None:
             text.take(match)
             return _ahead(match, now), None, notes, False
+    if (gone := _gone(text, today)) is not None:
+        return gone, None, notes, False
     if (match := shapes["day"].search(text.left)) is not None:
         text.take(match)
         word = match["word"].lower()
@@ -147,6 +155,37 @@ def take_date(text: Scan, now: datetime) -> tuple[date | datetime | None, int | 
         text.take(match)
         return _nth(number, today), None, notes, False
     return None, None, notes, False
+
+
+def _gone(text: Scan, today: date) -> date | None:
+    """A day that has passed by its own words ("last night", "two days ago"); refused further on."""
+    shapes = patterns()
+    if (match := shapes["ago"].search(text.left)) is not None:
+        text.take(match)
+        n = 1 if match["n"].lower() in ("a", "an") else hour_of(match["n"])
+        return today - timedelta(days=max(1, n * {"d": 1, "w": 7, "m": 30, "y": 365}[match["unit"][0].lower()]))
+    if (match := shapes["past-day"].search(text.left)) is not None:
+        text.take(match)
+        word = match["word"].lower()
+        return today - timedelta(days=2 if "before" in word else 1 if word.endswith(("day", "night")) else 7)
+    return None
+
+
+def _last(text: Scan, today: date, names: Mapping[str, str]) -> date | None:
+    """ "last Saturday" is the one before today; "the last Saturday of September" the month's own, next to come."""
+    match = patterns()["last-weekday"].search(text.left)
+    if match is None:
+        return None
+    text.take(match)
+    weekday = int(names[match["weekday"].lower()])
+    if not match["month"]:
+        return today - timedelta(days=(today.weekday() - weekday) % 7 or 7)
+    month = int(day_words("month")[match["month"].lower()])
+    for year in (today.year, today.year + 1):
+        found = max(d for n in range(22, 32) if (d := valid(year, month, n)) and d.weekday() == weekday)
+        if found >= today:
+            break
+    return found
 
 
 def _is_weekday_here(match: re.Match[str], text: str) -> bool:

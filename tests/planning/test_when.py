@@ -283,3 +283,17 @@ def test_no_line_breaks_the_opening(line: str) -> None:
     opening = parse_potluck_line(line, NOW, ZONE)
 
     assert opening.people is None or 1 <= opening.people <= 1000
+
+
+@pytest.mark.parametrize("text", ["last Saturday 5pm", "yesterday", "last night at 6", "two days ago", "last week Tuesday"])
+def test_a_day_that_has_passed_by_its_own_words_is_refused_and_never_taken_as_a_day_to_come(text: str) -> None:
+    with pytest.raises(Unclear) as told:
+        parse_when(text, NOW, ZONE)
+    opened = parse_potluck_line(f"{text}, about 20 people", NOW, ZONE)
+
+    assert told.value.say.key == "when-past"
+    assert (opened.when, opened.title, opened.unclear[0].key) == (None, None, "when-past")
+
+
+def test_the_last_saturday_of_a_month_is_a_day_to_come() -> None:
+    assert wall("last Saturday of September 5pm") == "2027-09-25 17:00"
