@@ -145,8 +145,8 @@ def hot_notes(potluck: Potluck, promise: Promise) -> Iterator[SafetyNote]:
         yield from cook_notes(promise)
 
 
-COOK_RULES = (("poultry", "COOK-01"), ("stuffing", "COOK-11"), ("ground", "COOK-02"), ("casserole", "COOK-14"),
-              ("fish", "COOK-15"), ("egg", "COOK-12"))  # fmt: skip
+COOK_RULES = (("poultry", "COOK-01"), ("stuffing", "COOK-11"), ("casserole", "COOK-14"), ("ground", "COOK-02"),
+              ("egg", "COOK-12"), ("fish", "COOK-15"))  # fmt: skip
 """The first that fits gives the temperature: they stand from the highest to the lowest where a dish is several."""
 
 

@@ -9,7 +9,7 @@ from planning.potluck import Potluck, Promise
 from planning.safety.clocks import clock
 from planning.safety.notes import BLOCK, NOTE, WARN, SafetyNote, note
 from planning.safety.wall_clock import plain_facts
-from planning.safety.words import has, perishable
+from planning.safety.words import perishable, source_of, words
 
 LEFTOVER_DAYS = 3
 """LEFT-01 and STORE-01: three to four days; the shorter of the two."""
@@ -42,8 +42,8 @@ def out_notes(potluck: Potluck, promise: Promise, now: datetime) -> Iterator[Saf
 def leftover_days(promise: Promise) -> tuple[int, str]:
     """(days in the refrigerator, rule): the shorter of the leftovers rule and the storage table."""
     for days, tag in ((1, "leftover-1"), (2, "leftover-2")):
-        if has(promise, tag):
-            return days, {"leftover-1": "STORE-31", "leftover-2": "STORE-23"}[tag]
+        if found := words(promise, tag):
+            return days, source_of(tag, found[0])
     return LEFTOVER_DAYS, "STORE-01"
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from functools import cache
 
 from planning import tables
@@ -34,6 +35,12 @@ def words(promise: Promise, tag: str) -> tuple[str, ...]:
     return tuple(word for word, pattern in _patterns().get(tag, ()) if pattern.search(text))
 
 
+@cache
+def source_of(tag: str, word: str) -> str:
+    """The rule that names this word under this tag; KeyError when none does."""
+    return {(row["tag"], row["word"]): row["source"] for row in tables.rows("safety_words")}[tag, word]
+
+
 def has(promise: Promise, tag: str) -> bool:
     return bool(words(promise, tag))
 
@@ -42,4 +49,5 @@ def perishable(promise: Promise) -> bool:
     """Whether the two-hour clock is for it. Only what the tables name as keeping is left out, and no drinks."""
     if promise.category in ("drink", "supplies"):
         return False
-    return not has(promise, "stable") or has(promise, "perishable")
+    # What keeps counts only as the dish itself: butter or bread among the ingredients makes nothing keep.
+    return not has(replace(promise, ingredients=None), "stable") or has(promise, "perishable")
