@@ -9,20 +9,25 @@ from planning.menu.balance import (
     menu,
     most_needed,
     targets,
+    tiny,
 )
 from planning.menu.servings import MOST_SERVINGS, USUAL_YIELD, servings_in, servings_of
+from planning.menu.supplies import SETS, kinds_in
 
 __all__ = [
     "MOST_SERVINGS",
+    "SETS",
     "USUAL_YIELD",
     "MenuRow",
     "Needed",
     "Target",
     "bar_category",
     "doubles",
+    "kinds_in",
     "menu",
     "most_needed",
     "servings_in",
     "servings_of",
     "targets",
+    "tiny",
 ]

@@ -13,6 +13,7 @@ from functools import cache
 from planning.dishes import lookup
 from planning.headcount import Headcount
 from planning.menu.servings import servings_of
+from planning.menu.supplies import SETS, covered_by_supplies
 from planning.portions.names import words
 from planning.portions.rules import hours
 from planning.portions.wanted import base_item, item_of
@@ -38,7 +39,10 @@ class Target:
 class MenuRow:
     """One category. Servings 0 or more, as decimals; `low` and `high` are the target's range from the sources.
 
-    `short_*` and `surplus_servings` are what the promises leave open and what they go beyond `high`'s servings.
+    `short_*` and `surplus_servings` are what the promises leave open and what they go beyond the target;
+    `too_much_servings` is what they go beyond `high`, the part worth a word. `covered_servings` are the portions
+    the promises are good for: the promised servings, but for supplies the people who have one of every kind.
+    `tiny` is true where what is short in servings is not worth asking anybody for.
     """
 
     category: str
@@ -52,6 +56,18 @@ class MenuRow:
     low: float = 0.0
     high: float = 0.0
     source: str = ""
+    covered_servings: float = 0.0
+    too_much_servings: float = 0.0
+
+    @property
+    def tiny(self) -> bool:
+        return tiny(self.short_servings, self.target_servings)
+
+
+def tiny(short: float, target: float) -> bool:
+    """Less than two servings (than half of a target below four), or less than a tenth of the target: within what
+    the portions can be told at all (common practice, no source)."""
+    return short <= 0.5 or short < max(min(2.0, target / 2), 0.1 * target)
 
 
 @dataclass(frozen=True)
@@ -91,23 +107,28 @@ def menu(potluck: Potluck, headcount: Headcount) -> tuple[MenuRow, ...]:
 
 def _row(potluck: Potluck, headcount: Headcount, target: Target) -> MenuRow:
     promised = [p for p in potluck.promises if p.category == target.category]
-    have = math.fsum(_portions_of(p, headcount, potluck) for p in promised)
-    dishes = len({_dish_key(p) for p in promised})
     eaters = float(headcount.at_service_level) if target.category == "supplies" else headcount.eaters
     factor = target.between_meals if potluck.mealtime == "between-meals" else 1.0
     if target.category == "topping" and potluck.bar is None:
         factor = 0.0
     want = target.servings * factor * eaters
-    want_dishes = _dishes_wanted(target, headcount.expected) if want > 0 else 0
-    if potluck.bar is not None and target.category == "topping":
-        here, kinds_here = _bar_toppings(potluck, headcount)
-        have, dishes = have + here, dishes + kinds_here
+    want_dishes = _dishes_wanted(target, headcount.expected, target.servings * factor) if want > 0 else 0
+    have = math.fsum(_portions_of(p, headcount, potluck) for p in promised)
+    dishes = len({_dish_key(p) for p in promised})
+    covered: float | None = None
+    if target.category == "supplies":
+        covered, dishes = covered_by_supplies(promised, eaters)
+    elif target.category == "topping" and potluck.bar is not None:
+        # A plate takes a little of several toppings: each taken one is its part of every eater's.
+        taken = sum(t.guest is not None for t in potluck.bar.toppings)
+        have, dishes = have + taken * want / max(1, want_dishes), dishes + taken
     elif potluck.bar is not None and target.category == bar_category(potluck.bar.base):
         # The bar is the meal's main: the host sees to the base, which the shopping list has while nobody brings it.
         base = base_item(potluck.bar.base)
         brought = any(item_of(p).name == base.name for p in promised)
         have, dishes = have + (0.0 if brought else headcount.eaters * factor), dishes + (0 if brought else 1)
         want_dishes = min(want_dishes, 1)
+    good_for = have if covered is None else covered
     high = target.high * factor * eaters
     return MenuRow(
         category=target.category,
@@ -115,12 +136,14 @@ def _row(potluck: Potluck, headcount: Headcount, target: Target) -> MenuRow:
         target_dishes=want_dishes,
         promised_servings=round(have, 2),
         promised_dishes=dishes,
-        short_servings=round(max(0.0, want - have), 2),
+        short_servings=round(max(0.0, want - good_for), 2),
         short_dishes=max(0, want_dishes - dishes),
-        surplus_servings=round(max(0.0, have - max(want, high)), 2) if want > 0 else 0.0,
+        surplus_servings=round(max(0.0, good_for - want), 2),
         low=round(target.low * factor * eaters, 2),
         high=round(high, 2),
         source=source_text(target.source),
+        covered_servings=round(good_for, 2),
+        too_much_servings=round(max(0.0, good_for - max(want, high)), 2) if want > 0 else 0.0,
     )
 
 
@@ -137,26 +160,24 @@ GLASSES = 3.0
 """Glasses an eater drinks in three hours: between Q270's and Q271's figures, no publication named."""
 
 
-def _dishes_wanted(target: Target, people: float) -> int:
-    """How many dishes a table of so many expected people has, at least the category's fewest."""
-    if people <= 0:
+def _dishes_wanted(target: Target, people: float, servings: float) -> int:
+    """How many dishes a table of so many expected people has, at least the category's fewest.
+
+    None of what not everybody takes (`servings` an eater below 1) while the whole table would eat less than one.
+    """
+    if people <= 0 or (servings < 1 and people * servings < 1 - 1e-9):
         return 0
     if target.category == "topping":
         return min(MOST_TOPPINGS, max(target.fewest_dishes, math.ceil(people / target.people_per_dish - 1e-9)))
-    if target.category in ("drink", "supplies"):
+    if target.category == "supplies":
+        return len(SETS)
+    if target.category == "drink":
         return target.fewest_dishes
     return max(target.fewest_dishes, math.ceil(people * target.servings / target.people_per_dish - 1e-9))
 
 
 MOST_TOPPINGS = 10
 """More kinds than a hand can carry past: common practice, no source."""
-
-
-def _bar_toppings(potluck: Potluck, headcount: Headcount) -> tuple[float, int]:
-    assert potluck.bar is not None
-    taken = [t for t in potluck.bar.toppings if t.guest is not None]
-    # Half of the eaters take a given topping: common practice, no source.
-    return len(taken) * headcount.eaters * 0.5, len(taken)
 
 
 def bar_category(base: str) -> str:
@@ -179,15 +200,18 @@ def most_needed(potluck: Potluck, headcount: Headcount) -> tuple[Needed, ...]:
     """The categories still open, the most needed first, each with a sensible amount for one dish.
 
     Ordered by the share of the target that is missing, a main weighing most (`WEIGHT`, common practice, no
-    source); the amount closes the gap by as many dishes as are missing, in steps a cook would say.
+    source); the amount closes the gap by as many dishes as are missing, in steps a cook would say. Of toppings and
+    things for the table each is for everybody. What is short by next to nothing (`tiny`) is not needed.
     """
     found = []
     for row in menu(potluck, headcount):
-        if row.target_servings <= 0 or (row.short_servings <= 0 and row.short_dishes <= 0):
+        if row.target_servings <= 0 or (row.tiny and row.short_dishes <= 0):
             continue
         share = max(row.short_servings / row.target_servings, 0.5 * row.short_dishes / max(1, row.target_dishes))
         dishes = max(1, row.short_dishes)
         each = max(row.short_servings / dishes, min(4.0, row.target_servings))
+        if row.category in ("topping", "supplies"):
+            each = row.target_servings
         found.append(
             Needed(
                 row.category,

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from planning.amounts import parse
 from planning.dishes import lookup
@@ -45,16 +46,33 @@ def servings_of(promise: Promise, headcount: Headcount | None = None, potluck: P
 
     What the guest said; else what their quantity holds of the item's portions (weight of things sold raw or dry
     is taken as bought, the smaller figure); else the usual yield of the dish's usual vessel from the catalogue;
-    else the usual yield of its category. The headcount decides nothing yet and may be left out.
+    else the usual yield of its category. Things for the table without a number are for everybody of the headcount.
     """
     if promise.servings is not None:
         return min(MOST_SERVINGS, max(0.0, promise.servings))
+    if promise.category == "supplies":
+        pieces = pieces_for_the_table(promise)
+        everybody = USUAL_YIELD["supplies"] if headcount is None else float(headcount.at_service_level)
+        return everybody if pieces is None else min(MOST_SERVINGS, pieces)
     if promise.quantity and (found := servings_in(promise.quantity, item_of(promise))) is not None:
         return min(MOST_SERVINGS, found)
     known = lookup(promise.dish)
     if known.dish is not None and known.confidence >= SURE and known.dish.servings > 0:
         return float(known.dish.servings)
     return USUAL_YIELD.get(promise.category, 10.0)
+
+
+def pieces_for_the_table(promise: Promise) -> float | None:
+    """For how many people a promise of supplies is, one piece each; None when nobody said how many.
+
+    "40" of napkins is for 40, whatever a generous host would buy for each.
+    """
+    if promise.servings is not None:
+        return max(0.0, promise.servings)
+    if not promise.quantity:
+        return None
+    item = item_of(promise)
+    return servings_in(promise.quantity, replace(item, amount=1.0) if item.unit == "each" else item)
 
 
 def servings_in(quantity: str, item: Item) -> float | None:

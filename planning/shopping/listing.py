@@ -9,7 +9,7 @@ from decimal import Decimal
 
 from planning.bar import ToppingAmount, amounts, topping_row
 from planning.headcount import Headcount, headcount
-from planning.menu import servings_of
+from planning.menu import kinds_in, servings_of
 from planning.portions import Item, Package, Portion, items, packed, portions
 from planning.portions.measures import NoConversion, convert, readable, rounded
 from planning.portions.rules import counted
@@ -90,8 +90,8 @@ def _item(potluck: Potluck, portion: Portion) -> Item | None:
 def _brought(potluck: Potluck, count: Headcount, item: Item) -> float:
     """The share of the need that promises cover, 0..1 or more.
 
-    Supplies and ice without a number are promised for everybody. Cold drinks are covered by every cold drink
-    anybody brings, a serving being a glass.
+    Supplies and ice without a number are promised for everybody; "plates and cups" are both.
+    Cold drinks are covered by every cold drink anybody brings, a serving being a glass.
     """
     people = counted(item, potluck, count)
     if people <= 0:
@@ -99,9 +99,9 @@ def _brought(potluck: Potluck, count: Headcount, item: Item) -> float:
     covered = 0.0
     for promise in potluck.promises:
         theirs = item_of(promise)
-        if theirs.name == item.name:
-            open_ended = promise.servings is None and promise.quantity is None and item.category == "supplies"
-            covered += 1.0 if open_ended else servings_of(promise, count, potluck) / people
+        laid = promise.category == "supplies" and item.name in kinds_in(promise.dish)
+        if theirs.name == item.name or laid:
+            covered += servings_of(promise, count, potluck) / people
         elif item.name == "cold drinks" and theirs.kind == "cold-drink":
             glasses = servings_of(promise, count, potluck)
             covered += glasses / (people * _glasses_each(potluck))

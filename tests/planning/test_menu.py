@@ -12,15 +12,18 @@ from hypothesis import strategies as st
 from planning.headcount import headcount
 from planning.menu import (
     MOST_SERVINGS,
+    SETS,
     USUAL_YIELD,
     MenuRow,
     bar_category,
     doubles,
+    kinds_in,
     menu,
     most_needed,
     servings_in,
     servings_of,
     targets,
+    tiny,
 )
 from planning.portions import items
 from planning.potluck import CATEGORIES, Answer, Bar, Guest, Party, Potluck, Promise, Topping
@@ -62,11 +65,17 @@ def test_what_is_promised_lessens_what_is_short() -> None:
     assert (side.short_servings, side.short_dishes) == (14, 1)
 
 
+def test_surplus_is_what_is_promised_beyond_the_target() -> None:
+    salad = rows(supper(9, promise(1, "slaw", "salad", 12)))["salad"]
+
+    assert (salad.target_servings, salad.surplus_servings, salad.too_much_servings) == (9, 3, 0)
+
+
 def test_too_much_begins_beyond_the_published_range() -> None:
     # Dessert for 10: 12.5 wanted, up to 2 pieces each when several are offered (20); 32 promised.
     dessert = rows(supper(10, promise(1, "apple pie", "dessert", 32)))["dessert"]
 
-    assert dessert.surplus_servings == 12
+    assert (dessert.surplus_servings, dessert.too_much_servings) == (19.5, 12)
 
 
 def test_dishes_follow_the_expected_people_and_servings_the_service_level() -> None:
@@ -90,6 +99,60 @@ def test_between_meals_the_mains_are_smaller_and_the_bites_more() -> None:
 
     assert between["main"].target_servings < meal["main"].target_servings
     assert between["starter"].target_servings > meal["starter"].target_servings
+
+
+def test_napkins_for_all_leave_the_plates_cups_and_cutlery_missing() -> None:
+    supplies = rows(supper(26, promise(1, "napkins", "supplies", 40)))["supplies"]
+
+    assert (supplies.promised_servings, supplies.short_servings, supplies.short_dishes) == (40, 26, 3)
+    assert supplies.too_much_servings == 0
+
+
+def test_forty_napkins_are_for_forty() -> None:
+    assert rows(supper(26, promise(1, "napkins", "supplies", None, "40")))["supplies"].promised_servings == 40
+
+
+def test_who_says_plates_and_cups_brings_two_kinds() -> None:
+    supplies = rows(supper(26, promise(1, "paper plates and cups", "supplies", 30)))["supplies"]
+
+    assert (supplies.promised_dishes, supplies.short_dishes) == (2, 2)
+
+
+def test_a_whole_set_is_enough_for_as_many_as_its_fewest_pieces() -> None:
+    made = [promise(n, name, "supplies", 30 + n) for n, name in enumerate(("plates", "mugs", "serviettes", "forks"))]
+    supplies = rows(supper(26, *made))["supplies"]
+
+    assert (supplies.short_servings, supplies.short_dishes, supplies.covered_servings) == (0, 0, 30)
+
+
+def test_things_for_the_table_without_a_number_are_for_everybody() -> None:
+    made = [promise(n, name, "supplies") for n, name in enumerate(SETS)]
+
+    assert rows(supper(70, *made))["supplies"].short_servings == 0
+
+
+def test_ice_and_a_serving_spoon_lay_nobodys_place() -> None:
+    assert kinds_in("2 bags of ice") == kinds_in("a serving spoon") == kinds_in("dish towels") == ()
+
+
+def test_a_table_of_two_wants_a_starter_and_a_table_of_one_does_not() -> None:
+    assert rows(supper(1))["starter"].target_dishes == 0
+    assert rows(supper(2))["starter"].target_dishes == 1
+
+
+def test_next_to_nothing_short_is_not_needed() -> None:
+    # 26 mains wanted, 25 there.
+    potluck = supper(26, *(promise(n, name, "main", s) for n, (name, s) in enumerate((("a", 9), ("b", 8), ("c", 8)))))
+
+    assert "main" not in {n.category for n in most_needed(potluck, headcount(potluck))}
+
+
+def test_one_short_of_one_is_needed() -> None:
+    assert not tiny(1, 1)
+
+
+def test_three_of_forty_are_tiny_and_three_of_twenty_six_are_not() -> None:
+    assert (tiny(3, 40), tiny(3, 26)) == (True, False)
 
 
 def test_toppings_are_wanted_only_at_a_bar() -> None:
@@ -119,6 +182,21 @@ def test_a_taken_topping_is_a_promise() -> None:
     bar = Bar("taco", (Topping("salsa", "g1"), Topping("guacamole")))
 
     assert rows(supper(20, bar=bar))["topping"].promised_dishes == 1
+
+
+def test_toppings_want_one_serving_an_eater_and_each_is_its_part() -> None:
+    # 20 people: five kinds at four people to a kind; one of them taken is a fifth of everybody's toppings.
+    bar = Bar("taco", (Topping("salsa", "g1"), Topping("guacamole")))
+    topping = rows(supper(20, bar=bar))["topping"]
+
+    assert (topping.target_servings, topping.target_dishes) == (20, 5)
+    assert (topping.promised_servings, topping.short_servings, topping.short_dishes) == (4, 16, 4)
+
+
+def test_a_topping_asked_for_is_for_everybody() -> None:
+    potluck = supper(20, bar=Bar("taco"))
+
+    assert next(n for n in most_needed(potluck, headcount(potluck)) if n.category == "topping").servings == 20
 
 
 @pytest.mark.parametrize(
@@ -198,7 +276,9 @@ def test_the_emptiest_table_needs_a_main_first() -> None:
 
 
 def test_nothing_is_needed_when_everything_is_there() -> None:
-    full = supper(8, *(promise(n, f"dish {n}{c}", c, 200) for c in CATEGORIES if c != "topping" for n in range(4)))
+    foods = [c for c in CATEGORIES if c not in ("topping", "supplies")]
+    sets = (promise(n, name, "supplies") for n, name in enumerate(SETS))
+    full = supper(8, *(promise(n, f"dish {n}{c}", c, 200) for c in foods for n in range(4)), *sets)
 
     assert most_needed(full, headcount(full)) == ()
 
@@ -237,8 +317,12 @@ def test_another_promise_never_leaves_more_short(made: tuple[Promise, ...], peop
 @given(promises, st.integers(1, 60))
 def test_a_row_adds_up(made: tuple[Promise, ...], people: int) -> None:
     for row in rows(supper(people, *made)).values():
-        assert row.short_servings == pytest.approx(max(0, row.target_servings - row.promised_servings), abs=0.02)
-        assert row.short_servings == 0 or row.surplus_servings == 0
+        if row.category != "supplies":
+            assert row.covered_servings == row.promised_servings
+        assert row.short_servings == pytest.approx(max(0, row.target_servings - row.covered_servings), abs=0.02)
+        assert row.surplus_servings == pytest.approx(max(0, row.covered_servings - row.target_servings), abs=0.02)
+        assert row.too_much_servings <= row.surplus_servings
+        assert row.short_dishes == max(0, row.target_dishes - row.promised_dishes)
         assert row.low <= row.target_servings <= row.high or row.high == 0
 
 

@@ -1,6 +1,7 @@
 """The potluck file: read, refused with one line for each fault, written back the same."""
 
 import json
+from dataclasses import replace
 from datetime import UTC, datetime
 
 import pytest
@@ -20,7 +21,18 @@ def faults(**more) -> list[str]:
     return [f.key for f in caught.value.faults]
 
 
-@given(potlucks())
+def whole(potluck):
+    """Without the names of people who are not there, which a file may not have."""
+    known = {g.id for g in potluck.guests}
+    return replace(
+        potluck,
+        host=potluck.host if potluck.host in known else None,
+        payments=tuple(p for p in potluck.payments if p.guest in known),
+        declined=tuple(d for d in potluck.declined if d.guest in known),
+    )
+
+
+@given(potlucks().map(whole))
 def test_what_is_written_is_read_back_the_same(potluck):
     document = json.loads(json.dumps(potluck_file.write(potluck, NOW)))
 
