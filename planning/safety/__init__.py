@@ -6,6 +6,7 @@ from datetime import datetime
 
 from planning.kitchen.result import Timeline
 from planning.potluck import Answer, Potluck, Stage
+from planning.safety.allergens import allergen_notes, avoided, topping_notes
 from planning.safety.guests import food_notes
 from planning.safety.heat import hot_notes, slow_cooker_notes, thaw_notes
 from planning.safety.notes import BLOCK, NOTE, WARN, SafetyNote
@@ -25,6 +26,7 @@ def safety(potluck: Potluck, now: datetime, timeline: Timeline | None = None) ->
     if potluck.stage is Stage.CANCELLED:
         return ()
     found: list[SafetyNote] = []
+    needs = avoided(potluck)
     for promise in potluck.promises:
         guest = potluck.guest(promise.guest)
         if guest is not None and guest.answer is Answer.NO:
@@ -34,6 +36,8 @@ def safety(potluck: Potluck, now: datetime, timeline: Timeline | None = None) ->
         found.extend(slow_cooker_notes(potluck, promise, timeline))
         found.extend(hot_notes(potluck, promise))
         found.extend(food_notes(potluck, promise))
+        found.extend(allergen_notes(potluck, promise, needs))
+    found.extend(topping_notes(potluck, needs))
     found.extend(power_notes(potluck, timeline))
     found.extend(leftover_notes(potluck))
     found.extend(standing_notes(potluck))

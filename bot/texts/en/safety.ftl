@@ -93,6 +93,31 @@ safety-listeria-smoked-fish = “{ $dish }” ({ $what }): anybody who is pregna
 safety-listeria-deli = “{ $dish }” ({ $what }): for anybody who is pregnant only steaming hot, 165 °F.
 safety-listeria-seafood-salad = “{ $dish }” ({ $what }): anybody who is pregnant should skip ready-made seafood or meat salads.
 
+# $dish, $need (peanut, tree-nut, gluten-free …), $who (cook: listed; name: the name says it), $degree (severe, allergy, intolerance)
+safety-what-is-avoided = { $need ->
+    [gluten-free] gluten
+    [dairy-free] milk
+    [nut-free] nuts
+    [tree-nut] tree nuts
+    [peanut] peanuts
+    [sulphites] sulphites
+   *[other] { $need }
+}
+safety-allergen = { $who ->
+    [cook] “{ $dish }” contains { safety-what-is-avoided }, says the cook.
+   *[name] “{ $dish }” contains { safety-what-is-avoided }, going by its name.
+} { $degree ->
+    [severe] Somebody here has a severe allergy to that and must not eat any of it. Ask the cook to leave it out; if it stays, label it, give it a spoon of its own, and keep it well away from the other dishes.
+    [allergy] Somebody here must not eat that: label it, give it a spoon of its own, and keep it apart.
+   *[intolerance] Somebody here does not tolerate that: label it, and give it a spoon of its own.
+}
+safety-allergen-usual = “{ $dish }” is usually made with { safety-what-is-avoided }, and somebody here must not eat that. Ask the cook what is in it; label it, and give it a spoon of its own.
+safety-allergen-perhaps = “{ $dish }” may contain { safety-what-is-avoided }, and somebody here must not eat that. Ask the cook to look at the labels.
+safety-allergen-topping = The topping “{ $dish }” contains { safety-what-is-avoided }. { $degree ->
+    [severe] Somebody here has a severe allergy to that: better leave it off the bar. If it stays, put it at the far end with a spoon of its own, and let that guest go first.
+   *[allergy] Somebody here must not eat that: put it at the far end of the bar with a spoon of its own, and let that guest go first.
+}
+
 # $number, $watts, $most
 safety-circuit-full = Circuit { $number } carries { $watts } of { $most } W at its busiest. Plug nothing else into it.
 safety-no-strips = Plug slow cookers, microwaves and roasters straight into the wall, not into a power strip.

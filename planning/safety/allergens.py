@@ -1,0 +1,99 @@
+"""Dishes which hold what somebody at the table must not eat. Nobody is named: needs are private."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+
+from planning.diets import listed, rule_of
+from planning.diets.needs import need_of
+from planning.potluck import Answer, Need, Potluck, Promise
+from planning.safety.notes import NOTE, WARN, SafetyNote, note
+
+SEVERE, ALLERGY, INTOLERANCE = 3, 2, 1
+_SEVERE_WORDS = ("sever", "anaphyla", "life", "epi", "deadly", "airborne", "strong")
+
+
+@dataclass(frozen=True)
+class Avoided:
+    """One thing to keep away from, as the tables call it (`need`), and how bad it is for the worst-off."""
+
+    need: str
+    marks: frozenset[str]
+    degree: int
+
+
+def avoided(potluck: Potluck) -> tuple[Avoided, ...]:
+    """Every allergy and intolerance of anybody who may come, each once at its worst, by name.
+
+    An allergen named without a severity counts as an allergy: the careful reading. A diet of choice is
+    none of these.
+    """
+    found: dict[str, Avoided] = {}
+    for guest in potluck.guests:
+        if guest.answer is Answer.NO:
+            continue
+        for need in guest.all_needs():
+            rule = rule_of(need.need)
+            degree = _degree(need, rule.kind if rule is not None else "")
+            if rule is None or degree == 0 or (rule.need in found and found[rule.need].degree >= degree):
+                continue
+            found[rule.need] = Avoided(rule.need, rule.avoids, degree)
+    return tuple(found[name] for name in sorted(found))
+
+
+def _degree(need: Need, kind: str) -> int:
+    said = need.severity.casefold()
+    read = need_of(need.need)
+    meant = read[1] if read is not None else kind
+    if any(word in said for word in _SEVERE_WORDS) or any(word in need.need.casefold() for word in _SEVERE_WORDS[:2]):
+        return SEVERE
+    if "allerg" in said:
+        return ALLERGY
+    if "intoler" in said or "sensitiv" in said:
+        return INTOLERANCE
+    if said == "diet":
+        # "vegetarian" is a choice; "peanut", written among the diets, is still an allergen.
+        return 0 if kind != "allergy" else ALLERGY
+    return {"allergy": ALLERGY, "intolerance": INTOLERANCE}.get(meant, ALLERGY if kind == "allergy" else 0)
+
+
+def allergen_notes(potluck: Potluck, promise: Promise, needs: tuple[Avoided, ...]) -> Iterator[SafetyNote]:
+    """What the cook listed, what the name says, and what a dish of that name usually holds.
+
+    Listed or named: a warning (XCON-01: one serving utensil a dish, for allergens too). Perhaps, or
+    usually: a note to ask. Nothing is a block: others may eat it.
+    """
+    if not needs or promise.category == "supplies":
+        return
+    what = listed(promise)
+    # With a list that holds nothing, only what the name itself surely mentions is left.
+    named = listed(replace(promise, ingredients=("water",))).holds
+    by_cook = what.holds if what.basis == "cook" else named
+    for one in needs:
+        facts: dict[str, object] = {"dish": promise.dish, "need": one.need, "who": "cook"}
+        facts["degree"] = {SEVERE: "severe", ALLERGY: "allergy", INTOLERANCE: "intolerance"}[one.degree]
+        if one.marks & by_cook:
+            facts["who"] = "cook" if promise.ingredients else "name"
+            severity = WARN if one.degree >= ALLERGY else NOTE
+            yield note("XCON-01", severity, "allergen", facts, promise=promise.id)
+        elif one.marks & what.holds:
+            yield note("XCON-01", NOTE, "allergen-usual", facts, promise=promise.id)
+        elif what.basis == "cook" and one.marks & what.may_hold:
+            yield note("XCON-01", NOTE, "allergen-perhaps", facts, promise=promise.id)
+
+
+def topping_notes(potluck: Potluck, needs: tuple[Avoided, ...]) -> Iterator[SafetyNote]:
+    """Bowls of the bar, where one spoon goes from bowl to bowl (XCON-03). A topping is what its name says."""
+    if potluck.bar is None:
+        return
+    for topping in potluck.bar.toppings:
+        if topping.guest is None:
+            continue
+        what = listed(Promise("", topping.guest, topping.name, "topping"))
+        for one in needs:
+            if one.marks & what.holds:
+                facts: dict[str, object] = {"dish": topping.name, "need": one.need}
+                facts["degree"] = {SEVERE: "severe", ALLERGY: "allergy", INTOLERANCE: "intolerance"}[one.degree]
+                severity = WARN if one.degree >= ALLERGY else NOTE
+                yield note("XCON-03", severity, "allergen-topping", facts)
