@@ -19,20 +19,26 @@ from planning.replies.intents import (
     ChangePromise,
     DropPromise,
     Intent,
+    KitchenSays,
     Late,
+    MoveTo,
     Reading,
     ReplyContext,
+    Reschedule,
+    Resize,
     SetAnswer,
     SetNeeds,
     SetParty,
+    SetPregnant,
     TakeTopping,
     Undo,
 )  # fmt: skip
 from planning.replies.text import Message
 
 __all__ = [
-    "TOPICS", "AddPerson", "AddPromise", "Ask", "ChangePromise", "DropPromise", "Intent", "Late", "Reading",
-    "ReplyContext", "SetAnswer", "SetNeeds", "SetParty", "TakeTopping", "Undo", "kind_of", "read", "read_party",
+    "TOPICS", "AddPerson", "AddPromise", "Ask", "ChangePromise", "DropPromise", "Intent", "KitchenSays", "Late",
+    "MoveTo", "Reading", "ReplyContext", "Reschedule", "Resize", "SetAnswer", "SetNeeds", "SetParty", "SetPregnant",
+    "TakeTopping", "Undo", "kind_of", "read", "read_party",
 ]  # fmt: skip
 
 LANGUAGES: dict[

@@ -21,12 +21,17 @@ from planning.replies.intents import (
     ChangePromise,
     DropPromise,
     Intent,
+    KitchenSays,
     Late,
+    MoveTo,
     Reading,
     ReplyContext,
+    Reschedule,
+    Resize,
     SetAnswer,
     SetNeeds,
     SetParty,
+    SetPregnant,
     TakeTopping,
     Undo,
 )  # fmt: skip
@@ -39,6 +44,7 @@ CLASH = 6
 _KIND = {
     SetAnswer: "answer", SetParty: "party", SetNeeds: "needs", AddPromise: "promise", ChangePromise: "change",
     DropPromise: "drop", TakeTopping: "topping", AddPerson: "person", Ask: "ask", Late: "late", Undo: "undo",
+    SetPregnant: "pregnant", Reschedule: "reschedule", MoveTo: "move", Resize: "size", KitchenSays: "kitchen",
 }  # fmt: skip
 
 
@@ -73,7 +79,11 @@ def decide(intents: Sequence[Intent], passed: Sequence[str], context: ReplyConte
     if not context.addressed:
         kept = tuple(i for i in intents if i.confidence >= SURE_IN_CHATTER and not isinstance(i, (Undo, Late)))
         others = [i for i in kept if isinstance(i, SetAnswer) and i.who != context.writer]
+        feared = tuple(i for i in intents if isinstance(i, SetNeeds) and _allergy(i))
         doubtful = not kept or others or len(kept) < len(intents) or any(_clashes(i, context) for i in kept)
+        if feared and (doubtful or not _about_this_supper(kept)):  # an allergy is asked about rather than lost
+            why = Say("reply-why-read", {"words": _words(feared, original)})
+            return Reading(feared, False, question_for(feared[0], feared, context, original), why)
         if doubtful or not _about_this_supper(kept):
             return Reading(why=Say("reply-why-chatter", {"reason": "unsure"}))
         return Reading(kept, True, None, Say("reply-why-read", {"words": _words(kept, original)}))
@@ -85,15 +95,26 @@ def decide(intents: Sequence[Intent], passed: Sequence[str], context: ReplyConte
     if not unsure:
         return Reading(kept, True, None, why)
     worst = min(unsure, key=lambda i: isinstance(i, SetAnswer) and i.implied)
-    return Reading(kept, False, question_for(worst, context, original), why)
+    return Reading(kept, False, question_for(worst, unsure, context, original), why)
 
 
-def question_for(intent: Intent, context: ReplyContext, original: str) -> Say:
+def _allergy(intent: SetNeeds) -> bool:
+    return not intent.cleared and any(n.severity != "diet" for n in intent.needs)
+
+
+def question_for(intent: Intent, unsure: Sequence[Intent], context: ReplyContext, original: str) -> Say:
     """One short question about the reading we doubt most; its facts are what would be done."""
     words = original[intent.start : intent.end] or original[:60]
     facts: dict[str, object] = {"words": words}
     if isinstance(intent, SetAnswer):
-        name = dict(context.guests).get(intent.who, intent.unknown_name or "")
+        known = dict(context.guests)
+        others = [
+            known.get(i.who, i.unknown_name or "") for i in unsure
+            if isinstance(i, SetAnswer) and i.who != context.writer and i.answer is intent.answer
+        ]  # fmt: skip
+        if len(others) > 1 and intent.who != context.writer:
+            return Say("reply-ask-answers-of", facts | {"answer": intent.answer.value, "names": others})
+        name = known.get(intent.who, intent.unknown_name or "")
         facts |= {"answer": intent.answer.value, "name": name if intent.who != context.writer else ""}
         return Say("reply-ask-answer-of" if facts["name"] else "reply-ask-answer", facts)
     if isinstance(intent, SetParty):
@@ -101,7 +122,8 @@ def question_for(intent: Intent, context: ReplyContext, original: str) -> Say:
         fewer = intent.relative and intent.party.total < 0
         return Say("reply-ask-fewer" if fewer else "reply-ask-more" if intent.relative else "reply-ask-party", facts)
     if isinstance(intent, SetNeeds):
-        facts |= {"needs": ", ".join(n.need for n in intent.needs)}
+        same = [i for i in unsure if isinstance(i, SetNeeds) and i.cleared is intent.cleared]
+        facts |= {"needs": list(dict.fromkeys(n.need for i in same for n in i.needs))}
         return Say("reply-ask-needs-gone" if intent.cleared else "reply-ask-needs", facts)
     if isinstance(intent, AddPromise):
         facts |= {"dish": intent.dish, "category": intent.category or "unknown"}
@@ -114,7 +136,12 @@ def question_for(intent: Intent, context: ReplyContext, original: str) -> Say:
     if isinstance(intent, DropPromise):
         return Say("reply-ask-drop" if intent.promise else "reply-ask-drop-which", facts | {"dish": intent.dish})
     if isinstance(intent, AddPerson):
-        return Say("reply-ask-person", facts | {"name": intent.name})
+        names = [i.name for i in unsure if isinstance(i, AddPerson)]
+        return Say("reply-ask-person", facts | {"name": intent.name, "names": names})
+    if isinstance(intent, Resize):
+        return Say("reply-ask-size", facts | {"people": intent.people})
+    if isinstance(intent, MoveTo):
+        return Say("reply-ask-move", facts | {"place": intent.place})
     return Say(f"reply-ask-{kind_of(intent)}", facts)
 
 

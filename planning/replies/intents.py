@@ -41,12 +41,21 @@ class SetParty(Intent):
 
 @dataclass(frozen=True)
 class SetNeeds(Intent):
-    """Diets and allergies. `cleared` with no needs: there are none; with needs: these no longer hold.
+    """Diets and allergies; a need's severity may be "severe allergy". `cleared` with no needs: there are none; with needs: these no longer hold.
     `member` is whose it is, if not the writer's own ("daughter")."""
 
     who: str
     needs: tuple[Need, ...] = ()
     cleared: bool = False
+    member: str | None = None
+
+
+@dataclass(frozen=True)
+class SetPregnant(Intent):
+    """Somebody of that guest's party is pregnant, or is not (any more)."""
+
+    who: str
+    pregnant: bool
     member: str | None = None
 
 
@@ -63,6 +72,15 @@ class AddPromise(Intent):
     vague: bool = False
     for_all: bool = False
     """ "Enough for everybody": as many servings as people come."""
+    heat_text: str | None = None
+    """What was said of its cooking ("50 min at 375"), as typed, one step after the other."""
+    frozen_lb: float | None = None
+    """How many pounds of it come frozen."""
+    with_guest: str | None = None
+    """The id of a guest who brings it together with the writer."""
+    by: str | None = None
+    """The id of another guest who brings it ("" for one the group does not know: then `by_name`)."""
+    by_name: str | None = None
 
 
 @dataclass(frozen=True)
@@ -112,6 +130,34 @@ class Late(Intent):
     """`minutes` None when they didn't say how late."""
 
     minutes: int | None = None
+
+
+@dataclass(frozen=True)
+class Reschedule(Intent):
+    """The host moves the potluck; `words` say to when ("Sunday 19 Sep at 4pm")."""
+
+    words: str
+
+
+@dataclass(frozen=True)
+class MoveTo(Intent):
+    """The host names another place."""
+
+    place: str
+
+
+@dataclass(frozen=True)
+class Resize(Intent):
+    """How many people the host reckons with in all."""
+
+    people: int
+
+
+@dataclass(frozen=True)
+class KitchenSays(Intent):
+    """What the host has to cook with ("one oven, two racks")."""
+
+    words: str
 
 
 @dataclass(frozen=True)

@@ -286,7 +286,7 @@ def test_no_line_breaks_the_opening(line: str) -> None:
 
 
 @pytest.mark.parametrize("text", ["last Saturday 5pm", "yesterday", "last night at 6", "two days ago", "last week Tuesday"])
-def test_a_day_that_has_passed_by_its_own_words_is_refused_and_never_taken_as_a_day_to_come(text: str) -> None:
+def test_a_day_gone_by_its_own_words_is_refused_and_never_taken_as_one_to_come(text: str) -> None:
     with pytest.raises(Unclear) as told:
         parse_when(text, NOW, ZONE)
     opened = parse_potluck_line(f"{text}, about 20 people", NOW, ZONE)

@@ -28,12 +28,17 @@ from planning.replies import (
     ChangePromise,
     DropPromise,
     Intent,
+    KitchenSays,
     Late,
+    MoveTo,
     Reading,
     ReplyContext,
+    Reschedule,
+    Resize,
     SetAnswer,
     SetNeeds,
     SetParty,
+    SetPregnant,
     TakeTopping,
     Undo,
     read,
@@ -122,7 +127,7 @@ def said(intent: Intent) -> list[tuple[str, str]]:
         case SetNeeds():
             if intent.cleared and not intent.needs:
                 return [("noneeds", "")]
-            mark = {"allergy": "!", "intolerance": "~"}
+            mark = {"allergy": "!", "severe allergy": "!!", "intolerance": "~"}
             return [
                 ("gone" if intent.cleared else "needs",
                  n.need + ("" if intent.cleared else mark.get(n.severity, "")) + (f"*{n.count}" if n.count > 1 else ""))
@@ -145,6 +150,16 @@ def said(intent: Intent) -> list[tuple[str, str]]:
             return [("ask", intent.topic)]
         case Late():
             return [("late", str(intent.minutes or ""))]
+        case SetPregnant():
+            return [("pregnant", "" if intent.pregnant else "no")]
+        case Reschedule():
+            return [("reschedule", intent.words.lower())]
+        case MoveTo():
+            return [("move", intent.place.lower())]
+        case Resize():
+            return [("size", str(intent.people))]
+        case KitchenSays():
+            return [("kitchen", intent.words.lower())]
         case Undo():
             return [("undo", "")]
     raise AssertionError(intent)

@@ -9,6 +9,11 @@ reply-ask-answer-of = Shall I put { $name } down as { $answer ->
     [maybe] a maybe
    *[no] not coming
 }?
+reply-ask-answers-of = Shall I put { $names } down as { $answer ->
+    [yes] coming
+    [maybe] a maybe
+   *[no] not coming
+}?
 reply-ask-party = Are you { $people ->
     [one] 1 person
    *[other] { $people } people
@@ -25,12 +30,19 @@ reply-ask-needs = Shall I note for your party: { $needs }?
 reply-ask-needs-gone = Shall I take this off your needs: { $needs }?
 reply-ask-promise = Will you bring { $dish }?
 reply-ask-promise-if = Shall I put you down for { $dish }?
-reply-ask-what-is-it = Is “{ $dish }” something for the table? What kind of dish is it?
+reply-ask-what-is-it = Is “{ $dish }” something for the table?
 reply-ask-change = Shall I change your { $dish }?
 reply-ask-drop = Shall I take { $dish } off your list?
 reply-ask-drop-which = Which of your dishes shall I take off?
 reply-ask-topping = Will you bring that topping?
-reply-ask-person = Shall I add { $name }?
+reply-ask-person = Shall I add { $names }?
+reply-ask-pregnant = Shall I note that “{ $words }”?
+reply-ask-size = Are you { $people } people in all, everybody counted?
+reply-ask-move = Is the potluck at { $place } now?
+reply-ask-reschedule = Is the potluck moved?
+reply-ask-kitchen = Shall I note this for the kitchen?
+reply-not-understood = I did not get that; write it like “3 of us, slaw for 12”.
+reply-other-language = I only read English. Please write it like “3 of us, slaw for 12”, or use the buttons.
 reply-ask-late = Will you be late?
 reply-ask-undo = Shall I take back your last change?
 reply-ask-ask = Is that a question for me?

@@ -51,6 +51,8 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         return [], ["joke"]
     if not message.sentences and context.addressed and any(s in _APPROVING for s in message.symbols):
         return [SetAnswer(context.writer, Answer.YES, confidence=0.6)], []
+    plain = not context.addressed and any(answers.plain_yes(s) for s in message.sentences)
+    chatted, context = context, replace(context, replying_to="board") if plain else context
     budget = MOST_WORDS_IN_ALL
     for sentence in (part for whole in message.sentences for part in _parts(whole)):
         budget -= max(5, len(sentence.tokens))  # so that not more than 42 sentences are read
@@ -81,8 +83,13 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
             replace(i, confidence=0.85) if isinstance(i, AddPromise) and i.confidence == promises.BARE else i
             for i in found
         ]
-    if not context.addressed:
-        found = [i for i in found if not isinstance(i, (SetAnswer, Ask, SetParty)) or _SUPPER.search(message.plain)]
+    if not chatted.addressed:
+        if not plain:
+            supper = _SUPPER.search(message.plain) is not None
+            return [i for i in found if supper or not isinstance(i, (SetAnswer, Ask, SetParty))], passed
+        found = [  # "I'm in" says that all of it is for us
+            replace(i, confidence=0.92) if i.confidence >= 0.85 and not isinstance(i, (Ask, SetNeeds)) else i for i in found
+        ]
     return found, passed
 
 
@@ -115,6 +122,7 @@ def _statement(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     found: list[Intent] = []
     found += questions.read_late(sentence, context)
     found += needs.read_needs(sentence, context)
+    found += needs.read_pregnant(sentence, context)
     if sentence.question:
         return [*found, *(people.read_may_bring(sentence, context) or promises.read_offer_question(sentence, context))]
     if context.asked == "diets" and any(isinstance(i, SetNeeds) for i in found):

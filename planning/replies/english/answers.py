@@ -6,6 +6,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from zoneinfo import ZoneInfo
 
 from planning.potluck import Answer
 from planning.replies.intents import Intent, ReplyContext, SetAnswer
@@ -13,13 +14,14 @@ from planning.replies.text import Sentence
 
 _WE = r"(?:i|we|all of us|both of us|the whole family|us two)"
 _ADV = r"(?:(?:also|definitely|totally|so|both|all|still|just|probably|sadly|unfortunately|really|for sure|certainly|absolutely|actually|now|too|there|in that case|happily|of course|very much|sorry|afraid|i am afraid|sure) )*"
-_COME = r"(?:pop in|drop in|come(?! (?:by|over|round|back|up|down|out|off|true|to (?:think|terms|mind)))|make it(?! (?:quick|short|work|up|clear|happen|easy|easier|count|a|an|the|so|more|less|hot|spicy|vegan|vegetarian|[0-9]|for|with|gluten|without|fast|double|better|look|big|bigger|smaller|small))|be there|join(?: you| in| us| you all| everyone)?|attend|be coming|be joining|be able to (?:come|make it|join|attend|be there)|come along|get there|be in|turn up|show up|pop in|drop by|stop by|swing by|be around|be present)"
+_COME = r"(?:pop in|drop in|come(?! (?:by|over|round|back|up|down|out|off|true|to (?:think|terms|mind)))|make it(?! (?:quick|short|work|up|clear|happen|easy|easier|count|a|an|the|so|more|less|hot|spicy|vegan|vegetarian|[0-9]|for|with|gluten|without|fast|double|better|look|big|bigger|smaller|small)\b)|be there|join(?: you| in| us| you all| everyone)?|attend|be coming|be joining|be able to (?:come|make it|join|attend|be there)|come along|get there|be in|turn up|show up|pop in|drop by|stop by|swing by|be around|be present)"
 _COMING = r"(?:coming|joining|attending|going to (?:come|make it|be there|join|attend|be able to (?:make it|come|join|attend))|able to (?:come|make it|join|attend|be there)|free|available|going|around)"
 
 _START = r"(?:^|(?<= ,)|(?<= but)|(?<= and)|(?<= so)|(?<= actually)|(?<= no)|(?<= yes)|(?<= sorry)|(?<= that)|(?<= :)|(?<= -)) "
 """Where a clause without a subject may begin."""
 
 _SUPPER = r"(?:it|this|that|sure|the|supper|dinner|potluck|party|us|saturday|sunday|friday|[0-9])"
+_DAY = r"(?:(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)(?: (?:evening|night|afternoon|morning))?|(?:the )?[0-9]{1,2} ?(?:st|nd|rd|th)|that (?:day|date|night|evening|weekend)|then)"
 _NO = [
     (rf"\b(?:neither|none) of us (?:can|could|will|is|are) (?:be )?(?:{_COME}|coming|able)", 0.95),
     (rf"\b(?:{_WE} )?would (?:have )?(?:love|like|liked|loved) to(?: {_COME})? but\b(?!.*(?:not sure|depends|maybe|might))", 0.82),
@@ -50,6 +52,7 @@ _NO = [
     (rf"\b{_WE} (?:do|will) not think {_WE} (?:can|will|am|are) (?:be able to )?(?:{_COME}|coming)?\b", 0.82),
     (r"\b(?:does|do|will|would) not (?:really )?(?:work|suit)(?: for)?(?: me| us|(?= $| ,))", 0.93),
     (r"\bchanged my mind (?:,? )?(?:and )?(?:i )?(?:am|will|can) not\b", 0.95),
+    (rf"(?:{_START}|\b{_WE} ){_ADV}(?:can|could) not (?:(?:on|this|do|make|manage) )*{_DAY}(?= $| ,| sorry| unfortunately| this time| after all| because| as| so| but| -)", 0.88),
 ]
 _MAYBE = [
     (rf"{_START}(?:a |definite |it is a |that is a |big |solid )*(?:maybe|perhaps|possibly|potentially)(?= $| ,| i | i$| we (?!should|could)| if | not | depend| later| for now| for me| for us| but | will | can | still| a | though| coming| yes| no| :| -| from| this time| on | tbc)", 0.93),
@@ -73,7 +76,7 @@ _YES = [
     (rf"\b{_WE} {_ADV}(?:will|can|shall|am going to|are going to|would love to|will be able to|will gladly|am happy to|are happy to) {_ADV}{_COME}\b", 0.96),
     (rf"\b{_WE} {_ADV}(?:am|are|is|will be) {_ADV}(?:coming|joining|attending|in|there|on board|up for it|game|a yes|both coming|able to come|able to make it|all in|definitely in|keen|good to go)\b(?! (?:a|the|charge|trouble|love|bed|town|here))", 0.95),
     (rf"\b(?:count|deal|include|sign|put) (?:me|us|all of us|both of us) in\b(?! for (?!{_SUPPER}))", 0.96),
-    (r"^ (?:yes|sure|absolutely|definitely|totally|of course|certainly|affirmative|yes please|sure thing|for sure|why not|ok yes|you bet|with pleasure|gladly|naturally|hell yes|heck yes|oh yes|you bet|100 %)(?!(?: ,)? (?:that|it is|it was|this|they|he|she|you(?! can count)|those|exactly|true|indeed|i (?:remember|know|think|saw|love|like|agree|heard|did|do)|whatever))(?= $| ,| if | unless | x[0-9]| but| i (?:will|can|am|would)| we (?:will|can|are|would)| and | yes| count| coming| see| to | for | with| definitely| of course| -| will| am| [0-9]| all | my | me |! )", 0.93),
+    (r"^ (?:(?:ok|okay|oh|well|so|and|why) (?:, )?)?(?:yes|sure|absolutely|definitely|totally|of course|certainly|affirmative|yes please|sure thing|for sure|why not|ok yes|you bet|with pleasure|gladly|naturally|hell yes|heck yes|oh yes|you bet|100 %)(?!(?: ,)? (?:that|it is|it was|this|they|he|she|you(?! can count)|those|exactly|true|indeed|i (?:remember|know|think|saw|love|like|agree|heard|did|do)|whatever))(?= $| ,| ok(?:ay)? $| if | unless | x[0-9]| but| i (?:will|can|am|would)| we (?:will|can|are|would)| and | yes| count| coming| see| to | for | with| definitely| of course| -| will| am| [0-9]| all | my | me |! )", 0.93),
     (rf"{_START}{_ADV}(?:will |can |still |yes |definitely )*(?:{_COMING.split('|free')[0]})|coming)(?= $| ,| with| and| too| for| on| \+| alone| but| [0-9]| as)", 0.9),
     (rf"{_START}{_ADV}(?:will|can) {_ADV}(?:be there|make it|come|be coming)\b", 0.94),
     (r"\bsee you (?:there|all there|all|then|on|saturday|sunday|friday|at)\b", 0.85),
@@ -85,6 +88,7 @@ _YES = [
     (r"^ (?:yes(?: ,)? )?(?:(?:that|it|this|the|saturday|sunday|friday|date|day|time) )+(?:works|suits)(?= $| ,)", 0.85),
     (rf"(?:{_START}{_WE} (?:am|are|will be)|^) free(?= $| ,| that| then| on)", 0.88),
     (r"^ in(?= $| ,| if )", 0.9),
+    (r"^ (?:ok|okay|k|kk|okey dokey|okie dokie|fine|alright|all right)(?: then| by me| with me)?(?= $)", 0.6),
     (r"^ would (?:really |so )?love to(?: come| join| be there)?(?= $| ,)(?!.*\bbut\b)", 0.88),
     (r"\b(?:put|mark|note) (?:me|us) (?:down )?(?:as )?(?:a )?(?:yes|coming|attending|in)\b", 0.95),
     (r"\byou can count on (?:me|us)\b", 0.93),
@@ -115,6 +119,36 @@ _RULES = (
 )
 
 
+_OK = re.compile(r"^ (?:ok|okay|k|kk|okey|okie|fine|alright|all right)\b")
+_WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
+_CHATTED = re.compile(
+    rf"^ (?:(?:yes|ok|sure|of course|definitely|absolutely|oh|well|great|hurrah|yay|fantastic) ,? ?)*(?:(?:{_WE}|all [a-z0-9]+ of us) (?:am|are|will be) {_ADV}in|(?:please )?count (?:me|us|both of us|all of us) in|(?:i|we) would {_ADV}(?:really )?(?:love|like) to (?:come|join(?: in| you)?|be there))"
+    r"(?: (?:too|as well|for sure|definitely|also|for it|for this|all of us|both of us))*(?= $| ,| with | and | \+| - )"
+)
+
+
+def plain_yes(sentence: Sentence) -> bool:
+    """A yes that is one even in the open chatter, without a word about the supper ("I'm in", "count us in")."""
+    return _CHATTED.match(sentence.text) is not None and not sentence.question
+
+
+def _other_day(sentence: Sentence, context: ReplyContext) -> bool | None:
+    """Whether a weekday or date named here is surely not the potluck's day; None when no other day is named."""
+    if context.starts_at is None:
+        return None
+    try:
+        day = context.starts_at.astimezone(ZoneInfo(context.timezone))
+    except (KeyError, ValueError, OSError):
+        return None
+    named = {w for w in _WEEKDAYS if re.search(rf" (?:on |this |do |make )?{w}(?:s)? ", sentence.text)}
+    numbers = {int(n) for n in re.findall(r" (?:the )?([0-9]{1,2}) ?(?:st|nd|rd|th)(?= )", sentence.text)}
+    if not named and not numbers:
+        return None
+    if _WEEKDAYS[day.weekday()] in named or day.day in numbers:
+        return None
+    return True
+
+
 def read_answer(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """The writer's own answer in this sentence; a condition makes a yes a maybe."""
     found: list[tuple[int, SetAnswer]] = []
@@ -140,8 +174,16 @@ def read_answer(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         assert match is not None
         start, end = sentence.span_of(match)
         found.append((0, SetAnswer(context.writer, Answer.NO, start=start, end=end, confidence=0.85)))
+    if found and found[0][1].confidence == 0.6 and found[0][1].answer is Answer.YES and _OK.match(sentence.text):
+        if context.replying_to != "board" and context.asked != "answer":
+            return []
     if not found:
         return []
+    if (other := _other_day(sentence, context)) is not None:
+        if all(f.answer is not Answer.YES for _, f in found):
+            return []  # "can't on Friday", and the potluck is on Saturday
+        if other:
+            found = [(at, replace(f, confidence=min(f.confidence, 0.6))) for at, f in found]
     answers = {f.answer for _, f in found}
     if Answer.NO in answers and any(p.search(sentence.text) for p in _FIRM_NO):
         return [next(f for _, f in found if f.answer is Answer.NO)]

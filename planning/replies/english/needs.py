@@ -5,16 +5,18 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
+from dataclasses import replace
 
 from planning.potluck import Need
 from planning.replies.english.lexicon import NUMBER, any_of, number_of, words
-from planning.replies.intents import Intent, ReplyContext, SetNeeds
+from planning.replies.intents import Intent, ReplyContext, SetNeeds, SetPregnant
 from planning.replies.text import Sentence
 
 _DIET = rf"(?P<diet>{any_of('diet')})"
 _ALLERGEN = any_of("allergen")
 _LIST = rf"(?P<list>(?:{_ALLERGEN})(?:(?: ,)?(?: and| or| &| \+|,| /)? (?:all |any |to |raw |also to )?(?:{_ALLERGEN}))*)(?![a-z-])"
-_KIN = rf"(?:my|our|the) (?:[a-z]+ )?(?P<kin>{any_of('kin')}|{any_of('kins')}|{any_of('guestkin')})"
+_KIN = rf"(?:(?:my|our|the) (?:[a-z]+ )?|(?<=^ )|(?<=, )|(?<=and )|(?<=but ))(?P<kin>{any_of('kin')}|{any_of('kins')}|{any_of('guestkin')})"
 _FOOD_AFTER = re.compile(
     r"^ (?:lasagna|chili|curry|option|options|dish|dishes|main|mains|food|meal|version|pie|cake|salad|burgers?|sausages?|stew|"
     r"casserole|pizza|one|side|cooking|friendly|brownies|cookies|bake|quiche|soup|pasta|stuff|recipe|choices?|menu|dip|"
@@ -48,6 +50,11 @@ _ILL_FROM = re.compile(rf" (?:get|gets|got)(?: [a-z]+)?? (?:ill|sick|hives|a ras
 _AFTER_DIET = frozenset([",", "and", "&", "+", "but", "so", "here", "now", "too", "also", "for", "since", "by", "though", "please", "or", "as", "if", "with", "who", "this", "that", "then", "-", "(", ")", "/", "myself", "ourselves", "actually", "btw", "unfortunately", "not", "only", "plus", "just", "from"])
 _EXCEPT = re.compile(rf" (?:everything|anything|all) (?:except(?: for)?|but|apart from|besides|other than) (?:the )?{_LIST}")
 _NO_AND_ALLERGY = re.compile(rf" no {_LIST}(?= |$)(?=.* (?:allergy|allergic|allergies)\b)")
+_SEVERE = re.compile(
+    r"\b(?:severe|severely|deathly|deadly|serious|seriously|life-threatening|life threatening|anaphylactic|anaphylaxis|epipen|epi-pen"
+    r"|extremely|highly|badly|airborne|acute|very bad|really bad|could (?:kill|die)|will (?:kill|die)|even traces|not even (?:a )?traces?)\b"
+)
+"""Words that make an allergy a severe one: taken wherever they stand in its sentence, the stricter reading."""
 _CLEARED = re.compile(
     r" (?:(?:have |there are |we have |i have |with )?(?:no|zero|without(?: any)?|do not have any|not any) (?:known |food |special |particular )*(?:allerg(?:y|ies)|dietary (?:restrictions?|requirements?|needs?|issues?)|diets?|restrictions?|dietaries|intolerances|food issues|special diets?|diet(?:ary)? restrictions)(?: or (?:allergies|diets|intolerances|dietary [a-z]+|anything))?"
     r"|(?:none|nobody|no one) (?:of us |in our family |in my family |here )?(?:has|have) (?:any )?(?:allergies|diets|dietary [a-z]+|restrictions)|(?:i|we)(?: will| all| both| can)* eat (?:anything|everything|it all|whatever)(?: and everything)?|(?:i|we) (?:am|are) not (?:allergic to|fussy|picky)(?: anything| about food| eaters?)?|nothing special diet ?wise|omnivores?|eats? everything|do not have (?:any )?(?:allergies|dietary [a-z]+)|not allergic to anything)(?= $| ,| here| for| and| in| so| at| -|\))"
@@ -58,9 +65,11 @@ _OUTGREW = re.compile(rf" (?:outgrew|grew out of|got over) (?:the |his |her |my 
 _JOKE_ALLERGY = re.compile(rf" allergic to (?:the |your |my |all |doing |any |having )*(?:{any_of('nonallergen')})(?![a-z])")
 _UNKNOWN_ALLERGY = re.compile(r" allergic to (?P<what>[a-z-]+(?: [a-z-]+)?)")
 _NONE = re.compile(r"^ (?:no|none|nothing|nope|nil|zero|all good|no needs|not really|nobody|none of us)(?:(?: ,)? (?:all good|none|nothing|special|at all|for us|for me|here|needed))*(?= $)")
-_ALLERGENS_ALONE = re.compile(rf"^ (?:just |only |no |yes(?: ,)? )*{_LIST}(?= $| ,)")
+_ALLERGENS_ALONE = re.compile(rf"^ (?:just |only |no |yes(?: ,)? |also |and )*{_LIST}(?= $| ,)")
 _SPLIT = re.compile(r"(?: ,)?(?: (?:and|or|&|\+|/)| ,)+ |,")
-_BARE = re.compile(rf"^ (?:(?:just |only |yes(?: ,)? |i am |a |we are |strictly )*){_DIET}(?: only| here| for me| one)?(?= $| ,)")
+_BARE = re.compile(
+    rf"^ (?:(?:just|only|yes|i am|a|we are|strictly|strict|also|and|,|one|oh|all|both) )*(?P<diets>(?:{any_of('diet')})(?:(?: ,)?(?: and| &| \+|,| or)? (?:{any_of('diet')}))*)(?: (?:only|here|for me|for us|one|too|also|as well|both of us|for both of us|myself|by the way|btw|household|family))*(?= $| ,| and)"
+)
 
 
 def _needs_of(listed: str, count: int, severity: str) -> tuple[Need, ...]:
@@ -98,6 +107,17 @@ def _count(match: re.Match[str], context: ReplyContext) -> int:
     return 1
 
 
+_SUBJECT = re.compile(
+    rf" {_KIN}(?: [a-z]+)?(?: (?:has|have|is|with|got|who|,|a|an|also|the|real|really|very|bad|badly|severe|severely|serious|nasty|mild|terrible|strong|highly|deathly|deadly|life-threatening|anaphylactic))* ?$"
+)
+
+
+def _subject(sentence: Sentence, match: re.Match[str]) -> str | None:
+    """Whose need it is when their name stands before it ("my kid has a peanut allergy")."""
+    before = _SUBJECT.search(sentence.text[: match.start() + 1].rstrip() + " ")
+    return _member(before) if before is not None else None
+
+
 def _member(match: re.Match[str]) -> str | None:
     kin = match.groupdict().get("kin")
     if not kin:
@@ -111,10 +131,14 @@ def read_needs(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """Needs of the writer's party; empty for jokes, dishes ("vegan chili") and other people's needs."""
     me, found = context.writer, []
 
+    severe = _SEVERE.search(sentence.text) is not None and not re.search(r" not (?:a |an |very |that |too )*(?:severe|serious|bad)", sentence.text)
+
     def said(match: re.Match[str], needs: tuple[Need, ...], confidence: float, cleared: bool = False) -> None:
+        if severe and not cleared:
+            needs = tuple(replace(n, severity="severe allergy") if n.severity == "allergy" else n for n in needs)
         start, end = sentence.span_of(match)
         found.append(
-            SetNeeds(me, needs, cleared, _member(match), start=start, end=end, confidence=confidence)
+            SetNeeds(me, needs, cleared, _member(match) or _subject(sentence, match), start=start, end=end, confidence=confidence)
         )
         sentence.take_match(match)
 
@@ -171,12 +195,52 @@ def read_needs(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             word = match["diet"]
             severity = "allergy" if word.startswith("celiac") else "diet"
             said(match, (Need(words("diet")[word], _count(match, context), severity),), 0.93)
-    if not found and context.addressed and (match := _BARE.match(sentence.left)) is not None:
-        severity = "allergy" if match["diet"].startswith("celiac") else "diet"
-        need = Need(words("diet")[match["diet"]], 1, severity)
-        if not _FOOD_AFTER.match(sentence.left[match.end() :]) and not _dish_follows(sentence.left[match.end() :]):
-            said(match, (need,), 0.9 if context.asked == "diets" else 0.7)
+    if context.addressed and not sentence.question:
+        _bare(sentence, context, said, bool(found))
     return list(found)
+
+
+def _bare(sentence: Sentence, context: ReplyContext, said: Callable[..., None], beside: bool) -> None:
+    """Needs that are only named ("gluten free too", "shellfish and celery, also my son can't have mustard"): written
+    to the bot they are needs. A food alone may be a dish as well, so it is asked about unless a need stands beside it."""
+    if (match := _BARE.match(sentence.left)) is not None:
+        after = sentence.left[match.end() :]
+        if _FOOD_AFTER.match(after) or _dish_follows(after):
+            return
+        needs = tuple(
+            Need(words("diet")[w], 1, "allergy" if w.startswith("celiac") else "diet")
+            for w in re.findall(rf"(?<![a-z-])(?:{any_of('diet')})(?![a-z-])", match["diets"])
+        )
+        sure = 0.9 if context.asked == "diets" else 0.7 if context.asked in ("bring", "servings") else 0.88
+        said(match, needs, sure)
+        return
+    match = _ALLERGENS_ALONE.match(sentence.left)
+    if match is None or context.asked in ("bring", "servings"):
+        return
+    dishes = words("dish")
+    pieces = re.findall(rf"(?<![a-z-])(?:{_ALLERGEN})(?![a-z-])", match["list"])
+    if beside:
+        said(match, _needs_of(match["list"], 1, "allergy"), 0.85)
+    elif all(p not in dishes for p in pieces) and not re.search(r"[a-z]", sentence.left[match.end() :]):
+        said(match, _needs_of(match["list"], 1, "allergy"), 0.65)
+
+
+_PREGNANT = re.compile(
+    rf"(?: (?:i|we) (?:am|are|will be)| {_KIN}(?: ,)?(?: is| will be| who is)?| she is|^ am| also| being| and) (?:also |[0-9]+ (?:weeks?|months?) |heavily |very |now |currently |(?P<not>not|no longer|not any ?more) )*(?:pregnant|expecting(?= $| ,| and| a (?:baby|child|little)| twins| our| in (?:[a-z]+)))(?: any ?more)?"
+)
+
+
+def read_pregnant(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    """A pregnancy in the writer's party: it decides what may be eaten."""
+    match = _PREGNANT.search(sentence.left)
+    if match is None or sentence.question:
+        return []
+    start, end = sentence.span_of(match)
+    sentence.take_match(match)
+    negated = bool(match["not"]) or re.search(r" any ?more$", match[0]) is not None
+    third = match[0].startswith((" she", " being", " also"))
+    sure = 0.6 if negated or third else 0.92 if "pregnant" in match[0] else 0.7
+    return [SetPregnant(context.writer, not negated, _member(match), start=start, end=end, confidence=sure)]
 
 
 def _dish_follows(after: str) -> bool:
