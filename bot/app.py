@@ -128,8 +128,12 @@ class TureenBot:
             AiohttpRequest(connections=32, proxy_from_environment=not loopback),
         )
         self.bot = PatientBot(
-            token, base_url=base_url, base_file_url=base_file_url, get_updates_request=self._requests[0],
-            request=self._requests[1], now=clock.now,
+            token,
+            base_url=base_url,
+            base_file_url=base_file_url,
+            get_updates_request=self._requests[0],
+            request=self._requests[1],
+            now=clock.now,
         )
         self._per_chat = PerChat(at_once, done=self.bot.done)
         self._app: Application[Any, Any, Any, Any, Any, Any] = (
@@ -141,9 +145,7 @@ class TureenBot:
         )
         self._app.add_handler(TypeHandler(telegram.Update, self._on_update))
         self._app.add_error_handler(self._on_error)
-        self.courier = Courier(
-            self.bot, store, clock, limits=send_limits, render=render, metrics=self.metrics
-        )
+        self.courier = Courier(self.bot, store, clock, limits=send_limits, render=render, metrics=self.metrics)
         self._scheduler: AsyncIOScheduler | None = None
         self._doors: list[Door] = []
         self._tasks: list[asyncio.Task[Any]] = []
@@ -194,11 +196,21 @@ class TureenBot:
         if isinstance(self.clock, RealClock):
             self._scheduler = AsyncIOScheduler(timezone="UTC")
             self._scheduler.add_job(
-                self.courier.tick, "interval", seconds=TICK_S, jitter=2, misfire_grace_time=None, coalesce=True,
+                self.courier.tick,
+                "interval",
+                seconds=TICK_S,
+                jitter=2,
+                misfire_grace_time=None,
+                coalesce=True,
                 max_instances=1,
             )
             self._scheduler.add_job(
-                self._prune, "interval", hours=PRUNE_H, jitter=600, misfire_grace_time=None, coalesce=True,
+                self._prune,
+                "interval",
+                hours=PRUNE_H,
+                jitter=600,
+                misfire_grace_time=None,
+                coalesce=True,
                 max_instances=1,
             )
             self._scheduler.start()

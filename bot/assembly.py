@@ -23,7 +23,13 @@ class Tureen(TureenBot):
     """The bot with its capabilities: what `TureenBot` carries, this one understands."""
 
     def __init__(
-        self, *, token: str, store: Store, clock: Clock, registry: Registry | None = None, keep_days: int = KEEP_DAYS,
+        self,
+        *,
+        token: str,
+        store: Store,
+        clock: Clock,
+        registry: Registry | None = None,
+        keep_days: int = KEEP_DAYS,
         **more: Any,
     ) -> None:
         super().__init__(token=token, store=store, clock=clock, commands=self._set_commands, **more)
@@ -83,4 +89,3 @@ class Tureen(TureenBot):
         self.planner.cancel()
         self.housekeeping.cancel()
         await super().kill()
-

@@ -34,8 +34,8 @@ class RealClock:
         return datetime.now(UTC)
 
     async def sleep_until(self, when: datetime, *, schedule: bool = False) -> None:
-        while (left := (when - self.now()).total_seconds()) > 0:
-            # Capped, so that a wall clock set back or forward is noticed within a minute.
+        # In steps, because a wall clock set back or forward tells nobody: it is noticed within a minute.
+        while (left := (when - self.now()).total_seconds()) > 0:  # noqa: ASYNC110
             await asyncio.sleep(min(left, 60.0))
 
     async def sleep(self, seconds: float) -> None:

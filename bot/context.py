@@ -315,8 +315,14 @@ class Turn:
                 body["buttons"] = self.signed(person.id, buttons)
             self._posts.append(Post(person.id, "send", body, potluck_id=potluck_id))
             return
-        self.say("told-in-group", where="group", reply=False, name=mention(guest), what=self.voice(key, **facts),
-                 buttons=buttons)  # fmt: skip
+        self.say(
+            "told-in-group",
+            where="group",
+            reply=False,
+            name=mention(guest),
+            what=self.voice(key, **facts),
+            buttons=buttons,
+        )
 
     def ask(
         self,
@@ -329,13 +335,14 @@ class Turn:
     ) -> None:
         """Ask this person one thing; their reply to it comes back to `registry.question(kind)`."""
         chat_id, _ = self._target(where)
-        self._dialogs.append(
-            Dialog(chat_id, self.person.id, kind, dict(data or {}), expires_at=self.now + DIALOG_KEPT)
-        )
+        self._dialogs.append(Dialog(chat_id, self.person.id, kind, dict(data or {}), expires_at=self.now + DIALOG_KEPT))
         self.post(
-            self.voice(key, **facts), where=where, about=f"question:{kind}", force_reply=True,
+            self.voice(key, **facts),
+            where=where,
+            about=f"question:{kind}",
+            force_reply=True,
             reply=None if self.event.kind == "message" else False,
-        )  # fmt: skip
+        )
 
     @property
     def question_is_fresh(self) -> bool:

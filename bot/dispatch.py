@@ -282,7 +282,19 @@ async def _command(turn: Turn) -> None:
     await command.handler(turn)
 
 
-ONLY_ASK = ("help", "missing", "list", "picture", "print", "calendar", "kitchen", "eat", "safety", "reminders", "potlucks")
+ONLY_ASK = (
+    "help",
+    "missing",
+    "list",
+    "picture",
+    "print",
+    "calendar",
+    "kitchen",
+    "eat",
+    "safety",
+    "reminders",
+    "potlucks",
+)
 """Commands that change nothing by themselves: an edit of them is answered anew."""
 
 

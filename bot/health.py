@@ -134,7 +134,8 @@ async def check_clock(api_base_url: str, clock: Clock) -> list[Finding]:
         async with (
             aiohttp.ClientSession(trust_env=not _loopback(api_base_url)) as session,
             session.get(
-                f"{parts.scheme}://{parts.netloc}/", timeout=aiohttp.ClientTimeout(total=ASKED_FOR_S),
+                f"{parts.scheme}://{parts.netloc}/",
+                timeout=aiohttp.ClientTimeout(total=ASKED_FOR_S),
                 allow_redirects=False,
             ) as answer,
         ):

@@ -29,9 +29,18 @@ def step_line(voice: Voice, potluck: Potluck, step: PlannedStep) -> Html:
     promise = potluck.promise(step.promise)
     where = appliance_name(voice, step.appliance)
     temp = degrees(voice, step.temp_f)
-    return voice("ovenplan-step", start=voice.time(step.start), end=voice.time(step.end),
-                 dish=promise.dish if promise else "", what=voice.plain(f"step-{step.kind}"),
-                 where=where, has_where=bool(where), temp=temp, has_temp=bool(temp), home=step.at == "home")  # fmt: skip
+    return voice(
+        "ovenplan-step",
+        start=voice.time(step.start),
+        end=voice.time(step.end),
+        dish=promise.dish if promise else "",
+        what=voice.plain(f"step-{step.kind}"),
+        where=where,
+        has_where=bool(where),
+        temp=temp,
+        has_temp=bool(temp),
+        home=step.at == "home",
+    )
 
 
 def conflict_lines(voice: Voice, timeline: Timeline) -> list[Html]:

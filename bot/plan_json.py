@@ -89,9 +89,18 @@ def write(plan: Plan, potluck: Potluck, now: datetime, voice: Voice) -> dict[str
             for d in plan.diets
         ],
         "asks": [
-            {"guest": a.guest, "how": a.how, "category": a.category, "dish": a.dish, "servings": number(a.servings),
-             **w.sentence("why", a.why), "cost": w.money(a.cost), "alternative": a.alternative, "minutes": a.minutes,
-             "needs": list(a.needs)}
+            {
+                "guest": a.guest,
+                "how": a.how,
+                "category": a.category,
+                "dish": a.dish,
+                "servings": number(a.servings),
+                **w.sentence("why", a.why),
+                "cost": w.money(a.cost),
+                "alternative": a.alternative,
+                "minutes": a.minutes,
+                "needs": list(a.needs),
+            }
             for a in plan.asks
         ],
         "bar": _bar(plan),
@@ -99,16 +108,30 @@ def write(plan: Plan, potluck: Potluck, now: datetime, voice: Voice) -> dict[str
         "shopping": [_shopping(r, w) for r in plan.shopping],
         "evening_out": [{"from": t.from_, "to": t.to, "amount": w.money(t.money)} for t in plan.evening_out],
         "safety": [
-            {"promise": s.promise, "rule": s.rule, **w.sentence("say", s.say), "value": w.plain(s.value), "unit": s.unit,
-             "deadline": w.at(s.deadline), "severity": s.severity, "source": _source(s.source)}
+            {
+                "promise": s.promise,
+                "rule": s.rule,
+                **w.sentence("say", s.say),
+                "value": w.plain(s.value),
+                "unit": s.unit,
+                "deadline": w.at(s.deadline),
+                "severity": s.severity,
+                "source": _source(s.source),
+            }
             for s in plan.safety
         ],
         "reminders": [
-            {"due_at": w.at(r.due_at), "to": r.to, "kind": r.kind, **w.sentence("about", r.about), "id": r.key,
-             "expires_at": w.at(r.expires_at)}
+            {
+                "due_at": w.at(r.due_at),
+                "to": r.to,
+                "kind": r.kind,
+                **w.sentence("about", r.about),
+                "id": r.key,
+                "expires_at": w.at(r.expires_at),
+            }
             for r in sorted(plan.reminders, key=lambda r: (r.due_at, r.key))
         ],
-    }  # fmt: skip
+    }
 
 
 def _headcount(plan: Plan) -> dict[str, Any]:
@@ -177,23 +200,49 @@ def _kitchen(t: Timeline, w: Writer) -> dict[str, Any]:
         "objective": t.objective,
         "bound": t.bound,
         "steps": [
-            {"promise": s.promise, "kind": s.kind, "appliance": s.appliance, "circuit": s.circuit, "start": w.at(s.start),
-             "end": w.at(s.end), "temp_f": s.temp_f, "pans": s.pans, "watts": s.watts, "at": s.at, "step": s.step,
-             "hands_min": s.hands_min, "covered": s.covered}
+            {
+                "promise": s.promise,
+                "kind": s.kind,
+                "appliance": s.appliance,
+                "circuit": s.circuit,
+                "start": w.at(s.start),
+                "end": w.at(s.end),
+                "temp_f": s.temp_f,
+                "pans": s.pans,
+                "watts": s.watts,
+                "at": s.at,
+                "step": s.step,
+                "hands_min": s.hands_min,
+                "covered": s.covered,
+            }
             for s in t.steps
         ],
         "dishes": [
-            {"promise": d.promise, "ready_at": w.at(d.ready_at), "serve_at": w.at(d.serve_at), "late_min": d.late_min,
-             "unsafe_min": d.unsafe_min, "off_heat_min": d.off_heat_min}
+            {
+                "promise": d.promise,
+                "ready_at": w.at(d.ready_at),
+                "serve_at": w.at(d.serve_at),
+                "late_min": d.late_min,
+                "unsafe_min": d.unsafe_min,
+                "off_heat_min": d.off_heat_min,
+            }
             for d in t.dishes
         ],
         "conflicts": [
-            {"promises": list(c.promises), "rule": c.rule, **w.sentence("why", c.why),
-             "fix": {"kind": c.fix.kind, "minutes": c.fix.minutes, "cost": w.money(c.fix.cost),
-                     **w.sentence("text", c.fix.text)}}
+            {
+                "promises": list(c.promises),
+                "rule": c.rule,
+                **w.sentence("why", c.why),
+                "fix": {
+                    "kind": c.fix.kind,
+                    "minutes": c.fix.minutes,
+                    "cost": w.money(c.fix.cost),
+                    **w.sentence("text", c.fix.text),
+                },
+            }
             for c in t.conflicts
         ],
-    }  # fmt: skip
+    }
 
 
 def _shopping(r: Any, w: Writer) -> dict[str, Any]:

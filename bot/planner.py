@@ -117,7 +117,11 @@ class Planner:
             return True
         if latest.potluck.stage is Stage.PLANNED and (made.steps or before is not None):
             # The unchanged potluck goes along so that its revision is compared: newer reminders are not overwritten.
-            batch = Batch(now=now, changed=((latest, latest.potluck),), reminders=((potluck.id, reminders(latest.potluck, made, now)),))
+            batch = Batch(
+                now=now,
+                changed=((latest, latest.potluck),),
+                reminders=((potluck.id, reminders(latest.potluck, made, now)),),
+            )
             try:
                 result = await self._store.commit(batch)
             except Stale:

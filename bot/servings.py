@@ -19,7 +19,7 @@ def one_ask(servings: float) -> int:
 
 
 def amount_words(voice: Voice, potluck: Potluck, promise: Promise) -> str:
-    """"for 12", or the quantity as said, or "for about 10" when it is the usual yield."""
+    """ "for 12", or the quantity as said, or "for about 10" when it is the usual yield."""
     if promise.servings is not None:
         return voice.plain("amount-for", n=promise.servings)
     if promise.quantity:

@@ -106,9 +106,7 @@ class AiohttpRequest(BaseRequest):
             sock_read=read_s,
         )
         try:
-            async with self._session.request(
-                method, url, data=_body(request_data, files), timeout=timeout
-            ) as answer:
+            async with self._session.request(method, url, data=_body(request_data, files), timeout=timeout) as answer:
                 return answer.status, await answer.read()
         except (aiohttp.ConnectionTimeoutError, aiohttp.ClientConnectorError) as fault:
             raise NotSent(redact(f"could not connect: {fault}")) from None

@@ -95,7 +95,9 @@ def add_promise(
     return made
 
 
-FOR = re.compile(r"\bfor\s+(?:about\s+|around\s+)?(?P<n>-?\d[\d.,]*)\s*(?:people|persons|guests|servings)?\s*$", re.IGNORECASE)
+FOR = re.compile(
+    r"\bfor\s+(?:about\s+|around\s+)?(?P<n>-?\d[\d.,]*)\s*(?:people|persons|guests|servings)?\s*$", re.IGNORECASE
+)
 
 
 GUESS = 0.5
@@ -103,7 +105,7 @@ GUESS = 0.5
 
 
 def bring_words(turn: Turn, words: str, category: str | None) -> None:
-    """"slaw for 12 and 2 dozen rolls" after /bring or below the question what to bring."""
+    """ "slaw for 12 and 2 dozen rolls" after /bring or below the question what to bring."""
     amount = FOR.search(words)
     if amount is not None and not 0 < float(amount["n"].replace(",", "").strip(".") or 0) <= MOST_SERVINGS:
         raise Refusal("refused-servings", most=MOST_SERVINGS)
@@ -207,7 +209,9 @@ def _needs(turn: Turn, intent: SetNeeds, understood: Understood) -> None:
     if intent.cleared:
         for need in intent.needs:
             turn.change(clear_needs(turn.potluck, turn.actor, intent.who, need.need), "did-needs")
-        understood.lines.append(Say("read-needs-gone", {"needs": [need_name(turn.voice, n.need) for n in intent.needs]}))
+        understood.lines.append(
+            Say("read-needs-gone", {"needs": [need_name(turn.voice, n.need) for n in intent.needs]})
+        )
         return
     needs = tuple(replace(n, open=not turn.private) for n in intent.needs)
     turn.change(merge_needs(turn.potluck, turn.actor, intent.who, needs), "did-needs")
@@ -245,11 +249,17 @@ def _change(turn: Turn, intent: ChangePromise, understood: Understood) -> None:
         category = lookup(intent.dish).category
     turn.change(
         change_promise(
-            turn.potluck, turn.actor, was.id, dish=intent.dish, category=category, servings=servings,
+            turn.potluck,
+            turn.actor,
+            was.id,
+            dish=intent.dish,
+            category=category,
+            servings=servings,
             quantity=intent.quantity,
         ),
-        "did-promise", dish=intent.dish or was.dish,
-    )  # fmt: skip
+        "did-promise",
+        dish=intent.dish or was.dish,
+    )
     now = turn.known_promise(was.id)
     understood.lines.append(
         Say("read-changed", {"was": was.dish, "dish": now.dish, "amount": amount_words(turn.voice, turn.potluck, now)})
@@ -280,4 +290,3 @@ def say_understood(turn: Turn, understood: Understood) -> None:
     from bot.texts import Html
 
     turn.say("understood", what=Html(what), buttons=[[turn.undo_button()]])
-

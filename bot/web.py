@@ -43,8 +43,15 @@ class Door:
 
     def __init__(self, host: str, port: int, routes: list[Route]) -> None:
         config = uvicorn.Config(
-            Starlette(routes=routes), host=host, port=port, log_config=None, access_log=False, lifespan="off",
-            timeout_graceful_shutdown=10, server_header=False, date_header=False,
+            Starlette(routes=routes),
+            host=host,
+            port=port,
+            log_config=None,
+            access_log=False,
+            lifespan="off",
+            timeout_graceful_shutdown=10,
+            server_header=False,
+            date_header=False,
         )
         self._server = _Server(config)
         self._task: asyncio.Task[None] | None = None

@@ -13,7 +13,7 @@ from planning.potluck import AGE_GROUPS, Answer, Guest, Party, Potluck
 
 
 def party_words(voice: Voice, party: Party) -> str:
-    """"2 adults and 1 child"."""
+    """ "2 adults and 1 child"."""
     return voice.join([voice.plain(f"people-{group}", n=n) for group, n in party.counts()], escape=False)
 
 
@@ -43,8 +43,14 @@ async def open_party(turn: Turn) -> None:
     turn.change(meet(turn.potluck, turn.actor), "did-meet")
     guest = turn.known_guest(turn.me)
     where = "private" if turn.person.can_dm else "here"
-    turn.say("party-sheet", buttons=sheet(turn, guest), where=where, reply=False, name=guest.name,
-             party=party_words(turn.voice, guest.party))  # fmt: skip
+    turn.say(
+        "party-sheet",
+        buttons=sheet(turn, guest),
+        where=where,
+        reply=False,
+        name=guest.name,
+        party=party_words(turn.voice, guest.party),
+    )
     turn.toast("party-see-private" if where == "private" and not turn.private else "party-see-here")
 
 
@@ -75,8 +81,9 @@ async def step_party(turn: Turn) -> None:
     party = replace(guest.party, **{group: max(0, getattr(guest.party, group) + int(step))})
     turn.change(set_party(turn.potluck, turn.actor, turn.me, party), "did-party")
     guest = turn.known_guest(turn.me)
-    turn.edit_pressed("party-sheet", buttons=sheet(turn, guest), name=guest.name,
-                      party=party_words(turn.voice, guest.party))  # fmt: skip
+    turn.edit_pressed(
+        "party-sheet", buttons=sheet(turn, guest), name=guest.name, party=party_words(turn.voice, guest.party)
+    )
     turn.toast("party-now", party=party_words(turn.voice, guest.party))
 
 
@@ -94,8 +101,14 @@ def coming(potluck: Potluck, voice: Voice, facts: Facts) -> Iterator[str]:
     people = sum(total.values())
     by_age = voice.join([voice.plain(f"people-{g}", n=n) for g, n in total.items() if n], escape=False)
     counts = {a: sum(g.party.total for g in potluck.guests if g.answer is a) for a in Answer}
-    yield voice("board-coming", people=people, by_age=by_age, maybe=counts[Answer.MAYBE], no=counts[Answer.NO],
-                silent=sum(1 for g in potluck.guests if g.answer is Answer.NONE))  # fmt: skip
+    yield voice(
+        "board-coming",
+        people=people,
+        by_age=by_age,
+        maybe=counts[Answer.MAYBE],
+        no=counts[Answer.NO],
+        silent=sum(1 for g in potluck.guests if g.answer is Answer.NONE),
+    )
     shown = yes[: facts.most * 2]
     if shown:
         names = [voice.plain("board-party", name=g.name, n=g.party.total) for g in shown]

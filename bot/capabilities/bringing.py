@@ -35,8 +35,13 @@ async def offer(turn: Turn) -> None:
     turn.change(meet(turn.potluck, turn.actor), "did-meet")
     rows = offer_rows(turn)
     where = "private" if turn.person.can_dm and turn.event.kind == "press" else "here"
-    turn.say("bring-offer", buttons=rows, where=where, reply=False if turn.event.kind == "press" else None,
-             name=turn.event.person.name)  # fmt: skip
+    turn.say(
+        "bring-offer",
+        buttons=rows,
+        where=where,
+        reply=False if turn.event.kind == "press" else None,
+        name=turn.event.person.name,
+    )
     if turn.event.kind == "press":
         turn.toast("bring-see-private" if where == "private" and not turn.private else "bring-see-here")
 
@@ -44,8 +49,16 @@ async def offer(turn: Turn) -> None:
 def offer_rows(turn: Turn) -> list[list[Button]]:
     needed = most_needed(turn.potluck, headcount(turn.potluck))[:5]
     rows = [
-        [Button(turn.voice.plain("bring-category", category=turn.voice.plain(f"category-{n.category}"),
-                                 servings=one_ask(n.servings)), "bringc", (n.category,), owner=turn.me)]  # fmt: skip
+        [
+            Button(
+                turn.voice.plain(
+                    "bring-category", category=turn.voice.plain(f"category-{n.category}"), servings=one_ask(n.servings)
+                ),
+                "bringc",
+                (n.category,),
+                owner=turn.me,
+            )
+        ]
         for n in needed
     ]
     rest = [c for c in CATEGORIES if c not in {n.category for n in needed} and c != "topping"]
@@ -73,12 +86,15 @@ async def category(turn: Turn) -> None:
     wanted = turn.args[0]
     if wanted not in CATEGORIES:
         raise Refusal("refused-button-old")
-    buttons = [
-        [Button(name, "bringd", (wanted, _mark(name)), owner=turn.me)] for name in _suggestions(turn, wanted, 5)
-    ]
+    buttons = [[Button(name, "bringd", (wanted, _mark(name)), owner=turn.me)] for name in _suggestions(turn, wanted, 5)]
     buttons.append([Button(turn.voice.plain("button-something-else"), "bringown", (wanted,), owner=turn.me)])
-    turn.edit_pressed("bring-which", buttons=buttons, name=turn.event.person.name,
-                      category=turn.voice.plain(f"category-{wanted}"), servings=_asked(turn, wanted))  # fmt: skip
+    turn.edit_pressed(
+        "bring-which",
+        buttons=buttons,
+        name=turn.event.person.name,
+        category=turn.voice.plain(f"category-{wanted}"),
+        servings=_asked(turn, wanted),
+    )
 
 
 def _asked(turn: Turn, wanted: str) -> int:
@@ -205,7 +221,7 @@ async def drop_button(turn: Turn) -> None:
 
 
 def _dish_and_person(turn: Turn, joint: str) -> tuple[Promise, str]:
-    """"slaw to Mei" -> her guest id; a reply to Mei's message needs no name."""
+    """ "slaw to Mei" -> her guest id; a reply to Mei's message needs no name."""
     words, _, name = turn.words.rpartition(f" {joint} ")
     if not words and turn.words.startswith(f"{joint} "):
         name = turn.words[len(joint) + 1 :]
@@ -269,9 +285,14 @@ def table(potluck: Potluck, voice: Voice, facts: Facts) -> Iterator[str]:
         here = [p for p in potluck.promises if p.category == row.category]
         if row.category == "topping" and not here:
             continue
-        yield voice("board-row", category=voice.plain(f"category-{row.category}"), promised=round(row.promised_servings),
-                    target=round(row.target_servings), short=max(0, round(row.short_servings)),
-                    dishes=row.short_dishes)  # fmt: skip
+        yield voice(
+            "board-row",
+            category=voice.plain(f"category-{row.category}"),
+            promised=round(row.promised_servings),
+            target=round(row.target_servings),
+            short=max(0, round(row.short_servings)),
+            dishes=row.short_dishes,
+        )
         for p in here[: facts.most]:
             cooks = [g.name for who in (p.guest, *p.sharers) if (g := potluck.guest(who))]
             yield voice("board-dish", dish=p.dish, amount=amount_words(voice, potluck, p), cooks=cooks)

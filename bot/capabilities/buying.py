@@ -23,13 +23,31 @@ async def shopping_list(turn: Turn) -> None:
     lines = [voice("shopping-head", n=len(rows))]
     for r in rows[:MOST_LINES]:
         packs = [voice.plain("package", size=p.size, count=p.count) for p in r.packages]
-        lines.append(voice("shopping-row", item=r.item, packs=packs, n=len(packs), need=r.need, unit=r.unit,
-                           cost=r.cost or "", priced=r.cost is not None, estimated=r.estimated))  # fmt: skip
+        lines.append(
+            voice(
+                "shopping-row",
+                item=r.item,
+                packs=packs,
+                n=len(packs),
+                need=r.need,
+                unit=r.unit,
+                cost=r.cost or "",
+                priced=r.cost is not None,
+                estimated=r.estimated,
+            )
+        )
     last = next((r.running for r in reversed(rows) if r.running is not None), None)
     if last is not None:
         over = any(r.over_budget for r in rows)
-        lines.append(voice("shopping-total", total=last, budget=potluck.budget or "", has_budget=potluck.budget is not None,
-                           over=over))  # fmt: skip
+        lines.append(
+            voice(
+                "shopping-total",
+                total=last,
+                budget=potluck.budget or "",
+                has_budget=potluck.budget is not None,
+                over=over,
+            )
+        )
     turn.post(Html("\n".join(lines)))
 
 
@@ -46,9 +64,19 @@ async def amount(turn: Turn) -> None:
     if row is None:
         raise Refusal("refused-unknown-item", words=turn.words[:60])
     packs = [turn.voice.plain("package", size=p.size, count=p.count) for p in row.packages]
-    turn.say("amount-of", item=row.item, per=row.per_eater, total=row.total, unit=row.total_unit, buy=row.buy,
-             buyunit=row.buy_unit, packs=packs, n=len(packs), people=count.at_service_level,
-             source=source_words(turn, row.source))  # fmt: skip
+    turn.say(
+        "amount-of",
+        item=row.item,
+        per=row.per_eater,
+        total=row.total,
+        unit=row.total_unit,
+        buy=row.buy,
+        buyunit=row.buy_unit,
+        packs=packs,
+        n=len(packs),
+        people=count.at_service_level,
+        source=source_words(turn, row.source),
+    )
 
 
 def source_words(turn: Turn, source: str) -> str:
@@ -69,10 +97,17 @@ async def price(turn: Turn) -> None:
     item = find(item_words) if item_words else None
     if item is None or not per_word:
         raise Refusal("refused-price-words")
-    turn.change(set_price(turn.potluck, turn.actor, item.name, _money(figure), per.strip(), _currency(turn, figure)),
-                "did-price")  # fmt: skip
-    turn.say("price-noted", item=item.name, money=turn.potluck.prices[item.name].money, per=per.strip(),
-             buttons=[[turn.undo_button()]])  # fmt: skip
+    turn.change(
+        set_price(turn.potluck, turn.actor, item.name, _money(figure), per.strip(), _currency(turn, figure)),
+        "did-price",
+    )
+    turn.say(
+        "price-noted",
+        item=item.name,
+        money=turn.potluck.prices[item.name].money,
+        per=per.strip(),
+        buttons=[[turn.undo_button()]],
+    )
 
 
 async def paid(turn: Turn) -> None:

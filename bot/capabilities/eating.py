@@ -44,9 +44,17 @@ def _lines(turn: Turn, rows: Iterable[DietRow]) -> list[str]:
             if promise and cook:
                 ask.append(turn.voice.plain("eat-ask-cook", dish=promise.dish, name=cook.name))
         lines.append(
-            turn.voice("eat-row", need=need_name(turn.voice, row.need), category=turn.voice.plain(f"category-{row.category}"),
-                       dishes=dishes, n=len(dishes), ask=ask, m=len(ask), short=row.short)
-        )  # fmt: skip
+            turn.voice(
+                "eat-row",
+                need=need_name(turn.voice, row.need),
+                category=turn.voice.plain(f"category-{row.category}"),
+                dishes=dishes,
+                n=len(dishes),
+                ask=ask,
+                m=len(ask),
+                short=row.short,
+            )
+        )
     return lines
 
 

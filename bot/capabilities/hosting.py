@@ -49,7 +49,10 @@ async def when(turn: Turn) -> None:
     potluck = _manage(turn)
     local = potluck.local(potluck.starts_at)
     words = turn.words
-    if words[:1].isdigit() and words.replace(":", "").replace(".", "").replace(" ", "").casefold().rstrip("apm").isdigit():
+    if (
+        words[:1].isdigit()
+        and words.replace(":", "").replace(".", "").replace(" ", "").casefold().rstrip("apm").isdigit()
+    ):
         words = f"{local.date().isoformat()} {words}"
     said = understand_when(turn, words)
     starts_at = said.starts_at
@@ -114,9 +117,17 @@ async def budget(turn: Turn) -> None:
 
 async def ask_cancel(turn: Turn) -> None:
     potluck = _manage(turn)
-    turn.say("cancel-sure", when=potluck.starts_at, dishes=len(potluck.promises),
-             buttons=[[Button(turn.voice.plain("button-cancel-yes"), "cancel", ("yes",), owner=turn.me),
-                       Button(turn.voice.plain("button-cancel-no"), "cancel", ("no",), owner=turn.me)]])  # fmt: skip
+    turn.say(
+        "cancel-sure",
+        when=potluck.starts_at,
+        dishes=len(potluck.promises),
+        buttons=[
+            [
+                Button(turn.voice.plain("button-cancel-yes"), "cancel", ("yes",), owner=turn.me),
+                Button(turn.voice.plain("button-cancel-no"), "cancel", ("no",), owner=turn.me),
+            ]
+        ],
+    )
 
 
 async def cancelled(turn: Turn) -> None:
@@ -125,8 +136,9 @@ async def cancelled(turn: Turn) -> None:
         turn.toast("cancel-not")
         return
     turn.change(cancel(turn.potluck, turn.actor), "did-cancel")
-    turn.edit_pressed("cancelled", when=turn.potluck.starts_at, name=turn.event.person.name,
-                      buttons=[[turn.undo_button()]])  # fmt: skip
+    turn.edit_pressed(
+        "cancelled", when=turn.potluck.starts_at, name=turn.event.person.name, buttons=[[turn.undo_button()]]
+    )
     turn.toast("cancelled-toast")
     if turn.event.chat_id != turn.place.chat_id:
         turn.say("cancelled", where="group", reply=False, when=turn.potluck.starts_at, name=turn.event.person.name)

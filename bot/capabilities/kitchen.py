@@ -19,8 +19,15 @@ async def kitchen(turn: Turn) -> None:
         except Unread as unread:
             raise Refusal("refused-kitchen-words", words=unread.words) from None
         turn.change(set_kitchen(turn.potluck, turn.actor, now), "did-kitchen")
-        turn.say("ovenplan-noted", ovens=len(now.ovens), burners=now.burners, slow=len(now.slow_cookers),
-                 microwaves=len(now.microwaves), cooks=now.cooks, buttons=[[turn.undo_button()]])  # fmt: skip
+        turn.say(
+            "ovenplan-noted",
+            ovens=len(now.ovens),
+            burners=now.burners,
+            slow=len(now.slow_cookers),
+            microwaves=len(now.microwaves),
+            cooks=now.cooks,
+            buttons=[[turn.undo_button()]],
+        )
         return
     turn.post(await picture_in_words(turn, turn.potluck))
 
@@ -87,7 +94,9 @@ async def frozen(turn: Turn) -> None:
     found = find_promise(turn, " ".join(words[:split]))
     pounds = float(to_unit(amount, "lb") or 0)
     turn.change(change_promise(turn.potluck, turn.actor, found.id, frozen_lb=pounds), "did-frozen", dish=found.dish)
-    turn.say("frozen-noted", dish=found.dish, lb=pounds, days=-(-int(pounds * 100) // 400), buttons=[[turn.undo_button()]])
+    turn.say(
+        "frozen-noted", dish=found.dish, lb=pounds, days=-(-int(pounds * 100) // 400), buttons=[[turn.undo_button()]]
+    )
 
 
 async def arrive(turn: Turn) -> None:

@@ -14,14 +14,27 @@ def missing_lines(turn: Turn) -> Html:
     count = headcount(potluck)
     table = menu(potluck, count)
     needed = most_needed(potluck, count)
-    lines = [voice("missing-head", people=count.at_service_level, low=count.low, high=count.high,
-                   expected=round(count.expected))]  # fmt: skip
+    lines = [
+        voice(
+            "missing-head",
+            people=count.at_service_level,
+            low=count.low,
+            high=count.high,
+            expected=round(count.expected),
+        )
+    ]
     for n in needed:
         row = next(r for r in table if r.category == n.category)
         lines.append(
-            voice("missing-row", category=voice.plain(f"category-{n.category}"), short=round(row.short_servings),
-                  dishes=row.short_dishes, promised=round(row.promised_servings), target=round(row.target_servings))
-        )  # fmt: skip
+            voice(
+                "missing-row",
+                category=voice.plain(f"category-{n.category}"),
+                short=round(row.short_servings),
+                dishes=row.short_dishes,
+                promised=round(row.promised_servings),
+                target=round(row.target_servings),
+            )
+        )
     if not needed:
         lines.append(voice("missing-nothing"))
     for dish, ids in doubles(potluck):
@@ -29,8 +42,11 @@ def missing_lines(turn: Turn) -> Html:
         lines.append(voice("missing-double", dish=dish, names=names))
     for row in table:
         if row.surplus_servings >= 1:
-            lines.append(voice("missing-surplus", category=voice.plain(f"category-{row.category}"),
-                               n=round(row.surplus_servings)))  # fmt: skip
+            lines.append(
+                voice(
+                    "missing-surplus", category=voice.plain(f"category-{row.category}"), n=round(row.surplus_servings)
+                )
+            )
     return Html("\n".join(lines))
 
 
@@ -40,8 +56,7 @@ async def command(turn: Turn) -> None:
 
 async def button(turn: Turn) -> None:
     """For everybody; the host gets the ways to close the gaps as well."""
-    turn.post(missing_lines(turn), buttons=rows(turn), reply=False,
-              where="private" if turn.person.can_dm else "here")  # fmt: skip
+    turn.post(missing_lines(turn), buttons=rows(turn), reply=False, where="private" if turn.person.can_dm else "here")
     turn.toast("bring-see-private" if turn.person.can_dm and not turn.private else "answer-below")
 
 

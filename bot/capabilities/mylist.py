@@ -16,7 +16,9 @@ async def show(turn: Turn) -> None:
     if guest is None:
         turn.say("list-stranger")
         return
-    lines = [voice("list-head", name=guest.name, when=potluck.starts_at, place=potluck.place, has_place=bool(potluck.place))]
+    lines = [
+        voice("list-head", name=guest.name, when=potluck.starts_at, place=potluck.place, has_place=bool(potluck.place))
+    ]
     if potluck.stage is Stage.CANCELLED:
         lines.append(voice("board-cancelled"))
     party = party_words(voice, guest.party) if guest.answer in (Answer.YES, Answer.MAYBE) else ""
@@ -24,7 +26,9 @@ async def show(turn: Turn) -> None:
     mine = potluck.promises_of(guest.id)
     for p in mine:
         with_ = [g.name for who in (p.guest, *p.sharers) if who != guest.id and (g := potluck.guest(who))]
-        lines.append(voice("list-promise", dish=p.dish, amount=amount_words(voice, potluck, p), names=with_, n=len(with_)))
+        lines.append(
+            voice("list-promise", dish=p.dish, amount=amount_words(voice, potluck, p), names=with_, n=len(with_))
+        )
         if p.arrives_at is not None:
             lines.append(voice("list-arrive", when=p.arrives_at))
     toppings = [t.name for t in (potluck.bar.toppings if potluck.bar else ()) if t.guest == guest.id]

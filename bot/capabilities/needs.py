@@ -11,8 +11,23 @@ from planning.changes import Refusal, clear_needs, meet, merge_needs
 from planning.diets import need_of
 from planning.potluck import Answer, Guest, Need, Potluck
 
-COMMON = ("vegetarian", "vegan", "gluten-free", "dairy-free", "peanut", "tree-nut", "egg", "milk", "fish", "shellfish",
-          "soy", "sesame", "wheat", "halal", "kosher")  # fmt: skip
+COMMON = (
+    "vegetarian",
+    "vegan",
+    "gluten-free",
+    "dairy-free",
+    "peanut",
+    "tree-nut",
+    "egg",
+    "milk",
+    "fish",
+    "shellfish",
+    "soy",
+    "sesame",
+    "wheat",
+    "halal",
+    "kosher",
+)
 
 
 def need_name(voice: Voice, need: str) -> str:
@@ -24,7 +39,19 @@ def need_name(voice: Voice, need: str) -> str:
 def need_meant(words: str) -> tuple[str, str] | None:
     """The need in words like "peanuts", "no peanuts", "allergic to peanuts" or "we're vegan"."""
     plain = words.casefold().strip(" .!")
-    for lead in ("", "no ", "not ", "without ", "never ", "i'm ", "i am ", "we're ", "we are ", "can't eat ", "cannot eat "):
+    for lead in (
+        "",
+        "no ",
+        "not ",
+        "without ",
+        "never ",
+        "i'm ",
+        "i am ",
+        "we're ",
+        "we are ",
+        "can't eat ",
+        "cannot eat ",
+    ):
         if plain.startswith(lead) and (found := need_of(plain[len(lead) :])) is not None:
             return found
     return None
@@ -37,8 +64,12 @@ def sheet(turn: Turn, guest: Guest | None) -> list[list[Button]]:
         label = need_name(turn.voice, need)
         cells.append(Button(("✓ " if need in mine else "") + label, "need", (need,), owner=turn.me))
     rows = [cells[i : i + 3] for i in range(0, len(cells), 3)]
-    rows.append([Button(turn.voice.plain("button-needs-none"), "needno", (), owner=turn.me),
-                 Button(turn.voice.plain("button-done"), "needok", (), owner=turn.me)])  # fmt: skip
+    rows.append(
+        [
+            Button(turn.voice.plain("button-needs-none"), "needno", (), owner=turn.me),
+            Button(turn.voice.plain("button-done"), "needok", (), owner=turn.me),
+        ]
+    )
     return rows
 
 
@@ -107,8 +138,9 @@ async def toggle(turn: Turn) -> None:
         made = Need(need, 1, found[1] if found else "", open=False)
         turn.change(merge_needs(turn.potluck, turn.actor, turn.me, (made,)), "did-needs")
     needs = mine_in_words(turn)
-    turn.edit_pressed("needs-sheet", buttons=sheet(turn, turn.guest()), needs=needs, n=len(needs),
-                      when=turn.potluck.starts_at)  # fmt: skip
+    turn.edit_pressed(
+        "needs-sheet", buttons=sheet(turn, turn.guest()), needs=needs, n=len(needs), when=turn.potluck.starts_at
+    )
     turn.toast("needs-now", needs=needs, n=len(needs))
 
 
@@ -116,8 +148,7 @@ async def none_at_all(turn: Turn) -> None:
     turn.change(meet(turn.potluck, turn.actor), "did-meet")
     turn.change(clear_needs(turn.potluck, turn.actor, turn.me), "did-needs")
     if turn.event.kind == "press":
-        turn.edit_pressed("needs-sheet", buttons=sheet(turn, turn.guest()), needs=[], n=0,
-                          when=turn.potluck.starts_at)  # fmt: skip
+        turn.edit_pressed("needs-sheet", buttons=sheet(turn, turn.guest()), needs=[], n=0, when=turn.potluck.starts_at)
         turn.toast("needs-now", needs=[], n=0)
     else:
         turn.say("needs-noted", needs=[], n=0)

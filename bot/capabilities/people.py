@@ -18,12 +18,13 @@ async def add(turn: Turn) -> None:
     name = own_name(turn, name)
     after, guest = add_person(turn.potluck, turn.actor, name, party)
     turn.change(after, "did-add", name=guest.name)
-    turn.say("person-added", name=guest.name, party=party_words(turn.voice, guest.party),
-             buttons=[[turn.undo_button()]])  # fmt: skip
+    turn.say(
+        "person-added", name=guest.name, party=party_words(turn.voice, guest.party), buttons=[[turn.undo_button()]]
+    )
 
 
 def own_name(turn: Turn, name: str) -> str:
-    """"my mother" becomes "Ravi's mother", so that others know whose."""
+    """ "my mother" becomes "Ravi's mother", so that others know whose."""
     words = name.split()
     if words and words[0].casefold() == "my" and len(words) > 1:
         return turn.voice.plain("name-of-mine", name=turn.event.person.name, who=" ".join(words[1:]))

@@ -32,8 +32,12 @@ async def show(turn: Turn) -> None:
         lines.append(turn.voice("asks-others"))
         lines += [_line(turn, a) for a in others[:MOST_SHOWN]]
     where = "private" if turn.person.can_dm else "here"
-    turn.post(Html("\n".join(lines)), buttons=_rows(turn, made.asks), where=where,
-              reply=False if turn.event.kind == "press" else None)  # fmt: skip
+    turn.post(
+        Html("\n".join(lines)),
+        buttons=_rows(turn, made.asks),
+        where=where,
+        reply=False if turn.event.kind == "press" else None,
+    )
     if turn.event.kind == "press":
         turn.toast("bring-see-private" if where == "private" and not turn.private else "answer-below")
 
@@ -74,10 +78,22 @@ async def send(turn: Turn) -> None:
     if guest is None or category not in CATEGORIES:
         raise Refusal("refused-button-old")
     owner = guest.id if guest.id.isdigit() else None
-    buttons = [[Button(turn.voice.plain("button-ask-yes"), "askyes", (guest.id, category, servings), owner=owner),
-                Button(turn.voice.plain("button-ask-no"), "askno", (guest.id, category), owner=owner)]]  # fmt: skip
-    turn.say("ask-in-group", where="group", reply=False, buttons=buttons, about="ask",
-             name=mention(guest), one=turn.voice.plain(f"one-{category}"), servings=int(servings))  # fmt: skip
+    buttons = [
+        [
+            Button(turn.voice.plain("button-ask-yes"), "askyes", (guest.id, category, servings), owner=owner),
+            Button(turn.voice.plain("button-ask-no"), "askno", (guest.id, category), owner=owner),
+        ]
+    ]
+    turn.say(
+        "ask-in-group",
+        where="group",
+        reply=False,
+        buttons=buttons,
+        about="ask",
+        name=mention(guest),
+        one=turn.voice.plain(f"one-{category}"),
+        servings=int(servings),
+    )
     turn.toast("ask-sent", name=guest.name)
 
 
@@ -92,8 +108,13 @@ async def accepted(turn: Turn) -> None:
         raise Refusal("refused-button-not-yours")
     name = turn.voice.plain(f"category-{category}")
     made = add_promise(turn, guest_id, name, category, float(servings), None)
-    turn.edit_pressed("ask-accepted", name=guest.name, one=turn.voice.plain(f"one-{category}"), servings=int(servings),
-                      buttons=[[turn.undo_button()]])  # fmt: skip
+    turn.edit_pressed(
+        "ask-accepted",
+        name=guest.name,
+        one=turn.voice.plain(f"one-{category}"),
+        servings=int(servings),
+        buttons=[[turn.undo_button()]],
+    )
     turn.ask("askdish", "ask-which-dish", data={"promise": made.id}, name=turn.event.person.name)
     turn.toast("ask-thanks")
 
@@ -111,12 +132,19 @@ async def dish_told(turn: Turn) -> None:
         raise Refusal("refused-not-a-dish", words=turn.words[:60])
     # What they name may be another kind of dish than was asked for: the table counts what comes.
     category = known.category if known.confidence >= SURE else None
-    turn.change(change_promise(turn.potluck, turn.actor, found.id, dish=known.name, category=category), "did-promise",
-                dish=known.name)  # fmt: skip
+    turn.change(
+        change_promise(turn.potluck, turn.actor, found.id, dish=known.name, category=category),
+        "did-promise",
+        dish=known.name,
+    )
     turn.answered()
     named = turn.known_promise(found.id)
-    turn.say("ask-dish-noted", dish=named.dish, category=turn.voice.plain(f"category-{named.category}"),
-             buttons=[[turn.undo_button()]])  # fmt: skip
+    turn.say(
+        "ask-dish-noted",
+        dish=named.dish,
+        category=turn.voice.plain(f"category-{named.category}"),
+        buttons=[[turn.undo_button()]],
+    )
 
 
 SURE = 0.8
@@ -134,8 +162,13 @@ async def refused(turn: Turn) -> None:
     turn.toast("ask-declined-toast")
     host = turn.potluck.guest(turn.potluck.host)
     if host is not None:
-        await turn.tell(host, "told-declined", name=guest.name, one=turn.voice.plain(f"one-{category}"),
-                        buttons=[[Button(turn.voice.plain("button-asks"), "asks")]])  # fmt: skip
+        await turn.tell(
+            host,
+            "told-declined",
+            name=guest.name,
+            one=turn.voice.plain(f"one-{category}"),
+            buttons=[[Button(turn.voice.plain("button-asks"), "asks")]],
+        )
 
 
 def register(app: Registry) -> None:

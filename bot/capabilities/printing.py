@@ -233,8 +233,13 @@ async def _print(turn: Turn, kinds: Iterable[str]) -> None:
     for kind in kinds:
         pdf = await asyncio.to_thread(PAPERS[kind], made)
         caption = turn.voice(f"print-{kind}", title=_title(turn))
-        turn.post(caption, where=where, method="document", document=carried(pdf, f"{NAMES[kind]}.pdf"),
-                  again_in_doubt=AGAIN_IN_DOUBT)  # fmt: skip
+        turn.post(
+            caption,
+            where=where,
+            method="document",
+            document=carried(pdf, f"{NAMES[kind]}.pdf"),
+            again_in_doubt=AGAIN_IN_DOUBT,
+        )
     if where == "private" and not turn.private and turn.event.kind == "message":
         turn.say("print-private")
 
@@ -252,13 +257,26 @@ async def calendar(turn: Turn) -> None:
     guest = turn.guest() if private else None
     ahead = reminders(potluck, planner.timeline(potluck) if planner is not None else None, turn.now)
     ics = await asyncio.to_thread(
-        prints.calendar, potluck, ahead, guest, turn.voice.plain, turn.now, turn.voice.language,
-        sequence=turn.stored.revision if turn.stored else 0, link=turn.deep_link("board", potluck.id),
-    )  # fmt: skip
+        prints.calendar,
+        potluck,
+        ahead,
+        guest,
+        turn.voice.plain,
+        turn.now,
+        turn.voice.language,
+        sequence=turn.stored.revision if turn.stored else 0,
+        link=turn.deep_link("board", potluck.id),
+    )
     own = [] if private else [[Link(turn.voice.plain("button-private"), turn.deep_link("cal", potluck.id))]]
     caption = turn.voice("calendar-own" if guest is not None else "calendar-all", title=_title(turn))
-    turn.post(caption, buttons=own, where="private" if private else "here", method="document",
-              document=carried(ics, "potluck.ics"), again_in_doubt=AGAIN_IN_DOUBT)  # fmt: skip
+    turn.post(
+        caption,
+        buttons=own,
+        where="private" if private else "here",
+        method="document",
+        document=carried(ics, "potluck.ics"),
+        again_in_doubt=AGAIN_IN_DOUBT,
+    )
     if private and not turn.private:
         turn.say("calendar-private")
 

@@ -6,8 +6,15 @@ from bot.registry import Registry
 
 
 async def ask(turn: Turn) -> None:
-    turn.say("forget-sure", buttons=[[Button(turn.voice.plain("button-forget-yes"), "forget", ("yes",), owner=turn.me),
-                                      Button(turn.voice.plain("button-forget-no"), "forget", ("no",), owner=turn.me)]])  # fmt: skip
+    turn.say(
+        "forget-sure",
+        buttons=[
+            [
+                Button(turn.voice.plain("button-forget-yes"), "forget", ("yes",), owner=turn.me),
+                Button(turn.voice.plain("button-forget-no"), "forget", ("no",), owner=turn.me),
+            ]
+        ],
+    )
 
 
 async def pressed(turn: Turn) -> None:

@@ -25,7 +25,13 @@ async def command(turn: Turn) -> None:
         return
     await _require_rights(turn)
     name, _, value = turn.words.partition(" ")
-    setters = {"timezone": set_zone, "clock": set_zone, "units": set_units, "language": set_language, "quiet": set_quiet}
+    setters = {
+        "timezone": set_zone,
+        "clock": set_zone,
+        "units": set_units,
+        "language": set_language,
+        "quiet": set_quiet,
+    }
     setter = setters.get(name.casefold())
     if setter is None:
         raise Refusal("refused-setting-name", names=["timezone", "units", "language", "quiet"])
@@ -43,8 +49,15 @@ async def _require_rights(turn: Turn) -> None:
 def group_facts(turn: Turn) -> dict[str, Any]:
     chat = turn.chat
     off = [turn.voice.plain(f"reminder-kind-{k}") for k in chat.reminder_kinds_off]
-    return {"zone": chat.timezone or "UTC", "units": chat.units, "language": chat.language, "from": chat.quiet_from,
-            "to": chat.quiet_to, "off": off, "n": len(off)}  # fmt: skip
+    return {
+        "zone": chat.timezone or "UTC",
+        "units": chat.units,
+        "language": chat.language,
+        "from": chat.quiet_from,
+        "to": chat.quiet_to,
+        "off": off,
+        "n": len(off),
+    }
 
 
 def group_rows(turn: Turn) -> list[list[Button]]:
@@ -53,9 +66,13 @@ def group_rows(turn: Turn) -> list[list[Button]]:
     rows = [[Button(voice.plain("button-units", units=other), "set", ("units", other))]]
     langs = languages()
     if len(langs) > 1:
-        rows.append([Button(voice.plain("button-language", language=lang), "set", ("language", lang)) for lang in langs])
+        rows.append(
+            [Button(voice.plain("button-language", language=lang), "set", ("language", lang)) for lang in langs]
+        )
     kinds = [
-        Button(("✗ " if k in chat.reminder_kinds_off else "✓ ") + voice.plain(f"reminder-kind-{k}"), "set", ("remind", k))
+        Button(
+            ("✗ " if k in chat.reminder_kinds_off else "✓ ") + voice.plain(f"reminder-kind-{k}"), "set", ("remind", k)
+        )
         for k in REMINDER_KINDS
     ]
     rows += [kinds[i : i + 2] for i in range(0, len(kinds), 2)]
@@ -108,7 +125,7 @@ def set_language(turn: Turn, value: str) -> None:
 
 
 def set_quiet(turn: Turn, value: str) -> None:
-    """"22:00-07:00" or "off"."""
+    """ "22:00-07:00" or "off"."""
     if value.casefold() == "off":
         turn.save_chat(replace(turn.chat, quiet_from="00:00", quiet_to="00:00"))
         return

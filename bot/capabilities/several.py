@@ -24,8 +24,9 @@ async def command(turn: Turn) -> None:
     rows = []
     for stored in ahead[:10]:
         p = stored.potluck
-        label = turn.voice.on(p.timezone).plain("several-row", title=p.title, has_title=bool(p.title), when=p.starts_at,
-                                                current=p.id == now_id)  # fmt: skip
+        label = turn.voice.on(p.timezone).plain(
+            "several-row", title=p.title, has_title=bool(p.title), when=p.starts_at, current=p.id == now_id
+        )
         rows.append([Button(label, "choose", (), potluck=p.id)])
     turn.say("several-head", n=len(ahead), buttons=rows)
 

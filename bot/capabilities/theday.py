@@ -56,8 +56,14 @@ async def cautions(turn: Turn) -> None:
     notes = sorted(safety(turn.potluck, turn.now), key=lambda n: ("block", "warn", "note").index(n.severity))
     lines = [turn.voice("safety-head")]
     for note in notes[:MOST_NOTES]:
-        lines.append(turn.voice("safety-row", severity=note.severity, what=turn.voice.say(note.say),
-                                source=source_words(turn, note.source)))  # fmt: skip
+        lines.append(
+            turn.voice(
+                "safety-row",
+                severity=note.severity,
+                what=turn.voice.say(note.say),
+                source=source_words(turn, note.source),
+            )
+        )
     turn.post(Html("\n".join(lines)))
 
 
@@ -72,7 +78,9 @@ async def ahead(turn: Turn) -> None:
     if not rows:
         turn.say("reminders-none")
         return
-    turn.post(Html("\n".join([turn.voice("reminders-head", n=len(rows)), preview_lines(turn.voice, turn.potluck, rows[:25])])))
+    turn.post(
+        Html("\n".join([turn.voice("reminders-head", n=len(rows)), preview_lines(turn.voice, turn.potluck, rows[:25])]))
+    )
 
 
 def register(app: Registry) -> None:

@@ -38,12 +38,22 @@ async def command(turn: Turn) -> None:
         await own_combo(turn, words[6:])
     elif turn.potluck.bar is not None and base_named(words) is None and (topping := _topping_meant(turn, words)):
         turn.change(take_topping(turn.potluck, turn.actor, topping), "did-topping", topping=topping)
-        turn.say("bar-yours", topping=topping, opened=[], n=0, amount=_amount(turn, topping, headcount(turn.potluck)),
-                 buttons=[[turn.undo_button()]])  # fmt: skip
+        turn.say(
+            "bar-yours",
+            topping=topping,
+            opened=[],
+            n=0,
+            amount=_amount(turn, topping, headcount(turn.potluck)),
+            buttons=[[turn.undo_button()]],
+        )
     else:
         choose(turn, words)
-        turn.say("bar-chosen", base=turn.known_bar().base, n=len(_names(turn.potluck)),
-                 buttons=[[Button(turn.voice.plain("button-bar"), "baropen")]])  # fmt: skip
+        turn.say(
+            "bar-chosen",
+            base=turn.known_bar().base,
+            n=len(_names(turn.potluck)),
+            buttons=[[Button(turn.voice.plain("button-bar"), "baropen")]],
+        )
 
 
 def _topping_meant(turn: Turn, words: str) -> str | None:
@@ -137,8 +147,12 @@ async def base_button(turn: Turn) -> None:
     if base is None:
         raise Refusal("refused-button-old")
     choose(turn, base)
-    turn.edit_pressed("bar-chosen", base=base, n=len(_names(turn.potluck)),
-                      buttons=[[Button(turn.voice.plain("button-bar"), "baropen")]])  # fmt: skip
+    turn.edit_pressed(
+        "bar-chosen",
+        base=base,
+        n=len(_names(turn.potluck)),
+        buttons=[[Button(turn.voice.plain("button-bar"), "baropen")]],
+    )
     turn.toast("bar-chosen-toast", base=base)
 
 
@@ -174,8 +188,9 @@ async def take(turn: Turn) -> None:
     else:
         turn.change(take_topping(turn.potluck, turn.actor, name), "did-topping", topping=name)
         opened = [s.name for s in combos(turn.potluck) if s.possible and s.name not in was_open]
-        turn.toast("bar-yours", topping=name, opened=opened, n=len(opened),
-                   amount=_amount(turn, name, headcount(turn.potluck)))  # fmt: skip
+        turn.toast(
+            "bar-yours", topping=name, opened=opened, n=len(opened), amount=_amount(turn, name, headcount(turn.potluck))
+        )
     _redraw(turn, int(page_number))
 
 
@@ -185,7 +200,13 @@ def lines(potluck: Potluck, voice: Voice, facts: Facts) -> Iterator[str]:
     states = combos(potluck)
     open_now = [s.name for s in states if s.possible]
     taken = [t.name for t in potluck.bar.toppings if t.guest is not None]
-    yield voice("board-bar", base=potluck.bar.base, taken=taken[: facts.most * 2], n=len(taken), more=max(0, len(taken) - facts.most * 2))
+    yield voice(
+        "board-bar",
+        base=potluck.bar.base,
+        taken=taken[: facts.most * 2],
+        n=len(taken),
+        more=max(0, len(taken) - facts.most * 2),
+    )
     if open_now:
         yield voice("board-bar-open", names=open_now[: facts.most], n=len(open_now))
     nearest = next((s for s in states if not s.possible), None)

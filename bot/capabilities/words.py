@@ -94,8 +94,12 @@ async def take(turn: Turn, reading: Reading, *, addressed: bool) -> None:
 async def _ask_back(turn: Turn, reading: Reading) -> None:
     from bot.buttons import Button
 
-    buttons = [[Button(turn.voice.plain("button-yes"), "readyes", (), owner=turn.me),
-                Button(turn.voice.plain("button-no"), "readno", (), owner=turn.me)]]  # fmt: skip
+    buttons = [
+        [
+            Button(turn.voice.plain("button-yes"), "readyes", (), owner=turn.me),
+            Button(turn.voice.plain("button-no"), "readno", (), owner=turn.me),
+        ]
+    ]
     turn.remember_question("confirm", {"words": turn.words[:1000], "place": _place(turn) or ""})
     question = reading.question or Say("read-left")
     turn.post(turn.voice.say(question), buttons=buttons if reading.intents else (), about="question:confirm")
@@ -129,8 +133,13 @@ async def _late(turn: Turn, intent: Late) -> None:
     host = turn.potluck.guest(turn.potluck.host)
     turn.say("late-noted", minutes=intent.minutes or 0, known=intent.minutes is not None)
     if host is not None:
-        await turn.tell(host, "told-late", name=turn.event.person.name, minutes=intent.minutes or 0,
-                        known=intent.minutes is not None)  # fmt: skip
+        await turn.tell(
+            host,
+            "told-late",
+            name=turn.event.person.name,
+            minutes=intent.minutes or 0,
+            known=intent.minutes is not None,
+        )
 
 
 async def answer_question(turn: Turn, question: Ask) -> None:
@@ -167,7 +176,9 @@ async def answer_question(turn: Turn, question: Ask) -> None:
 async def _who_brings(turn: Turn, about: str) -> None:
     from rapidfuzz import fuzz
 
-    found = [p for p in turn.potluck.promises if not about or fuzz.partial_ratio(about.casefold(), p.dish.casefold()) > 85]
+    found = [
+        p for p in turn.potluck.promises if not about or fuzz.partial_ratio(about.casefold(), p.dish.casefold()) > 85
+    ]
     if not found:
         turn.say("answer-nobody-brings", what=about)
         return

@@ -58,9 +58,7 @@ async def test_somebody_without_an_account_is_added(play):
 
 
 async def test_an_answer_for_a_named_person_tells_them(play):
-    played = await play(
-        press("mei", "Maybe", on="board"), say("ines", "/answer Mei no")
-    )
+    played = await play(press("mei", "Maybe", on="board"), say("ines", "/answer Mei no"))
 
     assert played.guest("mei")["answer"] == "no"
     assert "answered for you" in played.everything()
@@ -80,9 +78,7 @@ async def test_invited_names_are_the_ones_without_an_answer(play):
 
 
 async def test_undo_takes_back_ones_own_last_action_only(play):
-    played = await play(
-        press("ravi", "Coming", on="board"), press("mei", "Coming", on="board"), say("ravi", "/undo")
-    )
+    played = await play(press("ravi", "Coming", on="board"), press("mei", "Coming", on="board"), say("ravi", "/undo"))
 
     assert [g["id"] for g in played.state["guests"] if g["answer"] == "yes"] == ["ines", "mei"]
 
@@ -132,9 +128,7 @@ async def test_no_allergies_clears_what_was_noted(play):
 
 
 async def test_a_guest_can_have_their_data_removed(play):
-    played = await play(
-        board("ravi", "3 of us, slaw for 12"), say("ravi", "/forget"), press("ravi", "Yes, remove it")
-    )
+    played = await play(board("ravi", "3 of us, slaw for 12"), say("ravi", "/forget"), press("ravi", "Yes, remove it"))
 
     assert "ravi" not in [g["id"] for g in played.state["guests"]]
     assert played.promises() == []

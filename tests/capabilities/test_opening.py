@@ -136,7 +136,10 @@ async def test_a_second_potluck_becomes_the_current_one_and_the_first_can_be_cho
 
 async def test_every_refusal_is_one_sentence(play):
     played = await play(
-        say("ravi", "/when yesterday 5pm"), say("ravi", "/size lots"), say("ravi", "/drop"), say("ravi", "/give slaw to Nobody")
+        say("ravi", "/when yesterday 5pm"),
+        say("ravi", "/size lots"),
+        say("ravi", "/drop"),
+        say("ravi", "/give slaw to Nobody"),
     )
 
     for text in played.texts()[-4:]:

@@ -123,6 +123,6 @@ async def test_safety_a_dish_on_the_table_gets_its_deadline(play):
 async def test_reminders_a_promise_brings_its_reminder(play):
     played = await play(say("ravi", "/bring slaw for 12"), plan=True)
 
-    assert [(r["kind"], r["due_at"][:16]) for r in played.plan["reminders"] if r["to"] == "ravi" and r["kind"] == "bring"] == [
-        ("bring", "2027-09-18T09:00")
-    ]
+    assert [
+        (r["kind"], r["due_at"][:16]) for r in played.plan["reminders"] if r["to"] == "ravi" and r["kind"] == "bring"
+    ] == [("bring", "2027-09-18T09:00")]

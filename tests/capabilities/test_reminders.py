@@ -8,9 +8,7 @@ def times(played, kind: str) -> list[str]:
 
 
 async def test_who_has_not_answered_is_asked_once_before_the_date(play):
-    played = await play(
-        say("ines", "/invite Fern"), say("ines", "/answerby Thu 16 Sep"), until("2027-09-17T12:00")
-    )
+    played = await play(say("ines", "/invite Fern"), say("ines", "/answerby Thu 16 Sep"), until("2027-09-17T12:00"))
 
     assert len(played.reminders("answer-by")) == 1
     assert "Fern" in played.reminders("answer-by")[0]["text"]
@@ -87,9 +85,7 @@ async def test_a_long_downtime_sends_no_morning_message_at_night(play):
 
 
 async def test_what_is_promised_after_the_preview_moves_the_reminders(play):
-    played = await play(
-        say("ravi", "/bring slaw for 12"), say("ravi", "/drop slaw"), until("2027-09-18T12:00")
-    )
+    played = await play(say("ravi", "/bring slaw for 12"), say("ravi", "/drop slaw"), until("2027-09-18T12:00"))
 
     assert played.reminders("bring") == []
 

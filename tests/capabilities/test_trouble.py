@@ -20,7 +20,9 @@ async def test_server_errors_are_waited_out(play):
 
 
 async def test_a_lost_answer_does_not_double_a_dish(play):
-    played = await play({"fault": "timeout", "stored": True, "method": "sendMessage"}, say("ravi", "/bring slaw for 12"))
+    played = await play(
+        {"fault": "timeout", "stored": True, "method": "sendMessage"}, say("ravi", "/bring slaw for 12")
+    )
 
     assert len(played.promises("ravi")) == 1
 
@@ -43,9 +45,11 @@ async def test_pictures_stickers_voices_and_places_are_met_with_silence(play):
 
 async def test_a_removed_bot_keeps_what_was_promised_for_when_it_returns(play):
     played = await play(
-        say("ravi", "/bring slaw for 12"), {"event": "bot-removed", "who": "ines"}, {"event": "bot-added", "who": "ines"},
+        say("ravi", "/bring slaw for 12"),
+        {"event": "bot-removed", "who": "ines"},
+        {"event": "bot-added", "who": "ines"},
         say("ravi", "/list"),
-    )  # fmt: skip
+    )
 
     assert "slaw" in played.last()
 

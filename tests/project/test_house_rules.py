@@ -24,7 +24,9 @@ def test_only_the_clock_file_reads_the_clock() -> None:
 
 def test_planning_reads_files_in_one_place_only() -> None:
     opens = re.compile(r"\bopen\(|\.read_text\(|\.read_bytes\(|importlib\.resources|from importlib import resources")
-    found = [p.relative_to(ROOT).as_posix() for p in ROOT.glob("planning/**/*.py") if opens.search(p.read_text("utf-8"))]
+    found = [
+        p.relative_to(ROOT).as_posix() for p in ROOT.glob("planning/**/*.py") if opens.search(p.read_text("utf-8"))
+    ]
 
     assert found == ["planning/tables.py"]
 
@@ -57,7 +59,9 @@ def test_no_package_registry_and_no_machine_path_is_named() -> None:
 
 
 def test_no_test_is_skipped_and_nothing_is_left_to_do() -> None:
-    unfinished = re.compile(r"\b(?:TODO|FIXME|XXX)\b|NotImplemented" + r"Error|pytest\.mark\.(?:skip|xfail)|pytest\.skip")
+    unfinished = re.compile(
+        r"\b(?:TODO|FIXME|XXX)\b|NotImplemented" + r"Error|pytest\.mark\.(?:skip|xfail)|pytest\.skip"
+    )
     found = [
         p.relative_to(ROOT).as_posix()
         for p in [*SOURCES, *ROOT.glob("tests/**/*.py")]
