@@ -26,6 +26,9 @@ QUARTERS = 4
 MOST_CELLS = 60_000
 """Beyond so many people the distribution is kept in larger steps (rounded up), so that absurd parties cost no time."""
 
+MOST_PEOPLE = 10**15
+"""Of a larger party or guess so many are counted: all of them would not fit on the planet a thousand times over."""
+
 GUESS_CORE = 0.75
 """The share of the host's own guess taken as certain; the rest comes with even odds, on twice as many
 people. So the guess is right on average and within about a tenth of it: common practice, no source."""
@@ -129,7 +132,7 @@ def headcount(potluck: Potluck) -> Headcount:
     expected = expected_eaters = 0.0
     alike = Counter((str(g.answer), *(getattr(g.party, group) for group in AGE_GROUPS)) for g in potluck.guests)
     for (answer, *ages), times in sorted(alike.items()):
-        p, party = now.of(answer), Party(*(max(0, n) for n in ages))
+        p, party = now.of(answer), Party(*(min(MOST_PEOPLE, max(0, n)) for n in ages))
         people, eaters = party.total, eaters_of(party)
         if p <= 0 or people <= 0:
             continue
@@ -242,8 +245,10 @@ def newsvendor_level(short_costs: float, left_costs: float) -> float:
 def _left_of_guess(potluck: Potluck, now: Odds) -> int:
     if not potluck.expected_people:
         return 0
-    accounted = sum(g.party.total * (now.none if g.answer == "none" else 1.0) for g in potluck.guests)
-    return max(0, math.ceil(potluck.expected_people - accounted - 1e-9))
+    accounted = sum(
+        min(MOST_PEOPLE, g.party.total) * (now.none if g.answer == "none" else 1.0) for g in potluck.guests
+    )
+    return max(0, math.ceil(min(MOST_PEOPLE, potluck.expected_people) - accounted - 1e-9))
 
 
 def _past(potluck: Potluck) -> dict[tuple[str, str, str], bool]:

@@ -13,6 +13,7 @@ from planning.asks.eligible import can_be_asked, can_make, minutes_left, season_
 from planning.asks.problem import Gap, Person, Problem, Profile, Template
 from planning.diets import DietRow, usually_fits
 from planning.dishes import Dish, dish_named, lookup, suggest
+from planning.menu import tiny
 from planning.potluck import Answer, Guest, Potluck
 
 WEIGHTS = {
@@ -46,6 +47,8 @@ class MenuLine(Protocol):
     @property
     def category(self) -> str: ...
     @property
+    def target_servings(self) -> float: ...
+    @property
     def short_servings(self) -> float: ...
     @property
     def short_dishes(self) -> int: ...
@@ -66,9 +69,9 @@ def problem_of(potluck: Potluck, menu_rows: Sequence[MenuLine], diet_rows: Seque
     """The problem of asks of a potluck, in plain values."""
     season = season_of(potluck)
     gaps = tuple(
-        Gap(row.category, max(0, ceil(row.short_servings)), max(0, row.short_dishes), WEIGHTS.get(row.category, 1))
+        Gap(row.category, _servings_short(row), max(0, row.short_dishes), WEIGHTS.get(row.category, 1))
         for row in menu_rows
-        if row.short_servings > 0 or row.short_dishes > 0
+        if _servings_short(row) > 0 or row.short_dishes > 0
     )
     profiles = _profiles(potluck, diet_rows)
     askable = [guest for guest in potluck.guests if can_be_asked(potluck, guest)]
@@ -119,6 +122,17 @@ def problem_of(potluck: Potluck, menu_rows: Sequence[MenuLine], diet_rows: Seque
         season,
         promised,
     )
+
+
+def _servings_short(row: MenuLine) -> int:
+    """Whole servings worth asking for: nobody is asked to close a gap that is next to nothing."""
+    if tiny(row.short_servings, row.target_servings):
+        return 0
+    return min(MOST_SHORT, max(0, ceil(row.short_servings)))
+
+
+MOST_SHORT = 10**9
+"""An absurd crowd is asked for no more than this, which the solver can still count."""
 
 
 def _profiles(potluck: Potluck, rows: Sequence[DietRow]) -> tuple[Profile, ...]:

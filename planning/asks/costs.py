@@ -6,7 +6,7 @@ host's own price nothing is guessed.
 
 from __future__ import annotations
 
-from decimal import Decimal
+from decimal import Decimal, localcontext
 from functools import cache
 
 from planning import tables
@@ -37,8 +37,14 @@ def cost_of(potluck: Potluck, dish: Dish | None, servings: float, bought: bool =
         return None
     price = potluck.prices.get(dish.name)
     if price is not None and price.per in ("serving", "portion", "servings"):
-        return Money((price.money.amount * Decimal(servings)).quantize(CENT), price.money.currency)
+        return Money(_cents(price.money.amount * Decimal(servings)), price.money.currency)
     if currency_of(potluck) != "USD":
         return None
     cook, buy = _classes()[dish.category, dish.cost_class]
-    return Money(((buy if bought else cook) * Decimal(servings)).quantize(CENT), "USD")
+    return Money(_cents((buy if bought else cook) * Decimal(servings)), "USD")
+
+
+def _cents(amount: Decimal) -> Decimal:
+    # More digits than the usual 28, so that an absurd price is a large figure and no crash.
+    with localcontext(prec=120):
+        return amount.quantize(CENT)

@@ -71,8 +71,9 @@ def chosen_asks(potluck: Potluck, built: Built, solution: Solution) -> tuple[Ask
         hungry -= fed
         needs = tuple(sorted({need for p in fed for need in problem.profiles[p].needs}))
         why = _why(
-            guest, template, fed, gaps.get(template.category), problem, loads[guest.id], likes, solution, is_host
-        )
+            guest, template, fed, gaps.get(template.category), problem, loads[guest.id],
+            len(potluck.promises_of(guest.id)), likes, solution, is_host,
+        )  # fmt: skip
         made.append(
             Ask(
                 guest=guest.id,
@@ -97,6 +98,7 @@ def _why(
     gap: Gap | None,
     problem: Problem,
     load: int,
+    promises: int,
     likes: frozenset[tuple[str, str]],
     solution: Solution,
     is_host: bool,
@@ -108,7 +110,7 @@ def _why(
         because = "likes"
     elif is_host:
         because = "host"
-    elif load == 0:
+    elif load == 0 and not promises:
         because = "turn"
     else:
         because = "free"
@@ -170,8 +172,13 @@ def _ask_somebody(potluck: Potluck, built: Built, chosen: tuple[Ask, ...], gap: 
     return [Ask(who, "ask", gap.category, template.dishes[0], float(template.servings), why, None, True, minutes)]
 
 
+SOLD = 4.0
+"""Less of a dish is hardly sold: common practice, no source."""
+
+
 class _Kitchen:
-    """The host's own ways; the budget counts what is bought or cooked because nobody else does."""
+    """The host's own ways, each at least a sensible batch: nobody bakes one portion of a dish. The budget counts what
+    is bought or cooked because nobody else does."""
 
     def __init__(self, potluck: Potluck, built: Built, now: datetime, chosen: tuple[Ask, ...]) -> None:
         self.potluck = potluck
@@ -187,20 +194,22 @@ class _Kitchen:
         if dish is None:
             return []
         why = Say(HOST_COULD, {"category": category, "servings": servings, "open": _yes(is_open)})
-        cost = cost_of(self.potluck, dish, servings)
+        batch = max(float(servings), dish.servings)
+        cost = cost_of(self.potluck, dish, batch)
         minutes = minutes_needed(dish)
-        return [Ask(self.potluck.host, "host-cooks", category, dish.name, float(servings), why, cost, True, minutes)]
+        return [Ask(self.potluck.host, "host-cooks", category, dish.name, batch, why, cost, True, minutes)]
 
     def buy(self, dish: Dish, category: str, servings: int, is_open: bool, needs: tuple[str, ...] = ()) -> Ask:
         """Bought for what nobody can be asked for, while the budget lasts; else only another way."""
-        cost = cost_of(self.potluck, dish, servings, bought=True)
+        batch = max(float(servings), min(SOLD, dish.servings))
+        cost = cost_of(self.potluck, dish, batch, bought=True)
         budget = self.potluck.budget
         over = is_open and cost is not None and budget is not None and self.spent + cost.amount > budget.amount
         if is_open and not over and cost is not None:
             self.spent += cost.amount
         facts = {"category": category, "servings": servings, "open": _yes(is_open), "over": _yes(over)}
         why = Say("asks-why-buy", facts)
-        return Ask(None, "buy", category, dish.name, float(servings), why, cost, not is_open or over, None, needs)
+        return Ask(None, "buy", category, dish.name, batch, why, cost, not is_open or over, None, needs)
 
     def for_needs(self, needs: tuple[str, ...], category: str, people: int) -> list[Ask]:
         """For people with needs whom no ask can feed: the host cooks something that usually suits them, or buys it."""

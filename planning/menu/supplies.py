@@ -12,7 +12,7 @@ SETS: dict[str, frozenset[str]] = {
     "plates": frozenset(("plate", "dish", "crockery", "dishware")),
     "cups": frozenset(("cup", "mug", "tumbler", "beaker", "glass", "glassware")),
     "napkins": frozenset(("napkin", "serviette", "towel", "tissue")),
-    "cutlery": frozenset("cutlery silverware plasticware utensil flatware fork knife spoon spork".split()),
+    "cutlery": frozenset(("cutlery", "silverware", "plasticware", "utensil", "fork", "knife", "spoon", "spork")),
 }
 """The kinds of a set, by the words which mean them (in the singular): common practice, no source."""
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from decimal import ROUND_HALF_UP, Decimal
+from decimal import ROUND_HALF_UP, Decimal, localcontext
 from functools import cache
 
 from planning.portions import Item, Package
@@ -88,4 +88,6 @@ def _units_paid(per: str, item: Item, buy: float, buy_unit: str, packages: Seque
 
 
 def _rounded(amount: Decimal, currency: str) -> Money:
-    return Money(amount.quantize(smallest(currency), ROUND_HALF_UP), currency)
+    # More digits than the usual 28, so that an absurd price is a large figure and no crash.
+    with localcontext(prec=120):
+        return Money(amount.quantize(smallest(currency), ROUND_HALF_UP), currency)

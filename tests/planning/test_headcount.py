@@ -256,3 +256,12 @@ def test_a_party_replaced_by_a_larger_one_never_lowers_a_figure() -> None:
 
 def _figures(found: Headcount) -> tuple[float, ...]:
     return (found.expected, found.low, found.high, found.at_service_level, found.eaters, found.expected_eaters)
+
+
+@pytest.mark.parametrize("adults", [10**12, 10**30, 10**300])
+def test_an_absurd_party_is_counted_and_costs_no_time(adults: int) -> None:
+    crowd = tuple(Guest(f"g{n}", "x", answer, Party(adults)) for n, answer in enumerate((Answer.YES, Answer.MAYBE)))
+    count = headcount(Potluck("p", SATURDAY, "UTC", guests=crowd, expected_people=adults))
+
+    assert count.at_service_level >= 10**12
+    assert len(count.pmf) < 10**5

@@ -6,7 +6,7 @@ asks-why-short = { $servings ->
 }; { $because ->
     [asked] already asked
     [likes] has brought this before
-    [turn] has the least to bring so far
+    [turn] brings nothing yet
     [host] you have the time for it
    *[free] can still fit it in
 }
@@ -16,7 +16,7 @@ asks-why-diet = { $people ->
 }; { $because ->
     [asked] already asked
     [likes] has brought this before
-    [turn] has the least to bring so far
+    [turn] brings nothing yet
     [host] you have the time for it
    *[free] can still fit it in
 }

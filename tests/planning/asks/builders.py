@@ -16,11 +16,12 @@ NOW = START - timedelta(days=3)
 
 @dataclass(frozen=True)
 class Row:
-    """The two numbers the asks read of a menu row."""
+    """The numbers the asks read of a menu row; without a target no gap is too small to ask for."""
 
     category: str
     short_servings: float = 0.0
     short_dishes: int = 0
+    target_servings: float = 0.0
 
 
 def someone(id: str, **facts: object) -> Guest:

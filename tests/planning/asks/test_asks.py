@@ -309,3 +309,29 @@ def test_who_was_asked_for_a_side_is_not_asked_for_another_side() -> None:
     found = chosen(asks(potluck, (Row("side", 14, 1),), (), NOW))  # rice is for 12, other sides for 14
 
     assert [ask.dish for ask in found if ask.guest == "mei"] == ["rice"]
+
+
+def test_next_to_nothing_short_is_asked_of_nobody() -> None:
+    assert asks(supper(someone("ravi")), (Row("side", 1, 0, 26),), (), NOW) == ()
+
+
+def test_few_kinds_are_asked_for_even_when_servings_are_nearly_enough() -> None:
+    assert [ask.how for ask in chosen(asks(supper(someone("ravi")), (Row("side", 1, 1, 26),), (), NOW))] == ["ask"]
+
+
+def test_who_brings_something_is_not_told_to_bring_nothing() -> None:
+    pie = Promise("p1", "ravi", "apple pie", "dessert")
+    found = chosen(asks(supper(someone("ravi"), promises=(pie,)), (Row("side", 10, 1),), (), NOW))
+
+    assert [ask.why.facts["because"] for ask in found] == ["free"]
+
+
+def test_the_host_cooks_and_buys_no_single_portion() -> None:
+    found = asks(supper(someone("host")), (Row("main", 2, 1),), (), NOW)
+
+    assert found
+    assert all(ask.servings >= 4 for ask in found)
+
+
+def test_an_absurd_crowd_is_answered() -> None:
+    assert asks(supper(someone("ravi")), (Row("main", 1e30, 10),), (), NOW)
