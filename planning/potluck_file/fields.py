@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Mapping
-from datetime import UTC, datetime, timedelta
+from datetime import UTC, date, datetime, timedelta
 from decimal import Decimal, InvalidOperation
 from typing import Any
 from zoneinfo import ZoneInfo
@@ -81,7 +81,7 @@ class Fields:
         value = self._typed(key, (int, float), "number", default)
         if value is None or value is default:
             return value
-        if not math.isfinite(value):
+        if not _finite(value):
             self.notes.fault("file-wrong-type", place=self.at(key), wanted="number")
             return default
         if (low is not None and value < low) or (above is not None and value <= above):
@@ -147,6 +147,16 @@ class Fields:
             self.notes.fault("file-bad-time", place=self.at(key), value=value)
             return None
 
+    def day(self, key: str) -> str:
+        """A date like 2027-09-18 as text; a time after it is read over."""
+        value = self.text(key)
+        if value:
+            try:
+                date.fromisoformat(value[:10])
+            except ValueError:
+                self.notes.fault("file-bad-date", place=self.at(key), value=value)
+        return str(value)
+
     def decimal(self, key: str) -> Decimal | None:
         value = self.get(key)
         if value is None:
@@ -159,6 +169,13 @@ class Fields:
             self.notes.fault("file-wrong-type", place=self.at(key), wanted="amount")
             return None
         return amount
+
+
+def _finite(value: float) -> bool:
+    try:
+        return math.isfinite(value)
+    except OverflowError:  # a whole number longer than any figure can be
+        return False
 
 
 WEEK = timedelta(days=7)

@@ -43,6 +43,9 @@ def read(document: object) -> tuple[Potluck, datetime, tuple[Say, ...]]:
     """
     notes = Notes()
     top = Fields(document, "", notes)
+    if notes.faults:
+        # Not an object at all: everything else would be missing, too, and none of it is worth a line.
+        raise Faults(notes.faults)
     if top.get("format") not in (None, 1):
         notes.fault("file-format", value=str(top.get("format")))
     timezone = _zone_name(top, notes)
@@ -204,7 +207,7 @@ def _money(f: Fields | None) -> Money | None:
 
 def _past(f: Fields) -> PastAnswer:
     came: Any = f.get("came")
-    return PastAnswer(f.text("date"), f.text("guest"), f.text("category", None), f.text("said"), bool(came))
+    return PastAnswer(f.day("date"), f.text("guest"), f.text("category", None), f.text("said"), bool(came))
 
 
 def _odds(f: Fields | None) -> dict[str, float] | None:
@@ -263,6 +266,13 @@ def _check_references(potluck: Potluck, notes: Notes) -> None:
     for key, named in (("host", potluck.host), *(("cohosts", c) for c in potluck.cohosts)):
         if named is not None and named not in known:
             notes.fault("file-unknown-guest", place=key, guest=named)
+    for n, payment in enumerate(potluck.payments):
+        if payment.guest not in known:
+            notes.fault("file-payment-of-nobody", place=f"payments[{n}]", guest=payment.guest)
+    for n, declined in enumerate(potluck.declined):
+        # Whoever is gone has said no for good: nothing in the plan depends on it.
+        if declined.guest not in known:
+            notes.warn("file-declined-by-nobody", place=f"declined[{n}]", guest=declined.guest)
     for topping in potluck.bar.toppings if potluck.bar else ():
         if topping.guest is not None and topping.guest not in known:
             notes.fault("file-unknown-guest", place="bar.toppings", guest=topping.guest)

@@ -79,6 +79,9 @@ def test_a_skipped_hour_is_moved_forward_and_a_doubled_one_is_the_first():
         ({"ends_at": "2027-09-18T16:00"}, "file-ends-before-start"),
         ({"format": 2}, "file-format"),
         ({"guests": "many"}, "file-wrong-type"),
+        ({"payments": [{"guest": "x", "amount": {"amount": "3", "currency": "USD"}}]}, "file-payment-of-nobody"),
+        ({"history": [{"date": "2027-99-10", "guest": "a", "said": "yes", "came": True}]}, "file-bad-date"),
+        ({"guests": [{"id": "a", "adults": 10**400}]}, "file-wrong-type"),
     ],
 )  # fmt: skip
 def test_a_fault_of_the_schema_is_named(more, key):
@@ -103,3 +106,16 @@ def test_implausible_values_are_left_for_the_plan():
     )  # fmt: skip
 
     assert potluck.promises[0].heat[0].temp_f == 3500
+
+
+def test_who_is_gone_may_have_declined():
+    _, _, warnings = potluck_file.read({**LEAST, "declined": [{"guest": "x", "category": "salad"}]})
+
+    assert [w.key for w in warnings] == ["file-declined-by-nobody"]
+
+
+def test_a_list_instead_of_an_object_is_one_fault():
+    with pytest.raises(Faults) as caught:
+        potluck_file.read([LEAST])
+
+    assert [f.key for f in caught.value.faults] == ["file-not-object"]
