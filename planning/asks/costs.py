@@ -25,10 +25,11 @@ def _classes() -> dict[tuple[str, int], tuple[Decimal, Decimal]]:
 
 
 def currency_of(potluck: Potluck) -> str:
-    """The budget's currency, else that of the host's prices, else US dollars."""
+    """The budget's currency, else that of the host's prices, else of what was paid, else US dollars."""
     if potluck.budget is not None:
         return potluck.budget.currency
-    return next((price.money.currency for price in potluck.prices.values()), "USD")
+    known = [p.money.currency for p in potluck.prices.values()] + [p.money.currency for p in potluck.payments]
+    return known[0] if known else "USD"
 
 
 def cost_of(potluck: Potluck, dish: Dish | None, servings: float, bought: bool = False) -> Money | None:
@@ -38,10 +39,10 @@ def cost_of(potluck: Potluck, dish: Dish | None, servings: float, bought: bool =
     price = potluck.prices.get(dish.name)
     if price is not None and price.per in ("serving", "portion", "servings"):
         return Money(_cents(price.money.amount * Decimal(servings)), price.money.currency)
-    if currency_of(potluck) != "USD":
+    if currency_of(potluck).upper() != "USD":
         return None
     cook, buy = _classes()[dish.category, dish.cost_class]
-    return Money(_cents((buy if bought else cook) * Decimal(servings)), "USD")
+    return Money(_cents((buy if bought else cook) * Decimal(servings)), currency_of(potluck))
 
 
 def _cents(amount: Decimal) -> Decimal:

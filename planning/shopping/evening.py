@@ -34,8 +34,10 @@ class Transfer:
 def evening_out(potluck: Potluck) -> tuple[Transfer, ...]:
     """The fewest transfers after which every party that comes has borne its share of what was paid.
 
-    Who said yes shares, by eaters: a child pays as it eats. Whoever paid without coming gets it back. Currencies
-    are settled apart. The cents that do not divide go to the largest remainders, so that nothing is lost.
+    Who said yes shares, by eaters: a child pays as it eats, two adults twice as much as one. People whom somebody
+    else named (`added_by`) owe and are owed through whoever named them, who has the account. Whoever paid without
+    coming gets it back. Currencies are settled apart. The cents that do not divide go to the largest remainders, so
+    that nothing is lost.
     """
     found: list[Transfer] = []
     for currency in dict.fromkeys(p.money.currency for p in potluck.payments):
@@ -44,11 +46,25 @@ def evening_out(potluck: Potluck) -> tuple[Transfer, ...]:
         for payment in potluck.payments:
             if payment.money.currency == currency:
                 coins = int((payment.money.amount / unit).to_integral_value(ROUND_HALF_UP))
-                paid[payment.guest] = paid.get(payment.guest, 0) + coins
+                who = account_of(potluck, payment.guest)
+                paid[who] = paid.get(who, 0) + coins
         owed = shares(potluck, sum(paid.values()), tuple(paid))
         balance = {who: paid.get(who, 0) - owed.get(who, 0) for who in dict.fromkeys((*owed, *paid))}
         found.extend(Transfer(a, b, Money(coins * unit, currency)) for a, b, coins in settled(balance))
     return tuple(found)
+
+
+def account_of(potluck: Potluck, guest_id: str) -> str:
+    """Who settles for a guest: whoever named them, and so on; in a circle everybody for themselves."""
+    at, seen = guest_id, {guest_id}
+    while (guest := potluck.guest(at)) is not None and guest.added_by is not None:
+        if guest.added_by in seen:
+            return guest_id
+        if potluck.guest(guest.added_by) is None:
+            break
+        at = guest.added_by
+        seen.add(at)
+    return at
 
 
 def smallest(currency: str) -> Decimal:
@@ -59,11 +75,15 @@ def smallest(currency: str) -> Decimal:
 
 
 def shares(potluck: Potluck, coins: int, payers: tuple[str, ...]) -> dict[str, int]:
-    """What each party bears of `coins`, by its eaters; the parts add up to `coins`.
+    """What each account bears of `coins`, by the eaters of the parties it settles for; the parts add up to `coins`.
 
     When nobody has said yes, those who paid share alike.
     """
-    eaters = {g.id: round(QUARTERS * eaters_of(g.party)) for g in potluck.guests if g.answer == "yes"}
+    eaters: dict[str, int] = {}
+    for guest in potluck.guests:
+        if guest.answer == "yes":
+            who = account_of(potluck, guest.id)
+            eaters[who] = eaters.get(who, 0) + round(QUARTERS * eaters_of(guest.party))
     weight = {who: quarters for who, quarters in eaters.items() if quarters} or dict.fromkeys(payers, QUARTERS)
     total = sum(weight.values())
     if total == 0:

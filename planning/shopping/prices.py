@@ -52,7 +52,8 @@ def cost_of(
 ) -> tuple[Money | None, bool]:
     """(cost, whether it is our estimate) of `buy` of `buy_unit` in these packages; None when nobody knows.
 
-    A price per package word counts packages; a price per unit is paid for all that the packages hold.
+    A price per package word counts packages; a price per unit, and our own estimate of a portion, is paid for all
+    that the packages hold: nobody sells the half of a bag. So nothing costs less by needing more of it.
     """
     price = own_price(potluck, name or item.name, item.name)
     if price is not None:
@@ -61,13 +62,14 @@ def cost_of(
             return _rounded(price.money.amount * amount, price.money.currency), False
     currency = currency_of(potluck)
     per_portion = estimates().get(item.name, estimates().get(item.kind))
-    if currency != ESTIMATED_IN or per_portion is None:
+    if currency.upper() != ESTIMATED_IN or per_portion is None:
         return None, True
+    own = {"grams_per_cup": item.grams_per_cup, "grams_each": item.grams_each}
     try:
-        bought = convert(buy, buy_unit, item.buy_unit, grams_per_cup=item.grams_per_cup, grams_each=item.grams_each)
+        held = sum(p.count * convert(p.amount, p.unit, item.buy_unit, **own) for p in packages)
+        portions = (held or convert(buy, buy_unit, item.buy_unit, **own)) / item.to_buy(item.amount)
     except NoConversion:
         return None, True
-    portions = bought / item.to_buy(item.amount)
     return _rounded(per_portion * Decimal(repr(round(portions, 6))), currency), True
 
 

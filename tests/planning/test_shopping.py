@@ -246,3 +246,40 @@ def test_shares_add_up_to_what_was_paid(parties: list[Party], coins: int) -> Non
 
     assert sum(found.values()) == coins
     assert min(found.values()) >= 0
+
+
+def test_people_somebody_named_pay_through_them() -> None:
+    guests = (
+        Guest("ines", "Ines", Answer.YES),
+        Guest("ravi", "Ravi", Answer.YES),
+        Guest("n1", "Ravi's mother", Answer.YES, added_by="ravi"),
+    )
+    potluck = replace(supper(0), guests=guests, payments=(Payment("ines", usd("30.00")),))
+
+    assert [(t.from_, t.to, t.money) for t in evening_out(potluck)] == [("ravi", "ines", usd("20.00"))]
+
+
+def test_two_who_named_each_other_still_settle() -> None:
+    guests = (Guest("a", "A", Answer.YES, added_by="b"), Guest("b", "B", Answer.YES, added_by="a"))
+    potluck = replace(supper(0), guests=guests, payments=(Payment("a", usd("4.00")),))
+
+    assert [(t.from_, t.to, t.money) for t in evening_out(potluck)] == [("b", "a", usd("2.00"))]
+
+
+def test_a_dearer_thing_is_no_cheaper_for_being_needed_more() -> None:
+    costs = [rows(supper(people))["cups"].cost for people in range(1, 60)]
+
+    assert all(a.amount <= b.amount for a, b in itertools.pairwise(c for c in costs if c))
+    assert len([c for c in costs if c]) == 59
+
+
+def test_an_estimate_is_paid_for_whole_packages() -> None:
+    # One and two people need 2 and 4 plates: both open a pack of 20.
+    assert rows(supper(1))["plates"].cost == rows(supper(2))["plates"].cost
+
+
+def test_who_brings_plates_and_cups_spares_both() -> None:
+    bought = rows(supper(20, promises=(Promise("p1", "g1", "paper plates and cups", "supplies"),)))
+
+    assert {"plates", "cups"}.isdisjoint(bought)
+    assert "napkins" in bought
