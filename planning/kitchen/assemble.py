@@ -7,6 +7,7 @@ from datetime import datetime
 
 from planning.kitchen.attempt import attempt
 from planning.kitchen.conflicts import explain
+from planning.kitchen.implausible import implausible
 from planning.kitchen.result import Timeline
 from planning.kitchen.solve import EFFORT
 from planning.kitchen.steps import check
@@ -33,6 +34,7 @@ def timeline(
     here = tuple(p for p in potluck.promises if (g := potluck.guest(p.guest)) is None or g.answer is not Answer.NO)
     potluck = replace(potluck, promises=here)
     checked, faults = check(potluck)
+    faults += tuple(implausible(potluck))
     if not checked:
         return replace(NOTHING, status="impossible", conflicts=faults) if faults else NOTHING
     found = attempt(potluck, checked, now, effort=effort, seed=seed, seconds=seconds)

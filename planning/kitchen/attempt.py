@@ -71,7 +71,7 @@ def planned(made: KitchenProblem, schedule: Schedule) -> tuple[PlannedStep, ...]
         pans = next((a for r, a in mode.uses if r.startswith("pans:")), 0)
         temp = float(WARM_OVEN_F) if mode.oven else HOLD_F
         steps.append(PlannedStep(promise, KEEP_WARM, place, circuit, start, end, temp, pans, watts,
-                                 step=len(made.checked[promise].steps)))  # fmt: skip
+                                 step=made.checked[promise].number(len(made.checked[promise].steps))))  # fmt: skip
     steps.sort(key=lambda s: (s.start, s.promise, s.step))
     return _numbered(made, steps)
 
@@ -89,7 +89,8 @@ def _steps_of_task(made: KitchenProblem, schedule: Schedule, task_id: str, promi
         end = at + timedelta(minutes=minutes)
         watts = next((a for r, a in mode.uses if r.startswith("watts:")), 0)
         pans = step.pans if step.kind == OVEN or mode.oven is not None else 0
-        yield PlannedStep(promise, step.kind, place, circuit, at, end, set_f, pans, watts, step.at, number,
+        yield PlannedStep(promise, step.kind, place, circuit, at, end, set_f, pans, watts, step.at,
+                          made.checked[promise].number(number),
                           step.hands_min or (step.minutes if step.kind == "prep" else 0), step.covered)  # fmt: skip
         # In an oven the next step runs on at once; elsewhere it waits for its own slot.
         at = end if step.kind == OVEN else at + timedelta(minutes=-(-minutes // SLOT_MIN) * SLOT_MIN)

@@ -28,6 +28,9 @@ from planning.potluck import HeatStep, Kitchen, Potluck, SlowCooker
 PREHEAT_MIN = 15
 OFF_HEAT_MIN = 30
 LATE_WEIGHT, UNSAFE_WEIGHT = 1_000, 10_000
+USUAL_TRAVEL_MIN = 15
+"""What a dish cooked at home is given to get there when nobody said how far it is; common practice, no source."""
+
 BETWEEN_HEATS_MIN = 30
 """Heating that has begun goes on without a longer break (COOK-38: never cook partly to finish later)."""
 
@@ -194,6 +197,8 @@ def _add_dish(potluck: Potluck, frame: Frame, one: Checked, parts: _Parts, set_p
     groups = _groups(steps)
     early_until = _early_steps(one, total > frame.due - max(frame.wake, frame.now))
     ids: list[str] = []
+    there_by = _home_by(potluck, frame, one, travel)
+    ready = 0
     for group in groups:
         task_id = f"{promise.id}#{group[0]}"
         first = steps[group[0]]
@@ -203,13 +208,15 @@ def _add_dish(potluck: Potluck, frame: Frame, one: Checked, parts: _Parts, set_p
         if first.kind in (OVEN, KEEP_WARM) and not away and any(m.oven for m in modes):
             low = max(low, max(frame.now, frame.wake) + slots(PREHEAT_MIN))
         windows = tuple(_windows(potluck, frame, low, early=group[-1] <= early_until))
-        latest = None
+        start = next((max(lo, ready) for lo, hi in windows if hi >= max(lo, ready)), max(windows[-1][0], ready))
+        ready = start + min((m.duration for m in modes), default=0)
+        latest = there_by
         if away and promise.arrives_at is not None:
             later_home = any(s.kind == "transport" for s in steps[group[-1] + 1 :])
             latest = arrival if first.kind == "transport" or later_home else arrival - travel
-            # An arrival that cannot be kept is left to the search for conflicts, not to an empty model.
-            earliest = windows[0][0] + sum(slots(s.minutes) for s in steps[: group[-1] + 1])
-            latest = latest if latest >= earliest else None
+        # A time that cannot be kept is left to the search for conflicts, not to an empty model.
+        if latest is not None and ready > latest:
+            latest = None
         touches = _touches(potluck.kitchen, [steps[n] for n in group])
         parts.tasks.append(Task(task_id, modes, windows, latest, touches))
         parts.links[task_id] = Link(promise.id, group)
@@ -223,6 +230,19 @@ def _add_dish(potluck: Potluck, frame: Frame, one: Checked, parts: _Parts, set_p
     return Dish(promise.id, ids[-1], f"c:{promise.id}", wait_weight=1 if one.hot else 0,
                 limit_min=OFF_HEAT_MIN if one.hot else None, unsafe_weight=UNSAFE_WEIGHT, off_heat=off,
                 hold=hold_of(potluck.kitchen, one, heat_task, parts.places, units))  # fmt: skip
+
+
+def _home_by(potluck: Potluck, frame: Frame, one: Checked, travel: int) -> int | None:
+    """By when (slot) a dish made wholly at home must be off, to be on the table when it starts; None for others.
+
+    Where the cook lists the way, or is the host, nothing is added; the guest's own minutes count, else the usual ones.
+    """
+    promise, steps = one.promise, one.steps
+    if promise.arrives_at is not None or promise.guest == potluck.host:
+        return None
+    if any(s.at != "home" or s.kind == "transport" for s in steps):
+        return None
+    return frame.due - (travel or slots(USUAL_TRAVEL_MIN))
 
 
 def _keeps_hot(step: HeatStep) -> bool:

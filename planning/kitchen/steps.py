@@ -14,6 +14,9 @@ OVEN, STOVE, MICROWAVE, GRILL, KEEP_WARM = "oven", "stove", "microwave", "grill"
 SLOW = ("slow-cooker-low", "slow-cooker-high")
 HEATING = (OVEN, STOVE, *SLOW, MICROWAVE, GRILL)
 PASSIVE = ("rest", "chill", "thaw", "transport", "serve")
+NO_LENGTH = ("serve", "rest", "transport", "prep")
+"""Kinds of steps that may take no time at all."""
+
 KINDS = (*HEATING, KEEP_WARM, "prep", *PASSIVE)
 
 HOLD_F = 140.0
@@ -40,12 +43,21 @@ HOT_CATEGORIES = ("main", "side", "starter")
 
 @dataclass(frozen=True)
 class Checked:
-    """The steps of one promise that can be planned. `hot`: it is meant to be served hot."""
+    """The steps of one promise that can be planned. `hot`: it is meant to be served hot.
+
+    `numbers` are their numbers in the cook's own list and the number after its last, where a step of no length
+    was left away; () when none was.
+    """
 
     promise: Promise
     steps: tuple[HeatStep, ...]
     hot: bool
     source: str = "cook"
+    numbers: tuple[int, ...] = ()
+
+    def number(self, index: int) -> int:
+        """The number in the cook's own list of the step at `index`; past the end for one added after the last."""
+        return self.numbers[index] if index < len(self.numbers) else index
 
 
 def say_conflict(
@@ -72,9 +84,11 @@ def check(potluck: Potluck) -> tuple[tuple[Checked, ...], tuple[Conflict, ...]]:
             continue
         faults = list(_faults(potluck, promise, steps))
         conflicts.extend(faults)
-        if not steps or any(f.rule != "frozen-weight" for f in faults):
+        kept = tuple(n for n, s in enumerate(steps) if not _takes_no_time(s))
+        if not kept or any(f.rule != "frozen-weight" for f in faults):
             continue
-        good.append(Checked(promise, tuple(_clean(s) for s in steps), is_hot(promise, steps), source))
+        numbers = (*kept, len(steps)) if len(kept) < len(steps) else ()
+        good.append(Checked(promise, tuple(_clean(steps[n]) for n in kept), is_hot(promise, steps), source, numbers))
     return tuple(good), tuple(conflicts)
 
 
@@ -103,6 +117,11 @@ def is_hot(promise: Promise, steps: tuple[HeatStep, ...]) -> bool:
     return heated and promise.category in HOT_CATEGORIES
 
 
+def _takes_no_time(step: HeatStep) -> bool:
+    """No minutes of what needs no heat: setting it down on the table, say. Nothing is planned for it."""
+    return step.minutes == 0 and step.kind in NO_LENGTH
+
+
 def _clean(step: HeatStep) -> HeatStep:
     return replace(step, hands_min=max(0, min(step.hands_min, step.minutes)), pans=max(1, step.pans))
 
@@ -126,7 +145,7 @@ def _faults(potluck: Potluck, promise: Promise, steps: tuple[HeatStep, ...]) -> 
         if step.kind not in KINDS:
             yield say_conflict(one, "unknown-kind", "correct", facts)
             return
-        if _bad(step.minutes) or step.minutes <= 0 or step.minutes > LONGEST_MIN:
+        if not _takes_no_time(step) and (_bad(step.minutes) or not 0 < step.minutes <= LONGEST_MIN):
             yield say_conflict(one, "minutes", "correct", facts, minutes=_plain(step.minutes))
             return
         if step.at not in ("venue", "home"):
@@ -180,7 +199,7 @@ def _equipment_faults(kitchen: Kitchen, promise: Promise, steps: tuple[HeatStep,
     """What the venue does not have at all."""
     one, seen = (promise.id,), set()
     for step in steps:
-        if step.at != "venue" or step.kind in seen:
+        if step.at != "venue" or step.kind in seen or _takes_no_time(step):
             continue
         facts: dict[str, object] = {"dish": promise.dish, "minutes": step.minutes}
         fault: Conflict | None = None

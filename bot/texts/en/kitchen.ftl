@@ -50,7 +50,17 @@ kitchen-off-heat = “{ $dish }” would stand off the heat for { $minutes } min
         [power] , because the circuits are full.
        *[other] .
     }
+# $n: a figure nobody can mean
+kitchen-servings = “{ $dish }”: { $n } servings cannot be right.
+kitchen-out-min = “{ $dish }”: { $n } minutes out of the cold or off the heat cannot be right.
+# $name of the guest
+kitchen-party = { $name }: a party of { $n } cannot be right.
+kitchen-travel = { $name }: { $n } minutes on the way cannot be right.
+kitchen-need-count = A diet or an allergy is down for more people than any party has.
+kitchen-expected = { $n } people expected cannot be right.
+kitchen-price = { $item }: a price of { $n } cannot be right.
 
+fix-figure = Please correct the figure.
 fix-correct = Please correct the step.
 fix-temperature = Set it to { $likely } °F?
 fix-smaller = Two smaller ones of up to { $most } lb thaw and cook in time.

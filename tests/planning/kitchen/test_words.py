@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 
 import planning.kitchen.conflicts
+import planning.kitchen.implausible
 import planning.kitchen.steps
 import planning.reminders
 import planning.safety
@@ -16,7 +17,7 @@ from planning.kitchen import timeline
 from planning.potluck import HeatStep
 from tests.planning.kitchen.builders import WEEK_BEFORE, dish, kitchen, oven, potluck
 
-RULES = r'say_conflict\(\s*(?:one|\(promise\.id,\)),\s*"([a-z-]+)",\s*"([a-z-]+)"'
+RULES = r'say_conflict\(\s*(?:one|\(\)|\(promise\.id,\)),\s*"([a-z-]+)",\s*"([a-z-]+)"'
 RULES_SET_APART = ("off-heat", "arrives-late", "too-long", "late")
 
 
@@ -26,7 +27,7 @@ def source_of(module: object) -> str:
 
 def named() -> set[str]:
     keys = set()
-    for rule, fix in re.findall(RULES, source_of(planning.kitchen.steps)):
+    for rule, fix in re.findall(RULES, source_of(planning.kitchen.steps) + source_of(planning.kitchen.implausible)):
         keys |= {f"kitchen-{rule}", f"fix-{fix}"}
     keys |= {f"fix-{way}" for way in re.findall(r'_Way\(\s*"([a-z-]+)"', source_of(planning.kitchen.conflicts))}
     keys |= {f"kitchen-{rule}" for rule in RULES_SET_APART}
