@@ -111,13 +111,12 @@ class Dispatcher:
         found = {}
         for potluck in turn.changed_potlucks:
             timeline = planner.timeline(potluck) if planner else None
-            ahead = reminders(potluck, timeline, turn.now)
-            due = [r for r in reminders(potluck, timeline, turn.now - CATCH_UP) if r.due_at <= turn.now]
-            if due:
+            derived = reminders(potluck, timeline, turn.now - CATCH_UP)
+            if any(r.due_at <= turn.now for r in derived):
                 rows = await self.services.store.reminders_of(potluck.id)
                 waiting = {row.key for row in rows if row.state == "pending"}
-                ahead = (*(r for r in due if r.key in waiting), *ahead)
-            found[potluck.id] = ahead
+                derived = tuple(r for r in derived if r.due_at > turn.now or r.key in waiting)
+            found[potluck.id] = derived
         return found
 
     @staticmethod
