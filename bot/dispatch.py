@@ -14,20 +14,17 @@ from telegram.error import BadRequest, TelegramError
 from bot.admins import Admins
 from bot.buttons import Forged
 from bot.context import Services, Turn
+from bot.derived import derive
 from bot.events import Event, read
 from bot.storage.errors import AlreadyTaken, Stale, StorageTrouble
 from bot.storage.values import Batch, ChatRecord, CommitResult, PersonRecord, Post, Stored
 from planning.changes import Refusal
-from planning.reminders import Reminder, reminders
+from planning.reminders import Reminder
 
 log = structlog.get_logger("dispatch")
 
 MOST_TRIES = 12
 OLDEST_QUERY = timedelta(minutes=10)
-
-
-CATCH_UP = timedelta(hours=18)
-"""How long after its time a reminder that is still waiting to be sent is kept when the rest is derived anew."""
 
 
 class Wakes(Protocol):
@@ -102,21 +99,12 @@ class Dispatcher:
         raise RuntimeError("the potluck changed too often")
 
     async def _reminders(self, turn: Turn) -> dict[str, tuple[Reminder, ...]]:
-        """The reminders of every potluck this turn changed.
-
-        What is due already but still waits to be sent (the bot was down) stays: deriving the rest anew
-        must not withdraw it.
-        """
+        """The reminders of every potluck this turn changed."""
         planner = self.services.planner
         found = {}
         for potluck in turn.changed_potlucks:
             timeline = planner.timeline(potluck) if planner else None
-            derived = reminders(potluck, timeline, turn.now - CATCH_UP)
-            if any(r.due_at <= turn.now for r in derived):
-                rows = await self.services.store.reminders_of(potluck.id)
-                waiting = {row.key for row in rows if row.state == "pending"}
-                derived = tuple(r for r in derived if r.due_at > turn.now or r.key in waiting)
-            found[potluck.id] = derived
+            found[potluck.id] = await derive(self.services.store, potluck, timeline, turn.now)
         return found
 
     @staticmethod

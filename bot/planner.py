@@ -15,13 +15,13 @@ from typing import Any
 import structlog
 
 from bot.clock import Clock
+from bot.derived import derive
 from bot.storage.errors import Stale, StorageTrouble
 from bot.storage.store import Store
 from bot.storage.values import Batch, CommitResult
 from planning.kitchen import Timeline, timeline
 from planning.plan import Plan, plan
 from planning.potluck import Potluck, Stage
-from planning.reminders import reminders
 
 log = structlog.get_logger("planner")
 
@@ -116,12 +116,9 @@ class Planner:
         if _kitchen_part(latest.potluck) != part:
             return True
         if latest.potluck.stage is Stage.PLANNED and (made.steps or before is not None):
+            derived = await derive(self._store, latest.potluck, made, now)
             # The unchanged potluck goes along so that its revision is compared: newer reminders are not overwritten.
-            batch = Batch(
-                now=now,
-                changed=((latest, latest.potluck),),
-                reminders=((potluck.id, reminders(latest.potluck, made, now)),),
-            )
+            batch = Batch(now=now, changed=((latest, latest.potluck),), reminders=((potluck.id, derived),))
             try:
                 result = await self._store.commit(batch)
             except Stale:
