@@ -20,6 +20,7 @@ from planning.bar.table import (
     combo_weights,
     combos_for,
     match_topping,
+    topping_anywhere,
     topping_row,
     topping_rows,
     toppings_for,
@@ -120,7 +121,7 @@ def warm_toppings(potluck: Potluck) -> tuple[str, ...]:
     """The bar's toppings which need an outlet or a burner to stay hot; they join the kitchen's list."""
     if potluck.bar is None:
         return ()
-    rows = ((t.name, topping_row(potluck.bar.base, t.name)) for t in potluck.bar.toppings)
+    rows = ((t.name, topping_anywhere(potluck.bar.base, t.name)) for t in potluck.bar.toppings)
     return tuple(name for name, row in rows if row is not None and row.warm)
 
 
@@ -187,6 +188,7 @@ __all__ = [
     "match_topping",
     "next_toppings",
     "picked_twice",
+    "topping_anywhere",
     "topping_row",
     "toppings_for",
     "warm_toppings",

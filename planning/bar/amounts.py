@@ -7,10 +7,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from statistics import NormalDist
 
-from planning.bar.table import ToppingRow, base_named, base_rows, canonical, combo_weights, topping_row
+from planning.bar.table import ToppingRow, base_named, base_rows, canonical, combo_weights, topping_anywhere
 from planning.headcount import Headcount
-from planning.portions.catalogue import best_packages, find
-from planning.portions.measures import convert, readable, rounded, text
+from planning.portions.catalogue import Size, best_packages, find
+from planning.portions.measures import convert, kind, readable, rounded, text
 from planning.portions.rules import Package
 from planning.potluck import Combo, Potluck
 from planning.tables import source_text
@@ -71,7 +71,7 @@ def amounts_of(
     base = potluck.bar.base
     found = []
     for topping in potluck.bar.toppings:
-        row = topping_row(base, topping.name) or _unknown(base, topping.name)
+        row = topping_anywhere(base, topping.name) or _unknown(base, topping.name)
         share = 1.0 if everybody else max(row.uptake, combo_share(base, topping.name, possible))
         per_taker = row.amount * (1.0 if everybody else HALVES_EAT_MORE * _units(base))
         found.append(_amount(potluck, headcount, row, topping.name, topping.guest, share, per_taker))
@@ -132,8 +132,11 @@ def _units(base: str) -> float:
 def _unknown(base: str, name: str) -> ToppingRow:
     item = find(name)
     grams = item.grams_per_cup if item else None
+    buy_unit, sold = "cup", tuple[Size, ...]()
+    if item is not None and (grams or kind(item.buy_unit) == "volume") and kind(item.buy_unit) != "count":
+        buy_unit, sold = item.buy_unit, item.sizes
     return ToppingRow(
-        base, name, (), UNKNOWN_TBSP, "tbsp", UNKNOWN_UPTAKE, False, (name,), (), "cup", grams, None, "practice"
+        base, name, (), UNKNOWN_TBSP, "tbsp", UNKNOWN_UPTAKE, False, (name,), sold, buy_unit, grams, None, "practice"
     )
 
 
@@ -143,7 +146,7 @@ def _amount(
     served = taken * takers(headcount, share, potluck.service_level)
     own = {"grams_per_cup": row.grams_per_cup, "grams_each": row.grams_each}
     bought = convert(served, row.unit, row.buy_unit, **own) * (1 + MARGIN)
-    chosen = best_packages(bought, row.buy_unit, row.sizes)
+    chosen = best_packages(bought, row.buy_unit, (size.in_system(potluck.units) for size in row.sizes))
     total, total_unit = readable(served, row.unit, potluck.units)
     buy, buy_unit = readable(bought, row.buy_unit, potluck.units)
     if row.buy_unit == "each":

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 
 from planning.portions.catalogue import Size, sizes
@@ -147,6 +147,23 @@ def topping_row(base: str, topping: str) -> ToppingRow | None:
     """The table's row for a topping of a base, or None for one of the hosts' own."""
     matched = match_topping(base, topping)
     return topping_rows(base_named(base) or base).get(matched) if matched else None
+
+
+@cache
+def topping_anywhere(base: str, topping: str) -> ToppingRow | None:
+    """The base's row for a topping; else, for one of the hosts' own, the row of the first other base that has it.
+
+    So bacon is weighed the same on a taco as on a potato. Only the very words count elsewhere; how many take it there
+    is the other base's figure and therefore common practice, no source.
+    """
+    own = topping_row(base, topping)
+    if own is not None:
+        return own
+    for other in base_rows():
+        name = _topping_index(other).get(words(topping))
+        if name is not None:
+            return replace(topping_rows(other)[name], base=base, source="practice")
+    return None
 
 
 @cache

@@ -8,18 +8,24 @@ from functools import cache
 
 from planning.portions.measures import NoConversion, convert
 from planning.portions.names import best, words
-from planning.tables import rows
+from planning.tables import PRACTICE, rows
 
 
 @dataclass(frozen=True)
 class Size:
-    """One size a thing is sold in: `amount` > 0 of `unit`."""
+    """One size a thing is sold in: `amount` > 0 of `unit`; `metric` is the like of it where people weigh in grams,
+    None where it is the same (rounded to what is usual there: common practice, no source)."""
 
     id: str
     size: str
     amount: float
     unit: str
     source: str
+    metric: Size | None = None
+
+    def in_system(self, system: str) -> Size:
+        """The size as it is sold in a "metric" or "us" country."""
+        return self.metric if system == "metric" and self.metric is not None else self
 
 
 @dataclass(frozen=True)
@@ -87,7 +93,16 @@ def _number(cell: str) -> float | None:
 @cache
 def sizes() -> dict[str, Size]:
     return {
-        row["id"]: Size(row["id"], row["size"], float(row["amount"]), row["unit"], row["source"])
+        row["id"]: Size(
+            row["id"],
+            row["size"],
+            float(row["amount"]),
+            row["unit"],
+            row["source"],
+            Size(row["id"], row["metric_size"], float(row["metric_amount"]), row["metric_unit"], PRACTICE)
+            if row["metric_size"]
+            else None,
+        )
         for row in rows("packages")
     }
 

@@ -144,7 +144,7 @@ def portion_of(
     per_eater = item.amount * math.prod(applied.values())
     served = per_eater * counted(item, potluck, headcount)
     bought = item.to_buy(served) * (1 + kinds()[item.kind].margin)
-    packages = packed(item, bought)
+    packages = packed(item, bought, potluck.units)
     total, total_unit = readable(served, item.unit, potluck.units)
     buy, buy_unit = readable(bought, item.buy_unit, potluck.units)
     held = sum(p.count * convert(p.amount, p.unit, buy_unit, **_own(item)) for p in packages)
@@ -174,9 +174,9 @@ def portion_of(
     )
 
 
-def packed(item: Item, bought: float) -> tuple[Package, ...]:
-    """Whole packages for `bought` of the item's `buy_unit`; sizes from the item's own list."""
-    chosen = best_packages(bought, item.buy_unit, item.sizes, item)
+def packed(item: Item, bought: float, system: str = "us") -> tuple[Package, ...]:
+    """Whole packages for `bought` of the item's `buy_unit`; sizes from the item's own list, as sold in that system."""
+    chosen = best_packages(bought, item.buy_unit, (size.in_system(system) for size in item.sizes), item)
     return tuple(Package(size.size, count, size.amount, size.unit) for size, count in chosen)
 
 

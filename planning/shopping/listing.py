@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
 
-from planning.bar import ToppingAmount, amounts, topping_row
+from planning.bar import ToppingAmount, amounts, topping_anywhere
 from planning.headcount import Headcount, headcount
 from planning.menu import kinds_in, servings_of
 from planning.portions import Item, Package, Portion, items, packed, portions
@@ -65,7 +65,7 @@ def _row(potluck: Potluck, count: Headcount, portion: Portion) -> ShoppingRow | 
     if left < 1.0:
         own = {"grams_per_cup": item.grams_per_cup, "grams_each": item.grams_each}
         bought = convert(portion.buy, portion.buy_unit, item.buy_unit, **own) * left
-        packages = packed(item, bought)
+        packages = packed(item, bought, potluck.units)
         value, unit = readable(bought, item.buy_unit, potluck.units)
         need = float(math.ceil(value - 1e-9)) if unit == "each" else rounded(value)
         held = sum(p.count * convert(p.amount, p.unit, unit, **own) for p in packages)
@@ -115,7 +115,7 @@ def _glasses_each(potluck: Potluck) -> float:
 
 def _topping(potluck: Potluck, amount: ToppingAmount) -> ShoppingRow:
     assert potluck.bar is not None
-    row = topping_row(potluck.bar.base, amount.topping)
+    row = topping_anywhere(potluck.bar.base, amount.topping)
     like = replace(
         items()["ketchup"],
         name=amount.topping,

@@ -280,3 +280,11 @@ def test_a_potluck_without_a_bar_has_nothing_to_say_about_it() -> None:
     plain = replace(supper(potato()), bar=None)
 
     assert combos(plain) == next_toppings(plain, headcount(plain)) == curve(plain) == amounts(plain, headcount(plain))
+
+
+def test_bacon_is_weighed_on_a_taco_as_on_a_potato() -> None:
+    def bought(base: str) -> str:
+        potluck = supper(Bar(base, (Topping("bacon bits"),)), 26)
+        return amounts(potluck, headcount(potluck))[0].buy_unit
+
+    assert bought("taco") == bought("baked potato") == "oz"

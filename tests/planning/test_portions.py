@@ -248,6 +248,28 @@ def test_every_figure_names_its_source() -> None:
     assert isinstance(headcount(potluck), Headcount)
 
 
+@given(st.lists(st.sampled_from(sorted(items())), max_size=6, unique=True), st.integers(1, 80))
+@settings(max_examples=40, deadline=None)
+def test_metric_groups_buy_metric_packages_that_hold_enough(wanted: list[str], people: int) -> None:
+    potluck = replace(cookout(people), items=tuple(wanted), units="metric")
+
+    for portion in portions(potluck, headcount(potluck)):
+        assert portion.buy_unit in {"g", "kg", "mL", "L"} or kind(portion.buy_unit) == "count"
+        assert all(p.unit in {"g", "kg", "mL", "L"} or kind(p.unit) == "count" for p in portion.packages)
+        if portion.packages:
+            row = items()[portion.item]
+            own = {"grams_per_cup": row.grams_per_cup, "grams_each": row.grams_each}
+            needed = convert(portion.buy, portion.buy_unit, row.buy_unit, **own)
+            assert _held(portion) >= needed * 0.995
+
+
+def test_every_us_size_has_a_metric_one_near_it() -> None:
+    for size in sizes().values():
+        metric = size.in_system("metric")
+        assert kind(metric.unit) == kind(size.unit)
+        assert 0.5 <= convert(metric.amount, metric.unit, size.unit) / size.amount <= 1.25
+
+
 def _held(portion: Portion) -> float:
     """What the packages hold together, in the item's buying unit."""
     row = items()[portion.item]
