@@ -30,6 +30,15 @@ ANSWER_DAYS_BEFORE = 2
 """Without a date to answer by, people are asked this many days before the potluck."""
 
 PREHEAT_MIN = 15
+UNPACK_MIN = 15
+"""A dish is to be there so long before its first step at the venue; common practice, no source."""
+
+USUAL_TRAVEL_MIN = 15
+"""Reckoned for somebody who must come early and told nobody how far it is; common practice, no source."""
+
+WELL_BEFORE = timedelta(minutes=30)
+"""Who must be there so long before the start is told when to leave, however near; common practice, no source."""
+
 IDLE_OVEN_MIN = 60
 """An oven that nobody uses for longer is switched off, and preheated again."""
 
@@ -81,7 +90,7 @@ def reminders(potluck: Potluck, timeline: Timeline | None, now: datetime) -> tup
     if potluck.stage is Stage.PLANNED:
         steps = timeline.steps if timeline is not None else ()
         for part in (
-            _answer_by(potluck), _bring(potluck), _thaw(potluck, steps), _slow_cooker(potluck, steps),
+            _answer_by(potluck), _bring(potluck, steps), _thaw(potluck, steps), _slow_cooker(potluck, steps),
             _oven(potluck, steps), _leave(potluck, steps), _start(potluck), _out_limit(potluck),
         ):  # fmt: skip
             found.extend(part)
@@ -105,24 +114,39 @@ def _answer_by(potluck: Potluck) -> Iterator[Reminder]:
                            Say("reminder-answer-by", facts), f"answer-by:{guest.id}")  # fmt: skip
 
 
-def _bring(potluck: Potluck) -> Iterator[Reminder]:
-    """What each guest said they bring: the morning of the day, or the evening before an early potluck."""
-    zone, start = potluck.zone, potluck.local(potluck.starts_at)
-    early = start.time() < EARLY_EVENT
-    if early:
-        day = start.date() - timedelta(days=1)
-        due, expires, key = wall(zone, day, EVENING), wall(zone, day, time(23, 0)), "reminder-bring-tomorrow"
-    else:
-        day = start.date()
-        due, key = wall(zone, day, MORNING), "reminder-bring-today"
-        expires = min(potluck.starts_at, wall(zone, day, EVENING_ENDS))
+def _bring(potluck: Potluck, steps: tuple[PlannedStep, ...]) -> Iterator[Reminder]:
+    """What each guest said they bring, and when to be there if that is before the start.
+
+    The morning of the day, or the evening before an early potluck or an early arrival.
+    """
     for guest in potluck.guests:
         dishes = [p.dish for p in potluck.promises_of(guest.id)]
         if potluck.bar is not None:
             dishes += [t.name for t in potluck.bar.toppings if t.guest == guest.id]
-        if dishes and guest.answer is not Answer.NO:
-            facts = _facts(potluck, dishes=dishes, count=len(dishes))
-            yield Reminder("bring", guest.id, due, expires, Say(key, facts), f"bring:{guest.id}")
+        if not dishes or guest.answer is Answer.NO:
+            continue
+        there = potluck.starts_at if guest.id == potluck.host else arrival(potluck, guest, steps)
+        due, expires, key = _bring_when(potluck, there, there - _way(guest))
+        facts = _facts(potluck, dishes=dishes, count=len(dishes), at=there,
+                       early="yes" if there < potluck.starts_at else "no")  # fmt: skip
+        yield Reminder("bring", guest.id, due, expires, Say(key, facts), f"bring:{guest.id}")
+
+
+def _bring_when(potluck: Potluck, there: datetime, leave: datetime) -> tuple[datetime, datetime, str]:
+    """(due, expires, text) for somebody who must be there at `there`, and so leave at `leave`."""
+    zone, start, off = potluck.zone, potluck.local(potluck.starts_at), potluck.local(leave)
+    day = min(start.date(), potluck.local(there).date())
+    if start.time() < EARLY_EVENT or leave <= wall(zone, day, LATE_MORNING) or off.date() < day:
+        evening = min(day, off.date()) - timedelta(days=1)
+        # A dish wanted the day before is announced the evening before that, in words that name its day.
+        key = "reminder-bring-tomorrow" if evening == start.date() - timedelta(days=1) else "reminder-bring-before"
+        return wall(zone, evening, EVENING), wall(zone, evening, time(23, 0)), key
+    key = "reminder-bring-today" if day == start.date() else "reminder-bring-before"
+    return wall(zone, day, MORNING), min(there, wall(zone, day, EVENING_ENDS)), key
+
+
+def _way(guest: Guest) -> timedelta:
+    return timedelta(minutes=min(max(guest.travel_min, 0), 2880))
 
 
 def _thaw(potluck: Potluck, steps: tuple[PlannedStep, ...]) -> Iterator[Reminder]:
@@ -186,23 +210,26 @@ def _oven(potluck: Potluck, steps: tuple[PlannedStep, ...]) -> Iterator[Reminder
 
 
 def arrival(potluck: Potluck, guest: Guest, steps: Iterable[PlannedStep] = ()) -> datetime:
-    """When the guest should be there: as promised, as the timeline needs their dish, or at the start."""
+    """When the guest should be there: as promised, in time for their dish's first step there, or at the start."""
     mine = {p.id: p for p in potluck.promises if p.guest == guest.id}
     said = [p.arrives_at for p in mine.values() if p.arrives_at is not None]
-    needed = [s.start for s in steps if s.promise in mine and mine[s.promise].arrives_at is None
+    needed = [s.start - timedelta(minutes=UNPACK_MIN) for s in steps
+              if s.promise in mine and mine[s.promise].arrives_at is None
               and s.at == "venue" and s.kind not in ("transport", "thaw")]  # fmt: skip
     return min([*said, *needed, potluck.starts_at])
 
 
 def _leave(potluck: Potluck, steps: tuple[PlannedStep, ...]) -> Iterator[Reminder]:
-    """To everybody who comes and has told how far it is."""
+    """To everybody who comes and has told how far it is, and to every cook who must be there well before the start."""
     for guest in potluck.guests:
-        if guest.answer is not Answer.YES or guest.travel_min <= 0 or guest.id == potluck.host:
+        if guest.answer is not Answer.YES or guest.id == potluck.host:
             continue
         there = arrival(potluck, guest, steps)
-        due = there - timedelta(minutes=min(guest.travel_min, 2880))
-        facts = _facts(potluck, at=there, minutes=guest.travel_min, place=potluck.place)
-        yield Reminder("leave", guest.id, due, there, Say("reminder-leave", facts), f"leave:{guest.id}")
+        if guest.travel_min <= 0 and potluck.starts_at - there < WELL_BEFORE:
+            continue
+        way = _way(guest) or timedelta(minutes=USUAL_TRAVEL_MIN)
+        facts = _facts(potluck, at=there, minutes=max(0, guest.travel_min), place=potluck.place)
+        yield Reminder("leave", guest.id, there - way, there, Say("reminder-leave", facts), f"leave:{guest.id}")
 
 
 def _start(potluck: Potluck) -> Iterator[Reminder]:

@@ -23,9 +23,24 @@ reminder-answer-by = { $answer ->
     }, so that there is enough for everybody.
 }
 
-# $dishes (a list of names), $count
-reminder-bring-today = Today is the day. You are bringing: { $dishes }.
-reminder-bring-tomorrow = Tomorrow it starts early. You are bringing: { $dishes }.
+# $dishes (a list of names), $count, $early (yes: to be there at $at_time on $at_weekday, before the start)
+reminder-bring-today = Today is the day. You are bringing: { $dishes }.{ $early ->
+    [yes] {" "}Please be there by { $at_time }.
+   *[no] {""}
+}
+reminder-bring-tomorrow = Tomorrow is the day. You are bringing: { $dishes }.{ $early ->
+    [yes] {" "}Please be there by { $at_time }.
+   *[no] {""}
+}
+reminder-bring-before = You are bringing: { $dishes }. Please be there by { $at_time } on { $at_weekday ->
+        [0] Monday
+        [1] Tuesday
+        [2] Wednesday
+        [3] Thursday
+        [4] Friday
+        [5] Saturday
+       *[6] Sunday
+    }.
 
 # $dish, $lb, $days, $by_time, $by_weekday
 reminder-thaw = Move “{ $dish }” from the freezer to the refrigerator by { $by_time } on { $by_weekday ->
@@ -56,11 +71,12 @@ reminder-swap = Oven { $oven }: take out “{ $out }” now. { $change ->
        *[no] “{ $dishes }” goes in at { $at_time }, still { $temp } °F.
     }
 
-# $at_time, $minutes
-reminder-leave = Time to leave: you are expected at { $at_time }, and it takes you { $minutes ->
-        [one] { $minutes } minute
-       *[other] { $minutes } minutes
-    }.
+# $at_time, $minutes (0: nobody told how far it is)
+reminder-leave = { $minutes ->
+    [0] You are expected at { $at_time }: please set out in time.
+    [one] Time to leave: you are expected at { $at_time }, and it takes you { $minutes } minute.
+   *[other] Time to leave: you are expected at { $at_time }, and it takes you { $minutes } minutes.
+}
 
 reminder-start = It starts now – welcome, everybody!
 
