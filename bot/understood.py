@@ -19,25 +19,37 @@ from planning.changes import (
     drop_promise,
     merge_needs,
     promise,
+    reschedule,
+    resize,
+    set_kitchen,
     set_party,
+    set_place,
+    set_pregnant,
+    share_promise,
     take_topping,
 )
 from planning.changes.rules import LONGEST_NAME, MOST_SERVINGS, tidy
 from planning.dishes import lookup
 from planning.headcount import headcount
+from planning.kitchen_words import Unread, read_kitchen, read_steps
 from planning.menu import servings_of
-from planning.potluck import AGE_GROUPS, CATEGORIES, Answer, Party, Promise, Say
+from planning.potluck import AGE_GROUPS, CATEGORIES, Answer, HeatStep, Party, Promise, Say
 from planning.replies import (
     AddPerson,
     AddPromise,
     ChangePromise,
     DropPromise,
     Intent,
+    KitchenSays,
+    MoveTo,
     Reading,
     ReplyContext,
+    Reschedule,
+    Resize,
     SetAnswer,
     SetNeeds,
     SetParty,
+    SetPregnant,
     TakeTopping,
     read,
 )
@@ -171,13 +183,47 @@ def _act(turn: Turn, intent: Intent, understood: Understood) -> None:
             _drop(turn, intent, understood)
         case TakeTopping():
             _topping(turn, intent, understood)
+        case SetPregnant():
+            turn.change(set_pregnant(turn.potluck, turn.actor, intent.who, intent.pregnant), "did-needs")
+            understood.lines.append(Say("read-pregnant", {"pregnant": intent.pregnant}))
+        case Reschedule() | MoveTo() | Resize() | KitchenSays():
+            _hosting(turn, intent, understood)
         case AddPerson():
             after, guest = add_person(turn.potluck, turn.actor, intent.name, intent.party)
             turn.change(after, "did-add", name=guest.name)
             understood.lines.append(Say("read-person", {"name": guest.name}))
 
 
+def _hosting(turn: Turn, intent: Intent, understood: Understood) -> None:
+    """What a host says about the potluck itself."""
+    match intent:
+        case Reschedule():
+            from bot.capabilities.hosting import new_start
+
+            starts_at = new_start(turn, intent.words).starts_at
+            turn.change(reschedule(turn.potluck, turn.actor, starts_at, turn.now), "did-when")
+            understood.lines.append(Say("read-when", {"when": turn.potluck.starts_at}))
+        case MoveTo():
+            turn.change(set_place(turn.potluck, turn.actor, intent.place), "did-place")
+            understood.lines.append(Say("read-where", {"place": turn.potluck.place}))
+        case Resize():
+            turn.change(resize(turn.potluck, turn.actor, intent.people), "did-resize")
+            understood.lines.append(Say("read-size", {"people": intent.people}))
+        case KitchenSays():
+            try:
+                kitchen = read_kitchen(intent.words, turn.potluck.kitchen)
+            except Unread as unread:
+                raise Refusal("refused-kitchen-words", words=unread.words) from None
+            turn.change(set_kitchen(turn.potluck, turn.actor, kitchen), "did-kitchen")
+            understood.lines.append(Say("read-kitchen", {"words": intent.words}))
+
+
 def _answer(turn: Turn, intent: SetAnswer, understood: Understood) -> None:
+    if not intent.who:
+        after, guest = add_person(turn.potluck, turn.actor, intent.unknown_name or "", said=intent.answer)
+        turn.change(after, "did-add", name=guest.name)
+        understood.lines.append(Say("read-answer-for", {"answer": intent.answer.value, "name": guest.name}))
+        return
     who = turn.potluck.guest(intent.who)
     if intent.implied and who is not None and who.answer is not Answer.NONE:
         return
@@ -224,11 +270,41 @@ def _promise(turn: Turn, intent: AddPromise, understood: Understood) -> None:
     servings = intent.servings
     if intent.for_all and servings is None:
         servings = float(headcount(turn.potluck).at_service_level)
-    made = add_promise(turn, turn.me, intent.dish, category, servings, intent.quantity)
-    facts = promise_facts(turn, made)
-    understood.lines.append(Say("read-promise", facts))
+    cook = turn.me if intent.by is None else intent.by
+    if not cook:
+        after, guest = add_person(turn.potluck, turn.actor, intent.by_name or "")
+        turn.change(after, "did-add", name=guest.name)
+        cook = guest.id
+    made = add_promise(turn, cook, intent.dish, category, servings, intent.quantity)
+    if intent.with_guest and turn.potluck.guest(intent.with_guest) and intent.with_guest != cook:
+        turn.change(share_promise(turn.potluck, turn.actor, made.id, intent.with_guest))
+    steps = _steps(intent.heat_text)
+    if steps or intent.frozen_lb is not None:
+        serve = "hot" if steps else None
+        turn.change(
+            change_promise(turn.potluck, turn.actor, made.id, heat=steps, frozen_lb=intent.frozen_lb, serve=serve)
+        )
+    facts = promise_facts(turn, turn.known_promise(made.id))
+    understood.lines.append(Say("read-promise", {**facts, "heat": _heat_words(turn, steps)}))
     if facts["doubled"]:
         understood.lines.append(Say("read-doubled", facts))
+
+
+def _steps(heat_text: str | None) -> tuple[HeatStep, ...] | None:
+    """The steps in a cook's words; words nobody can read, or an oven that can't be, are left out."""
+    if not heat_text:
+        return None
+    try:
+        steps = read_steps(heat_text)
+    except Unread:
+        return None
+    return None if any(s.temp_f is not None and not 100 <= s.temp_f <= 600 for s in steps) else steps
+
+
+def _heat_words(turn: Turn, steps: tuple[HeatStep, ...] | None) -> list[str]:
+    from bot.capabilities.kitchen import step_words
+
+    return [step_words(turn, s) for s in steps or ()]
 
 
 def promise_facts(turn: Turn, made: Promise) -> dict[str, Any]:

@@ -1,5 +1,6 @@
 """What hosts change: date, place, size, answer-by, co-hosts; and calling it off."""
 
+from dataclasses import replace
 from decimal import Decimal, InvalidOperation
 
 from bot.buttons import Button
@@ -41,24 +42,28 @@ def _manage(turn: Turn) -> Potluck:
     return potluck
 
 
+def new_start(turn: Turn, words: str) -> When:
+    """A new date in words; a day alone keeps the hour, an hour alone keeps the day."""
+    potluck = turn.potluck
+    local = potluck.local(potluck.starts_at)
+    bare = words.replace(":", "").replace(".", "").replace(" ", "").casefold().rstrip("apm")
+    if words[:1].isdigit() and bare.isdigit():
+        words = f"{local.date().isoformat()} {words}"
+    said = understand_when(turn, words)
+    if said.has_time:
+        return said
+    day = potluck.local(said.starts_at).date()
+    return replace(said, starts_at=understand_when(turn, f"{day.isoformat()} {local:%H:%M}").starts_at)
+
+
 async def when(turn: Turn) -> None:
     """/when Sun 19 Sep 4pm; a new day alone keeps the hour, a new hour alone keeps the day."""
     if not turn.words:
         turn.say("answer-when", when=turn.potluck.starts_at)
         return
     potluck = _manage(turn)
-    local = potluck.local(potluck.starts_at)
-    words = turn.words
-    if (
-        words[:1].isdigit()
-        and words.replace(":", "").replace(".", "").replace(" ", "").casefold().rstrip("apm").isdigit()
-    ):
-        words = f"{local.date().isoformat()} {words}"
-    said = understand_when(turn, words)
+    said = new_start(turn, turn.words)
     starts_at = said.starts_at
-    if not said.has_time:
-        said_day = potluck.local(said.starts_at).date()
-        starts_at = understand_when(turn, f"{said_day.isoformat()} {local:%H:%M}").starts_at
     turn.change(reschedule(potluck, turn.actor, starts_at, turn.now), "did-when")
     for note in said.notes:
         turn.post(turn.voice.say(note))

@@ -66,11 +66,11 @@ async def heat(turn: Turn) -> None:
     wrong = next((s.temp_f for s in steps if s.temp_f is not None and not 100 <= s.temp_f <= 600), None)
     if wrong is not None:
         raise Refusal("refused-oven-temperature", temp=round(wrong))
-    words = [_step_words(turn, s) for s in steps]
+    words = [step_words(turn, s) for s in steps]
     turn.say("heat-noted", dish=found.dish, steps=words, buttons=[[turn.undo_button()]])
 
 
-def _step_words(turn: Turn, step: HeatStep) -> str:
+def step_words(turn: Turn, step: HeatStep) -> str:
     temp = degrees(turn.voice, step.temp_f)
     return turn.voice.plain("heat-step", what=turn.voice.plain(f"step-{step.kind}"), minutes=step.minutes, temp=temp)
 

@@ -3,6 +3,9 @@
 Where the bot sees everything, open chatter is read too, but acted on only when the reading is sure.
 """
 
+from typing import Any
+
+from bot.capabilities.needs import need_name
 from bot.context import Turn
 from bot.registry import Registry
 from bot.understood import act, context, say_understood
@@ -65,6 +68,9 @@ async def take(turn: Turn, reading: Reading, *, addressed: bool) -> None:
     """Act on a sure reading, ask about an unsure one, stay out of the rest."""
     questions = [i for i in reading.intents if isinstance(i, Ask)]
     if reading.question is not None and not reading.sure:
+        if not reading.intents and turn.question_is_fresh:
+            # Nobody can read it as a reply: it may be the answer to what was asked a moment ago.
+            return
         turn.handled = True
         await _ask_back(turn, reading)
         return
@@ -100,9 +106,16 @@ async def _ask_back(turn: Turn, reading: Reading) -> None:
             Button(turn.voice.plain("button-no"), "readno", (), owner=turn.me),
         ]
     ]
-    turn.remember_question("confirm", {"words": turn.words[:1000], "place": _place(turn) or ""})
     question = reading.question or Say("read-left")
-    turn.post(turn.voice.say(question), buttons=buttons if reading.intents else (), about="question:confirm")
+    facts: dict[str, Any] = dict(question.facts)
+    if isinstance(facts.get("needs"), (list, tuple)):
+        facts["needs"] = [need_name(turn.voice, str(n)) for n in facts["needs"]]
+    text = turn.voice(question.key, **facts)
+    if not reading.intents:
+        turn.post(text)
+        return
+    turn.remember_question("confirm", {"words": turn.words[:1000], "place": _place(turn) or ""})
+    turn.post(text, buttons=buttons, about="question:confirm")
 
 
 async def confirmed(turn: Turn) -> None:

@@ -42,6 +42,7 @@ from planning.changes.guests import (
     merge_needs,
     remove_person,
     set_party,
+    set_pregnant,
 )
 from planning.changes.money import pay, set_price, want_item
 from planning.changes.promises import (
@@ -98,6 +99,7 @@ __all__ = [
     "set_kitchen",
     "set_party",
     "set_place",
+    "set_pregnant",
     "set_price",
     "set_setting",
     "set_title",

@@ -133,6 +133,16 @@ def clear_needs(potluck: Potluck, by: Actor, guest_id: str, need: str | None = N
     )
 
 
+def set_pregnant(potluck: Potluck, by: Actor, guest_id: str, pregnant: bool) -> Potluck:
+    """Told by the guest or who speaks for them; only the cautions use it, never with a name."""
+    require_open(potluck)
+    if guest_id == by.id:
+        potluck = meet(potluck, by)
+    guest = _known(potluck, guest_id)
+    require_voice(potluck, by, guest)
+    return replace_guest(potluck, replace(guest, pregnant=pregnant))
+
+
 def add_person(
     potluck: Potluck, by: Actor, name: str, party: Party | None = None, said: Answer = Answer.YES
 ) -> tuple[Potluck, Guest]:

@@ -17,12 +17,23 @@ read-needs = { $n ->
 read-no-needs = no special needs
 read-needs-gone = no longer { $needs }
 read-person = { $name } comes too
-read-promise = { $dish } { $amount } ({ $category })
+read-promise = { $dish } { $amount } ({ $category }){ $has-heat ->
+    [yes] {" "}– { $heat }
+   *[no] {""}
+}
 read-doubled = { $others } { $doubled ->
     [one] brings
    *[other] bring
 } { $dish } too
 read-changed = { $dish } { $amount } instead of { $was }
+read-pregnant = { $pregnant ->
+    [yes] something for the cautions, kept without your name
+   *[no] nothing more for the cautions
+}
+read-when = it is on { $when }
+read-where = it is at { $place }
+read-size = about { $people } people
+read-kitchen = the kitchen has { $words }
 read-dropped = not { $dish } any more
 read-topping = { $topping } for the bar
 edited-away = Taken back: what this message said before.
