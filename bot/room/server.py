@@ -49,6 +49,8 @@ class BotApi:
                 if token != self.room.token:
                     raise ApiError(401, "Unauthorized")
                 call = await read_call(method, scope, receive)
+                for hear in self.room.hearers:
+                    hear(call.method, call.values)
                 if not counted:
                     result = await self._poll(call, receive)
                 else:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import itertools
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from datetime import datetime
 
 from bot.clock import Clock
@@ -58,6 +58,8 @@ class State:
         self.log: list[Seen] = []
         self.keep_log = True
         self.listeners: list[Callable[[Seen], None]] = []
+        self.hearers: list[Callable[[str, Mapping[str, object]], None]] = []
+        """Told of every call of the bot's before it is answered: method and parameters as sent."""
         self.queries: dict[str, tuple[datetime, int, int]] = {}
         """Callback query id -> when, who pressed, in which chat; gone when answered."""
         self.links: list[tuple[int, int | None, str]] = []
