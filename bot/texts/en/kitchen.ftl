@@ -29,23 +29,41 @@ kitchen-watts = “{ $dish }”, { $watts } W cannot be right.
 kitchen-no-outlet = “{ $dish }” needs an outlet, and there is none.
 # $watts, $most
 kitchen-too-much-power = “{ $dish }” draws { $watts } W, and no circuit carries more than { $most } W for long.
-# $minutes late, $need and $left (minutes), $short (oven, slow-cooker, hands, power, other)
-kitchen-late = “{ $dish }” cannot be ready in time: it comes { $minutes ->
+# A stretch of time: $hours, $minutes (0 to 59)
+kitchen-span = { $hours ->
+    [0] { $minutes ->
         [one] { $minutes } minute
        *[other] { $minutes } minutes
-    } late{ $short ->
+    }
+    [one] { $hours } hour{ $minutes ->
+        [0] {""}
+       *[other] {" "}{ $minutes } min
+    }
+   *[other] { $hours } hours{ $minutes ->
+        [0] {""}
+       *[other] {" "}{ $minutes } min
+    }
+}
+# $span late, $need-span and $left-span, $short (oven, slow-cooker, burner, microwave, grill, hands, power, other)
+kitchen-late = “{ $dish }” cannot be ready in time: it comes { $span } late{ $short ->
         [oven] , because the oven is taken.
         [slow-cooker] , because the slow cookers are taken.
+        [burner] , because the burners are taken.
+        [microwave] , because the microwave is taken.
+        [grill] , because the grill is taken.
         [hands] , because nobody has a hand free.
         [power] , because the circuits are full.
-       *[other] .
+       *[other] . Its steps do not fit in before then.
     }
-kitchen-too-long = “{ $dish }” needs { $need } minutes, and only { $left } are left before serving.
+kitchen-too-long = “{ $dish }” needs { $need-span }, and only { $left-span } are left before serving: it comes { $span } late.
 kitchen-arrives-late = “{ $dish }” arrives when the food is already to be on the table.
-# $minutes off heat
-kitchen-off-heat = “{ $dish }” would stand off the heat for { $minutes } minutes before it is served{ $short ->
+# $span off heat
+kitchen-off-heat = “{ $dish }” would stand off the heat for { $span } before it is served{ $short ->
         [oven] , because the oven is taken.
         [slow-cooker] , because the slow cookers are taken.
+        [burner] , because the burners are taken.
+        [microwave] , because the microwave is taken.
+        [grill] , because the grill is taken.
         [hands] , because nobody has a hand free.
         [power] , because the circuits are full.
        *[other] .
@@ -68,15 +86,24 @@ fix-hold-hotter = Hold it at { $least } °F or hotter.
 fix-cook-ahead = Cook it ahead at home, chill it, and reheat it to 165 °F.
 fix-split = Split it over two rounds or two ovens.
 fix-borrow-slow-cooker = Borrow a slow cooker.
-# $by (minutes)
-fix-later = Serve { $by } minutes later.
-fix-arrive-earlier = Have it there { $by ->
-        [one] { $by } minute
-       *[other] { $by } minutes
-    } earlier.
+# $by-span, $until_time, $until_weekday, $that_day (yes: on the day of the potluck)
+fix-later = Serve { $by-span } later, at { $until_time }.
+fix-arrive-earlier = Have it there { $by-span } earlier, by { $until_time }{ $that_day ->
+        [yes] .
+       *[no] {" "}on { $until_weekday ->
+            [0] Monday
+            [1] Tuesday
+            [2] Wednesday
+            [3] Thursday
+            [4] Friday
+            [5] Saturday
+           *[6] Sunday
+        }.
+    }
+fix-keep-hot = Keep it hot until it is served, at 140 °F or more: in a slow cooker, or covered in an oven at 200 °F.
 fix-more-hands = Ask one more person to lend a hand.
 fix-another-circuit = Plug it in on another circuit, in another room.
 fix-borrow-oven = Use a neighbor’s oven as well.
 fix-cook-at-home = Ask for it to be cooked at home and brought hot in a preheated insulated cooler, 140 °F or more.
-fix-leave-out = Plan something cold instead.
+fix-leave-out = Plan something else, which needs no heat at that time.
 fix-cooler = Bring it hot in a preheated insulated cooler, 140 °F or more.

@@ -6,8 +6,10 @@ from dataclasses import replace
 
 import pytest
 
+from bot.texts import Voice
 from planning.kitchen import Timeline, timeline
-from planning.potluck import Guest, HeatStep, Potluck, SlowCooker
+from planning.kitchen.conflicts import span
+from planning.potluck import Circuit, Guest, HeatStep, Potluck, SlowCooker
 from tests.planning.kitchen.builders import WEEK_BEFORE, at, dish, kitchen, oven, potluck
 from tests.planning.kitchen.verifier import faults
 
@@ -148,3 +150,49 @@ def test_a_guest_without_an_oven_is_not_told_to_bake_at_home() -> None:
     found = plan(potluck(*pies, guests=(Guest("g", "G", has_oven=False),)))
 
     assert "cook-at-home" not in {c.fix.kind for c in found.conflicts}
+
+
+def crowd(count: int, **facts: object) -> Potluck:
+    """Slow cookers of the guests' own on one circuit of 1440 W (ELEC-03): two of 500 W run at once."""
+    step = HeatStep("slow-cooker-low", 360, watts=500, own_appliance=True)
+    chilis = (dish(f"chili {n}", step, arrives_at=at("10:00")) for n in range(count))
+    return potluck(*chilis, kitchen=kitchen(circuits=(Circuit(),)), **facts)
+
+
+def test_every_late_dish_is_named_with_its_reason_and_a_way_to_have_it_hot() -> None:
+    found = plan(crowd(6))
+
+    late = {d.promise for d in found.dishes if d.late_min}
+    assert {p for c in found.conflicts for p in c.promises} == late
+    assert {c.why.facts["short"] for c in found.conflicts} == {"power"}
+    assert "leave-out" not in {c.fix.kind for c in found.conflicts}
+
+
+def test_beyond_the_dishes_that_are_searched_the_usual_advice_is_given() -> None:
+    found = plan(crowd(12))
+
+    assert len(found.conflicts) == 10
+    assert "leave-out" not in {c.fix.kind for c in found.conflicts}
+
+
+def test_a_hot_dish_that_comes_a_little_late_is_waited_for() -> None:
+    found = plan(potluck(dish("chili", HeatStep("stove", 20), arrives_at=at("17:30")), GOOD))
+
+    conflict = found.conflicts[0]
+    assert conflict.rule == "arrives-late"
+    assert conflict.fix.kind in ("arrive-earlier", "later")
+
+
+def test_hours_are_said_as_hours_and_earlier_is_a_time_on_the_clock() -> None:
+    found = plan(potluck(dish("brisket", oven(540, 225), arrives_at=at("15:00"))))
+
+    said = Voice(strict=True).say(found.conflicts[0].fix.text)
+    assert found.conflicts[0].fix.minutes == 420  # 540 minutes, 120 left
+    assert said == "Have it there 7 hours earlier, by 8:00 AM."
+
+
+@pytest.mark.parametrize(
+    ("late", "words"), [(1, "1 minute"), (45, "45 minutes"), (60, "1 hour"), (405, "6 hours 45 min")]
+)
+def test_a_stretch_of_time_is_said_in_hours_and_minutes(late: int, words: str) -> None:
+    assert Voice(strict=True).say(span(late)) == words

@@ -10,6 +10,7 @@ import pytest
 import planning.kitchen.conflicts
 import planning.kitchen.implausible
 import planning.kitchen.steps
+import planning.kitchen.ways
 import planning.reminders
 import planning.safety
 from bot.texts import Voice
@@ -29,7 +30,9 @@ def named() -> set[str]:
     keys = set()
     for rule, fix in re.findall(RULES, source_of(planning.kitchen.steps) + source_of(planning.kitchen.implausible)):
         keys |= {f"kitchen-{rule}", f"fix-{fix}"}
-    keys |= {f"fix-{way}" for way in re.findall(r'_Way\(\s*"([a-z-]+)"', source_of(planning.kitchen.conflicts))}
+    keys |= {f"fix-{way}" for way in re.findall(r'Way\(\s*"([a-z-]+)"', source_of(planning.kitchen.conflicts))}
+    keys |= {f"fix-{way}" for way in re.findall(r'Way\(\s*"([a-z-]+)"', source_of(planning.kitchen.ways))}
+    keys |= {"fix-keep-hot"}
     keys |= {f"kitchen-{rule}" for rule in RULES_SET_APART}
     keys |= set(re.findall(r'"(reminder-[a-z-]+)"', source_of(planning.reminders)))
     for path in Path(str(planning.safety.__file__)).parent.glob("*.py"):
