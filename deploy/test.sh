@@ -1,6 +1,7 @@
 #!/bin/sh
 # Installs what the tests need and runs them all. Further arguments go to pytest.
-. "$(dirname "$0")/venv.sh" test
+extra=test
+. "$(dirname "$0")/venv.sh"
 
 # From the distribution: a browser for the page, poppler for paper, WordNet as a witness.
 missing=""

@@ -2,7 +2,8 @@
 # Plays the demo supper through the real bot and opens the room page.
 #   sh deploy/try.sh           prints the page's address and serves until Ctrl-C
 #   sh deploy/try.sh --once    plays, writes the outputs into out/demo and ends
-. "$(dirname "$0")/venv.sh" ""
+extra=""
+. "$(dirname "$0")/venv.sh"
 
 case "${1:-}" in
 --once)

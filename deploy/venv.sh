@@ -1,10 +1,9 @@
 # Sourced by try.sh and test.sh: a virtual environment with pinned versions, made once.
-# $1: the extra to install ("" or "test"). Sets $python.
+# $extra: the extra to install ("" or "test"), set before; "." takes no arguments in every sh. Sets $python.
 
 root=$(cd "$(dirname "$0")/.." && pwd)
 cd "$root" || exit 1
 venv=${TUREEN_VENV:-$root/.venv}
-extra=$1
 
 say() { printf '%s\n' "$*" >&2; }
 
