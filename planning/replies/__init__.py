@@ -7,10 +7,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 
-from planning.potluck import Party
+from planning.potluck import Party, Say
 from planning.replies import english
-from planning.replies.decide import decide, kind_of, tidy, with_implied
+from planning.replies.decide import SURE, decide, kind_of, tidy, with_implied
 from planning.replies.intents import (
     TOPICS,
     AddPerson,
@@ -33,6 +34,7 @@ from planning.replies.intents import (
     TakeTopping,
     Undo,
 )  # fmt: skip
+from planning.replies.languages import other_language
 from planning.replies.text import Message
 
 __all__ = [
@@ -55,9 +57,32 @@ PARTIES: dict[str, Callable[[str], Party | None]] = {"en": english.people.read_p
 def read(text: str, context: ReplyContext) -> Reading:
     """What the text asks for, seen from that context. Never raises, whatever the text; 4,096 characters at most
     are looked at. An unknown language is read as English."""
-    message_of, understand = LANGUAGES.get(context.language, LANGUAGES["en"])
-    found, passed = understand(message_of(text), context)
-    return decide(with_implied(tidy(found), context), passed, context, text)
+    own = context.language if context.language in LANGUAGES else "en"
+    if context.addressed and (other := other_language(text, own)) is not None:
+        told = Say("reply-other-language", {"language": other})
+        return Reading(question=told, why=Say("reply-why-nothing", {"reason": "none"}))
+    message_of, understand = LANGUAGES[own]
+    message = message_of(text)
+    if (echo := _echo(message, context)) is not None:
+        return echo
+    found, passed = understand(message, context)
+    lost = own == "en" and english.for_us(message)
+    return decide(with_implied(tidy(found), context), passed, context, text, lost=lost)
+
+
+def _echo(message: Message, context: ReplyContext) -> Reading | None:
+    """ "Same here" below somebody's message: what they said of themselves holds for the writer, too."""
+    if not context.replied_text or context.addressed or not english.same_here(message):
+        return None
+    said = read(context.replied_text, replace(context, replying_to="bot", replied_text=""))
+    mine = tuple(
+        replace(i, start=0, end=0) for i in said.intents
+        if isinstance(i, (SetAnswer, SetNeeds)) and i.who == context.writer and i.confidence >= SURE
+        and not getattr(i, "member", None)
+    )  # fmt: skip
+    if not mine or any(isinstance(i, SetNeeds) and i.cleared for i in mine):
+        return Reading(why=Say("reply-why-chatter", {"reason": "unsure"}))
+    return Reading(mine, True, None, Say("reply-why-read", {"words": context.replied_text[:60]}))
 
 
 def read_party(text: str, language: str = "en") -> Party | None:

@@ -72,8 +72,13 @@ def _about_this_supper(intents: Sequence[Intent]) -> bool:
     )  # fmt: skip
 
 
-def decide(intents: Sequence[Intent], passed: Sequence[str], context: ReplyContext, original: str) -> Reading:
-    """The reading for these intents; `passed` names why sentences were not read at all."""
+def decide(
+    intents: Sequence[Intent], passed: Sequence[str], context: ReplyContext, original: str, *, lost: bool = False
+) -> Reading:
+    """The reading for these intents; `passed` names why sentences were not read at all; `lost` when words written to
+    the bot would come to nothing though they are no mere chatter."""
+    if all(i.confidence < ASK for i in intents) and lost and context.addressed and not passed:
+        return Reading(question=Say("reply-not-understood"), why=Say("reply-why-nothing", {"reason": "none"}))
     if not intents:
         return Reading(why=Say("reply-why-nothing", {"reason": passed[0] if passed else "none"}))
     if not context.addressed:
@@ -129,6 +134,9 @@ def question_for(intent: Intent, unsure: Sequence[Intent], context: ReplyContext
         facts |= {"dish": intent.dish, "category": intent.category or "unknown"}
         if intent.conditional:
             return Say("reply-ask-promise-if", facts)
+        if intent.by is not None:
+            name = dict(context.guests).get(intent.by, intent.by_name or "")
+            return Say("reply-ask-promise-of", facts | {"name": name})
         return Say("reply-ask-promise" if intent.category else "reply-ask-what-is-it", facts)
     if isinstance(intent, ChangePromise):
         dish = dict(context.own_promises).get(intent.promise, "")
@@ -140,6 +148,8 @@ def question_for(intent: Intent, unsure: Sequence[Intent], context: ReplyContext
         return Say("reply-ask-person", facts | {"name": intent.name, "names": names})
     if isinstance(intent, Resize):
         return Say("reply-ask-size", facts | {"people": intent.people})
+    if isinstance(intent, Reschedule):
+        return Say("reply-ask-reschedule", facts | {"when": intent.words})
     if isinstance(intent, MoveTo):
         return Say("reply-ask-move", facts | {"place": intent.place})
     return Say(f"reply-ask-{kind_of(intent)}", facts)
@@ -153,7 +163,9 @@ def _words(intents: Sequence[Intent], original: str) -> str:
 def _comes_to_yes(intent: Intent) -> bool:
     if isinstance(intent, SetParty):
         return not intent.relative or intent.party.total > 0
-    return isinstance(intent, TakeTopping) or (isinstance(intent, AddPromise) and not intent.conditional)
+    if isinstance(intent, AddPromise):
+        return not intent.conditional and intent.by is None
+    return isinstance(intent, TakeTopping)
 
 
 def with_implied(intents: list[Intent], context: ReplyContext) -> list[Intent]:
@@ -162,7 +174,8 @@ def with_implied(intents: list[Intent], context: ReplyContext) -> list[Intent]:
         return intents
     if context.answer is Answer.YES or any(isinstance(i, (Ask, Undo, DropPromise)) for i in intents):
         return intents
-    reasons = [i for i in intents if _comes_to_yes(i)]
+    mine = [i for i in intents if getattr(i, "who", context.writer) == context.writer]
+    reasons = [i for i in mine if _comes_to_yes(i)]
     if not reasons or context.answer is Answer.NO:
         return intents
     first = max(reasons, key=lambda i: i.confidence)

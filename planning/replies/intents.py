@@ -41,7 +41,9 @@ class SetParty(Intent):
 
 @dataclass(frozen=True)
 class SetNeeds(Intent):
-    """Diets and allergies; a need's severity may be "severe allergy". `cleared` with no needs: there are none; with needs: these no longer hold.
+    """Diets and allergies; a need's severity may be "severe allergy".
+
+    `cleared` with no needs: there are none; with needs: these no longer hold.
     `member` is whose it is, if not the writer's own ("daughter")."""
 
     who: str

@@ -151,7 +151,7 @@ def cut(
         after = found[number + 1][0].lower() if number + 1 < len(found) else ""
         written = expand.get(word, word)
         if word.endswith("'s") and written == word and after in is_before:
-            written = word[:-2] + " is"  # "my partner's vegan"
+            written = expand.get(word[:-2], word[:-2]) + " is"  # "my partner's vegan"
         for plain in written.split(" "):
             current.append(Token(plain, raw, match.start(), match.end()))
     close(False)
@@ -175,7 +175,7 @@ def _without_neutral(tokens: list[Token], neutral: frozenset[str]) -> list[Token
     kept: list[Token] = []
     i = 0
     while i < len(tokens):
-        for n in (3, 2, 1):
+        for n in (4, 3, 2, 1):
             if " ".join(t.plain for t in tokens[i : i + n]) in neutral and i + n <= len(tokens):
                 i += n
                 if i < len(tokens) and tokens[i].plain == "," and not kept:

@@ -285,7 +285,10 @@ def test_no_line_breaks_the_opening(line: str) -> None:
     assert opening.people is None or 1 <= opening.people <= 1000
 
 
-@pytest.mark.parametrize("text", ["last Saturday 5pm", "yesterday", "last night at 6", "two days ago", "last week Tuesday"])
+GONE = ("last Saturday 5pm", "yesterday", "last night at 6", "two days ago", "last week Tuesday")
+
+
+@pytest.mark.parametrize("text", GONE)
 def test_a_day_gone_by_its_own_words_is_refused_and_never_taken_as_one_to_come(text: str) -> None:
     with pytest.raises(Unclear) as told:
         parse_when(text, NOW, ZONE)

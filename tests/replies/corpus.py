@@ -1,13 +1,16 @@
 """The labelled sentences and how a reading is compared with a label.
 
 A line is `place<TAB>text<TAB>expected`. Places: board, bot, chat (the open group), person (below somebody else's
-message), q:<kind> (below a question of the bot's); "=2a1c" behind it is the party known so far (the answer was
+message), q:<kind> (below a question of the bot's); "host:" before it
+is the host; "=2a1c" behind it is the party known so far (the answer was
 yes), "+slaw" a promise of slaw for 12 made by the writer, "+bar" a potato bar. Expected are pieces between ";":
 
     yes no maybe, no@pat          the writer's answer, a named guest's
     party=2a1c party+1a party-2c  a: adults, t: teens, c: children, d: toddlers, i: infants
     need=peanut! need=milk~ need=vegan*2   "!" an allergy, "~" an intolerance; gone=vegan; noneeds
     bring=slaw|salad|12|2 dozen   dish, category, servings, quantity; vague=main
+    need "!!" is a severe allergy; pregnant; heat= frozen= with= by= beside a bring
+    reschedule= move= size= kitchen= are the host's
     change=p1|20 drop=p1 top=chives add=Ravi's mother ask=when late=20 undo
 
 "-" is nothing at all. "?" before it: a question is the right answer (or silence, where nothing follows).
@@ -18,6 +21,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
+from datetime import UTC, datetime
 from pathlib import Path
 
 from planning.potluck import Answer, Party
@@ -46,6 +50,7 @@ from planning.replies import (
 
 HERE = Path(__file__).parent
 _LETTER = {"a": "adults", "t": "teens", "c": "children", "d": "toddlers", "i": "infants"}
+NOW = datetime(2027, 9, 10, 14, tzinfo=UTC)
 GUESTS = (("ravi", "Ravi"), ("pat", "Pat"), ("mei", "Mei Lin"))
 
 
@@ -73,6 +78,7 @@ def party_word(party: Party) -> str:
 
 
 def context_of(place: str) -> ReplyContext:
+    host, place = place.startswith("host:"), place.removeprefix("host:")
     where, _, party = place.partition("=")
     where, *extras = where.split("+")
     kinds: dict[str, str | None] = {"chat": None, "person": "person", "board": "board", "bot": "bot"}
@@ -83,6 +89,8 @@ def context_of(place: str) -> ReplyContext:
         party=party_of(party) if party else None,
         answer=Answer.YES if party or extras else Answer.NONE,
         toppings=("sour cream", "chives", "bacon bits", "grated cheese") if "bar" in extras else (),
+        host=host,
+        now=NOW if host else None,
     )  # fmt: skip
 
 
@@ -137,7 +145,16 @@ def said(intent: Intent) -> list[tuple[str, str]]:
             if intent.vague and intent.dish not in ("drinks",):
                 return [("vague", intent.category)]
             servings = f"{intent.servings:g}" if intent.servings else ""
-            return [("bring", "|".join((intent.dish.lower(), intent.category, servings, intent.quantity or "")))]
+            said_of = [("bring", "|".join((intent.dish.lower(), intent.category, servings, intent.quantity or "")))]
+            if intent.heat_text:
+                said_of.append(("heat", intent.heat_text.lower()))
+            if intent.frozen_lb:
+                said_of.append(("frozen", f"{intent.frozen_lb:g}"))
+            if intent.with_guest:
+                said_of.append(("with", intent.with_guest))
+            if intent.by is not None:
+                said_of.append(("by", intent.by or intent.by_name or ""))
+            return said_of
         case ChangePromise():
             return [("change", intent.promise + (f"|{intent.servings:g}" if intent.servings else ""))]
         case DropPromise():

@@ -1,5 +1,7 @@
 """English: the words in `data/words_en.csv`, the rules in this folder, put together in `read`."""
 
+# ruff: noqa: E501 - a pattern is easier to read on one line
+
 from __future__ import annotations
 
 import re
@@ -7,9 +9,21 @@ from dataclasses import replace
 from functools import cache
 
 from planning.potluck import Answer
-from planning.replies.english import answers, needs, others, people, promises, questions, traps
+from planning.replies.english import answers, company, heat, hosting, needs, others, people, promises, questions, traps
 from planning.replies.english.lexicon import neutral, words
-from planning.replies.intents import AddPromise, Ask, Intent, Late, ReplyContext, SetAnswer, SetNeeds, SetParty, Undo
+from planning.replies.intents import (
+    AddPromise,
+    Ask,
+    ChangePromise,
+    Intent,
+    Late,
+    ReplyContext,
+    SetAnswer,
+    SetNeeds,
+    SetParty,
+    TakeTopping,
+    Undo,
+)  # fmt: skip
 from planning.replies.text import Message, Sentence, cut
 
 _ILL = re.compile(
@@ -59,6 +73,10 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         if len(sentence.tokens) > MOST_WORDS or budget < 0:
             passed.append("long")
             continue
+        hosted = hosting.read_hosting(sentence, context)
+        if hosted:
+            found += hosted
+            continue
         handed = promises.read_handover(sentence, context)
         if handed:
             found += handed
@@ -75,7 +93,7 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         if trap is not None:
             passed.append(trap)
             continue
-        found += _statement(sentence, context)
+        found += _with_asides(sentence, context, found)
     if len(found) > 1:  # "scratch that, we can come": the correction itself is what counts
         found = [i for i in found if not isinstance(i, Undo)] or found[:1]
     if any(isinstance(i, AddPromise) and i.confidence >= 0.85 for i in found):  # one list, over several lines
@@ -91,6 +109,45 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
             replace(i, confidence=0.92) if i.confidence >= 0.85 and not isinstance(i, (Ask, SetNeeds)) else i for i in found
         ]
     return found, passed
+
+
+_SAME = re.compile(
+    r"^ (?:(?:and|oh|yes|well|ha) ,? ?)*(?:same(?: here| for (?:me|us)| with (?:me|us))?|me too|us too|(?:me|us) as well|ditto|likewise|same same|so (?:am|do|are) (?:i|we)|(?:i|we) (?:am|are|do) (?:too|as well)|count (?:me|us) in too|\+ 1)(?: (?:too|as well|here|then))* $"
+)
+
+
+def same_here(message: Message) -> bool:
+    """Whether the message says no more than that the one before it holds for its writer, too."""
+    return len(message.sentences) == 1 and _SAME.match(message.sentences[0].text) is not None
+
+
+_CHATTY = re.compile(
+    r"\b(?:lol|lmao|rofl|ha+h?a*|he+h?e+|wow|omg|yum+y?|mm+|nice|great|lovely|cool|awesome|amazing|fantastic|brilliant|perfect|super|wonderful|excellent|sweet|fun|funny|good|best|better|love[sd]?|like[sd]?|delicious|tasty|yay|woo+|hooray|hurrah|congrats|congratulations|cheers|bye|ciao|goodnight|night|morning|welcome|sorry|well done|well|true|right|exactly|indeed|agreed|agree|fair|sounds|looks?|hate[sd]?|recipe|tired|nap|dying|kill|thing is|days|years?|hilarious|classic|legend|joking|jokes?|ill (?:be )?late|someday|whatever|who knows|please do|idea|rush|worry|appetite|vibes|noise|peace|meat eater|not bad|nothing|later|soon|looking forward|can not wait|excited|hungry|happy|glad|wonder|hope|hopefully|miss you|remember|oops|ugh|hmm+|um+|er+|oh|ah+|aw+|eh|see|same|ok|okay|k|kk|got it|noted|understood|will do|no problem|no worries|np|anyway|weather|rain|sun|sunny|photo|picture|bot|joke|smell|jealous|famous|said|told|already)\b"
+)
+_FOR_US = re.compile(
+    r"[0-9]|\b(?:bring|bringing|brings|coming|come|comes|eat|eats|eating|allerg\w*|vegan|vegetarian|veggie|gluten|dairy|nuts?|halal|kosher|guests?|people|adults?|kids?|children|wife|husband|partner|plus|serves?|servings|feeds|dish|cancel|instead|can not make|attend|join)\b"
+)
+
+
+def for_us(message: Message) -> bool:
+    """Whether words of which nothing was understood may be meant to be: no thanks, no cheering, no small talk."""
+    if not message.sentences or traps.joking(message):
+        return False
+    text = f" {message.plain} "
+    if _CHATTY.search(text) or any(not s.free(i) for s in message.sentences for i in range(len(s.tokens))):
+        return False  # what was taken out was understood, and put aside: an allergy to Mondays
+    if _TOLD.match(text):
+        return False
+    words = [t for s in message.sentences for t in s.tokens if t.plain[0].isalnum()]
+    if _FOR_US.search(text):
+        return True
+    return 1 < len(words) <= 4 and not message.sentences[0].tokens[0].plain.endswith("ing")
+
+
+_TOLD = re.compile(
+    r"^ (?:(?:and|but|so|well|yes|no|not|oh|maybe|perhaps) (?:, )?)*(?:the|this|that|those|these|it|its|there|he|she|they|you|your|his|her|who|what a|page|more|too|if|unless|life|any|is|are|was|do|does|did|could|should|would|please|bring|add|spill|piece|let|my (?!(?:[a-z]+ )?(?:can not|is allergic|does not|is vegan|is vegetarian|needs))|[a-z]+ is |[a-z]+ (?:will|has|had|was|can) )"
+)
+"""How sentences begin that tell about something else than what their writer does."""
 
 
 _APPROVING = frozenset("👍✅🙋🙌👌💯")
@@ -116,6 +173,25 @@ def _parts(sentence: Sentence) -> list[Sentence]:
             if _ASKS_AFTER.match(" ".join(t.plain for t in rest)):
                 return [Sentence(sentence.tokens[:i], False), Sentence(rest, True)]
     return [sentence]
+
+
+def _with_asides(sentence: Sentence, context: ReplyContext, before: list[Intent]) -> list[Intent]:
+    """The statement read without its words about cooking and the other cook, which then go to its dishes."""
+    cooler, heats = heat.split(sentence)
+    if heats and not cooler.tokens:
+        before[:] = heat.attach(before, heats)  # a sentence of its own, about the dish before it
+        return []
+    alone, other = company.split(cooler, context)
+    if other is not None:
+        shared = company.attach(_statement(alone, context), other)
+        if shared is not None:
+            return heat.frozen(heat.attach(shared, heats), sentence)
+        cooler = heat.split(sentence)[0]
+    if heats:
+        found = _statement(cooler, context)
+        if any(isinstance(i, (AddPromise, ChangePromise, TakeTopping)) for i in found):
+            return heat.frozen(heat.attach(found, heats), sentence)
+    return heat.frozen(_statement(Sentence(sentence.tokens, sentence.question), context), sentence)
 
 
 def _statement(sentence: Sentence, context: ReplyContext) -> list[Intent]:

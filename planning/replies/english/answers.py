@@ -174,9 +174,9 @@ def read_answer(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         assert match is not None
         start, end = sentence.span_of(match)
         found.append((0, SetAnswer(context.writer, Answer.NO, start=start, end=end, confidence=0.85)))
-    if found and found[0][1].confidence == 0.6 and found[0][1].answer is Answer.YES and _OK.match(sentence.text):
-        if context.replying_to != "board" and context.asked != "answer":
-            return []
+    invited = context.replying_to == "board" or context.asked == "answer"
+    if not invited and found and found[0][1].confidence == 0.6 and _OK.match(sentence.text):
+        return []  # "ok" elsewhere only says that it was seen
     if not found:
         return []
     if (other := _other_day(sentence, context)) is not None:

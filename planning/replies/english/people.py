@@ -18,6 +18,17 @@ _ADJECTIVES = frozenset(
      "whole", "them", "us", "whom", "young", "old", "two", "elderly", "wee", "tiny", "teenage", "adult", "grown-up", "very", "dearest",
      "wonderful", "noisy", "of", "own", "best", "sweet", "better", "vegetarian", "vegan", "visiting")
 )  # fmt: skip
+_NAMED_KIN = frozenset(
+    ("mum", "mom", "mam", "mummy", "mommy", "mama", "dad", "daddy", "papa", "hubby", "wifey", "grandma", "grandpa", "granny", "gran", "grandad",
+     "granddad", "nan", "nana", "nanna", "auntie", "aunty", "missus")
+)  # fmt: skip
+"""Words for kin that need no "my" ("mum and dad are coming")."""
+
+
+def _named(token: Token) -> bool:
+    return re.sub(r"['’]s$", "", token.raw.lower()) in _NAMED_KIN
+
+
 _GROUP_OF_ADJECTIVE = {"teenage": "teens", "adult": "adults", "grown-up": "adults", "grown": "adults", "baby": "infants"}
 
 
@@ -74,7 +85,8 @@ def _ages(tokens: list[Token], i: int) -> tuple[list[int], int] | None:
         worded |= tokens[i].plain in ("aged", "age", "ages")
         worded |= tokens[i].plain in ("are", "is") and i > start and tokens[i - 1].plain in ("who", "they", "he", "she")
         i += 1
-    plainly = i == start and whole_number(tokens, i) is not None and start > 0 and tokens[start - 1].plain in ("kids", "children", "girls", "boys", "sons", "daughters")
+    noun_after = (end := whole_number(tokens, i)) is not None and end[1] < len(tokens) and _noun_at(tokens, end[1])
+    plainly = i == start and not noun_after and whole_number(tokens, i) is not None and start > 0 and tokens[start - 1].plain in ("kids", "children", "girls", "boys", "sons", "daughters")
     if not (opened or worded or plainly):
         return None
     ages: list[int] = []
@@ -103,8 +115,8 @@ def _ages(tokens: list[Token], i: int) -> tuple[list[int], int] | None:
     return ages, i
 
 
-def _item(tokens: list[Token], i: int) -> People | None:
-    """One member or group of members at token `i`."""
+def _item(tokens: list[Token], i: int, listed: bool = False) -> People | None:
+    """One member or group of members at token `i`; `listed`: in a list with the writer, where no "my" is needed."""
     first = i
     if i < len(tokens) and tokens[i].plain in ("me", "myself", "i"):
         return People(first, i + 1, {"adults": 1}, me=True)
@@ -140,13 +152,17 @@ def _item(tokens: list[Token], i: int) -> People | None:
                 group = words(role).get(phrase[:-1], "")
             if not group:
                 continue
-            if role != "kins" and not determined and number is None:
+            if role != "kins" and not determined and number is None and not _named(tokens[i]) and not listed:
                 continue
             found = People(first, i + n, household=role != "guestkin", bare=phrase in ("people", "persons", "adults", "adult", "grown-ups", "grown ups", "grownups"))
-            found.kin, found.kin_raw = phrase, " ".join(t.raw for t in tokens[i : i + n])
+            found.kin, found.kin_raw = phrase, " ".join(re.sub(r"['’]s$", "", t.raw) if t.plain.endswith(("r", "a", "e")) else t.raw for t in tokens[i : i + n])
             ages = _ages(tokens, found.last)
             if ages is None and role != "guestkin" and number == 1:
                 ages = None
+            if ages is not None and number is None and role == "kins" and _one_in_brackets(tokens, found.last):
+                found.add(group_hint or group, ages[0][0])  # "the kids (2)" are two of them
+                found.last = ages[1]
+                return found
             if ages is not None and (number is None or number == len(ages[0]) or len(ages[0]) == 1):
                 years, found.last = ages
                 if len(years) == 1 and number is not None:
@@ -160,6 +176,11 @@ def _item(tokens: list[Token], i: int) -> People | None:
             found.add(group_hint or group, count)
             return found
     return None
+
+
+def _one_in_brackets(tokens: list[Token], i: int) -> bool:
+    """ "(2)" alone counts heads; "(age 2)" and "(4, 7)" are ages."""
+    return [t.plain for t in tokens[i : i + 3 : 2]] == ["(", ")"] and whole_number(tokens, i + 1) == (whole_number(tokens, i + 1) or (0, 0))[:1] + (i + 2,)
 
 
 def _phrase_at(tokens: list[Token], i: int) -> bool:
@@ -210,7 +231,7 @@ def people_at(tokens: list[Token], i: int) -> People | None:
         if j == found.last and whole_number(tokens, j) is None:
             return found
         comma = "," in [t.plain for t in tokens[found.last : j]]
-        more = _item(tokens, j)
+        more = _item(tokens, j, found.me or _named(tokens[found.last - 1]))
         if more is None or more.first == more.last:
             return found
         if more.me and tokens[j].plain == "i" and (comma or not found.kin) and tokens[j + 1 : j + 2] and tokens[j + 1].plain in ("will", "can", "am", "would"):
@@ -438,9 +459,10 @@ def read_absent(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """ "The kids can't come": fewer with the writer; asked about, for it may not be the writer's kids."""
     tokens = sentence.tokens
     for i in range(len(tokens)):
-        if tokens[i].plain not in ("my", "our", "the", "both") or not sentence.free(i):
+        bare = _named(tokens[i]) or tokens[i].plain in ("husband", "wife", "partner", "kids")
+        if not (bare or tokens[i].plain in ("my", "our", "the", "both")) or not sentence.free(i) or (bare and i and tokens[i - 1].plain in _DETERMINERS):
             continue
-        found = people_at(tokens, i)
+        found = people_at(tokens, i) if not bare else _item(tokens, i, True)
         if found is None or found.me or not found.total or not found.household:
             continue
         left_out = i > 0 and tokens[i - 1].plain == "without"
@@ -453,7 +475,11 @@ def read_absent(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             group = next(iter(found.counts))
             counts = {group: max(1, getattr(context.party, group))}
         less = Party(**{g: -counts.get(g, 0) for g in AGE_GROUPS})
-        return [SetParty(context.writer, less, True, start=start, end=end, confidence=0.75)]
+        with_them = context.party is not None and all(
+            getattr(context.party, g) - n >= (g == "adults") for g, n in counts.items()
+        )
+        sure = 0.88 if with_them and tokens[i].plain != "the" else 0.75
+        return [SetParty(context.writer, less, True, start=start, end=end, confidence=sure)]
     return []
 
 
@@ -470,8 +496,10 @@ def _kin(sentence: Sentence, context: ReplyContext) -> list[Intent] | None:
         before = sentence.text[: _offset(sentence, i) - 1]
         lead = re.search(r" (?:bringing|bring|with|along with|plus|\+|taking|and|add|adding|including)(?: along| also)?$", before)
         comes = _COMES_TOO.match(after)
-        if tokens[i].plain not in _DETERMINERS and whole_number(tokens, i) is None:
+        if tokens[i].plain not in _DETERMINERS and whole_number(tokens, i) is None and not _named(tokens[i]):
             continue  # "how many people are coming"
+        if _named(tokens[found.last - 1]) and found.last < len(tokens) and tokens[found.last].raw[:1].isupper() and comes is None:
+            continue
         start, end = sentence.span(i, found.last)
         if comes is None and (lead is None or (lead[0].strip() in ("have", "and") and not found.household)):
             continue
@@ -489,7 +517,8 @@ def _kin(sentence: Sentence, context: ReplyContext) -> list[Intent] | None:
             name = f"{owner}'s {found.kin_raw}" if owner else found.kin_raw
             return [AddPerson(name, found.party(), start=start, end=end, confidence=0.6 if maybe else 0.9)]
         loose = lead is not None and lead[0].strip() == "and" and comes is None
-        sure = 0.55 if maybe or found.unknown_number or loose else 0.9
+        named = i > 2 and tokens[i - 1].plain in (",", "and", "&", "+") and tokens[i - 2].raw[:1].isupper() and sentence.free(i - 2)
+        sure = 0.55 if maybe or found.unknown_number or loose or named else 0.9
         return [SetParty(context.writer, found.party(), True, start=start, end=end, confidence=sure)]
     return None
 

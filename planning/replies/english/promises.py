@@ -5,6 +5,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from planning.replies.english.lexicon import NUMBER, number_of, singulars
 from planning.replies.english.things import Thing, things_at
@@ -20,6 +21,7 @@ _OFFERS = (
     (re.compile(rf"^ {_ADV}(?:yes(?: ,)? )?(?P<aux>(?:will|can|could|going to|happy to|planning to|might|am) )?{_ADV}(?P<verb>bringing|bring|making|make|baking|bake|cooking|cook|doing|do|be bringing|contribute|provide|supply|grab|get|take|pick up|buy)(?: along)?(?: :)? "), 0.88),
     (re.compile(rf"(?: ,| and| but| \+| also| \x00| sorry|^ yes) {_ADV}(?P<aux>(?:will|can|could|going to|happy to|am|are) )?{_ADV}(?P<verb>bringing|will bring|bring|make|making|baking|bake|cooking|cook|send|sending)(?: along)? "), 0.88),
     (re.compile(r" (?:i|we) have(?: got)? (?=(?:dessert|drinks?|snacks|the|a|some|bread|salad)\b)"), 0.75),
+    (re.compile(r"^ (?:(?:i|we) )?got (?:the |some )?(?=(?:desserts?|drinks?|snacks|bread|rolls|salads?|plates|cups|napkins|ice|cutlery|chips|buns)(?: (?:covered|sorted|handled|for [0-9a-z ]+|this time))* $)"), 0.84),
     (re.compile(r" (?:put|sign|write|mark|pencil|note|jot|add) (?:me|us) (?:down |up |in |on )?(?:as )?(?:for|with|bringing|to bring|to make|on) "), 0.95),
     (re.compile(r" (?:count (?:me|us) in|sign (?:me|us) up|count on (?:me|us)|down|i am down|dibs|i call dibs|i have dibs|leave it to me|rely on (?:me|us)|^ me|^ us) (?:for|on|with) "), 0.9),
     (re.compile(r" (?:i|we) (?:have got|have|got|will have|have already got) (?=[a-z0-9 ,-]+ (?:covered|handled|sorted|under control|taken care of)\b)"), 0.92),
@@ -262,6 +264,8 @@ def read_bare(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     return found
 
 
+_NAMES_ITSELF = re.compile(r"(?:a |some )?(?:salads?|breads?|desserts?|puddings?|drinks?|soups?|snacks?|sides?|nibbles)")
+"""What names a kind of dish and, with an amount, the dish as well ("a salad for 10")."""
 _FILLER = frozenset(
     ["and", "we", "will", "also", "so", "then", "for", "us", "too", "ok", "okay", "with", "from", "me", "all", "the", "of", "i", "be", "there", "sorry", "it", "is", "as", "usual", "again", "this", "time", "in", "are", "am", "can", "a", "an", "plus", "my", "our", "yes", "no", "coming", "now", "just", "that", "to", "you", "but", "here", "would", "love", "come", "happy", "well", "both", "good", "great", "sounds", "perfect", "fine", "count", "super", "nice", "sure", "definitely", "not", "make"]
 )
@@ -278,6 +282,8 @@ def _added(
     needed = _IF_NEEDED.search(sentence.text) is not None
     condition = _CONDITION.search(sentence.text) is not None
     for thing in things:
+        if thing.vague and thing.category and (thing.servings or thing.quantity) and _NAMES_ITSELF.fullmatch(thing.dish):
+            thing = replace(thing, vague=False, dish=thing.dish.removeprefix("a ").removeprefix("some "))
         if thing.other or (not thing.vague and thing.known < 0.3 and (weak or not context.addressed)):
             continue
         if not context.addressed and _TO_OTHERS.search(sentence.text):

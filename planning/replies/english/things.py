@@ -6,7 +6,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from planning import amounts
@@ -153,6 +153,10 @@ def things_at(sentence: Sentence, first: int, last: int, *, bare: bool = False) 
             break
         if bare and not thing.vague and not _bare_name(thing):
             break
+        if thing.servings and thing.category == "supplies" and found and found[-1].category == "supplies":
+            before = found[-1]  # "plates and cups for 30" is 30 of both
+            if not (before.servings or before.quantity or before.vague) and before.last == thing.first - 1:
+                found[-1] = replace(before, servings=thing.servings)
         found.append(thing)
         i = after
         if i < last and tokens[i].plain not in (",", "and", "&", "+", "plus", "also", "as", "with"):
@@ -278,6 +282,15 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
             and (read := _amount_at(tokens, i + 1, last)) is not None and read[2] >= last and read[0].unit != "piece"
         ):  # fmt: skip
             amount, quantity, i, progress = read[0], read[1], read[2], True
+        elif (
+            tokens[i].plain in (",", "-", "–", ":", "x") and amount is None and servings is None and i + 2 == last == len(tokens)
+            and tokens[i + 1].plain.isdigit() and 6 <= int(tokens[i + 1].plain[:5]) <= 500
+        ):  # fmt: skip
+            if _counted(tokens[name_start:name_end]):
+                quantity = tokens[i + 1].raw
+            else:
+                servings = float(tokens[i + 1].plain)
+            i, progress = i + 2, True
         elif tokens[i].plain in (",", "-", "–", "(", ":") and i + 1 < last:
             after = " " + " ".join(t.plain for t in tokens[i + 1 : last])
             if _FOR.match(after) or _SERVINGS_OF.match(after) or re.match(r" (?:store|shop)[ -]bought|^ from the (?:store|shop|bakery)", after):
@@ -295,6 +308,11 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
     if amount is not None and amount.kind == "serving" and servings is None:
         servings, quantity = float(amount.value + amount.most) / 2, None
     return Thing(raw, category, sure, start, i, servings, quantity, for_all, False, store, conditional, factor, other), i
+
+
+def _counted(name: Sequence[Token]) -> bool:
+    """Whether a bare number behind the name counts the things themselves ("napkins, 40"), not those who eat."""
+    return bool(name) and name[-1].plain.endswith("s") and not name[-1].plain.endswith("ss")
 
 
 def raw_words(tokens: Sequence[Token]) -> str:
