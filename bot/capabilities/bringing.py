@@ -47,7 +47,8 @@ async def offer(turn: Turn) -> None:
 
 
 def offer_rows(turn: Turn) -> list[list[Button]]:
-    needed = most_needed(turn.potluck, headcount(turn.potluck))[:5]
+    # Toppings are chosen at the bar, which has a button of its own.
+    needed = [n for n in most_needed(turn.potluck, headcount(turn.potluck)) if n.category != "topping"][:5]
     rows = [
         [
             Button(
