@@ -110,7 +110,17 @@ def set_up(log: str = "info", *, secrets: Iterable[str] = (), stream: TextIO | N
     root.handlers[:] = [handler]
     root.setLevel(level.upper())
     # These print a line per HTTP call, with the address and so the token: only ever warnings.
-    for chatty in ("httpx", "httpcore", "aiohttp", "asyncio", "apscheduler", "uvicorn", "uvicorn.access", "sqlalchemy"):
+    for chatty in (
+        "httpx",
+        "httpcore",
+        "aiohttp",
+        "asyncio",
+        "apscheduler",
+        "uvicorn",
+        "uvicorn.access",
+        "sqlalchemy",
+        "alembic",
+    ):
         logging.getLogger(chatty).setLevel(max(logging.WARNING, root.level))
     # The library's debug lines carry whole messages, that is personal data.
     logging.getLogger("telegram").setLevel(max(logging.INFO, root.level))
