@@ -14,6 +14,7 @@ from datetime import UTC, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
 from planning.kitchen.result import PlannedStep, Timeline
+from planning.kitchen.units import in_units
 from planning.potluck import Answer, Guest, Potluck, Promise, Say, Stage
 from planning.safety.clocks import WARN_BEFORE_MIN, clock
 from planning.safety.thaw import thaw_by, thaw_days
@@ -262,7 +263,7 @@ def _collect(potluck: Potluck) -> Iterator[Reminder]:
 
 def _facts(potluck: Potluck, **facts: object) -> dict[str, object]:
     """Plain values. An instant `at` is local ISO text, with `at_time` "16:10" and `at_weekday` 0 (Monday) to 6."""
-    return {"title": potluck.title, **plain_facts(potluck, facts)}
+    return in_units(potluck, {"title": potluck.title, **plain_facts(potluck, facts)})
 
 
 def _cook(potluck: Potluck, promise: Promise | None) -> str:

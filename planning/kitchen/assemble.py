@@ -8,9 +8,10 @@ from datetime import datetime
 from planning.kitchen.attempt import attempt
 from planning.kitchen.conflicts import explain
 from planning.kitchen.implausible import implausible
-from planning.kitchen.result import Timeline
+from planning.kitchen.result import Conflict, Timeline
 from planning.kitchen.solve import EFFORT
 from planning.kitchen.steps import check
+from planning.kitchen.units import say_in_units
 from planning.potluck import Answer, Potluck, Stage
 
 NOTHING = Timeline("optimal", 0, 0)
@@ -36,9 +37,16 @@ def timeline(
     checked, faults = check(potluck)
     faults += tuple(implausible(potluck))
     if not checked:
-        return replace(NOTHING, status="impossible", conflicts=faults) if faults else NOTHING
+        return replace(NOTHING, status="impossible", conflicts=_in_units(potluck, faults)) if faults else NOTHING
     found = attempt(potluck, checked, now, effort=effort, seed=seed, seconds=seconds)
-    conflicts = faults + explain(potluck, checked, now, found, effort=effort, seed=seed)
+    conflicts = _in_units(potluck, faults + explain(potluck, checked, now, found, effort=effort, seed=seed))
     status = "impossible" if conflicts else "optimal" if found.solution.proved else "feasible"
     objective, bound = found.solution.cost.objective, found.solution.bound
     return Timeline(status, objective, bound, found.steps, found.dishes, conflicts)
+
+
+def _in_units(potluck: Potluck, conflicts: tuple[Conflict, ...]) -> tuple[Conflict, ...]:
+    return tuple(
+        replace(c, why=say_in_units(potluck, c.why), fix=replace(c.fix, text=say_in_units(potluck, c.fix.text)))
+        for c in conflicts
+    )

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import datetime
 
 from planning.kitchen.result import Timeline
+from planning.kitchen.units import say_in_units
 from planning.potluck import Answer, Potluck, Stage
 from planning.safety.allergens import allergen_notes, avoided, topping_notes
 from planning.safety.guests import food_notes
@@ -41,4 +43,5 @@ def safety(potluck: Potluck, now: datetime, timeline: Timeline | None = None) ->
     found.extend(power_notes(potluck, timeline))
     found.extend(leftover_notes(potluck))
     found.extend(standing_notes(potluck))
-    return tuple(sorted(found, key=lambda n: _ORDER[n.severity]))
+    told = (replace(n, say=say_in_units(potluck, n.say)) for n in found)
+    return tuple(sorted(told, key=lambda n: _ORDER[n.severity]))

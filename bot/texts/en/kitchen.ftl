@@ -1,18 +1,18 @@
 # Conflicts in the kitchen and the ways out. Facts: $dish; $number and $kind of the step; others as named.
 
-kitchen-frozen-weight = “{ $dish }”: { $lb } lb frozen is more than we can believe or plan.
+kitchen-frozen-weight = “{ $dish }”: { so-heavy } frozen is more than we can believe or plan.
 kitchen-unknown-kind = “{ $dish }”, step { $number }: “{ $kind }” is not a kind of step we know.
 # $minutes
 kitchen-minutes = “{ $dish }”, step { $number } ({ $kind }): { $minutes } minutes cannot be right.
 kitchen-unknown-place = “{ $dish }”, step { $number }: “{ $at }” is neither at home nor at the venue.
 # $temp, $likely
-kitchen-temperature-typo = “{ $dish }”, step { $number }: no oven goes to { $temp } °F{ $likely ->
+kitchen-temperature-typo = “{ $dish }”, step { $number }: no oven goes to { temp-said }{ $likely ->
         [0] .
-       *[other] . Is { $likely } °F meant?
+       *[other] . Is { temp-likely } meant?
     }
-kitchen-celsius = “{ $dish }”, step { $number }: { $temp } looks like °C. That would be { $likely } °F.
-kitchen-temperature = “{ $dish }”, step { $number } ({ $kind }): { $temp } °F cannot be right.
-kitchen-hold-too-cool = “{ $dish }”, step { $number }: { $temp } °F is too cool to keep food hot; { $least } °F is the least.
+kitchen-celsius = “{ $dish }”, step { $number }: { $temp } °F looks like a figure in °C. { $temp } °C would be { $likely } °F.
+kitchen-temperature = “{ $dish }”, step { $number } ({ $kind }): { temp-said } cannot be right.
+kitchen-hold-too-cool = “{ $dish }”, step { $number }: { temp-said } is too cool to keep food hot; { temp-least } is the least.
 kitchen-home-after-venue = “{ $dish }” has a step at home after one at the venue.
 kitchen-thaw-after-heat = “{ $dish }” is thawed after it is heated.
 kitchen-no-oven = “{ $dish }” needs an oven, and there is none.
@@ -80,10 +80,13 @@ kitchen-price = { $item }: a price of { $n } cannot be right.
 
 fix-figure = Please correct the figure.
 fix-correct = Please correct the step.
-fix-temperature = Set it to { $likely } °F?
-fix-smaller = Two smaller ones of up to { $most } lb thaw and cook in time.
-fix-hold-hotter = Hold it at { $least } °F or hotter.
-fix-cook-ahead = Cook it ahead at home, chill it, and reheat it to 165 °F.
+fix-temperature = Set it to { temp-likely }, if that was meant.
+fix-smaller = Two smaller ones of up to { $metric ->
+    [yes] { $most_kg } kg
+   *[no] { $most } lb
+} thaw and cook in time.
+fix-hold-hotter = Hold it at { temp-least } or hotter.
+fix-cook-ahead = Cook it ahead at home, chill it, and reheat it to { at-165 }.
 fix-split = Split it over two rounds or two ovens.
 fix-borrow-slow-cooker = Borrow a slow cooker.
 # $by-span, $until_time, $until_weekday, $that_day (yes: on the day of the potluck)
@@ -100,10 +103,10 @@ fix-arrive-earlier = Have it there { $by-span } earlier, by { $until_time }{ $th
            *[6] Sunday
         }.
     }
-fix-keep-hot = Keep it hot until it is served, at 140 °F or more: in a slow cooker, or covered in an oven at 200 °F.
+fix-keep-hot = Keep it hot until it is served, at { at-140 } or more: in a slow cooker, or covered in an oven at { at-200 }.
 fix-more-hands = Ask one more person to lend a hand.
 fix-another-circuit = Plug it in on another circuit, in another room.
 fix-borrow-oven = Use a neighbor’s oven as well.
-fix-cook-at-home = Ask for it to be cooked at home and brought hot in a preheated insulated cooler, 140 °F or more.
+fix-cook-at-home = Ask for it to be cooked at home and brought hot in a preheated insulated cooler, { at-140 } or more.
 fix-leave-out = Plan something else, which needs no heat at that time.
-fix-cooler = Bring it hot in a preheated insulated cooler, 140 °F or more.
+fix-cooler = Bring it hot in a preheated insulated cooler, { at-140 } or more.

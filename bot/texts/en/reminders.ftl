@@ -51,7 +51,7 @@ reminder-thaw = Move “{ $dish }” from the freezer to the refrigerator by { $
         [4] Friday
         [5] Saturday
        *[6] Sunday
-    }: { $lb } lb needs { $days ->
+    }: { so-heavy } needs { $days ->
         [one] { $days } day
        *[other] { $days } days
     } to thaw there. Never on the counter.
@@ -63,12 +63,12 @@ reminder-slow-cooker = Start the slow cooker now: “{ $dish }” on { $setting 
     }, until { $until_time }.
 
 # $oven (number), $temp, $dishes, $at_time
-reminder-preheat = Turn on oven { $oven } now, { $temp } °F. “{ $dishes }” goes in at { $at_time }.
+reminder-preheat = Turn on oven { $oven } now, { temp-said }. In at { $at_time }: { $dishes }.
 
 # $oven, $temp, $dishes, $out, $at_time, $change (yes, no)
-reminder-swap = Oven { $oven }: take out “{ $out }” now. { $change ->
-        [yes] Set it to { $temp } °F; “{ $dishes }” goes in at { $at_time }.
-       *[no] “{ $dishes }” goes in at { $at_time }, still { $temp } °F.
+reminder-swap = Oven { $oven }: out now: { $out }. { $change ->
+        [yes] Set it to { temp-said }. In at { $at_time }: { $dishes }.
+       *[no] In at { $at_time }, still at { temp-said }: { $dishes }.
     }
 
 # $at_time, $minutes (0: nobody told how far it is)

@@ -1,14 +1,72 @@
 # Safety notes. Every one has $rule (the row of the table). Nothing is ever called safe: the texts say what to do
 # and by when, and what is listed. `..._time` is wall time like 16:10, `..._weekday` is 0 (Monday) to 6 (Sunday).
 
+# Measures in the potluck's own units ($metric: yes, no); every sentence below has the figures of both.
+at-140 = { $metric ->
+    [yes] 60 °C
+   *[no] 140 °F
+}
+at-165 = { $metric ->
+    [yes] 74 °C
+   *[no] 165 °F
+}
+at-40 = { $metric ->
+    [yes] 4 °C
+   *[no] 40 °F
+}
+at-90 = { $metric ->
+    [yes] 32 °C
+   *[no] 90 °F
+}
+at-325 = { $metric ->
+    [yes] 165 °C
+   *[no] 325 °F
+}
+at-200 = { $metric ->
+    [yes] 95 °C
+   *[no] 200 °F
+}
+at-160 = { $metric ->
+    [yes] 71 °C
+   *[no] 160 °F
+}
+at-145 = { $metric ->
+    [yes] 63 °C
+   *[no] 145 °F
+}
+temp-said = { $metric ->
+    [yes] { $temp_c } °C
+   *[no] { $temp } °F
+}
+temp-likely = { $metric ->
+    [yes] { $likely_c } °C
+   *[no] { $likely } °F
+}
+temp-least = { $metric ->
+    [yes] { $least_c } °C
+   *[no] { $least } °F
+}
+so-heavy = { $metric ->
+    [yes] { $lb_kg } kg
+   *[no] { $lb } lb
+}
+so-much = { $metric ->
+    [yes] { $volume_l } l
+   *[no] { $volume } qt
+}
+so-large = { $metric ->
+    [yes] { $size_l } l
+   *[no] { $size } qt
+}
+
 # $dish, $limit (minutes in all), $spent (minutes already out), $by_time, $assumed (yes: heat is assumed)
 safety-out-plan = “{ $dish }” may stand out until { $by_time } if it goes on the table at the start{ $spent ->
         [0] {""}
        *[other] , as it has already been out for { $spent } minutes
     }{ $assumed ->
-        [yes] {" "}(outdoors in the warm months we reckon with 90 °F: one hour)
+        [yes] {" "}(outdoors in the warm months we reckon with { at-90 }: one hour)
        *[no] {""}
-    }. Then back below 40 °F or above 140 °F.
+    }. Then back below { at-40 } or above { at-140 }.
 safety-out-running = “{ $dish }” is out. By { $by_time } put it back in the cold or heat it through again; after that, throw it out.
 safety-out-over = “{ $dish }” has been out for longer than { $limit ->
         [60] one hour in the heat
@@ -21,7 +79,10 @@ safety-leftovers-chill = Leftovers into the refrigerator by { $by_time }{ $hours
         [1] {" "}(one hour, as it is hot outside)
        *[2] {""}
     }, or throw them out.
-safety-leftovers-shallow = Cool leftovers in shallow containers, no deeper than { $inches } inches.
+safety-leftovers-shallow = Cool leftovers in shallow containers, no deeper than { $metric ->
+    [yes] 5 cm
+   *[no] { $inches } inches
+}.
 safety-leftovers-days = Eat refrigerated leftovers within { $days } days.
 safety-leftovers-short = Leftover “{ $dish }”: eat within { $days ->
         [one] { $days } day
@@ -29,7 +90,7 @@ safety-leftovers-short = Leftover “{ $dish }”: eat within { $days ->
     }.
 
 # $dish, $lb, $days, $hours, $by_time, $by_weekday
-safety-thaw-fridge = “{ $dish }” ({ $lb } lb, frozen) must be in the refrigerator by { $by_time } on { $by_weekday ->
+safety-thaw-fridge = “{ $dish }” ({ so-heavy }, frozen) must be in the refrigerator by { $by_time } on { $by_weekday ->
         [0] Monday
         [1] Tuesday
         [2] Wednesday
@@ -37,11 +98,14 @@ safety-thaw-fridge = “{ $dish }” ({ $lb } lb, frozen) must be in the refrige
         [4] Friday
         [5] Saturday
        *[6] Sunday
-    }: a day for every 4 lb, { $days ->
+    }: a day for every { $metric ->
+        [yes] 1.8 kg
+       *[no] 4 lb
+    }, { $days ->
         [one] { $days } day
        *[other] { $days } days
     } here. Never on the counter.
-safety-thaw-water = “{ $dish }” ({ $lb } lb) can no longer thaw in the refrigerator in time. In cold water it takes { $hours } hours: start by { $by_time } on { $by_weekday ->
+safety-thaw-water = “{ $dish }” ({ so-heavy }) can no longer thaw in the refrigerator in time. In cold water it takes { $hours } hours: start by { $by_time } on { $by_weekday ->
         [0] Monday
         [1] Tuesday
         [2] Wednesday
@@ -50,39 +114,42 @@ safety-thaw-water = “{ $dish }” ({ $lb } lb) can no longer thaw in the refri
         [5] Saturday
        *[6] Sunday
     }, change the water every 30 minutes, and cook it at once.
-safety-thaw-too-late = “{ $dish }” ({ $lb } lb, frozen) cannot be thawed in time: even in cold water it needs { $hours } hours. Plan something else.
+safety-thaw-too-late = “{ $dish }” ({ so-heavy }, frozen) cannot be thawed in time: even in cold water it needs { $hours } hours. Plan something else.
 
-safety-slow-warm = “{ $dish }”: the warm setting does not cook. Heat it to 165 °F first, then keep it warm.
-safety-slow-reheat = “{ $dish }” is cooked already: a slow cooker must not reheat it. Bring it to 165 °F or to a boil on the stove, then keep it hot in the slow cooker at 140 °F or more.
-safety-slow-short = “{ $dish }”: { $minutes } minutes in a slow cooker warm it up rather than cook it. If it is cooked already, heat it to 165 °F on the stove first.
+safety-slow-warm = “{ $dish }”: the warm setting does not cook. Heat it to { at-165 } first, then keep it warm.
+safety-slow-reheat = “{ $dish }” is cooked already: a slow cooker must not reheat it. Bring it to { at-165 } or to a boil on the stove, then keep it hot in the slow cooker at { at-140 } or more.
+safety-slow-short = “{ $dish }”: { $minutes } minutes in a slow cooker warm it up rather than cook it. If it is cooked already, heat it to { at-165 } on the stove first.
 safety-slow-frozen = “{ $dish }” must not go into the slow cooker frozen. Thaw it completely first.
-safety-slow-full = “{ $dish }” is about { $volume } qt, and a { $size } qt slow cooker should be no more than two thirds full. Split it or use a larger one.
-safety-slow-empty = “{ $dish }” is about { $volume } qt, and a { $size } qt slow cooker should be at least half full. Use a smaller one.
+safety-slow-full = “{ $dish }” is about { so-much }, and a { so-large } slow cooker should be no more than two thirds full. Split it or use a larger one.
+safety-slow-empty = “{ $dish }” is about { so-much }, and a { so-large } slow cooker should be at least half full. Use a smaller one.
 safety-slow-big = “{ $dish }”: cut a whole bird or a large roast into pieces for the slow cooker, or follow the size its manual gives.
 safety-kidney-dry = “{ $dish }”: dry kidney beans must boil briskly for { $minutes } minutes in fresh water before any slow cooking. Canned ones need not.
 safety-kidney-ask = “{ $dish }” has kidney beans. Are they canned, or boiled for { $minutes } minutes first? Dry ones must not go straight into a slow cooker.
 
-safety-hold-hot = “{ $dish }”: keep it at 140 °F or hotter until it is eaten.
-safety-hold-too-cool = “{ $dish }”: { $temp } °F is too cool to keep it hot. Hold it at 140 °F or hotter.
-safety-reheat = “{ $dish }”: reheat it to 165 °F inside.
+safety-hold-hot = “{ $dish }”: keep it at { at-140 } or hotter until it is eaten.
+safety-hold-too-cool = “{ $dish }”: { temp-said } is too cool to keep it hot. Hold it at { at-140 } or hotter.
+safety-reheat = “{ $dish }”: reheat it to { at-165 } inside.
 safety-reheat-boil = “{ $dish }”: bring it to a boil when you reheat it.
-safety-reheat-oven = “{ $dish }”: reheat it with the oven at 325 °F or more, not { $temp } °F.
+safety-reheat-oven = “{ $dish }”: reheat it with the oven at { at-325 } or more, not { temp-said }.
 safety-cook-through = “{ $dish }”: cook it to { $rule ->
-        [COOK-02] 160
-        [COOK-12] 160
-        [COOK-15] 145
-       *[other] 165
-    } °F inside, by a thermometer in the thickest part.
+        [COOK-02] { at-160 }
+        [COOK-12] { at-160 }
+        [COOK-15] { at-145 }
+       *[other] { at-165 }
+    } inside, by a thermometer in the thickest part.
 
 safety-raw-egg = “{ $dish }” is usually made with raw egg. Use pasteurized eggs.
 safety-raw-dough = “{ $dish }”: raw flour is not ready to eat. Bake it, or use heat-treated flour from the shop.
 safety-home-canned = “{ $dish }” is listed as home-canned. Vegetables, meat and fish canned at home without a pressure canner can carry botulism: please leave it out.
 safety-wild-mushroom = “{ $dish }” is listed with wild mushrooms. Only bring mushrooms bought in a shop.
-safety-rice = “{ $dish }”: keep cooked rice at 140 °F or hotter, or chill it within an hour or two of cooking. Reheating does not undo what grows in between.
+safety-rice = “{ $dish }”: keep cooked rice at { at-140 } or hotter, or chill it within an hour or two of cooking. Reheating does not undo what grows in between.
 safety-foil-potato = “{ $dish }”: take baked potatoes out of their foil, or keep them hot. Do not let them stand warm in foil.
 safety-honey = “{ $dish }” has honey, which must not be given to children under one year, not even cooked. There is an infant among the guests.
 # $what is a list
-safety-choke = “{ $dish }” ({ $what }) can choke children under four. Cut round food lengthwise into quarters, half an inch at most; leave nuts, popcorn and hard sweets away from them.
+safety-choke = “{ $dish }” ({ $what }) can choke children under four. Cut round food lengthwise into quarters, { $metric ->
+    [yes] 1 cm
+   *[no] half an inch
+} at most; leave nuts, popcorn and hard sweets away from them.
 safety-choke-older = “{ $dish }” ({ $what }): let children sit down to eat it, and keep an eye on them.
 safety-listeria-sprouts = “{ $dish }” ({ $what }): not raw for anybody who is pregnant, old or has weak defences.
 safety-listeria-unpasteurized = “{ $dish }” ({ $what }): not for anybody who is pregnant, old or has weak defences.
@@ -90,7 +157,7 @@ safety-listeria-raw-animal = “{ $dish }” ({ $what }): raw or undercooked, so
 safety-listeria-soft-cheese = “{ $dish }” ({ $what }): anybody who is pregnant should skip it unless the cheese’s label says pasteurized.
 safety-listeria-pate = “{ $dish }” ({ $what }): anybody who is pregnant should skip refrigerated pâté and meat spreads.
 safety-listeria-smoked-fish = “{ $dish }” ({ $what }): anybody who is pregnant should skip cold-smoked fish unless it is cooked in the dish.
-safety-listeria-deli = “{ $dish }” ({ $what }): for anybody who is pregnant only steaming hot, 165 °F.
+safety-listeria-deli = “{ $dish }” ({ $what }): for anybody who is pregnant only steaming hot, { at-165 }.
 safety-listeria-seafood-salad = “{ $dish }” ({ $what }): anybody who is pregnant should skip ready-made seafood or meat salads.
 
 # $dish, $need (peanut, tree-nut, gluten-free …), $who (cook: listed; name: the name says it), $degree (severe, allergy, intolerance)
