@@ -44,7 +44,8 @@ read up to so many words in all."""
 _IS_BEFORE = frozenset(
     (
         "on", "vegan", "vegetarian", "allergic", "coming", "not", "gluten", "lactose", "celiac", "coeliac", "bringing",
-        "ill", "sick", "mine", "a", "an", "pescatarian", "intolerant", "veggie", "covered", "from", "joining",
+        "ill", "sick", "mine", "expecting", "pregnant", "diabetic", "kosher", "halal", "severely", "highly", "also", "anaphylactic",
+        "lactose", "dairy", "egg", "only", "a", "an", "pescatarian", "intolerant", "veggie", "covered", "from", "joining",
     )
 )  # fmt: skip
 _HYPHENED = re.compile(r"-(?=(?:intolerant|intolerance|allergy|allergic|sensitive)\b)", re.IGNORECASE)
@@ -94,6 +95,7 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
             passed.append(trap)
             continue
         found += _with_asides(sentence, context, found)
+    found = needs.harden(message, found)
     if len(found) > 1:  # "scratch that, we can come": the correction itself is what counts
         found = [i for i in found if not isinstance(i, Undo)] or found[:1]
     if any(isinstance(i, AddPromise) and i.confidence >= 0.85 for i in found):  # one list, over several lines

@@ -13,9 +13,9 @@ from planning.replies.text import Sentence
 from planning.when import Unclear, parse_when
 
 _THING = r"(?:it|this|that|everything|the (?:whole )?(?:potluck|supper|dinner|party|feast|meal|event|date|day|time|thing|start|place|venue|location)(?: time)?|our (?:potluck|supper|dinner|party))"
-_POLITE = r"^ (?:(?:can we|could we|bot|ok|so|right|sorry|actually|folks|all|please|update|change of plan|new plan|change|let us|can you|could you|we (?:will|have to|need to|must|are going to|had to|want to|have)|i (?:have to|need to|want to|would like to|am going to|will)|do|it is|it will be|we are|we will be|now) ?[,:-]? ?)*"
-_MOVE = re.compile(rf"{_POLITE} ?(?:{_THING} (?:is|has|has been|will be|was|had to be|needs to be|got) (?:now )?)?(?P<verb>moved?|shift(?:ed)?|changed?|postponed?|rescheduled?|pushed?|delay(?:ed)?|switch(?:ed)?|bring|put|set|make|start(?:ing|s)?|hold|do|relocated?)(?: {_THING})?(?: (?:back|forward|out|off|on|over|up))? (?:to|until|till|for|by|at|from|on) (?P<to>[^\x00]+?) $")
-_NEW = re.compile(rf"{_POLITE}(?:(?:the|our) )?(?:new|changed) (?P<what>date|day|time|start|place|venue|location|address)(?: and (?:date|time))?(?: is| will be| :|:|,)* (?P<to>[^\x00]+?) $")
+_POLITE = r"^ (?:(?:can we|could we|bot|ok|so|right|sorry|actually|folks|all|please|update|change of plan|new plan|change|let us|can you|could you|we will be|it will be|we (?:will|have to|need to|must|are going to|had to|want to|have)|i (?:have to|need to|want to|would like to|am going to|will)|do|it is|it will be|we are|we will be|now) ?[,:-]? ?)*"
+_MOVE = re.compile(rf"{_POLITE} ?(?:{_THING} (?:is|has|has been|will be|was|had to be|needs to be|got) (?:now )?)?(?P<verb>moved?|shift(?:ed)?|changed?|postponed?|rescheduled?|pushed?|delay(?:ed)?|switch(?:ed)?|bring|put|set|make|start(?:ing|s)?|hold|do|relocated?)(?: {_THING})?(?: (?:back|forward|out|off|on|over|up))?(?: (?:to|until|till|for|by|at|from|on))? (?P<to>[^\x00]+?) $")
+_NEW = re.compile(rf"{_POLITE}(?:(?:the|our) )?(?:new|changed|change of|different) (?P<what>date|day|time|start|place|venue|location|address)(?: and (?:date|time))?(?: is| will be| :|:|,)* (?P<to>[^\x00]+?) $")
 _INSTEAD = re.compile(rf"{_POLITE} ?(?P<to>(?:at|in|on|@)? ?[^\x00]+?)(?: ,)? (?:instead|now|then)(?: (?:of|not) [^\x00]+)? $")
 _PLACE = re.compile(r"^(?:at|in|@|inside|outside|behind|by) (?:the |our |my )?[a-z]")
 _SIZE = (

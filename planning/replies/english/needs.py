@@ -11,7 +11,7 @@ from dataclasses import replace
 from planning.potluck import Need
 from planning.replies.english.lexicon import NUMBER, any_of, number_of, words
 from planning.replies.intents import Intent, ReplyContext, SetNeeds, SetPregnant
-from planning.replies.text import Sentence
+from planning.replies.text import Message, Sentence
 
 _DIET = rf"(?P<diet>{any_of('diet')})"
 _ALLERGEN = any_of("allergen")
@@ -51,13 +51,17 @@ _AFTER_DIET = frozenset([",", "and", "&", "+", "but", "so", "here", "now", "too"
 _EXCEPT = re.compile(rf" (?:everything|anything|all) (?:except(?: for)?|but|apart from|besides|other than) (?:the )?{_LIST}")
 _NO_AND_ALLERGY = re.compile(rf" no {_LIST}(?= |$)(?=.* (?:allergy|allergic|allergies)\b)")
 _SEVERE = re.compile(
-    r"\b(?:severe|severely|deathly|deadly|serious|seriously|life-threatening|life threatening|anaphylactic|anaphylaxis|epipen|epi-pen"
-    r"|extremely|highly|badly|airborne|acute|very bad|really bad|could (?:kill|die)|will (?:kill|die)|even traces|not even (?:a )?traces?)\b"
+    r"\b(?:severe|severely|deathly|deadly|serious|seriously|terrible|terribly|extreme|life-threatening|life threatening|anaphylactic|anaphylaxis|epipen|epi-pen"
+    r"|bad(?= (?:[a-z-]+ ){0,3}allerg)|nasty(?= (?:[a-z-]+ ){0,3}allerg)|extremely|highly|badly|airborne|acute|very bad|really bad|could (?:kill|die)|will (?:kill|die)|even traces|not even (?:a )?traces?)\b"
 )
 """Words that make an allergy a severe one: taken wherever they stand in its sentence, the stricter reading."""
+_MAKES_ILL = re.compile(rf" {_LIST} (?:makes?|gives?|causes?|sends?) (?:me|us|him|her|them|my [a-z]+) (?:[a-z]+ )??(?:swell|ill|sick|itch[a-z]*|hives|rash|throw up|vomit|bloated|migraines?|headaches?|close up|to hospital|reactions?|cramps?)")
+_BESIDE = re.compile(
+    rf"(?:\x00|,| and| also| plus| &) (?:(?:also|and|,|both|i am|we are|fully|strictly) )*(?P<diets>(?:{any_of('diet')})(?:(?: ,)?(?: and| &| \+|,| or)? (?:{any_of('diet')}))*)(?: (?:too|also|as well|here|for me|for us|food|diet))*(?= $| ,| and)"
+)
 _CLEARED = re.compile(
     r" (?:(?:have |there are |we have |i have |with )?(?:no|zero|without(?: any)?|do not have any|not any) (?:known |food |special |particular )*(?:allerg(?:y|ies)|dietary (?:restrictions?|requirements?|needs?|issues?)|diets?|restrictions?|dietaries|intolerances|food issues|special diets?|diet(?:ary)? restrictions)(?: or (?:allergies|diets|intolerances|dietary [a-z]+|anything))?"
-    r"|(?:none|nobody|no one) (?:of us |in our family |in my family |here )?(?:has|have) (?:any )?(?:allergies|diets|dietary [a-z]+|restrictions)|(?:i|we)(?: will| all| both| can)* eat (?:anything|everything|it all|whatever)(?: and everything)?|(?:i|we) (?:am|are) not (?:allergic to|fussy|picky)(?: anything| about food| eaters?)?|nothing special diet ?wise|omnivores?|eats? everything|do not have (?:any )?(?:allergies|dietary [a-z]+)|not allergic to anything)(?= $| ,| here| for| and| in| so| at| -|\))"
+    r"|(?:none|nobody|no one) (?:of us |in our family |in my family |here )?(?:has|have) (?:any )?(?:allergies|diets|dietary [a-z]+|restrictions)|(?:i|we)(?: will| all| both| can)* eat (?:anything|everything|it all|whatever)(?: and everything)?|(?:i|we) (?:am|are) not (?:allergic to|fussy|picky)(?: anything| about food| eaters?)?|nothing special diet ?wise|omnivores?|eats? everything|do not have (?:any )?(?:allergies|dietary [a-z]+)|not allergic to anything)(?= $| ,| here| for| and| in| so| at| on| from| with| among| that| -|\))"
 )
 _NO_LONGER = re.compile(rf" (?:i am|we are|{_KIN} is) (?:no longer|not|not actually|not really|not any ?more) (?:a |an )?{_DIET}(?! any)")
 _NOT_ALLERGIC = re.compile(rf" (?:not|no longer) allergic to (?:any )?{_LIST}")
@@ -167,6 +171,8 @@ def read_needs(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         said(match, (Need("gluten-free", 1, "allergy"),), 0.93)
     if (match := _ILL_FROM.search(sentence.left)) is not None:
         said(match, _needs_of(match["list"], 1, ""), 0.7)
+    if (match := _MAKES_ILL.search(sentence.left)) is not None:
+        said(match, _needs_of(match["list"], 1, "allergy"), 0.7)
     if (match := _EXCEPT.search(sentence.left)) is not None:
         said(match, _needs_of(match["list"], 1, ""), 0.7)
     if (match := _NO_AND_ALLERGY.search(sentence.left)) is not None:
@@ -177,6 +183,8 @@ def read_needs(sentence: Sentence, context: ReplyContext) -> list[Intent]:
                 if match.groupdict().get("not"):
                     sentence.take_match(match)
                     continue
+                if severity == "" and re.search(r" (?:allergic|allergy|anaphyla[a-z]+)\b", sentence.text):
+                    severity = "allergy"
                 before = sentence.left[: match.start()]
                 count = _count(match, context)
                 lead = re.search(rf" (?P<n>{NUMBER})(?: of (?:us|them))?(?: is| are| with| has| have)?(?: a| an| got)*$", before)
@@ -200,6 +208,26 @@ def read_needs(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     return list(found)
 
 
+def _diets_of(listed: str) -> tuple[Need, ...]:
+    table = words("diet")
+    return tuple(
+        Need(table[w], 1, "allergy" if w.startswith("celiac") else "diet")
+        for w in re.findall(rf"(?<![a-z-])(?:{any_of('diet')})(?![a-z-])", listed)
+    )
+
+
+def harden(message: Message, found: list[Intent]) -> list[Intent]:
+    """ "Peanut allergy. Severe.": a sentence of its own that says how bad it is makes the allergies beside it severe."""
+    allergen = re.compile(rf"(?<![a-z-])(?:{_ALLERGEN})(?![a-z-])")
+    if not any(_SEVERE.search(s.text) and not allergen.search(s.text) and " not " not in s.text for s in message.sentences):
+        return found
+    return [
+        replace(i, needs=tuple(replace(n, severity="severe allergy") if n.severity == "allergy" else n for n in i.needs))
+        if isinstance(i, SetNeeds) and not i.cleared else i
+        for i in found
+    ]  # fmt: skip
+
+
 def _bare(sentence: Sentence, context: ReplyContext, said: Callable[..., None], beside: bool) -> None:
     """Needs that are only named ("gluten free too", "shellfish and celery, also my son can't have mustard"): written
     to the bot they are needs. A food alone may be a dish as well, so it is asked about unless a need stands beside it."""
@@ -207,13 +235,14 @@ def _bare(sentence: Sentence, context: ReplyContext, said: Callable[..., None], 
         after = sentence.left[match.end() :]
         if _FOOD_AFTER.match(after) or _dish_follows(after):
             return
-        needs = tuple(
-            Need(words("diet")[w], 1, "allergy" if w.startswith("celiac") else "diet")
-            for w in re.findall(rf"(?<![a-z-])(?:{any_of('diet')})(?![a-z-])", match["diets"])
-        )
+        needs = _diets_of(match["diets"])
         sure = 0.9 if context.asked == "diets" else 0.7 if context.asked in ("bring", "servings") else 0.88
         said(match, needs, sure)
         return
+    if beside and (match := _BESIDE.search(sentence.left)) is not None:
+        after = sentence.left[match.end() :]
+        if not _FOOD_AFTER.match(after) and not _dish_follows(after):
+            said(match, _diets_of(match["diets"]), 0.88)
     match = _ALLERGENS_ALONE.match(sentence.left)
     if match is None or context.asked in ("bring", "servings"):
         return
@@ -226,7 +255,7 @@ def _bare(sentence: Sentence, context: ReplyContext, said: Callable[..., None], 
 
 
 _PREGNANT = re.compile(
-    rf"(?: (?:i|we) (?:am|are|will be)| {_KIN}(?: ,)?(?: is| will be| who is)?| she is|^ am| also| being| and) (?:also |[0-9]+ (?:weeks?|months?) |heavily |very |now |currently |(?P<not>not|no longer|not any ?more) )*(?:pregnant|expecting(?= $| ,| and| a (?:baby|child|little)| twins| our| in (?:[a-z]+)))(?: any ?more)?"
+    rf"(?: (?:i|we) (?:am|are|will be)| {_KIN}(?: ,)?(?: is| will be| who is)?| she is|^ am| also| being| and|^) (?:also |[0-9]+ (?:weeks?|months?) |heavily |very |now |currently |(?P<not>not|no longer|not any ?more) )*(?:pregnant|expecting(?= $| ,| and| a (?:baby|child|little)| twins| our| in (?:[a-z]+)))(?: any ?more)?"
 )
 
 

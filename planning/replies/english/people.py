@@ -8,7 +8,7 @@ import re
 from dataclasses import dataclass, field, replace
 
 from planning.potluck import AGE_GROUPS, Party
-from planning.replies.english.lexicon import NUMBER, longest, number_of, whole_number, words
+from planning.replies.english.lexicon import NUMBER, number_of, whole_number, words
 from planning.replies.intents import AddPerson, Intent, ReplyContext, SetParty
 from planning.replies.text import Sentence, Token
 
@@ -77,6 +77,8 @@ class People:
 
 def _ages(tokens: list[Token], i: int) -> tuple[list[int], int] | None:
     """Ages at token `i`: "( 4 , 7 and 9 )", "aged 4 and 7", "who are 4 and 7", "( ages 3 & 5 )"."""
+    if i + 2 < len(tokens) and tokens[i].plain == "," and tokens[i + 1].plain in ("they", "who") and tokens[i + 2].plain == "are":
+        i += 1
     start, opened = i, False
     if i < len(tokens) and tokens[i].plain == "(":
         opened, i = True, i + 1
@@ -120,6 +122,9 @@ def _item(tokens: list[Token], i: int, listed: bool = False) -> People | None:
     first = i
     if i < len(tokens) and tokens[i].plain in ("me", "myself", "i"):
         return People(first, i + 1, {"adults": 1}, me=True)
+    for both in (("both", "of", "us"), ("the", "two", "of", "us"), ("us", "two"), ("we", "two")):
+        if tuple(t.plain for t in tokens[i : i + len(both)]) == both:
+            return People(first, i + len(both), {"adults": 2}, me=True)
     number: int | None = None
     group_hint = ""
     determined = False
@@ -144,7 +149,7 @@ def _item(tokens: list[Token], i: int, listed: bool = False) -> People | None:
     if aged is not None:
         group, after = aged
         return People(first, after, {group: number or 1}, bare=False)
-    for n in range(min(longest("kin"), len(tokens) - i, 3), 0, -1):
+    for n in range(min(3, len(tokens) - i), 0, -1):
         phrase = " ".join(t.plain for t in tokens[i : i + n])
         for role in ("kin", "kins", "guestkin"):
             group = words(role).get(phrase, "")
@@ -156,6 +161,8 @@ def _item(tokens: list[Token], i: int, listed: bool = False) -> People | None:
                 continue
             found = People(first, i + n, household=role != "guestkin", bare=phrase in ("people", "persons", "adults", "adult", "grown-ups", "grown ups", "grownups"))
             found.kin, found.kin_raw = phrase, " ".join(re.sub(r"['’]s$", "", t.raw) if t.plain.endswith(("r", "a", "e")) else t.raw for t in tokens[i : i + n])
+            if phrase == "twins" and number is None:
+                number = 2
             ages = _ages(tokens, found.last)
             if ages is None and role != "guestkin" and number == 1:
                 ages = None
@@ -228,6 +235,10 @@ def people_at(tokens: list[Token], i: int) -> People | None:
         j = found.last
         while j < len(tokens) and tokens[j].plain in (",", "and", "&", "+", "plus", "with", "also"):
             j += 1
+        if [t.plain for t in tokens[j : j + 2]] in (["from", "our"], ["from", "my"]) and tokens[j + 2 : j + 3] and tokens[j + 2].plain in ("side", "house", "end", "family"):
+            j += 3  # "three adults from our side plus one toddler"
+            while j < len(tokens) and tokens[j].plain in (",", "and", "&", "+", "plus", "with", "also"):
+                j += 1
         if j == found.last and whole_number(tokens, j) is None:
             return found
         comma = "," in [t.plain for t in tokens[found.last : j]]
@@ -236,9 +247,14 @@ def people_at(tokens: list[Token], i: int) -> People | None:
             return found
         if more.me and tokens[j].plain == "i" and (comma or not found.kin) and tokens[j + 1 : j + 2] and tokens[j + 1].plain in ("will", "can", "am", "would"):
             return found
+        if more.me and found.me and more.total == 1:
+            found.last = more.last  # "me, myself and I"
+            continue
         found.merge(more)
 
 
+_UNDER = re.compile(r" (?:under|below|younger than) (?:the age of )?[0-9]{1,2} ")
+"""An age group told so is asked about, for it is not read."""
 _OF_US = re.compile(rf" (?:(?:the |all |just |only |both |about )*)(?P<n>{NUMBER}|both|couple|pair) of us\b(?: (?:in total|altogether|all together|coming|now))?")
 _WE_ARE = re.compile(
     rf" (?:we (?:are|will be)|there (?:are|will be|is)|it (?:is|will be)|that (?:is|makes|will be)|make (?:that|it)|makes it|now|only|just|so|will be|coming with|down to|up to|party of|family of|group of|total of|table of|all|for)"
@@ -251,7 +267,7 @@ _INSTEAD = re.compile(rf"^ (?:now |it is |we are |make it )*(?P<n>{NUMBER}) (?:p
 _FEWER = re.compile(rf" (?:minus|less) (?P<n>{NUMBER})(?: (?P<who>kids?|children|child|adults?|people|person))?(?= $| ,)")
 _PLUS = re.compile(rf" (?:(?P<me>me|i|myself|yes|coming|in) )?(?:(?:and|with|bringing|a|my|have|will bring|have got) )*(?:\+|plus)[ -]?(?P<n>{NUMBER})(?! ?/)(?: (?P<who>kids?|children|child|adults?|people|guests?|friends?|toddlers?|teens?|teenagers?|bab(?:y|ies)))?(?= $| ,| for| and| coming| please| \(| \x00| as| now| too)")
 _COMING_N = re.compile(rf"^ (?P<n>{NUMBER}) (?:coming|attending|joining|from us|from our side|for us|from our house)(?= $| ,| and| with| \()")
-_FOR_US = re.compile(rf" (?:(?:put|count|sign) (?:me|us) (?:down|in) for|change (?:us|me|it) to|make (?:us|it|that)|can you make (?:it|that|us)|(?:yes|coming|in|count|reserve) (?:for|x))(?= |) ?(?:x|for)? ?(?P<n>{NUMBER})(?: of us| people)?(?= $| ,|!)")
+_FOR_US = re.compile(rf" (?:(?:put|count|sign) (?:me|us) (?:down|in) for|count on (?:me|us) (?:being|to be|as)|change (?:us|me|it) to|make (?:us|it|that)|can you make (?:it|that|us)|(?:yes|coming|in|count|reserve) (?:for|x))(?= |) ?(?:x|for)? ?(?P<n>{NUMBER})(?: of us| people)?(?= $| ,|!)")
 _JUST_ME = re.compile(r" (?:(?:it is|it will be|will be|only|am coming|i will be|i am|coming) )*(?:just|only) (?P<who>me|myself|one|us|us two|the two of us|we two)(?= $| ,| this| and| now| for| coming| then| after| tonight| -)|\b(?:alone|on my own|by myself|solo)\b")
 _MORE = re.compile(
     rf" (?:(?:and|make that|add|plus|there is|there are|we have|we are|i have|will be|so|actually|with|bringing|can i add|also) )*(?P<n>an?|{NUMBER}|another|a couple)(?: (?P<extra>more|extra|additional|fewer|less))?"
@@ -304,7 +320,7 @@ def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     def said(first: int, last: int, party: Party, relative: bool, confidence: float) -> list[Intent]:
         start, end = sentence.span(first, last)
         sentence.take(first, last)
-        if not relative and not 0 < party.total <= 30:
+        if not relative and (not 0 < party.total <= 30 or _UNDER.search(sentence.text)):
             confidence = min(confidence, 0.5)
         return [SetParty(me, party, relative, start=start, end=end, confidence=confidence)]
 
@@ -312,7 +328,7 @@ def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     for i in range(len(tokens)):
         if not sentence.free(i) or (i and tokens[i - 1].plain in _DETERMINERS):
             continue
-        own = tokens[i].plain in ("me", "i", "myself")
+        own = tokens[i].plain in ("me", "i", "myself") or (tokens[i].plain == "both" and tokens[i + 1 : i + 2] and tokens[i + 1].plain == "of")
         if own and (plus := _PLUS.match(sentence.left, _offset(sentence, i) - 1)) is not None and plus["me"]:
             break
         if tokens[i].plain == "i" and not (
@@ -328,7 +344,9 @@ def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
                     found.merge(more)
                     sentence.take(k, more.last)
                     break
-            with_more = _with_more(tokens, found)
+            with_more = _with_more(tokens, found) or (
+                i > 1 and tokens[i - 1].plain in (",", "and", "&") and tokens[i - 2].raw[:1].isupper() and i > 2
+            )
             return said(i, found.last, found.party(), False, 0.6 if found.unknown_number or with_more else 0.95)
     for i in range(len(tokens)):
         edge = i == 0 or tokens[i - 1].plain in (",", ":", "-", "(", "yes", "so", "are", "be", "is") or not sentence.free(i - 1)
@@ -374,6 +392,8 @@ def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         sub, end = _breakdown(sentence, n, last)
         return said(first, end, sub or Party(adults=n), False, 0.9)
     match = _OF_US.search(sentence.left)
+    if match is not None and match["n"] in ("one", "1") and not _ABSENT.match(sentence.left[match.end() :]) and not re.search(r"(?:just|only) ", match[0]):
+        match = None  # "one of us is vegan" counts nobody
     if match is not None and _ABSENT.match(sentence.left[match.end() :]):
         n = 2 if match["n"] in ("both", "couple", "pair") else number_of(match["n"])
         first, last = sentence.token_range(match)

@@ -13,8 +13,8 @@ from planning.replies.intents import AddPromise, ChangePromise, DropPromise, Int
 from planning.replies.text import Sentence
 
 _ADV = r"(?:(?:also|just|probably|definitely|gladly|happily|both|still|then|now|certainly|totally|maybe|perhaps|actually|always|again|all|as usual|in that case|of course|instead|so|either) )*"
-_VERB = r"(?:bring|bringing|make|making|cook|cooking|bake|baking|do|doing|contribute|contributing|supply|supplying|provide|providing|prepare|preparing|take care of|handle|handling|cover|covering|get|getting|buy|buying|pick up|picking up|grab|grabbing|send|sending|send along|drop off|drop|throw together|whip up|rustle up|fix|fixing|sign up for|volunteer for|volunteer|take|taking|be bringing|be making|be doing|be baking|be cooking|knock up|put together|organise|organize|sort out|serve|whip together|come with|be on|fry up|smoke|grill|roast|offer|donate|chip in|chip in with|pitch in with)"
-_AUX = r"(?:will|can|am|are|could|would|am going to|are going to|shall|might|may|would like to|want to|am happy to|are happy to|plan to|am planning to|are planning to|plan on|am planning on|would be happy to|would love to|am able to|will be able to|have decided to|am gonna|intend to|was going to|was planning to|was thinking of|am thinking of|am thinking|thought i would|have|do|promise to|was thinking i would|was thinking i could)"
+_VERB = r"(?:bring|bringing|make|making|cook|cooking|bake|baking|do|doing|contribute|contributing|supply|supplying|provide|providing|prepare|preparing|take care of|handle|handling|cover|covering|get|getting|buy|buying|pick up|picking up|grab|grabbing|send|sending|send along|drop off|drop|throw together|whip up|rustle up|fix|fixing|sign up for|volunteer for|volunteer|take|taking|be bringing|be making|be doing|be baking|be cooking|knock up|put together|organise|organize|sort out|sort|serve|whip together|come with|be on|fry up|smoke|grill|roast|offer|donate|chip in|chip in with|pitch in with)"
+_AUX = r"(?:will|can|am|are|could|would|am going to|are going to|shall|might|may|would like to|would rather|want to|am happy to|are happy to|plan to|am planning to|are planning to|plan on|am planning on|would be happy to|would love to|am able to|will be able to|have decided to|am gonna|intend to|was going to|was planning to|was thinking of|am thinking of|am thinking|thought i would|have|do|promise to|was thinking i would|was thinking i could)"
 _OFFERS = (
     (re.compile(rf" (?P<who>i|we) (?P<aux>{_AUX} )?{_ADV}(?:volunteer to |offer to |try to |manage to )?(?P<verb>{_VERB})(?: along| over)?(?: :)? "), 0.93),
     (re.compile(r" let (?:me|us) (?P<verb>bring|make|bake|do|contribute) "), 0.9),
@@ -38,7 +38,7 @@ _DROPS: tuple[re.Pattern[str], ...] = (
     re.compile(r"(?:^|(?<= so)|(?<= and)|(?<= ,)|(?<= but)) no (?:more )?(?P<what>[a-z ]{1,30}?)(?: from (?:me|us))?(?: after all| then| any ?more| now)*(?= $| ,)"),
 )  # fmt: skip
 _DROPS += (
-    re.compile(r" (?:my|the|our) (?P<what>[a-z ]{2,30}?) (?:is|has been|will be|got|was) (?:now )?(?:cancelled|canceled|off the list|not happening|ruined|burnt|burned)(?= $| ,)"),
+    re.compile(r" (?:^ |(?<= ))(?:my |the |our )?(?P<what>[a-z ]{2,30}?) (?:is|are|has been|will be|got|was) (?:now )?(?:off(?= $| ,)|cancelled|canceled|off the list|not happening|ruined|burnt|burned)(?= $| ,)"),
     re.compile(r" (?:without|minus) (?:my |the |any )?(?P<what>[a-z ]{2,30}?)(?= $| ,)"),
 )  # fmt: skip
 _SWAP = re.compile(

@@ -34,6 +34,9 @@ _WHO_EATS = re.compile(r"(?<!for )\b(?:vegetarians|vegans|celiacs)\b(?! (?:can|c
 _LATE = re.compile(
     r" (?:(?:i|we) (?:am|are|will be|might be|may be|will|are going to be|am going to be)|running|be|arriving|coming|going to be|gonna be|might be|will be)(?: (?:running|a bit|about|around|probably|like|roughly|arriving|coming|be|maybe|there|just|only|up to|at least|slightly|quite|very|so|here))* (?P<much>[^,\x00]{0,40}?) ?(?:late|behind|delayed)(?= $| ,| for| to| sorry| because| as| -| but| so| start| tonight| today|$)| late by (?:about |around )?(?P<much3>[a-z0-9 ]{1,25})|(?:^|(?<= ,)) (?P<much2>[a-z0-9 ]{1,30}?) late(?= $| ,)|\b(?:stuck in traffic|held up|delayed|running behind|missed (?:the|my) (?:bus|train)|late because|leaving late)\b"
 )
+_LATE_BY = re.compile(
+    r"\blate(?: ,)?(?: by)?(?: (?:about|around|like|maybe|roughly|approx|probably|say))* (?P<much4>(?:[0-9]{1,3}|half an|an|a|one|two|ten|fifteen|twenty|thirty) (?:minutes?|mins?|hours?|hrs?))\b"
+)
 _LATE_ARRIVAL = re.compile(r" (?:arrive|be there|get there|arriving|come|coming) (?:about |around )?(?P<much>[a-z0-9 ]{1,25}?) (?:late|after the start|after it starts|after you start)\b")
 _NOT_LATE = re.compile(r"\b(?:not|never|hope|hopefully not|is|too|better) (?:be )?(?:running )?late\b|\blate (?:night|lunch|summer|reply|answer|response|to (?:reply|answer|the thread))\b|\b(?:too|it is|getting|stay|stayed|up|sleep) late\b|\bsorry for the late\b")
 _UNDO = re.compile(
@@ -71,9 +74,9 @@ def read_late(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     if _NOT_LATE.search(sentence.text) and not re.search(r"\bminutes?|\bmins?|\bhour", sentence.text):
         return []
     found: tuple[int | None, re.Match[str]] | None = None
-    for match in (*_LATE.finditer(sentence.left), *_LATE_ARRIVAL.finditer(sentence.left)):
+    for match in (*_LATE.finditer(sentence.left), *_LATE_ARRIVAL.finditer(sentence.left), *_LATE_BY.finditer(sentence.left)):
         got = match.groupdict()
-        words = got.get("much") or got.get("much2") or got.get("much3") or ""
+        words = got.get("much") or got.get("much2") or got.get("much3") or got.get("much4") or ""
         length = parse_duration(words)
         minutes = round(length.total_seconds() / 60) if length is not None else None
         if minutes is None and (bare := re.fullmatch(r" ?([0-9]{1,3}) ?", words)) is not None:

@@ -329,7 +329,7 @@ def raw_words(tokens: Sequence[Token]) -> str:
 def _vague(tokens: list[Token], i: int, last: int) -> tuple[str, int] | None:
     """ "something", "a main", "whatever is missing": the category it names, and where it ends."""
     table = words("vague")
-    for n in (4, 3, 2, 1):
+    for n in (5, 4, 3, 2, 1):
         if i + n <= last and (phrase := " ".join(t.plain for t in tokens[i : i + n])) in table:
             nxt = tokens[i + n].plain if i + n < last else ""
             if nxt and nxt not in (",", "and", "for", "+", "&", "if", "but", "too", "as", "(", "-", "then", "to", "with", "from", "also", "that", "again", "or", "instead", "of", "duty", "detail"):

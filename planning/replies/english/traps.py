@@ -18,7 +18,7 @@ _REPORTED = re.compile(
 )
 _HYPOTHETICAL = re.compile(
     r"\bif (?:i|we) (?:were|was|had|could|ever|only|did|won|lived)\b|\bif only\b|\bwould have\b|\bcould have\b|\bshould have\b"
-    r"|\bmight have\b|\b(?:i|we) wish\b(?! (?:i|we) could (?:come|make it|be there|join))|\bimagine\b|\bwhat if\b|\bsuppos(?:e|ing)\b|\bin theory\b|\bone day\b|\bsome ?day\b"
+    r"|\bmight have\b(?! to)|\b(?:i|we) wish\b(?! (?:i|we) could (?:come|make it|be there|join))|\bimagine\b|\bwhat if\b|\bsuppos(?:e|ing)\b|\bin theory\b|\bone day\b|\bsome ?day\b"
     r"|\bwould be (?:nice|fun|funny|great|cool|lovely|amazing|good)\b|\bhypothetically\b|\bin another life\b"
     r"|\bdream(?:t|ed|ing)?\b|\bas if (?:i|we)\b|\bwhen hell\b|\bwhen pigs\b|\bnext year\b|\bnext time\b|\bany ?one would\b"
 )
