@@ -289,7 +289,7 @@ def table(potluck: Potluck, voice: Voice, facts: Facts) -> Iterator[str]:
         yield voice(
             "board-row",
             category=voice.plain(f"category-{row.category}"),
-            promised=round(row.promised_servings),
+            promised=round(row.covered_servings),
             target=round(row.target_servings),
             short=max(0, round(row.short_servings)),
             dishes=row.short_dishes,

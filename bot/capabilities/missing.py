@@ -31,7 +31,7 @@ def missing_lines(turn: Turn) -> Html:
                 category=voice.plain(f"category-{n.category}"),
                 short=round(row.short_servings),
                 dishes=row.short_dishes,
-                promised=round(row.promised_servings),
+                promised=round(row.covered_servings),
                 target=round(row.target_servings),
             )
         )
@@ -41,10 +41,10 @@ def missing_lines(turn: Turn) -> Html:
         names = [g.name for i in ids if (p := potluck.promise(i)) and (g := potluck.guest(p.guest))]
         lines.append(voice("missing-double", dish=dish, names=names))
     for row in table:
-        if row.surplus_servings >= 1:
+        if row.too_much_servings >= 1:
             lines.append(
                 voice(
-                    "missing-surplus", category=voice.plain(f"category-{row.category}"), n=round(row.surplus_servings)
+                    "missing-surplus", category=voice.plain(f"category-{row.category}"), n=round(row.too_much_servings)
                 )
             )
     return Html("\n".join(lines))
