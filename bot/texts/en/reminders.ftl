@@ -66,7 +66,7 @@ reminder-slow-cooker = Start the slow cooker now: “{ $dish }” on { $setting 
 reminder-preheat = Turn on oven { $oven } now, { temp-said }. In at { $at_time }: { $dishes }.
 
 # $oven, $temp, $dishes, $out, $at_time, $change (yes, no)
-reminder-swap = Oven { $oven }: out now: { $out }. { $change ->
+reminder-swap = Oven { $oven }, out now: { $out }. { $change ->
         [yes] Set it to { temp-said }. In at { $at_time }: { $dishes }.
        *[no] In at { $at_time }, still at { temp-said }: { $dishes }.
     }
