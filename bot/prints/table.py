@@ -107,7 +107,8 @@ def _block(
         )
     target = _number(row, "target_servings")
     # What the promises are good for: of plates and cups, the people the fewest of them cover.
-    promised = _number(row, "covered_servings") if "covered_servings" in row else _number(row, "promised_servings")
+    counted = "covered_servings" if category == "supplies" and "covered_servings" in row else "promised_servings"
+    promised = _number(row, counted)
     if not lines and target <= 0:
         return None
     short = _number(row, "short_servings")
