@@ -84,7 +84,7 @@ def decide(
     if not context.addressed:
         kept = tuple(i for i in intents if i.confidence >= SURE_IN_CHATTER and not isinstance(i, (Undo, Late)))
         others = [i for i in kept if isinstance(i, SetAnswer) and i.who != context.writer]
-        feared = tuple(i for i in intents if isinstance(i, SetNeeds) and _allergy(i))
+        feared = tuple(i for i in intents if isinstance(i, SetNeeds) and _allergy(i) and i.confidence >= ASK)
         doubtful = not kept or others or len(kept) < len(intents) or any(_clashes(i, context) for i in kept)
         if feared and (doubtful or not _about_this_supper(kept)):  # an allergy is asked about rather than lost
             why = Say("reply-why-read", {"words": _words(feared, original)})

@@ -251,3 +251,28 @@ def test_small_talk_gets_no_such_line(text: str) -> None:
     question = read(text, BOARD).question
 
     assert question is None or question.key != "reply-not-understood"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "my husband Joe is celiac, slaw for 8",
+        "the doctor told me I'm allergic to nuts",
+        "no nuts in anything please",
+        "kiwi makes my mouth swell",
+        "peanut allergy runs in this house",
+    ],
+)
+def test_an_allergy_written_to_the_bot_is_noted_or_asked_about_however_it_is_put(text: str) -> None:
+    reading = read(text, PRIVATE)
+
+    assert one(reading, SetNeeds)
+    assert reading.sure or reading.question is not None
+
+
+@pytest.mark.parametrize("text", ["nut allergy is gone", "no longer vegan", "he grew out of his milk allergy"])
+def test_a_need_that_is_gone_is_taken_off_only_after_a_question(text: str) -> None:
+    reading = read(text, PRIVATE)
+
+    assert not reading.sure
+    assert not any(isinstance(i, SetNeeds) and not i.cleared for i in reading.intents)

@@ -93,6 +93,8 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
             continue
         if trap is not None:
             passed.append(trap)
+            if trap in ("reported", "others") and context.addressed and _OURS.search(sentence.text):
+                found += needs.read_lost(sentence, context)  # "the doctor said I'm allergic to nuts"
             continue
         found += _with_asides(sentence, context, found)
     found = needs.harden(message, found)
@@ -152,6 +154,7 @@ _TOLD = re.compile(
 """How sentences begin that tell about something else than what their writer does."""
 
 
+_OURS = re.compile(r" (?:i|we|my [a-z]+|our [a-z]+) (?:am|are|is|have|has) (?:[a-z]+ ){0,3}(?:allerg|celiac|intoleran|anaphyla)")
 _APPROVING = frozenset("👍✅🙋🙌👌💯")
 _SUPPER = re.compile(
     r"\b(?:potluck|supper|harvest|dinner|feast|party|get-together|gathering|barbecue|bbq|picnic|brunch|lunch"
@@ -201,6 +204,8 @@ def _statement(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     found += questions.read_late(sentence, context)
     found += needs.read_needs(sentence, context)
     found += needs.read_pregnant(sentence, context)
+    if context.addressed and not any(isinstance(i, SetNeeds) for i in found):
+        found += needs.read_lost(sentence, context)
     if sentence.question:
         return [*found, *(people.read_may_bring(sentence, context) or promises.read_offer_question(sentence, context))]
     if context.asked == "diets" and any(isinstance(i, SetNeeds) for i in found):

@@ -16,7 +16,7 @@ from planning.replies.text import Message, Sentence
 _DIET = rf"(?P<diet>{any_of('diet')})"
 _ALLERGEN = any_of("allergen")
 _LIST = rf"(?P<list>(?:{_ALLERGEN})(?:(?: ,)?(?: and| or| &| \+|,| /)? (?:all |any |to |raw |also to )?(?:{_ALLERGEN}))*)(?![a-z-])"
-_KIN = rf"(?:(?:my|our|the) (?:[a-z]+ )?|(?<=^ )|(?<=, )|(?<=and )|(?<=but ))(?P<kin>{any_of('kin')}|{any_of('kins')}|{any_of('guestkin')})"
+_KIN = rf"(?:(?:my|our|the) (?:[a-z]+ )?|(?<=^ )|(?<=, )|(?<=and )|(?<=but ))(?P<kin>{any_of('kin')}|{any_of('kins')}|{any_of('guestkin')})(?: (?!is\b|are\b|has\b|have\b|can\b|does\b|do\b|will\b|must\b|who\b|and\b|or\b|also\b)[a-z]+)??"
 _FOOD_AFTER = re.compile(
     r"^ (?:lasagna|chili|curry|option|options|dish|dishes|main|mains|food|meal|version|pie|cake|salad|burgers?|sausages?|stew|"
     r"casserole|pizza|one|side|cooking|friendly|brownies|cookies|bake|quiche|soup|pasta|stuff|recipe|choices?|menu|dip|"
@@ -64,6 +64,8 @@ _CLEARED = re.compile(
     r"|(?:none|nobody|no one) (?:of us |in our family |in my family |here )?(?:has|have) (?:any )?(?:allergies|diets|dietary [a-z]+|restrictions)|(?:i|we)(?: will| all| both| can)* eat (?:anything|everything|it all|whatever)(?: and everything)?|(?:i|we) (?:am|are) not (?:allergic to|fussy|picky)(?: anything| about food| eaters?)?|nothing special diet ?wise|omnivores?|eats? everything|do not have (?:any )?(?:allergies|dietary [a-z]+)|not allergic to anything)(?= $| ,| here| for| and| in| so| at| on| from| with| among| that| -|\))"
 )
 _NO_LONGER = re.compile(rf" (?:i am|we are|{_KIN} is) (?:no longer|not|not actually|not really|not any ?more) (?:a |an )?{_DIET}(?! any)")
+_GONE = re.compile(rf" {_LIST} (?:allergy|intolerance) (?:is |has |was )?(?:now )?(?:gone|cleared(?: up)?|outgrown|went away|over|no more|a mistake|a false alarm)(?![a-z])")
+_NO_LONGER_BARE = re.compile(rf"^ (?:(?:i am|we are) )?(?:no longer|not) (?:a )?{_DIET}(?: any ?more| now)?(?= $)")
 _NOT_ALLERGIC = re.compile(rf" (?:not|no longer) allergic to (?:any )?{_LIST}")
 _OUTGREW = re.compile(rf" (?:outgrew|grew out of|got over) (?:the |his |her |my )?{_LIST}(?: allergy)?")
 _JOKE_ALLERGY = re.compile(rf" allergic to (?:the |your |my |all |doing |any |having )*(?:{any_of('nonallergen')})(?![a-z])")
@@ -141,8 +143,11 @@ def read_needs(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         if severe and not cleared:
             needs = tuple(replace(n, severity="severe allergy") if n.severity == "allergy" else n for n in needs)
         start, end = sentence.span_of(match)
+        member = _member(match) or _subject(sentence, match)
+        if member in words("guestkin") and not context.addressed:
+            confidence = 0.4  # a friend's allergy, told to friends
         found.append(
-            SetNeeds(me, needs, cleared, _member(match) or _subject(sentence, match), start=start, end=end, confidence=confidence)
+            SetNeeds(me, needs, cleared, member, start=start, end=end, confidence=confidence)
         )
         sentence.take_match(match)
 
@@ -160,7 +165,7 @@ def read_needs(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             said(match, _needs_of(match["list"], 1, "allergy"), 0.85)
     if sentence.question and not re.search(r" (?:i am|we are|my [a-z]+ is)\b", sentence.text):
         return []
-    for pattern in (_NO_LONGER, _NOT_ALLERGIC, _OUTGREW):
+    for pattern in (_NO_LONGER, _NO_LONGER_BARE, _NOT_ALLERGIC, _OUTGREW, _GONE):
         while (match := pattern.search(sentence.left)) is not None:
             got = match.groupdict()
             gone = (Need(words("diet")[got["diet"]], 1, "diet"),) if got.get("diet") else _needs_of(got["list"], 1, "")
@@ -198,7 +203,7 @@ def read_needs(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             following = after.split()[:1]
             if _FOOD_AFTER.match(after) or _dish_follows(after):
                 break
-            if following and following[0] not in _AFTER_DIET and "\x00" not in following[0]:
+            if following and following[0] not in _AFTER_DIET and "\x00" not in following[0] and not re.fullmatch(NUMBER, following[0]):
                 break  # "vegetarian jokes"
             word = match["diet"]
             severity = "allergy" if word.startswith("celiac") else "diet"
@@ -243,6 +248,11 @@ def _bare(sentence: Sentence, context: ReplyContext, said: Callable[..., None], 
         after = sentence.left[match.end() :]
         if not _FOOD_AFTER.match(after) and not _dish_follows(after):
             said(match, _diets_of(match["diets"]), 0.88)
+    refused = _REFUSED.match(sentence.left)
+    own = " ".join(dish for _, dish in context.own_promises).lower()
+    if refused is not None and not beside and context.asked not in ("bring", "servings") and refused["list"].split()[0] not in own:
+        said(refused, _needs_of(refused["list"], 1, ""), 0.7)
+        return
     match = _ALLERGENS_ALONE.match(sentence.left)
     if match is None or context.asked in ("bring", "servings"):
         return
@@ -252,6 +262,21 @@ def _bare(sentence: Sentence, context: ReplyContext, said: Callable[..., None], 
         said(match, _needs_of(match["list"], 1, "allergy"), 0.85)
     elif all(p not in dishes for p in pieces) and not re.search(r"[a-z]", sentence.left[match.end() :]):
         said(match, _needs_of(match["list"], 1, "allergy"), 0.65)
+
+
+_REFUSED = re.compile(rf"^ (?:please ,? ?)?(?:no|without|nothing with|avoid) (?:any )?{_LIST}(?: in (?:anything|it|the food|there))?(?: please)?(?= $| ,| as| because| or )")
+_NAMED_ILLNESS = re.compile(r" (?:allerg[a-z]+|celiacs?|intoleran[a-z]+|anaphyla[a-z]+|epipen) ")
+
+
+def read_lost(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    """Where an illness is named and no rule has read whose or how, the foods beside it are asked about, not lost."""
+    left = sentence.left.replace("\x00", " ")
+    if sentence.question or _NAMED_ILLNESS.search(sentence.left) is None or re.search(r" (?:no|not|never|without|any|was|were|used to|grew out|outgrew|outgrown|got over|gone|anyone|someone|everyone|who|people|jokes?) ", left):
+        return []
+    listed = " ".join(re.findall(rf"(?<![a-z-])(?:{_ALLERGEN})(?![a-z-])", left))
+    needs = _needs_of(listed, 1, "allergy") + ((Need("gluten-free", 1, "allergy"),) if " celiac" in left else ())
+    start, end = sentence.span(0, len(sentence.tokens))
+    return [SetNeeds(context.writer, needs, start=start, end=end, confidence=0.6)] if needs else []
 
 
 _PREGNANT = re.compile(
@@ -267,9 +292,10 @@ def read_pregnant(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     start, end = sentence.span_of(match)
     sentence.take_match(match)
     negated = bool(match["not"]) or re.search(r" any ?more$", match[0]) is not None
-    third = match[0].startswith((" she", " being", " also"))
+    member = _member(match)
+    third = match[0].startswith((" she", " being", " also")) or member in words("guestkin")
     sure = 0.6 if negated or third else 0.92 if "pregnant" in match[0] else 0.7
-    return [SetPregnant(context.writer, not negated, _member(match), start=start, end=end, confidence=sure)]
+    return [SetPregnant(context.writer, not negated, member, start=start, end=end, confidence=sure)]
 
 
 def _dish_follows(after: str) -> bool:

@@ -93,8 +93,9 @@ def read_others(sentence: Sentence, context: ReplyContext) -> list[Intent]:
                 break
             named.append(more)
         end = named[-1].last
-        own = i > 0 and tokens[i - 1].plain in ("and", "&", "with", "plus", "+") or tokens[end : end + 1] and tokens[end].plain in _AND
-        found = _said_of(sentence, named, context, own=bool(own))
+        before = i > 0 and tokens[i - 1].plain in ("and", "&", "with", "plus", "+")
+        own = before or (end < len(tokens) and tokens[end].plain in _AND)
+        found = _said_of(sentence, named, context, own=own)
         if found:
             return found
         i = end
@@ -104,6 +105,12 @@ def read_others(sentence: Sentence, context: ReplyContext) -> list[Intent]:
 def _said_of(sentence: Sentence, named: list[_Named], context: ReplyContext, *, own: bool) -> list[Intent]:
     tokens, end = sentence.tokens, named[-1].last
     rest = " " + " ".join(t.plain for t in tokens[end:]) + " "
+    if len(named) == 1 and named[0].guest is None and named[0].first == 2 and tokens[0].plain in ("me", "myself") and (
+        own and re.match(r" (?:$|,|are coming|will come|will be there|bringing|with|for)", rest)
+    ):  # "me and Joe, bringing chips"
+        start, stop = sentence.span(named[0].first, end)
+        sentence.take(named[0].first, end)
+        return [AddPerson(named[0].name, Party(), start=start, end=stop, confidence=0.65)]
     if any(not sentence.free(k) for k in range(end, min(end + 2, len(tokens)))):
         return []
     opens = named[0].first == 0 or tokens[named[0].first - 1].plain in (",", "and", "but", "yes", "also", "ok")

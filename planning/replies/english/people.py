@@ -187,7 +187,8 @@ def _item(tokens: list[Token], i: int, listed: bool = False) -> People | None:
 
 def _one_in_brackets(tokens: list[Token], i: int) -> bool:
     """ "(2)" alone counts heads; "(age 2)" and "(4, 7)" are ages."""
-    return [t.plain for t in tokens[i : i + 3 : 2]] == ["(", ")"] and whole_number(tokens, i + 1) == (whole_number(tokens, i + 1) or (0, 0))[:1] + (i + 2,)
+    read = whole_number(tokens, i + 1)
+    return [t.plain for t in tokens[i : i + 3 : 2]] == ["(", ")"] and read is not None and read[1] == i + 2
 
 
 def _phrase_at(tokens: list[Token], i: int) -> bool:
@@ -257,7 +258,7 @@ _UNDER = re.compile(r" (?:under|below|younger than) (?:the age of )?[0-9]{1,2} "
 """An age group told so is asked about, for it is not read."""
 _OF_US = re.compile(rf" (?:(?:the |all |just |only |both |about )*)(?P<n>{NUMBER}|both|couple|pair) of us\b(?: (?:in total|altogether|all together|coming|now))?")
 _WE_ARE = re.compile(
-    rf" (?:we (?:are|will be)|there (?:are|will be|is)|it (?:is|will be)|that (?:is|makes|will be)|make (?:that|it)|makes it|now|only|just|so|will be|coming with|down to|up to|party of|family of|group of|total of|table of|all|for)"
+    rf" (?:we (?:are|will be|would be)|there (?:are|will be|is)|it (?:is|will be)|that (?:is|makes|will be)|make (?:that|it)|makes it|now|only|just|so|will be|coming with|down to|up to|party of|family of|group of|total of|table of|all|for)"
     rf"(?: (?:just|only|now|actually|still|all|about|in total|a|bringing|going to be|coming|the|us|party of|family of|group of|total of|down to|up to))*"
     rf" (?P<n>{NUMBER})(?: (?:of us|people|persons|in all|in total|altogether|total|now|adults|grown-ups|guests|instead|heads|after all|coming))*(?= \x00| $| ,| \(| and| for| including| plus| \+| in| -| with| incl| but| not| because| as| since| so| at)"
 )

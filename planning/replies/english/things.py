@@ -284,7 +284,7 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
             amount, quantity, i, progress = read[0], read[1], read[2], True
         elif (
             tokens[i].plain in (",", "-", "–", ":", "x") and amount is None and servings is None and i + 2 == last == len(tokens)
-            and tokens[i + 1].plain.isdigit() and 6 <= int(tokens[i + 1].plain[:5]) <= 500
+            and tokens[i + 1].plain.isascii() and tokens[i + 1].plain.isdigit() and 6 <= int(tokens[i + 1].plain[:5]) <= 500
         ):  # fmt: skip
             if _counted(tokens[name_start:name_end]):
                 quantity = tokens[i + 1].raw
