@@ -107,7 +107,9 @@ def _block(
         )
     target = _number(row, "target_servings")
     # What the promises are good for: of plates and cups, the people the fewest of them cover.
-    counted = "covered_servings" if category == "supplies" and "covered_servings" in row else "promised_servings"
+    counted = (
+        "covered_servings" if category == "supplies" and row and "covered_servings" in row else "promised_servings"
+    )
     promised = _number(row, counted)
     if not lines and target <= 0:
         return None
