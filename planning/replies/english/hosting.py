@@ -13,21 +13,21 @@ from planning.replies.text import Sentence
 from planning.when import Unclear, parse_when
 
 _THING = r"(?:it|this|that|everything|the (?:whole )?(?:potluck|supper|dinner|party|feast|meal|event|date|day|time|thing|start|place|venue|location)(?: time)?|our (?:potluck|supper|dinner|party))"
-_POLITE = r"^ (?:(?:can we|could we|bot|ok|so|right|sorry|actually|folks|all|please|update|change of plan|new plan|change|let us|can you|could you|we will be|it will be|we (?:will|have to|need to|must|are going to|had to|want to|have)|i (?:have to|need to|want to|would like to|am going to|will)|do|it is|it will be|we are|we will be|now) ?[,:-]? ?)*"
-_MOVE = re.compile(rf"{_POLITE} ?(?:{_THING} (?:is|has|has been|will be|was|had to be|needs to be|got) (?:now )?)?(?P<verb>moved?|shift(?:ed)?|changed?|postponed?|rescheduled?|pushed?|delay(?:ed)?|switch(?:ed)?|bring|put|set|make|start(?:ing|s)?|hold|do|relocated?)(?: {_THING})?(?: (?:back|forward|out|off|on|over|up))?(?: (?:to|until|till|for|by|at|from|on))? (?P<to>[^\x00]+?) $")
+_POLITE = r"^ (?:(?:can we|could we|bot|ok|so|right|sorry|actually|folks|all|please|update|change of plan|new plan|change|let us|can you|could you|we will be|it will be|we (?:will|have to|need to|must|are going to|had to|want to|have)|i (?:have to|need to|want to|would like to|am going to|will)|do|it is|we are|now)(?: [,:-])? )*"
+_MOVE = re.compile(rf"{_POLITE}(?:{_THING} (?:is|has|has been|will be|was|had to be|needs to be|got) (?:now )?)?(?P<verb>moved?|shift(?:ed)?|changed?|postponed?|rescheduled?|pushed?|delay(?:ed)?|switch(?:ed)?|bring|put|set|make|start(?:ing|s)?|hold|do|relocated?)(?: {_THING})?(?: (?:back|forward|out|off|on|over|up))?(?: (?:to|until|till|for|by|at|from|on))? (?P<to>[^\x00]+?) $")
 _NEW = re.compile(rf"{_POLITE}(?:(?:the|our) )?(?:new|changed|change of|different) (?P<what>date|day|time|start|place|venue|location|address)(?: and (?:date|time))?(?: is| will be| :|:|,)* (?P<to>[^\x00]+?) $")
-_INSTEAD = re.compile(rf"{_POLITE} ?(?P<to>(?:at|in|on|@)? ?[^\x00]+?)(?: ,)? (?:instead|now|then)(?: (?:of|not) [^\x00]+)? $")
+_INSTEAD = re.compile(rf"{_POLITE}(?P<to>[^\x00]+?)(?: ,)? (?:instead|now|then)(?: (?:of|not) [^\x00]+)? $")
 _PLACE = re.compile(r"^(?:at|in|@|inside|outside|behind|by) (?:the |our |my )?[a-z]")
 _SIZE = (
     (re.compile(rf"{_POLITE}(?:(?:expect|expecting|reckon with|plan for|planning for|count on|size|headcount|guests|people)(?: is| are| :|:)*) (?:about |around |roughly |some |up to )*(?P<n>{NUMBER})(?: (?:people|guests|persons|folks|heads|of us|in all|in total|altogether|total))* $"), 0.9),
-    (re.compile(rf"{_POLITE} ?(?:about|around|roughly|some|probably|maybe|more like|up to|closer to) (?P<n>{NUMBER})(?: (?:people|guests|persons|folks|heads|of us|in all|in total|altogether|total|coming|now))+ $"), 0.7),
+    (re.compile(rf"{_POLITE}(?:about|around|roughly|some|probably|maybe|more like|up to|closer to) (?P<n>{NUMBER})(?: (?:people|guests|persons|folks|heads|of us|in all|in total|altogether|total|coming|now))+ $"), 0.7),
     (re.compile(rf"^ (?:now |so |then |ok )*(?:we (?:are|will be)|there (?:are|will be)|it (?:is|will be)|makes? (?:that|it)) (?:about |around |roughly |probably |now |more like |going to be |up to )*(?P<n>{NUMBER})(?: (?:people|guests|persons|folks|heads|of us|in all|in total|altogether|total|now|coming))* $"), 0.7),
     (re.compile(rf"^ (?P<n>{NUMBER}) (?:people|guests|persons|folks|heads)(?: (?:in all|in total|altogether|total|coming|now|instead))* $"), 0.7),
 )  # fmt: skip
 OWN_PARTY = 12
 """Up to so many a host may mean the own party (common practice, no source)."""
 _APPLIANCE = r"(?:ovens?|racks?|burners?|hobs?|rings?|stoves?|grills?|barbecues?|bbqs?|slow cookers?|crock ?pots?|microwaves?|circuits?|outlets?|sockets?|fridges?|freezers?|cooks?|helpers?|pans? (?:per|on a) rack)"
-_KITCHEN = re.compile(rf"^ (?:(?:we have|we have got|i have|i have got|there is|there are|the kitchen has|my kitchen has|our kitchen has|the kitchen|kitchen|only|just|about|in the kitchen|with|:|,) ?)*(?P<what>(?:{NUMBER}|an?|no) (?:[a-z-]+ )??{_APPLIANCE}(?:(?: ,)?(?: and| with|,| \+| each| with)* (?:{NUMBER}|an?|no) (?:[a-z-]+ )??{_APPLIANCE})*)(?: (?:each|here|there|in the kitchen|at the (?:hut|hall|venue|house)|in all|only|that is all))* $")
+_KITCHEN = re.compile(rf"^ (?:(?:we have|we have got|i have|i have got|there is|there are|the kitchen has|my kitchen has|our kitchen has|the kitchen|kitchen|only|just|about|in the kitchen|with|:|,) )*(?P<what>(?:{NUMBER}|an?|no) (?:[a-z-]+ )??{_APPLIANCE}(?:(?: ,)?(?: and| with| ,| \+| each)* (?:{NUMBER}|an?|no) (?:[a-z-]+ )??{_APPLIANCE})*)(?: (?:each|here|there|in the kitchen|at the (?:hut|hall|venue|house)|in all|only|that is all))* $")
 
 
 def read_hosting(sentence: Sentence, context: ReplyContext) -> list[Intent]:

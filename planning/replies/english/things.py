@@ -15,7 +15,7 @@ from planning.replies.text import Sentence, Token
 
 _DETERMINERS = frozenset(("a", "an", "some", "my", "the", "our", "any", "your", "that", "those", "this", "another", "more", "also", "just", "maybe", "probably", "both", "either", "and", "with", "of", "again", "her", "his", "usual"))
 _SIZE = frozenset(("world", "spare", "big", "large", "huge", "giant", "small", "little", "whole", "massive", "medium", "enormous", "great", "decent", "nice", "good", "generous", "giant", "full", "fresh", "few", "couple", "bunch", "lot", "lots", "load", "loads", "plenty", "ton", "tons", "extra", "famous", "homemade", "home-made", "delicious", "yummy", "legendary", "infamous", "signature", "world-famous", "favourite", "favorite", "amazing", "awesome", "best", "tasty", "trusty", "special"))
-_CONTAINER = frozenset(("bowl", "tray", "platter", "pot", "pan", "plate", "dish", "batch", "bag", "bags", "box", "bottle", "bottles", "jar", "tub", "pack", "basket", "pile", "load", "bucket", "crate", "case", "jug", "pitcher", "cooler", "crockpot", "slow", "loaf", "tin", "helping", "portion", "thermos", "flask", "vat", "mountain", "selection", "variety", "assortment", "stack", "round", "rounds", "wheel"))
+_CONTAINER = frozenset(("bowl", "tray", "platter", "pot", "pan", "plate", "dish", "batch", "bag", "bags", "box", "bottle", "bottles", "jar", "tub", "pack", "basket", "pile", "load", "bucket", "crate", "case", "jug", "pitcher", "cooler", "slow", "loaf", "tin", "helping", "portion", "thermos", "flask", "vat", "mountain", "selection", "variety", "assortment", "stack", "round", "rounds", "wheel"))
 _FOR = re.compile(
     rf"^ ?(?P<all>\(? ?(?:(?:that|which) )?(?:(?:should |will |can )?(?:feeds?|serves?|be|is) )?(?:enough |plenty |big enough |sized |made )?(?:for|to feed|to serve|feeds|serves|feeding|serving|(?:will|should|can) (?:feed|serve)) (?:about |around |up to |roughly |at least |approx |like |maybe |all )*(?P<n>[0-9]{{1,9}}(?:-[0-9]{{1,4}})?|a dozen|two dozen|{NUMBER})(?:(?: to | or |-| - )(?P<hi>[0-9]{{1,4}}|{NUMBER}))?(?! (?:dollars|bucks|years|hours|minutes|lb|oz|pm|am|kids of))(?: ?(?:people|persons|ppl|servings|portions|of us|guests|or so|ish|folks|adults|hungry people|at least|total|now|instead))* ?\)?)"
 )
@@ -254,7 +254,7 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
                     i += 1
                     continue
                 break
-            if plain[0].isdigit() and plain not in ("7up",):
+            if plain[0].isdigit():
                 break
             i += 1
     name_end = i
