@@ -86,7 +86,7 @@ _SERVES = re.compile(
 _PAN = re.compile(
     r"(?:([0-9]{1,3}|[a-z]+(?:-[a-z]+)?) )?([0-9]{1,2}) ?(?:\"|in\.?|inch(?:es)?|cm)? ?(?:x|×|by) ?([0-9]{1,2})"
     r"(?: ?(?:x|×) ?[0-9]{1,2})?(?:\"| ?in\.?| ?-?inch(?:es)?| ?cm)?[ -]?"
-    r"(pan|pans|dish|dishes|baking dish|baking dishes|tray|trays|casserole|casseroles|s|'s|pyrex)?",
+    r"(pan|pans|dish|dishes|baking dish|baking dishes|tray|trays|casserole|casseroles|s|'s)?",
     re.IGNORECASE,
 )
 _KNOWN_PANS = frozenset(

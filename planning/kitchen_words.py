@@ -22,7 +22,7 @@ _NUMBERS = {"a": 1, "an": 1, "one": 1, "two": 2, "three": 3, "four": 4, "five": 
 
 _THINGS = {
     "oven": "ovens", "burner": "burners", "hob": "burners", "grill": "grills", "barbecue": "grills",
-    "slow cooker": "slow_cookers", "crock": "slow_cookers", "microwave": "microwaves", "circuit": "circuits",
+    "slow cooker": "slow_cookers", "microwave": "microwaves", "circuit": "circuits",
     "cook": "cooks", "pair of hands": "cooks", "helper": "cooks",
 }  # fmt: skip
 

@@ -18,7 +18,7 @@ _UNIT = r"(?:hours?|hrs?|h|minutes?|minute|mins?)"
 _TIME = rf"(?:(?:for|about|around|approx|roughly|another|like|only|just) )*{_N} (?:to {_N} |or {_N} )?{_UNIT}(?: (?:and )?(?:a half|a quarter|[0-9]{{1,2}}(?: (?:minutes?|mins?))?(?= )))?"
 _SCALE = r"(?:f|c|ºc|ºf|fahrenheit|celsius|centigrade)"
 _TEMP = rf"(?:(?:at|to|on) (?:about |around )?[1-5][0-9]{{2}}(?: (?:degrees?|deg))?(?: {_SCALE})?|[1-5][0-9]{{2}} (?:(?:degrees?|deg)(?: {_SCALE})?|{_SCALE})|gas mark [0-9]|gas [0-9])(?: fan)?(?= )"
-_COOKER = r"(?:slow cooker|slow-cooker|slowcooker|crock ?pot|crock-pot|instant pot|oven|microwave|stove ?top|stove|hob|grill|barbecue|bbq|burner|air fryer)"
+_COOKER = r"(?:slow cooker|slow-cooker|slowcooker|oven|microwave|stove ?top|stove|hob|grill|barbecue|bbq|burner|air fryer)"
 _IN = rf"(?:in|on|with|using|under|inside)(?: (?:a|an|the|my|your|our))?(?: (?:hot|low|medium|moderate|preheated|[1-5][0-9]{{2}}(?: (?:degrees?|deg))?(?: [fc])?))? {_COOKER}"
 _LEVEL = r"(?:(?:on|at) (?:low|high|medium|full)(?: (?:heat|power))?|(?:low|high)(?= $| ,| \)| in | then | and | for | -))"
 _WORK = rf"(?:bakes?|baking|baked|roasts?|roasting|roasted|simmered|boiled|reheated|grilled|warmed|rested|chilled|reheats?|reheating|heats?(?: up)?|heating|warms?(?: up| through)?|warming|simmers?|simmering|boils?|boiling|cooks?|cooking|cooked|rests?|resting|stands?|cools?|chills?|grills?|grilling|prep|covered|uncovered|under foil|lid on|lid off|keep warm|(?:the |your |my |a |some )*(?:time|space)?(?: in)?(?:the |your |my |a )?(?:{_COOKER})(?: (?:time|on low|on high|low|high))?)"
@@ -29,7 +29,7 @@ _RUN = re.compile(rf"(?<= ){_PIECE}(?:{_GAP} {_PIECE})*(?: \))?(?= )")
 _HAS_TIME = re.compile(rf"(?<![a-z]){_TIME}(?![a-z])")
 _HAS_TEMP = re.compile(rf" (?:{_TEMP})")
 _HAS_WORK = re.compile(rf" (?:{_IN}|{_LEVEL}|bak|roast|reheat|heat|warm|simmer|boil|cook|grill|oven|{_COOKER})")
-_SLOW = re.compile(r" (?:(?:in|using|with) )?(?:(?:a|an|the|my|our|your) )?(?:slow cooker|slow-cooker|slowcooker|crock ?pot|crock-pot)(?= )")
+_SLOW = re.compile(r" (?:(?:in|using|with) )?(?:(?:a|an|the|my|our|your) )?(?:slow cooker|slow-cooker|slowcooker)(?= )")
 _MAYBE = re.compile(rf"[0-9½]|{_UNIT}|gas mark")
 
 
@@ -70,7 +70,7 @@ def _levelled(text: str) -> str:
     """A slow cooker's level stands beside it, whatever it is called and however far apart the words stood."""
     plain = text.lower()
     level = re.search(r"\b(?:low|high)\b", plain)
-    if level is None or not re.search(r"slow[- ]?cooker|crock", plain) or f"slow cooker on {level[0]}" in plain:
+    if level is None or not re.search(r"slow[- ]?cooker", plain) or f"slow cooker on {level[0]}" in plain:
         return text
     return f"{text}, slow cooker on {level[0]}"
 

@@ -26,7 +26,7 @@ _SIZE = (
 )  # fmt: skip
 OWN_PARTY = 12
 """Up to so many a host may mean the own party (common practice, no source)."""
-_APPLIANCE = r"(?:ovens?|racks?|burners?|hobs?|rings?|stoves?|grills?|barbecues?|bbqs?|slow cookers?|crock ?pots?|microwaves?|circuits?|outlets?|sockets?|fridges?|freezers?|cooks?|helpers?|pans? (?:per|on a) rack)"
+_APPLIANCE = r"(?:ovens?|racks?|burners?|hobs?|rings?|stoves?|grills?|barbecues?|bbqs?|slow cookers?|microwaves?|circuits?|outlets?|sockets?|fridges?|freezers?|cooks?|helpers?|pans? (?:per|on a) rack)"
 _KITCHEN = re.compile(rf"^ (?:(?:we have|we have got|i have|i have got|there is|there are|the kitchen has|my kitchen has|our kitchen has|the kitchen|kitchen|only|just|about|in the kitchen|with|:|,) )*(?P<what>(?:{NUMBER}|an?|no) (?:[a-z-]+ )??{_APPLIANCE}(?:(?: ,)?(?: and| with| ,| \+| each)* (?:{NUMBER}|an?|no) (?:[a-z-]+ )??{_APPLIANCE})*)(?: (?:each|here|there|in the kitchen|at the (?:hut|hall|venue|house)|in all|only|that is all))* $")
 
 
