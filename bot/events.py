@@ -40,6 +40,7 @@ class Event:
     reply_to: int | None = None
     reply_to_bot: bool = False
     reply_to_person: Someone | None = None
+    reply_text: str = ""
     forwarded: bool = False
     data: str = ""
     query_id: str | None = None
@@ -154,6 +155,7 @@ def _message(update: telegram.Update, m: telegram.Message, bot_id: int) -> Event
         reply_to_person=someone(replied.from_user)
         if replied and replied.from_user and not replied.from_user.is_bot
         else None,
+        reply_text=(replied.text or replied.caption or "") if replied else "",
         forwarded=m.forward_origin is not None,
         details=details,
     )

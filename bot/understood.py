@@ -17,6 +17,7 @@ from planning.changes import (
     change_promise,
     clear_needs,
     drop_promise,
+    find_guest,
     merge_needs,
     promise,
     reschedule,
@@ -61,6 +62,8 @@ class Understood:
 
     lines: list[Say] = field(default_factory=list)
     vague: bool = False
+    asked: bool = False
+    """Something was asked back instead of being done."""
 
 
 def context(turn: Turn, *, replying_to: str | None, replied_text: str = "") -> ReplyContext:
@@ -194,6 +197,16 @@ def _act(turn: Turn, intent: Intent, understood: Understood) -> None:
             understood.lines.append(Say("read-person", {"name": guest.name}))
 
 
+def _person(turn: Turn, name: str, said: Answer = Answer.YES) -> str:
+    """The id of the person of this name, who is added when nobody here is called so."""
+    known = find_guest(turn.potluck, name)
+    if known is not None:
+        return known.id
+    after, guest = add_person(turn.potluck, turn.actor, name, said=said)
+    turn.change(after, "did-add", name=guest.name)
+    return guest.id
+
+
 def _hosting(turn: Turn, intent: Intent, understood: Understood) -> None:
     """What a host says about the potluck itself."""
     match intent:
@@ -220,9 +233,10 @@ def _hosting(turn: Turn, intent: Intent, understood: Understood) -> None:
 
 def _answer(turn: Turn, intent: SetAnswer, understood: Understood) -> None:
     if not intent.who:
-        after, guest = add_person(turn.potluck, turn.actor, intent.unknown_name or "", said=intent.answer)
-        turn.change(after, "did-add", name=guest.name)
-        understood.lines.append(Say("read-answer-for", {"answer": intent.answer.value, "name": guest.name}))
+        name = intent.unknown_name or ""
+        who = _person(turn, name, intent.answer)
+        turn.change(answer(turn.potluck, turn.actor, who, intent.answer))
+        understood.lines.append(Say("read-answer-for", {"answer": intent.answer.value, "name": name}))
         return
     who = turn.potluck.guest(intent.who)
     if intent.implied and who is not None and who.answer is not Answer.NONE:
@@ -270,11 +284,14 @@ def _promise(turn: Turn, intent: AddPromise, understood: Understood) -> None:
     servings = intent.servings
     if intent.for_all and servings is None:
         servings = float(headcount(turn.potluck).at_service_level)
+    known = lookup(intent.dish)
+    if not category and (known.category is None or known.confidence < GUESS):
+        understood.asked = True
+        ask_category(turn, intent.dish, servings)
+        return
     cook = turn.me if intent.by is None else intent.by
     if not cook:
-        after, guest = add_person(turn.potluck, turn.actor, intent.by_name or "")
-        turn.change(after, "did-add", name=guest.name)
-        cook = guest.id
+        cook = _person(turn, intent.by_name or "")
     made = add_promise(turn, cook, intent.dish, category, servings, intent.quantity)
     if intent.with_guest and turn.potluck.guest(intent.with_guest) and intent.with_guest != cook:
         turn.change(share_promise(turn.potluck, turn.actor, made.id, intent.with_guest))

@@ -22,7 +22,7 @@ _NUMBERS = {"a": 1, "an": 1, "one": 1, "two": 2, "three": 3, "four": 4, "five": 
 
 _THINGS = {
     "oven": "ovens", "burner": "burners", "hob": "burners", "grill": "grills", "barbecue": "grills",
-    "slow cooker": "slow_cookers", "microwave": "microwaves", "circuit": "circuits",
+    "slow cooker": "slow_cookers", "rack": "racks", "microwave": "microwaves", "circuit": "circuits",
     "cook": "cooks", "pair of hands": "cooks", "helper": "cooks",
 }  # fmt: skip
 
@@ -51,6 +51,9 @@ def _with(kitchen: Kitchen, thing: str, n: int) -> Kitchen:
     match thing:
         case "ovens":
             return replace(kitchen, ovens=(kitchen.ovens[:n] + (Oven(),) * n)[:n])
+        case "racks":
+            # Said of each oven: "one oven, two racks".
+            return replace(kitchen, ovens=tuple(replace(o, racks=n) for o in kitchen.ovens))
         case "slow_cookers":
             return replace(kitchen, slow_cookers=(kitchen.slow_cookers[:n] + (SlowCooker(),) * n)[:n])
         case "microwaves":

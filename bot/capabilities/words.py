@@ -39,7 +39,8 @@ async def read_words(turn: Turn) -> None:
         if place == "board":
             raise Refusal("refused-cancelled" if turn.potluck.stage is Stage.CANCELLED else "refused-over")
         return
-    reading = read(turn.words[:MOST_READ], context(turn, replying_to=place))
+    said_before = event.reply_text[:MOST_READ]
+    reading = read(turn.words[:MOST_READ], context(turn, replying_to=place, replied_text=said_before))
     await take(turn, reading, addressed=place is not None and place != "person")
     if event.kind == "edited" and turn.changed and not turn.handled:
         # Only the taking back is left of it: that must not happen without a word.
@@ -126,6 +127,10 @@ async def confirmed(turn: Turn) -> None:
     reading = read(words, context(turn, replying_to=str(turn.dialog.data["place"]) or None))
     understood = act(turn, reading)
     turn.answered()
+    if understood.asked:
+        turn.delete_pressed()
+        turn.toast("answer-below")
+        return
     if not understood.lines:
         turn.edit_pressed("read-nothing")
         return

@@ -60,7 +60,7 @@ def diet_lines(
             (need, guest_id if named else None), _Eater(need, write.name(guest_id) if named else None)
         )
         eater.count += sum(n.count for n in said) or 1
-        eater.severe |= any(n.severity == "allergy" for n in said)
+        eater.severe |= any(n.severity.endswith("allergy") for n in said)
         _judge(eater, rows, food, need, can)
     return [_entry(e, food, write) for e in eaters.values()]
 
