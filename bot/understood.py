@@ -234,8 +234,8 @@ def _hosting(turn: Turn, intent: Intent, understood: Understood) -> None:
 def _answer(turn: Turn, intent: SetAnswer, understood: Understood) -> None:
     if not intent.who:
         name = intent.unknown_name or ""
-        who = _person(turn, name, intent.answer)
-        turn.change(answer(turn.potluck, turn.actor, who, intent.answer))
+        named = _person(turn, name, intent.answer)
+        turn.change(answer(turn.potluck, turn.actor, named, intent.answer))
         understood.lines.append(Say("read-answer-for", {"answer": intent.answer.value, "name": name}))
         return
     who = turn.potluck.guest(intent.who)
