@@ -54,6 +54,7 @@ from planning.replies import (
     TakeTopping,
     read,
 )
+from planning.safety import safety
 
 
 @dataclass
@@ -245,6 +246,9 @@ def _answer(turn: Turn, intent: SetAnswer, understood: Understood) -> None:
     key = "read-answer" if intent.who == turn.me else "read-answer-for"
     name = turn.known_guest(intent.who).name
     understood.lines.append(Say(key, {"answer": intent.answer.value, "name": name}))
+    still = [p.dish for p in turn.potluck.promises if p.guest == intent.who]
+    if intent.answer is Answer.NO and still:
+        understood.lines.append(Say("read-still-theirs", {"dishes": still}))
 
 
 def _party(turn: Turn, intent: SetParty, understood: Understood) -> None:
@@ -302,9 +306,15 @@ def _promise(turn: Turn, intent: AddPromise, understood: Understood) -> None:
             change_promise(turn.potluck, turn.actor, made.id, heat=steps, frozen_lb=intent.frozen_lb, serve=serve)
         )
     facts = promise_facts(turn, turn.known_promise(made.id))
+    warned = [
+        n.say
+        for n in safety(turn.potluck, turn.now)
+        if n.promise == made.id and n.rule.startswith("XCON") and n.severity == "warn"
+    ]
     understood.lines.append(Say("read-promise", {**facts, "heat": _heat_words(turn, steps)}))
     if facts["doubled"]:
         understood.lines.append(Say("read-doubled", facts))
+    understood.lines.extend(warned)
 
 
 def _steps(heat_text: str | None) -> tuple[HeatStep, ...] | None:
@@ -379,7 +389,7 @@ def say_understood(turn: Turn, understood: Understood) -> None:
     """One line for everything that was read, with undo."""
     if not understood.lines:
         return
-    what = "; ".join(turn.voice.say(line) for line in understood.lines)
+    what = "; ".join(turn.voice.say(line).rstrip(".") for line in understood.lines)
     from bot.texts import Html
 
     turn.say("understood", what=Html(what), buttons=[[turn.undo_button()]])

@@ -3,6 +3,8 @@
 Where the bot sees everything, open chatter is read too, but acted on only when the reading is sure.
 """
 
+import re
+from dataclasses import replace
 from typing import Any
 
 from bot.capabilities.needs import need_name
@@ -11,9 +13,15 @@ from bot.registry import Registry
 from bot.understood import act, context, say_understood
 from planning.changes import Refusal
 from planning.potluck import Answer, Say, Stage
-from planning.replies import Ask, Late, Reading, Undo, read
+from planning.replies import Ask, Late, Reading, SetNeeds, Undo, read
 
 MOST_READ = 4096
+SURE_NEED = 0.85
+CAN_NOT_EAT = re.compile(
+    r"\b(?:allerg\w+|intoleran\w+|coeliac|celiac"
+    r"|(?:can['’]?t|cannot|mustn['’]?t|doesn['’]?t|don['’]?t) (?:have|eat))\b",
+    re.IGNORECASE,
+)
 
 
 def _place(turn: Turn) -> str | None:
@@ -73,6 +81,10 @@ async def take(turn: Turn, reading: Reading, *, addressed: bool) -> None:
             # Nobody can read it as a reply: it may be the answer to what was asked a moment ago.
             return
         turn.handled = True
+        # What is sure about somebody's needs does not wait for an answer that may never come.
+        needs = tuple(i for i in reading.intents if isinstance(i, SetNeeds) and i.needs and i.confidence >= SURE_NEED)
+        if needs and not any(i.cleared for i in needs):
+            say_understood(turn, act(turn, replace(reading, intents=needs)))
         await _ask_back(turn, reading)
         return
     if not reading.sure or not reading.intents:
@@ -90,6 +102,9 @@ async def take(turn: Turn, reading: Reading, *, addressed: bool) -> None:
     if understood.lines:
         turn.react("👍")
         say_understood(turn, understood)
+    if addressed and not any(isinstance(i, SetNeeds) for i in reading.intents) and CAN_NOT_EAT.search(turn.words):
+        # Something was said about what somebody can't eat and nobody could read it: it must not get lost.
+        turn.say("needs-missed")
     if understood.vague:
         from bot.capabilities.bringing import offer
 

@@ -33,7 +33,7 @@ class Opening:
     unclear: tuple[Say, ...] = ()
 
 
-_N = r"(?P<n>[0-9]{1,7}(?:[,.][0-9]{3})*|an? (?:couple of )?dozen|a dozen|(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[- ](?:one|two|three|four|five|six|seven|eight|nine))?|(?:a|one|two|three) hundred|two dozen|three dozen|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen)"
+_N = r"(?P<n>[0-9]{1,18}(?:[,.][0-9]{3})*|an? (?:couple of )?dozen|a dozen|(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[- ](?:one|two|three|four|five|six|seven|eight|nine))?|(?:a|one|two|three) hundred|two dozen|three dozen|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen)"
 _ABOUT = r"(?:(?:about|around|roughly|approx\.?|approximately|circa|ca\.?|some|maybe|perhaps|up to|at most|max\.?|~|≈|probably|expecting|expect|we are|we're|there will be|for) ?)*"
 _WHO = r"(?:people|persons|ppl|peeps|guests|folks|heads|pax|adults|eaters|souls|attendees|members|neighbours|neighbors|friends|of us)\b(?: or so| in all| in total| total| expected| coming| max)*"
 _PEOPLE = (
@@ -90,11 +90,15 @@ def _blank(text: str, match: re.Match[str]) -> str:
 _BELOW_ZERO = re.compile(rf"(?<!\w)[-−–] ?(?P<n>[0-9]{{1,7}}) {_WHO}", re.IGNORECASE)
 
 
-def _people(text: str) -> tuple[str, int | None, Say | None]:
+_FREE_NUMBER = re.compile(r"(?<![\w])(?:about|around|roughly|~|≈) ?(?P<n>[0-9]{1,4})(?=\s*(?:$|[,;.\x00]))", re.IGNORECASE)
+"""Without the date a lone small number can only be people."""
+
+
+def _people(text: str, *more: re.Pattern[str]) -> tuple[str, int | None, Say | None]:
     if (below := _BELOW_ZERO.search(text)) is not None and not text[: below.start()].rstrip().endswith(tuple("0123456789")):
         facts = {"n": f"-{below['n']}", "low": 1, "high": MOST_PEOPLE}
         return _blank(text, below), None, Say("when-people-number", facts)
-    for pattern in _PEOPLE:
+    for pattern in (*_PEOPLE, *more):
         match = pattern.search(text)
         if match is None:
             continue
@@ -166,7 +170,7 @@ def parse_potluck_line(text: str, now: datetime, timezone: str) -> Opening:
     when, rest = _when(text, now, timezone, unclear)
     if people is None and wrong is None:
         # "Supper for 24 Sat 18 Sep": the number stands free only once the date is gone.
-        rest, people, wrong = _people(rest)
+        rest, people, wrong = _people(rest, _FREE_NUMBER)
         if wrong is not None:
             unclear.append(wrong)
         rest = rest.replace(_BLANK, " ").strip(" ,")

@@ -81,3 +81,40 @@ async def test_what_only_the_host_knows_is_passed_on(play):
     played = await play(board("ravi", "can I use the oven?"))
 
     assert "Ravi asks" in played.everything()
+
+
+async def test_a_cook_hears_at_once_that_somebody_must_not_eat_the_dish(play):
+    private = {"in": "private"}
+    played = await play(
+        press("mei", "Coming", on="board"),
+        say("mei", "/start @link", **private),
+        press("mei", "no shellfish", **private),
+        board("ravi", "prawn skewers for 10"),
+    )
+
+    assert "must not eat" in played.last()
+    assert "Mei" not in played.last()
+
+
+async def test_a_need_nobody_could_read_is_not_lost_in_silence(play):
+    played = await play(board("mei", "2 of us. The little one with the red hat can't have blue cheese or eggs"))
+
+    assert played.guest("mei")["needs"] or "/needs" in played.last()
+
+
+async def test_a_sure_need_does_not_wait_for_an_unsure_dish(play):
+    played = await play(board("mei", "I'm allergic to peanuts myself, and bringing karaage for 10"))
+
+    assert [n["need"] for n in played.guest("mei")["needs"]] == ["peanut"]
+
+
+async def test_a_bare_number_from_the_host_moves_no_clock(play):
+    played = await play(board("ines", "we're 18 now"))
+
+    assert played.state["starts_at"] == "2027-09-18T17:00:00-05:00"
+
+
+async def test_who_drops_out_hears_which_dishes_are_still_theirs(play):
+    played = await play(board("ravi", "slaw for 12"), board("ravi", "can't come any more"))
+
+    assert "still on the list: slaw" in played.last()

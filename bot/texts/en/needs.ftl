@@ -8,6 +8,7 @@ needs-now = { $n ->
     [0] Nothing noted.
    *[other] Noted: { $needs }.
 }
+needs-missed = If that was about something somebody can’t eat, I did not get it: write it like “/needs egg, milk”, here or in private.
 needs-noted = { $n ->
     [0] Noted: no special needs.
    *[other] Noted: { $needs }.

@@ -9,6 +9,7 @@ read-answer-for = { $name } { $answer ->
     [maybe] maybe
    *[no] can’t come
 }
+read-still-theirs = still on the list: { $dishes } – /drop takes it off if nobody brings it
 read-party = { $party }
 read-needs = { $n ->
     [1] { $needs }

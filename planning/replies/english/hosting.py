@@ -17,6 +17,7 @@ _POLITE = r"^ (?:(?:can we|could we|bot|ok|so|right|sorry|actually|folks|all|ple
 _MOVE = re.compile(rf"{_POLITE}(?:{_THING} (?:is|has|has been|will be|was|had to be|needs to be|got) (?:now )?)?(?P<verb>moved?|shift(?:ed)?|changed?|postponed?|rescheduled?|pushed?|delay(?:ed)?|switch(?:ed)?|bring|put|set|make|start(?:ing|s)?|hold|do|relocated?)(?: {_THING})?(?: (?:back|forward|out|off|on|over|up))?(?: (?:to|until|till|for|by|at|from|on))? (?P<to>[^\x00]+?) $")
 _NEW = re.compile(rf"{_POLITE}(?:(?:the|our) )?(?:new|changed|change of|different) (?P<what>date|day|time|start|place|venue|location|address)(?: and (?:date|time))?(?: is| will be| :|:|,)* (?P<to>[^\x00]+?) $")
 _INSTEAD = re.compile(rf"{_POLITE}(?P<to>[^\x00]+?)(?: ,)? (?:instead|now|then)(?: (?:of|not) [^\x00]+)? $")
+_HOUR_OR_DAY = re.compile(r"[0-9] ?(?:am|pm|h|o'?clock)|[0-9][:.][0-9]{2}|[a-z]{3,6}day|\b(?:noon|midday|tomorrow|tonight|at [0-9])")
 _PLACE = re.compile(r"^(?:at|in|@|inside|outside|behind|by) (?:the |our |my )?[a-z]")
 _SIZE = (
     (re.compile(rf"{_POLITE}(?:(?:expect|expecting|reckon with|plan for|planning for|count on|size|headcount|guests|people)(?: is| are| :|:)*) (?:about |around |roughly |some |up to )*(?P<n>{NUMBER})(?: (?:people|guests|persons|folks|heads|of us|in all|in total|altogether|total))* $"), 0.9),
@@ -50,6 +51,9 @@ def read_hosting(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             continue
         to = raw(match, "to")
         plain = match["to"].strip()
+        if pattern is _INSTEAD and "instead" not in text.split()[-4:] and not _HOUR_OR_DAY.search(plain):
+            # "we're 18 now" is about people: a bare number is no hour.
+            continue
         moved = pattern is not _MOVE or match["verb"].startswith(("move", "shift", "change", "postpone", "resched", "push", "delay", "switch", "start", "reloc"))
         what = match.groupdict().get("what") or ""
         if what not in ("place", "venue", "location", "address") and _a_time(to, context):
