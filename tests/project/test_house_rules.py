@@ -45,7 +45,9 @@ def test_the_top_level_is_the_agreed_one() -> None:
 
 
 def test_no_package_registry_and_no_machine_path_is_named() -> None:
-    forbidden = re.compile(r"index-url|/simple/|registry\.np" + "mjs|py" + r"pi\.org|/home/\w+/|/work" + "/main")
+    # Put together here, so that this file does not hold what it looks for.
+    words = ("index" + "-url", "/sim" + "ple/", "registry.np" + "mjs", "py" + "pi.org")
+    forbidden = re.compile("|".join(map(re.escape, words)) + r"|/(?:home|Users)/\w+/")
     found = []
     for name in tracked():
         path = ROOT / name
