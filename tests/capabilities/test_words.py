@@ -118,3 +118,10 @@ async def test_who_drops_out_hears_which_dishes_are_still_theirs(play):
     played = await play(board("ravi", "slaw for 12"), board("ravi", "can't come any more"))
 
     assert "still on the list: slaw" in played.last()
+
+
+async def test_words_in_a_private_chat_without_a_potluck_are_not_met_with_silence(play):
+    private = {"in": "private"}
+    played = await play(say("tom", "/start", **private), say("tom", "yes, 2 of us, one vegan", **private))
+
+    assert "board" in played.last("tom")
