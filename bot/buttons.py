@@ -53,6 +53,11 @@ def base36(number: int) -> str:
     return sign + (digits or "0")
 
 
+def mark(name: str) -> str:
+    """A short stand-in for a name that may be longer than a button can carry."""
+    return hashlib.blake2b(name.encode(), digest_size=3).hexdigest()
+
+
 class Signer:
     """Signs button data with a key derived from the bot's token, so that restarts keep buttons alive."""
 

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import html
 from collections.abc import Awaitable, Callable, Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 from typing import Any
 from zoneinfo import ZoneInfo
@@ -33,7 +33,7 @@ from bot.storage.values import (
 )
 from bot.texts import Html, Voice, visible
 from planning.changes import Actor, Refusal
-from planning.potluck import Bar, Guest, Potluck, Promise, Stage
+from planning.potluck import Bar, Guest, Potluck, Promise
 
 Buttons = Sequence[Sequence[Button | Link]]
 
@@ -53,7 +53,6 @@ class Services:
     username: str
     is_member: Callable[[int, int], Awaitable[bool]]
     planner: Any = None
-    prints: Any = None
 
 
 @dataclass
@@ -290,19 +289,6 @@ class Turn:
         text = self.voice.plain(key, **facts)
         self.toast_ = Toast(text if len(text) <= TOAST_LONGEST else text[: TOAST_LONGEST - 1] + "…", alert)
 
-    def whisper(self, key: str, *, buttons: Buttons = (), about: str | None = None, **facts: Any) -> bool:
-        """Say something meant for one person only: privately when they opened a private chat.
-
-        On a press without one it becomes an alert that only they see. False when there was no way.
-        """
-        if self.private or self.person.can_dm:
-            self.say(key, buttons=buttons, where="private", about=about, **facts)
-            return True
-        if self.event.kind == "press":
-            self.toast(key, alert=True, **facts)
-            return True
-        return False
-
     async def tell(self, guest: Guest, key: str, *, buttons: Buttons = (), **facts: Any) -> None:
         """Tell somebody else: privately if they may be written to, else by a mention in the group."""
         if guest.id == self.me or not guest.id.lstrip("-").isdigit():
@@ -476,13 +462,3 @@ def mention(guest: Guest) -> Html:
 def _plain(facts: Mapping[str, Any]) -> dict[str, Any]:
     """Facts as JSON, for the action log."""
     return {k: v if isinstance(v, (str, int, float, bool, type(None))) else str(v) for k, v in facts.items()}
-
-
-def is_over(potluck: Potluck) -> bool:
-    return potluck.stage is not Stage.PLANNED
-
-
-def renamed(person: PersonRecord, event: Event) -> PersonRecord:
-    """The person as the update shows them now."""
-    who = event.person
-    return replace(person, name=who.name, username=who.username, language=person.language)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 from dataclasses import replace
-from datetime import timedelta
 from typing import Protocol
 
 import structlog
@@ -24,7 +23,6 @@ from planning.reminders import Reminder
 log = structlog.get_logger("dispatch")
 
 MOST_TRIES = 12
-OLDEST_QUERY = timedelta(minutes=10)
 
 
 class Wakes(Protocol):

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import asyncio
 from collections import OrderedDict
-from collections.abc import Awaitable, Callable, Iterable
+from collections.abc import Callable, Iterable
 from datetime import datetime
 from typing import Any
 
@@ -50,7 +50,6 @@ class Planner:
         self.wake = wake
         self._known: OrderedDict[str, tuple[Any, Timeline]] = OrderedDict()
         self._wanted: dict[str, asyncio.Task[None]] = {}
-        self.on_timeline: Callable[[Potluck, Timeline | None, Timeline], Awaitable[None]] | None = None
 
     @property
     def busy(self) -> bool:
@@ -125,6 +124,4 @@ class Planner:
                 return True
             if self.wake is not None:
                 self.wake(result)
-        if self.on_timeline is not None:
-            await self.on_timeline(latest.potluck, before[1] if before else None, made)
         return False

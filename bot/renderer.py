@@ -20,9 +20,6 @@ from planning.menu import most_needed
 from planning.potluck import Potluck
 from planning.reminders import Reminder
 
-GROUP_ONLY_NAMES = ("answer-by", "bring", "leave", "thaw", "slow-cooker", "out-limit", "collect")
-"""Kinds said in the group with a mention when somebody can't be written to privately."""
-
 
 @dataclass(frozen=True)
 class BotRenderer:

@@ -1,10 +1,9 @@
 """Who brings what: by button (most needed first), by /bring, and what the board shows of it."""
 
-import hashlib
 from collections.abc import Iterator
 
 from bot.board import Facts
-from bot.buttons import Button, Link
+from bot.buttons import Button, Link, mark
 from bot.context import Turn
 from bot.registry import Registry
 from bot.servings import amount_words, one_ask
@@ -73,10 +72,6 @@ def offer_rows(turn: Turn) -> list[list[Button]]:
     return rows
 
 
-def _mark(dish: str) -> str:
-    return hashlib.blake2b(dish.encode(), digest_size=3).hexdigest()
-
-
 def _suggestions(turn: Turn, category: str, n: int) -> list[str]:
     taken = frozenset(d.name for p in turn.potluck.promises if (d := lookup(p.dish).dish) is not None)
     season = SEASONS[turn.potluck.local(turn.potluck.starts_at).month % 12 // 3]
@@ -87,7 +82,7 @@ async def category(turn: Turn) -> None:
     wanted = turn.args[0]
     if wanted not in CATEGORIES:
         raise Refusal("refused-button-old")
-    buttons = [[Button(name, "bringd", (wanted, _mark(name)), owner=turn.me)] for name in _suggestions(turn, wanted, 5)]
+    buttons = [[Button(name, "bringd", (wanted, mark(name)), owner=turn.me)] for name in _suggestions(turn, wanted, 5)]
     buttons.append([Button(turn.voice.plain("button-something-else"), "bringown", (wanted,), owner=turn.me)])
     turn.edit_pressed(
         "bring-which",
@@ -104,8 +99,8 @@ def _asked(turn: Turn, wanted: str) -> int:
 
 
 async def dish(turn: Turn) -> None:
-    wanted, mark = turn.args
-    name = next((d for d in _suggestions(turn, wanted, 60) if _mark(d) == mark), None)
+    wanted, marked = turn.args
+    name = next((d for d in _suggestions(turn, wanted, 60) if mark(d) == marked), None)
     if name is None:
         raise Refusal("refused-button-old")
     made = add_promise(turn, turn.me, name, wanted, float(_asked(turn, wanted)), None)

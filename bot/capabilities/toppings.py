@@ -1,10 +1,9 @@
 """The toppings bar: its base, who takes which topping, which combos are open and what the next one needs."""
 
-import hashlib
 from collections.abc import Iterator
 
 from bot.board import Facts
-from bot.buttons import Button, Link
+from bot.buttons import Button, Link, mark
 from bot.context import Turn
 from bot.registry import Registry
 from bot.texts import Voice
@@ -15,11 +14,6 @@ from planning.potluck import Potluck
 
 PAGE = 10
 WORDS_OFF = ("off", "none", "close", "no bar")
-
-
-def mark(name: str) -> str:
-    """A short stand-in for a topping's name, which may be longer than a button can carry."""
-    return hashlib.blake2b(name.encode(), digest_size=3).hexdigest()
 
 
 async def command(turn: Turn) -> None:

@@ -19,7 +19,7 @@ def main(args: argparse.Namespace) -> int:
 async def play(script: Path, out: Path, progress: Any = None) -> int:
     from bot import log
     from bot.rehearsed import Rehearsed
-    from bot.room.rehearsal import rehearse
+    from bot.room.rehearsal import rehearse, void
 
     log.set_up("error")
     out.mkdir(parents=True, exist_ok=True)
@@ -43,7 +43,3 @@ async def play(script: Path, out: Path, progress: Any = None) -> int:
     if held:
         await held[-1].close()
     return code
-
-
-def void(_: object) -> None:
-    """For a lambda whose value nobody wants."""

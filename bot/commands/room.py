@@ -37,6 +37,7 @@ async def _serve(args: argparse.Namespace, folder: Path) -> int:
     from bot import log
     from bot.clock import RealClock
     from bot.rehearsed import Rehearsed
+    from bot.room.rehearsal import void
     from bot.room.script import ScriptError
     from bot.room.serve import empty_script, serve_room
 
@@ -77,7 +78,3 @@ async def _serve(args: argparse.Namespace, folder: Path) -> int:
         for bot in bots:
             await bot.close()
     return 0
-
-
-def void(_: object) -> None:
-    """For a lambda whose value nobody wants."""

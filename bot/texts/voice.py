@@ -64,7 +64,6 @@ class Voice:
     language: str = "en"
     zone: ZoneInfo = field(default_factory=lambda: ZoneInfo("UTC"))
     units: str = "us"
-    strict: bool = False
 
     @property
     def locale(self) -> str:
@@ -100,7 +99,7 @@ class Voice:
         texts = catalogue(self.language)
         if key not in texts and self.language != "en":
             texts = catalogue("en")
-        if key not in texts and not self.strict:
+        if key not in texts:
             raise TextFault(f"no text {key!r}")
         return texts.format(key, ready)
 
