@@ -30,7 +30,7 @@ async def test_all_is_well_beside_a_running_room(rig: Rig) -> None:
     assert keys(found)[:3] == ["check-settings-ok", "check-database-ok", "check-migrations-ok"]
     assert keys(found)[-1].startswith("check-token-")
     assert all(f.ok for f in found)
-    assert all(Voice(strict=True).plain(f.key, **f.facts) for f in found)
+    assert all(Voice().plain(f.key, **f.facts) for f in found)
 
 
 async def test_a_refused_token_is_said_without_showing_it(rig: Rig) -> None:

@@ -392,7 +392,7 @@ def suppers(draw: st.DrawFn) -> Potluck:
 def test_every_note_rests_on_a_row_blocks_on_a_read_one_and_none_calls_a_dish_safe(
     potluck: Potluck, later: int
 ) -> None:
-    voice = Voice(strict=True)
+    voice = Voice()
     rows = {r["id"]: r for r in tables.rows("safety")}
 
     for found in safety(potluck, START + timedelta(minutes=later)):

@@ -60,7 +60,7 @@ def everything(party: Potluck) -> list[Say]:
 
 
 def test_a_metric_table_hears_no_degrees_fahrenheit() -> None:
-    voice = Voice(strict=True, units="metric")
+    voice = Voice(units="metric")
     sentences = [voice.say(s) for s in everything(full_table("metric")) if s.key != "kitchen-celsius"]
 
     assert [s for s in sentences if US.search(s)] == []
@@ -68,7 +68,7 @@ def test_a_metric_table_hears_no_degrees_fahrenheit() -> None:
 
 
 def test_an_american_table_hears_no_degrees_celsius() -> None:
-    voice = Voice(strict=True)
+    voice = Voice()
     sentences = [voice.say(s) for s in everything(full_table("us")) if s.key != "kitchen-celsius"]
 
     assert [s for s in sentences if METRIC.search(s)] == []
@@ -78,4 +78,4 @@ def test_the_oven_is_set_in_the_tables_own_degrees() -> None:
     party = potluck(dish("pie", oven(40, 425)), units="metric")
     found = reminders(party, timeline(party, WEEK_BEFORE, effort=0), WEEK_BEFORE)
 
-    assert "220 °C" in Voice(strict=True, units="metric").say(next(r.about for r in found if r.kind == "preheat"))
+    assert "220 °C" in Voice(units="metric").say(next(r.about for r in found if r.kind == "preheat"))

@@ -53,8 +53,8 @@ def test_a_key_has_words(key: str) -> None:
 @pytest.mark.parametrize("temp", [3500.0, 99999.0, 180.0, 30.0, float("nan")])
 def test_a_wrong_temperature_is_said_in_a_sentence(temp: float) -> None:
     for conflict in timeline(potluck(dish("bad", oven(30, temp))), WEEK_BEFORE, effort=0).conflicts:
-        assert Voice(strict=True).say(conflict.why).endswith((".", "?"))
-        assert Voice(strict=True).say(conflict.fix.text).endswith((".", "?"))
+        assert Voice().say(conflict.why).endswith((".", "?"))
+        assert Voice().say(conflict.fix.text).endswith((".", "?"))
 
 
 def test_late_dishes_are_said_in_sentences() -> None:
@@ -62,7 +62,7 @@ def test_late_dishes_are_said_in_sentences() -> None:
     long = dish("roast", oven(900))
     found = timeline(potluck(*stews, long, kitchen=kitchen()), WEEK_BEFORE, effort=0)
 
-    said = [Voice(strict=True).say(s) for c in found.conflicts for s in (c.why, c.fix.text)]
+    said = [Voice().say(s) for c in found.conflicts for s in (c.why, c.fix.text)]
 
     assert len(said) >= 4
     assert all(s.endswith(".") for s in said)
