@@ -1,0 +1,7 @@
+"""What a cook or host writes about heat and appliances, read into steps and a kitchen."""
+
+from planning.kitchen_words.appliances import read_kitchen
+from planning.kitchen_words.heating import cooking_words, read_steps
+from planning.kitchen_words.unread import Unread
+
+__all__ = ["Unread", "cooking_words", "read_kitchen", "read_steps"]
