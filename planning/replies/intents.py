@@ -185,6 +185,7 @@ class ReplyContext:
     party: Party | None = None
     answer: Answer = Answer.NONE
     toppings: tuple[str, ...] = ()
+    bar_base: str = ""
     now: datetime | None = None
     timezone: str = "UTC"
     host: bool = False

@@ -9,7 +9,20 @@ from dataclasses import replace
 from functools import cache
 
 from planning.potluck import Answer
-from planning.replies.english import answers, company, heat, hosting, needs, others, people, promises, questions, traps
+from planning.replies.english import (
+    answers,
+    bare,
+    company,
+    heat,
+    hosting,
+    needs,
+    offers,
+    others,
+    people,
+    questions,
+    traps,
+    withdrawals,
+)
 from planning.replies.english.lexicon import neutral, words
 from planning.replies.intents import (
     AddPromise,
@@ -78,7 +91,7 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         if hosted:
             found += hosted
             continue
-        handed = promises.read_handover(sentence, context)
+        handed = withdrawals.read_handover(sentence, context)
         if handed:
             found += handed
             continue
@@ -102,7 +115,7 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         found = [i for i in found if not isinstance(i, Undo)] or found[:1]
     if any(isinstance(i, AddPromise) and i.confidence >= 0.85 for i in found):  # one list, over several lines
         found = [
-            replace(i, confidence=0.85) if isinstance(i, AddPromise) and i.confidence == promises.BARE else i
+            replace(i, confidence=0.85) if isinstance(i, AddPromise) and i.confidence == bare.BARE else i
             for i in found
         ]
     if not chatted.addressed:
@@ -207,10 +220,10 @@ def _statement(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     if context.addressed and not any(isinstance(i, SetNeeds) for i in found):
         found += needs.read_lost(sentence, context)
     if sentence.question:
-        return [*found, *(people.read_may_bring(sentence, context) or promises.read_offer_question(sentence, context))]
+        return [*found, *(people.read_may_bring(sentence, context) or offers.read_offer_question(sentence, context))]
     if context.asked == "diets" and any(isinstance(i, SetNeeds) for i in found):
         return found
-    found += promises.read_withdrawals(sentence, context)
+    found += withdrawals.read_withdrawals(sentence, context)
     absent = people.read_absent(sentence, context)
     if absent:
         return [*found, *absent]
@@ -218,13 +231,13 @@ def _statement(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     given = answers.read_answer(sentence, context)
     found += given
     found += people.read_people(sentence, context)
-    found += promises.read_promises(sentence, context)
+    found += offers.read_promises(sentence, context)
     if context.addressed and not any(isinstance(i, (Late, AddPromise)) for i in found):
         for intent in given:  # what said yes or no is no dish
             for k, token in enumerate(sentence.tokens):
                 if intent.start <= token.start < intent.end:
                     sentence.take(k, k + 1)
-        found += promises.read_bare(sentence, context)
+        found += bare.read_bare(sentence, context)
     if context.asked == "servings" and not found:
-        found += promises.read_servings(sentence, context)
+        found += bare.read_servings(sentence, context)
     return found

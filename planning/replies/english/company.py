@@ -7,7 +7,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, replace
 
-from planning.replies.english.things import known_thing
+from planning.replies.english.nouns import known_thing
 from planning.replies.intents import AddPromise, Intent, ReplyContext
 from planning.replies.text import Sentence, Token
 

@@ -9,7 +9,7 @@ import re
 from dataclasses import dataclass, replace
 
 from planning import amounts
-from planning.replies.english.things import raw_words
+from planning.replies.english.sizes import raw_words
 from planning.replies.intents import AddPromise, ChangePromise, Intent
 from planning.replies.text import Sentence, Token
 

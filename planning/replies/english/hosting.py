@@ -7,7 +7,7 @@ from __future__ import annotations
 import re
 
 from planning.replies.english.lexicon import NUMBER, number_of
-from planning.replies.english.things import raw_words
+from planning.replies.english.sizes import raw_words
 from planning.replies.intents import Intent, KitchenSays, MoveTo, ReplyContext, Reschedule, Resize
 from planning.replies.text import Sentence
 from planning.when import Unclear, parse_when

@@ -12,7 +12,8 @@ from dataclasses import dataclass
 
 from planning.potluck import AGE_GROUPS, Answer, Party
 from planning.replies.english.lexicon import any_of, words
-from planning.replies.english.things import known_thing, things_at
+from planning.replies.english.nouns import known_thing
+from planning.replies.english.things import things_at
 from planning.replies.intents import AddPerson, AddPromise, Intent, ReplyContext, SetAnswer, SetParty
 from planning.replies.text import Sentence
 

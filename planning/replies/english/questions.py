@@ -7,7 +7,7 @@ from __future__ import annotations
 import re
 
 from planning.replies.english.lexicon import any_of
-from planning.replies.english.things import known_thing
+from planning.replies.english.nouns import known_thing
 from planning.replies.intents import Ask, Intent, Late, ReplyContext, Undo
 from planning.replies.text import Sentence
 from planning.when import parse_duration

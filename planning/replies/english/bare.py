@@ -1,0 +1,66 @@
+"""Things without "I'll bring": a reply to the bot that names a dish, or only a number below its question."""
+
+# ruff: noqa: E501 - a pattern is easier to read on one line
+
+from __future__ import annotations
+
+import re
+
+from planning.replies.english.lexicon import NUMBER, number_of, words
+from planning.replies.english.offers import added
+from planning.replies.english.things import things_at
+from planning.replies.intents import ChangePromise, Intent, ReplyContext
+from planning.replies.text import Sentence
+
+BARE = 0.72
+"""How sure a dish is that was only named, without an amount."""
+_HOW_MANY = re.compile(
+    rf"^ (?:(?:about|around|enough|for|roughly|maybe|say|like|probably|it|will|feed|feeds|serves|is|up|to|make) )*(?P<n>[0-9]{{1,6}}|{NUMBER})(?: (?:people|servings|portions|or so|i think|eaters|guests|ish|of us))*(?= $)"
+)
+
+
+def read_bare(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    """ "slaw for 12": things without "I'll bring", in what is left of a reply to the bot."""
+    found: list[Intent] = []
+    i = 0
+    edges = (",", "and", "+", "&", "-", "–", "plus", "with", "also", ":", "but")
+    while i < len(sentence.tokens):
+        plain = sentence.tokens[i].plain
+        start_here = i == 0 or not sentence.free(i - 1) or sentence.tokens[i - 1].plain in edges
+        if not sentence.free(i) or plain in edges or not start_here:
+            i += 1
+            continue
+        things = things_at(sentence, i, len(sentence.tokens), bare=True)
+        things = [t for t in things if not t.other]
+        if not things:
+            i += 1
+            continue
+        whole = (
+            things[-1].last >= len(sentence.tokens)
+            or not sentence.free(things[-1].last)
+            or sentence.tokens[things[-1].last].plain in (",", "and", "-", "+", "(", ":")
+        )
+        if not whole:
+            i += 1
+            continue
+        sized = all(t.servings or t.quantity or t.for_all for t in things)
+        first, last = things[0].first, things[-1].last
+        own_words = " ".join(t.plain for t in sentence.tokens[first:last])
+        mine = re.search(r" (?:from|on) (?:me|us)\b", " " + own_words) is not None
+        confidence = 0.9 if sized or mine or context.asked == "bring" else BARE
+        found += added(sentence, context, things, i, "", "", confidence)
+        i = things[-1].last
+    left = {t.plain for i, t in enumerate(sentence.tokens) if sentence.free(i) and t.plain[0].isalpha()}
+    if left - words("filler").keys() and context.asked != "bring":
+        return []  # the dish is part of a sentence that says something else
+    return found
+
+
+def read_servings(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    """Below "how many will it feed?": the number alone, for the newest promise."""
+    match = _HOW_MANY.match(sentence.left)
+    if match is None or not context.own_promises:
+        return []
+    start, end = sentence.span_of(match)
+    n = float(number_of(match["n"]))
+    return [ChangePromise(context.own_promises[-1][0], servings=n, start=start, end=end, confidence=0.92)]

@@ -1,0 +1,50 @@
+"""Whether words name something for the table, and of which category."""
+
+
+
+from __future__ import annotations
+
+from planning.dishes import lookup
+from planning.replies.english.lexicon import singulars, words
+
+
+def known_thing(name: str) -> tuple[str, float, bool]:
+    """(category, how sure 0 to 1 that it is for the table, certainly something else)."""
+    plain = name.lower()
+    tokens = plain.split()
+    if not tokens:
+        return "", 0.0, False
+    head = tokens[-1]
+    table = words("dish")
+    if plain in words("notdish"):
+        return "", 0.0, True
+    for form in singulars(plain):
+        if form in table:
+            return table[form], 0.95, False
+    if head in words("notdish"):
+        return "", 0.0, True
+    category, sure = _catalogue(name)
+    if sure >= 0.95:
+        return category, 0.95, False
+    for n in range(min(3, len(tokens)), 0, -1):
+        for form in singulars(" ".join(tokens[-n:])):
+            if form in table:
+                return (
+                    table[form],
+                    0.9 if table[form] != "supplies" or set(tokens[:-n]) <= words("plainword").keys() else 0.7,
+                    False,
+                )
+    if sure < 0.5:
+        return category if sure > 0.3 else "", sure, False
+    if category == "supplies" or sure < 0.75:
+        return category, 0.7, False
+    # The catalogue forgives slips of the pen: good for "lasanga", bad for "a winning streak". A longer word, or a
+    # head noun that is a dish to the letter, is believed; the rest is asked about.
+    exact_head = _catalogue(head)[1] >= 0.95
+    return category, 0.9 if exact_head or (len(tokens) == 1 and len(head) >= 7) else 0.7, False
+
+
+def _catalogue(name: str) -> tuple[str, float]:
+    """The catalogue's word on it; ("", 0) for what it does not know."""
+    match = lookup(name)
+    return match.category or "", float(match.confidence) if match.category else 0.0

@@ -1,0 +1,203 @@
+"""Offers to bring something, whole lists of them."""
+
+# ruff: noqa: E501 - a pattern is easier to read on one line
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+
+from planning.replies.english.own import match_promise, same_dish, topping_of
+from planning.replies.english.things import Thing, things_at
+from planning.replies.intents import AddPromise, ChangePromise, Intent, ReplyContext, TakeTopping
+from planning.replies.text import Sentence
+
+_ADV = r"(?:(?:also|just|probably|definitely|gladly|happily|both|still|then|now|certainly|totally|maybe|perhaps|actually|always|again|all|as usual|in that case|of course|instead|so|either) )*"
+_VERB = r"(?:bring|bringing|make|making|cook|cooking|bake|baking|do|doing|contribute|contributing|supply|supplying|provide|providing|prepare|preparing|take care of|handle|handling|cover|covering|get|getting|buy|buying|pick up|picking up|grab|grabbing|send|sending|send along|drop off|drop|throw together|whip up|rustle up|fix|fixing|sign up for|volunteer for|volunteer|take|taking|be bringing|be making|be doing|be baking|be cooking|knock up|put together|organise|organize|sort out|sort|serve|whip together|come with|be on|fry up|smoke|grill|roast|offer|donate|chip in|chip in with|pitch in with)"
+_AUX = r"(?:will|can|am|are|could|would|am going to|are going to|shall|might|may|would like to|would rather|want to|am happy to|are happy to|plan to|am planning to|are planning to|plan on|am planning on|would be happy to|would love to|am able to|will be able to|have decided to|am gonna|intend to|was going to|was planning to|was thinking of|am thinking of|am thinking|thought i would|have|do|promise to|was thinking i would|was thinking i could)"
+_OFFERS = (
+    (re.compile(rf" (?P<who>i|we) (?P<aux>{_AUX} )?{_ADV}(?:volunteer to |offer to |try to |manage to )?(?P<verb>{_VERB})(?: along| over)?(?: :)? "), 0.93),
+    (re.compile(r" let (?:me|us) (?P<verb>bring|make|bake|do|contribute) "), 0.9),
+    (re.compile(rf"^ {_ADV}(?:yes(?: ,)? )?(?P<aux>(?:will|can|could|going to|happy to|planning to|might|am) )?{_ADV}(?P<verb>bringing|bring|making|make|baking|bake|cooking|cook|doing|do|be bringing|contribute|provide|supply|grab|get|take|pick up|buy)(?: along)?(?: :)? "), 0.88),
+    (re.compile(rf"(?: ,| and| but| \+| also| \x00| sorry|^ yes) {_ADV}(?P<aux>(?:will|can|could|going to|happy to|am|are) )?{_ADV}(?P<verb>bringing|will bring|bring|make|making|baking|bake|cooking|cook|send|sending)(?: along)? "), 0.88),
+    (re.compile(r" (?:i|we) have(?: got)? (?=(?:dessert|drinks?|snacks|the|a|some|bread|salad)\b)"), 0.75),
+    (re.compile(r"^ (?:(?:i|we) )?got (?:the |some )?(?=(?:desserts?|drinks?|snacks|bread|rolls|salads?|plates|cups|napkins|ice|cutlery|chips|buns)(?: (?:covered|sorted|handled|for [0-9a-z ]+|this time))* $)"), 0.84),
+    (re.compile(r" (?:put|sign|write|mark|pencil|note|jot|add) (?:me|us) (?:down |up |in |on )?(?:as )?(?:for|with|bringing|to bring|to make|on) "), 0.95),
+    (re.compile(r" (?:count (?:me|us) in|sign (?:me|us) up|count on (?:me|us)|down|i am down|dibs|i call dibs|i have dibs|leave it to me|rely on (?:me|us)|^ me|^ us) (?:for|on|with) "), 0.9),
+    (re.compile(r" (?:i|we) (?:have got|have|got|will have|have already got) (?=[a-z0-9 ,-]+ (?:covered|handled|sorted|under control|taken care of)\b)"), 0.92),
+    (re.compile(r"^ (?:i am|we are|i will be|am|on|i will go) (?:on|for|with) (?=(?:the )?[a-z ]+ (?:duty|detail)?)"), 0.85),
+)  # fmt: skip
+_ON_ME = re.compile(
+    r"^ (?P<what>(?:the |some |a )?[a-z ,'0-9-]+?) (?:is|are|will be) (?:on (?:me|us)|mine|ours|from (?:me|us)|my job|covered by me|coming from (?:me|us))(?= $| ,| then| this)"
+)
+_NEGATED = re.compile(r" (?:not|never|no longer|no need to|do not|hardly) (?:(?!but|and|so|still|though)\w+ ){0,2}$")
+IF_NEEDED = re.compile(
+    r"\bif (?:it is |they are |more is |that is )?(?:needed|wanted|necessary|required|helpful|useful|short)|\bif (?:no ?one|nobody|no-one) else\b|\bif (?:you|we) (?:need|are short|run short|want|still need)\b|\bunless (?:someone|somebody|anyone|you|we)\b|\bin case\b"
+)
+_CONDITION = re.compile(
+    r"\bif (?:i|we|my|the|there is time|time) |\bunless (?:i|we|it|the)\b|\bdepending on\b|\bassuming (?:i|we|my)\b|\bprovided\b"
+)
+_NOTHING = re.compile(
+    r"\b(?:not bring(?:ing)?|bring(?:ing)?|with) (?:anything|nothing)\b|\bempty[- ]handed\b|\bnothing (?:from|to bring)\b"
+)
+_TO_OTHERS = re.compile(
+    r"\bto (?:my|the|your|her|his|a|our|work|school|grandma|mum|church)\b(?! (?:potluck|supper|harvest|dinner|feast|party|get-together|gathering|barbecue|bbq|table))"
+)
+_OCCASION = re.compile(
+    r"\b(?:potluck|supper|harvest|dinner|feast|party|get-together|gathering|barbecue|bbq|saturday|sunday|friday|for [0-9]{1,3})\b"
+)
+_BASE = frozenset(
+    ("bring", "make", "bake", "cook", "do", "contribute", "provide", "supply", "grab", "get", "take", "pick up", "buy")
+)
+_COMMAND = next(i for i, (pattern, _) in enumerate(_OFFERS) if pattern.pattern.startswith("^"))
+_NAMES_ITSELF = re.compile(
+    r"(?:a |some )?(?:salads?|breads?|desserts?|puddings?|drinks?|soups?|snacks?|sides?|nibbles)"
+)
+"""What names a kind of dish and, with an amount, the dish as well ("a salad for 10")."""
+
+
+def read_promises(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    """Offers to bring something, whole lists of them."""
+    tokens = sentence.tokens
+    for pattern, confidence in _OFFERS:
+        match = pattern.search(sentence.left)
+        if match is None:
+            continue
+        if _NEGATED.search(sentence.left[: match.start() + 1]) or " not " in match[0]:
+            continue
+        first, last = sentence.token_range(match)
+        things = things_at(sentence, last, len(tokens))
+        if not things:
+            continue
+        aux = (match.groupdict().get("aux") or "").strip()
+        if aux.startswith(("was", "would")) and re.search(r"\bbut\b", sentence.text):
+            continue  # "I was going to bring salad but someone has it"
+        verb = (match.groupdict().get("verb") or "").strip()
+        if pattern is _OFFERS[_COMMAND][0] and not aux and verb in _BASE and context.asked != "bring":
+            continue  # "bring a chair each" tells others
+        if match.groupdict().get("who") and not aux and verb in _BASE:
+            confidence = 0.82 if context.addressed else 0.6  # "I bring cake" may be a habit
+        return added(sentence, context, things, first, aux, verb, confidence)
+    match = _ON_ME.match(sentence.left)
+    if match is not None:
+        first, last = sentence.token_range(match, "what")
+        things = things_at(sentence, first, last, bare=True)
+        if things:
+            return added(sentence, context, things, first, "", "", 0.9)
+    return []
+
+
+def added(
+    sentence: Sentence, context: ReplyContext, things: list[Thing], first: int, aux: str, verb: str, confidence: float
+) -> list[Intent]:
+    found: list[Intent] = []
+    choice = re.search(r" (?:or|either) ", sentence.text[sentence.text.find(things[0].dish.lower()) :]) is not None
+    offered = aux.startswith(("could", "might", "may", "would", "was", "am thinking", "want", "plan"))
+    buys = verb in ("buy", "buying", "pick up", "picking up", "grab", "grabbing")
+    weak = verb in (
+        "do",
+        "doing",
+        "get",
+        "getting",
+        "take",
+        "taking",
+        "cover",
+        "covering",
+        "handle",
+        "handling",
+        "have",
+        "fix",
+        "send",
+        "sending",
+        "serve",
+        "roast",
+        "smoke",
+        "grill",
+        "fixing",
+        "on",
+        "be on",
+        "make",
+        "making",
+        "offer",
+        "come with",
+        "cook",
+        "cooking",
+    )
+    needed = IF_NEEDED.search(sentence.text) is not None
+    condition = _CONDITION.search(sentence.text) is not None
+    for thing in things:
+        if (
+            thing.vague
+            and thing.category
+            and (thing.servings or thing.quantity)
+            and _NAMES_ITSELF.fullmatch(thing.dish)
+        ):
+            thing = replace(thing, vague=False, dish=thing.dish.removeprefix("a ").removeprefix("some "))
+        if thing.other or (not thing.vague and thing.known < 0.3 and (weak or not context.addressed)):
+            continue
+        if not context.addressed and _TO_OTHERS.search(sentence.text):
+            continue
+        if not context.addressed and weak and not _OCCASION.search(sentence.text):
+            continue  # "I'll get milk" in the open chatter is not about the table
+        sure = confidence
+        if not thing.vague and thing.known < 0.75:
+            sure = min(sure, 0.55)
+        if choice:
+            sure = min(sure, 0.6)
+        if offered:
+            sure = min(sure, 0.7)
+        start, end = sentence.span(thing.first if thing is not things[0] else first, thing.last)
+        if (topping := topping_of(thing, context)) is not None:
+            found.append(TakeTopping(topping, start=start, end=end, confidence=sure))
+            sentence.take(first, thing.last)
+            continue
+        own = match_promise(thing.dish, context.own_promises) if not thing.vague else None
+        if own is not None and thing.category and same_dish(own[1], thing.dish):
+            if thing.servings or thing.quantity or thing.factor:
+                found.append(
+                    ChangePromise(
+                        own[0], servings=thing.servings, quantity=thing.quantity, factor=thing.factor,
+                        start=start, end=end, confidence=sure,
+                    )
+                )  # fmt: skip
+            sentence.take(first, thing.last)
+            continue
+        conditional = needed or condition or thing.conditional or aux in ("might", "may")
+        found.append(
+            AddPromise(
+                thing.dish, thing.category, thing.servings, thing.quantity, conditional,
+                thing.store_bought or buys, thing.vague, thing.for_all,
+                start=start, end=end, confidence=min(sure, 0.7) if conditional else sure,
+            )
+        )  # fmt: skip
+        sentence.take(first, thing.last)
+    return found
+
+
+def brings_nothing(sentence: Sentence) -> bool:
+    return _NOTHING.search(sentence.text) is not None
+
+
+def read_offer_question(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    """ "Shall I bring slaw?", "would rolls help?": an offer to be confirmed."""
+    match = re.match(
+        r"^ (?:ok |so |and |maybe |perhaps |, )*(?:i|we) (?:can|could|will|would) (?:also |just )?(?:bring|make|bake|do) ",
+        sentence.left,
+    )
+    if match is not None and context.addressed:
+        first, last = sentence.token_range(match)
+        things = [
+            t for t in things_at(sentence, last, len(sentence.tokens)) if (t.known >= 0.75 or t.vague) and not t.other
+        ]
+        return added(sentence, context, things, first, "could", "bring", 0.6) if things else []
+    match = re.match(
+        r"^ (?:ok |so |and )?(?:should|shall|can|could|may|what if|how about|would it help if|would it be ok if) (?:i|we) (?:do |just )?(?:bring|make|bake|do|brought|made)(?: along)? ",
+        sentence.left,
+    )
+    if match is None:
+        match = re.match(r"^ (?:how about|what about) (?:if i (?:bring|make|brought|made) )?", sentence.left)
+    if match is None or not context.addressed:
+        return []
+    first, last = sentence.token_range(match)
+    things = [t for t in things_at(sentence, last, len(sentence.tokens)) if t.known >= 0.75 and not t.other]
+    return added(sentence, context, things, first, "could", "bring", 0.6) if things else []

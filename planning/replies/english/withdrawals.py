@@ -1,0 +1,143 @@
+"""What the writer no longer brings, or brings otherwise: withdrawals, swaps, other amounts, somebody else's turn."""
+
+# ruff: noqa: E501 - a pattern is easier to read on one line
+
+from __future__ import annotations
+
+import re
+
+from planning.replies.english.lexicon import NUMBER, number_of
+from planning.replies.english.nouns import known_thing
+from planning.replies.english.offers import IF_NEEDED
+from planning.replies.english.own import match_promise, own_promise
+from planning.replies.english.things import things_at
+from planning.replies.intents import ChangePromise, DropPromise, Intent, ReplyContext
+from planning.replies.text import Sentence
+
+_DROPS: tuple[re.Pattern[str], ...] = (
+    re.compile(r" (?:i|we)? ?(?:can|will|am|are|could)? ?not (?:able to |going to |be able to |be )?(?:actually |now |after all |also |longer )*(?:bring|bringing|make|making|do|doing|bake|baking|cook|cooking|manage|supply|provide|get|handle|have time (?:to (?:make|bake|cook|do)|for)|offer) (?P<what>[^\x00]{1,60}?)(?= $| ,| after| any ?more| now| but| sorry| because| as | so | this| \x00|$)"),
+    re.compile(r" (?:no longer|not) (?:bringing|making|doing|baking|cooking|able to (?:bring|make|do|bake)|going to (?:bring|make|do|bake)) (?P<what>[^\x00]{1,60}?)(?= $| ,| after| any ?more| now| but| sorry| because| as | so | \x00|$)"),
+    re.compile(r" (?:scrap|cancel|drop|remove|delete|take off|forget(?: about)?|scratch|unlist|skip|withdraw|cross off|take back|take me off|take us off|remove me from|take my|unassign me from|release me from) (?P<what>(?:my |the |our |me from |me off )?[^\x00]{1,50}?)(?= $| ,| after| now| but| from| off| because| as | so | \x00|$)"),
+    re.compile(r" (?:someone|somebody|anyone|anybody|(?:can|could|would|will) (?!not\b|i\b|we\b)[a-z]+(?: [a-z]+)??|who can) (?:else )?(?:please )?(?:take|do|bring|make|cover|have|want)(?: over)? (?P<what>(?:my|the|our) [^\x00]{1,40}?)(?= $| ,| from me| instead| for me| \x00|$)"),
+    re.compile(r" (?:i|we) (?:have to|need to|must|will have to|had to) (?:drop|cancel|give up|pull out of|back out of|withdraw|pass on|bail on|skip)(?: on)? (?P<what>[^\x00]{1,40}?)(?= $| ,| sorry| \x00|$)"),
+    re.compile(r"(?:^|(?<= so)|(?<= and)|(?<= ,)|(?<= but)) no (?:more )?(?P<what>[a-z ]{1,30}?)(?: from (?:me|us))?(?: after all| then| any ?more| now)*(?= $| ,)"),
+)  # fmt: skip
+_DROPS += (
+    re.compile(r" (?:^ |(?<= ))(?:my |the |our )?(?P<what>[a-z ]{2,30}?) (?:is|are|has been|will be|got|was) (?:now )?(?:off(?= $| ,)|cancelled|canceled|off the list|not happening|ruined|burnt|burned)(?= $| ,)"),
+    re.compile(r" (?:without|minus) (?:my |the |any )?(?P<what>[a-z ]{2,30}?)(?= $| ,)"),
+)  # fmt: skip
+_SWAP = re.compile(
+    r" (?P<new>[^\x00,:]{2,60}?) (?:instead of|rather than|in place of|not) (?:the |my |a |our )?(?P<old>[^\x00,]{2,40}?)(?= $| ,| if| now| for| after| please| \x00|$)"
+)
+_SWAP3 = re.compile(
+    r" (?:instead of|rather than|not) (?:the |my |a |our )?(?P<old>[^\x00,:]{2,40}?),? (?:i|we) (?:will|can|am|are) (?:now )?(?P<new>(?:bring|bringing|make|making|do|doing) [^\x00,]{2,60}?)(?= $| ,| if| now| for| please| \x00|$)"
+)
+_SWAP2 = re.compile(
+    r" (?:swap|change|switch|replace|trade|exchange) (?:the |my |our )?(?P<old>[^\x00,]{2,40}?) (?:for|to|with|into) (?:the |a |an |some )?(?P<new>[^\x00,]{2,60}?)(?= $| ,| if| now| please| \x00|$)"
+)
+_RESIZE = re.compile(
+    rf" (?:make|change|set|bump|up|update|increase|reduce|raise|switch) (?:that|it|mine|(?:my |the |our )?(?P<what>[a-z ]{{2,30}}?))(?: (?:to|up to|down to|for|enough for|be))*(?: (?P<for>for|servings for))? (?P<n>[0-9]{{1,6}}|{NUMBER})(?: (?:servings|portions|people|instead|now|please|after all))*(?= $| ,| if| because| as| not| instead| \x00|$)"
+)
+_DOUBLE = re.compile(
+    r" (?:i will |i can |we will |can |will )?(?:(?:make|do|bring) (?:it |that |a )?)?(?P<word>double|triple|halve)(?: up)?(?: the| my| that| it| our| batch of| batch)?(?P<what>(?: [a-z]+){0,4}?)(?= $| ,| if| then| batch| now|$)"
+)
+_MY_FOR = re.compile(
+    rf" (?:my|the|our) (?P<what>[a-z ]{{2,30}}?) (?:will (?:now )?|now |should |can |is now |is |to )+(?:be )?(?:for|feeds?|serves?) (?P<n>[0-9]{{1,4}}|{NUMBER})\b"
+)
+
+
+def read_handover(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    """ "Can someone else take my slaw?": asked about, for it is a wish and not yet so."""
+    match = _DROPS[3].search(sentence.left)
+    if match is None or not context.own_promises:
+        return []
+    promise, dish, confidence = own_promise(re.sub(r"^(?:the|my|our) ", "", match["what"].strip()), context)
+    if promise is None:
+        return []
+    start, end = sentence.span_of(match)
+    sentence.take(0, len(sentence.tokens))
+    sure = min(confidence, 0.7 if sentence.question or " the " in match[0] else 0.85)
+    return [DropPromise(promise, dish, start=start, end=end, confidence=sure)]
+
+
+def read_withdrawals(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    """What the writer no longer brings, or brings otherwise. Read before offers."""
+    found: list[Intent] = []
+    swap = _SWAP2.search(sentence.left) or _SWAP3.search(sentence.left) or _SWAP.search(sentence.left)
+    if swap is not None and (old := match_promise(swap["old"], context.own_promises)) is not None:
+        first, last = sentence.token_range(swap, "new")
+        lead = re.match(
+            r" .*?(?:bring|bringing|make|making|do|doing|bake|baking|cook|it is|have|with|to) ", " " + swap["new"] + " "
+        )
+        first += len(lead[0].split()) if lead is not None else 0
+        things = things_at(sentence, first, last)
+        if things and things[0].known >= 0.5:
+            thing = things[0]
+            start, end = sentence.span_of(swap)
+            sentence.take_match(swap)
+            return [
+                ChangePromise(
+                    old[0], servings=thing.servings, quantity=thing.quantity, dish=thing.dish,
+                    category=thing.category or None, start=start, end=end, confidence=0.92,
+                )
+            ]  # fmt: skip
+    if sentence.question:
+        return found
+    for pattern in _DROPS:
+        match = pattern.search(sentence.left)
+        if match is None:
+            continue
+        what = re.sub(r"^(?:me from|me off|the|my|our|any) ", "", match["what"].strip())
+        if what in ("anything", "nothing", "a thing", "much", "it work", "it", "sense") and not (
+            what == "it" and context.own_promises
+        ):
+            continue
+        promise, dish, confidence = own_promise(what, context)
+        if promise is None and (not context.own_promises or pattern in _DROPS[5:]) and pattern is not _DROPS[1]:
+            continue
+        if promise is None and known_thing(what)[1] < 0.75:
+            continue
+        start, end = sentence.span_of(match)
+        sentence.take_match(match)
+        found.append(DropPromise(promise, dish, start=start, end=end, confidence=confidence))
+    if found:
+        return found
+    if context.own_promises:
+        found += _changes(sentence, context)
+    return found
+
+
+def _changes(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    if (match := _DOUBLE.search(sentence.left)) is not None:
+        promise, _, confidence = own_promise(match["what"] or "it", context)
+        if promise is not None:
+            start, end = sentence.span_of(match)
+            factor = {"double": 2.0, "triple": 3.0, "halve": 0.5}[match["word"]]
+            conditional = IF_NEEDED.search(sentence.text) is not None
+            sentence.take_match(match)
+            return [
+                ChangePromise(
+                    promise, factor=factor, start=start, end=end, confidence=0.6 if conditional else confidence
+                )
+            ]
+    for pattern in (_RESIZE, _MY_FOR):
+        match = pattern.search(sentence.left)
+        if match is None:
+            continue
+        what = (match["what"] or "it").strip()
+        promise, _, confidence = own_promise(what, context)
+        if promise is None:
+            continue
+        start, end = sentence.span_of(match)
+        sentence.take_match(match)
+        if (
+            what == "it"
+            and context.asked != "servings"
+            and match.groupdict().get("for") is None
+            and number_of(match["n"]) <= 6
+        ):
+            confidence = 0.5  # "make it 3" may mean people
+        return [
+            ChangePromise(promise, servings=float(number_of(match["n"])), start=start, end=end, confidence=confidence)
+        ]
+    return []
