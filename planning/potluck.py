@@ -108,6 +108,7 @@ class Guest:
     has_oven: bool = True
     added_by: str | None = None
     username: str | None = None
+    arrived_at: datetime | None = None
 
     def all_needs(self) -> tuple[Need, ...]:
         """Bare diets and allergies count for one unnamed member of the party each."""
@@ -140,7 +141,11 @@ class HeatStep:
 
 @dataclass(frozen=True)
 class Promise:
-    """A guest said they will bring it. `sharers` are others who bring it together with `guest`."""
+    """A guest said they will bring it. `sharers` are others who bring it together with `guest`.
+
+    Afterwards: `takers` take what is left of it home, `outcome` is "ran-out" or "came-back", `returned`
+    says that its container is back with its owner.
+    """
 
     id: str
     guest: str
@@ -156,6 +161,9 @@ class Promise:
     out_since: datetime | None = None
     out_min: float = 0.0
     sharers: tuple[str, ...] = ()
+    takers: tuple[str, ...] = ()
+    outcome: str = ""
+    returned: bool = False
 
 
 @dataclass(frozen=True)
@@ -286,6 +294,19 @@ class Potluck:
     payments: tuple[Payment, ...] = ()
     previous: Mapping[str, object] | None = None
     declined: tuple[Declined, ...] = ()
+    kitchen_before: Kitchen | None = None
+    """The whole kitchen, while something in it has failed."""
+    weather: str = ""
+    """In the host's own words."""
+    parking: str = ""
+    door_code: str = ""
+    """Told only to those who come, privately."""
+    pin: tuple[float, float] | None = None
+    """Latitude and longitude in degrees."""
+    repeats: str = ""
+    """"monthly" where the next one is proposed when this one is over."""
+    corrections: Mapping[str, float] = field(default_factory=dict)
+    """Portions of a category against the table's, learned from the group's own potlucks (1 = as in the table)."""
     last_number: int = 0
     """The highest number used in an id made here; ids are never used twice."""
 

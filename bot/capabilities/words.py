@@ -100,7 +100,9 @@ async def take(turn: Turn, reading: Reading, *, addressed: bool) -> None:
             await command(turn)
             return
         if isinstance(intent, Late):
-            await _late(turn, intent)
+            from bot.capabilities.late import running_late
+
+            await running_late(turn, intent.minutes)
     understood = act(turn, reading)
     if understood.lines:
         turn.react("👍")
@@ -163,19 +165,6 @@ async def denied(turn: Turn) -> None:
     turn.answered()
     turn.edit_pressed("read-left")
     turn.toast("read-left")
-
-
-async def _late(turn: Turn, intent: Late) -> None:
-    host = turn.potluck.guest(turn.potluck.host)
-    turn.say("late-noted", minutes=intent.minutes or 0, known=intent.minutes is not None)
-    if host is not None:
-        await turn.tell(
-            host,
-            "told-late",
-            name=turn.event.person.name,
-            minutes=intent.minutes or 0,
-            known=intent.minutes is not None,
-        )
 
 
 async def answer_question(turn: Turn, question: Ask) -> None:

@@ -19,6 +19,7 @@ from planning.changes.rules import (
     whole,
     without,
 )
+from planning.diets import meant, needs_in
 from planning.potluck import AGE_GROUPS, Answer, Guest, Need, Party, Potluck
 
 
@@ -110,25 +111,26 @@ def merge_needs(potluck: Potluck, by: Actor, guest_id: str, needs: tuple[Need, .
     for need in needs:
         tidy(need.need, 40, empty="refused-empty")
         whole(need.count, 1, MOST_OF_ONE_AGE, "refused-party")
-    new = {n.need: n for n in needs}
+    new = {one.need: one for n in needs for one in meant(n)}
     kept = tuple(n for n in guest.needs if n.need not in new)
     return replace_guest(potluck, replace(guest, needs=(*kept, *new.values())))
 
 
 def clear_needs(potluck: Potluck, by: Actor, guest_id: str, need: str | None = None) -> Potluck:
-    """Forget one need, or all of them when `need` is None."""
+    """Forget one need, by any of its words, or all of them when `need` is None."""
     require_open(potluck)
     guest = _known(potluck, guest_id)
     require_voice(potluck, by, guest)
     if need is None:
         return replace_guest(potluck, replace(guest, needs=(), diets=(), allergies=()))
+    gone = {need, *needs_in(need)}
     return replace_guest(
         potluck,
         replace(
             guest,
-            needs=tuple(n for n in guest.needs if n.need != need),
-            diets=without(guest.diets, need),
-            allergies=without(guest.allergies, need),
+            needs=tuple(n for n in guest.needs if not gone & {n.need, *needs_in(n.need)}),
+            diets=tuple(d for d in guest.diets if not gone & {d, *needs_in(d)}),
+            allergies=tuple(a for a in guest.allergies if not gone & {a, *needs_in(a)}),
         ),
     )
 

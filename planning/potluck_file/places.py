@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from planning.potluck import Bar, Circuit, Combo, Kitchen, Microwave, Oven, SlowCooker, Topping
+from planning.potluck import CATEGORIES, Bar, Circuit, Combo, Kitchen, Microwave, Oven, SlowCooker, Topping
 from planning.potluck_file.fields import Fields
 
 
@@ -68,3 +68,22 @@ def read_bar(f: Fields | None) -> Bar | None:
     )
     f.unknown_keys()
     return bar
+
+
+def read_pin(top: Fields) -> tuple[float, float] | None:
+    value = top.get("pin")
+    if value is None:
+        return None
+    numbers = [v for v in value if isinstance(v, (int, float))] if isinstance(value, list) else []
+    if len(numbers) != 2 or not (abs(numbers[0]) <= 90 and abs(numbers[1]) <= 180):
+        top.notes.fault("file-wrong-type", place="pin", wanted="latitude-longitude")
+        return None
+    return float(numbers[0]), float(numbers[1])
+
+
+def read_corrections(f: Fields | None) -> dict[str, float]:
+    if f is None:
+        return {}
+    found = {c: f.number(c, None, above=0) for c in CATEGORIES}
+    f.unknown_keys()
+    return {c: float(v) for c, v in found.items() if v is not None}

@@ -26,7 +26,7 @@ from planning.potluck import (
     Stage,
 )
 from planning.potluck_file.fields import WEEK, Faults, Fields, Notes
-from planning.potluck_file.places import read_bar, read_kitchen
+from planning.potluck_file.places import read_bar, read_corrections, read_kitchen, read_pin
 
 STEP_KINDS = (
     "oven", "stove", "slow-cooker-low", "slow-cooker-high", "microwave", "grill", "rest", "prep",
@@ -56,7 +56,7 @@ def read(document: object) -> tuple[Potluck, datetime, tuple[Say, ...]]:
     if top.value.get("guests") is None:
         notes.fault("file-missing", place="guests")
     now = top.instant("now", zone)
-    guests = tuple(_guest(f) for f in top.each("guests"))
+    guests = tuple(_guest(f, zone) for f in top.each("guests"))
     promises = tuple(_promise(f, zone) for f in top.each("promises"))
     ends_at = top.instant("ends_at", zone)
     if starts_at and ends_at and ends_at <= starts_at:
@@ -87,6 +87,7 @@ def read(document: object) -> tuple[Potluck, datetime, tuple[Say, ...]]:
         bar=read_bar(top.part("bar")),
         items=top.texts("items"),
         kitchen=read_kitchen(top.part("kitchen")),
+        kitchen_before=read_kitchen(f) if (f := top.part("kitchen_before")) is not None else None,
         history=tuple(_past(f) for f in top.each("history")),
         answer_odds=_odds(top.part("answer_odds")),
         prices=_prices(top),
@@ -94,6 +95,12 @@ def read(document: object) -> tuple[Potluck, datetime, tuple[Say, ...]]:
         previous=top.get("previous") if isinstance(top.get("previous"), dict) else None,
         declined=tuple(_declined(f) for f in top.each("declined")),
         last_number=top.count("last_number"),
+        weather=top.text("weather"),
+        parking=top.text("parking"),
+        door_code=top.text("door_code"),
+        pin=read_pin(top),
+        repeats=top.choice("repeats", ("", "monthly"), ""),
+        corrections=read_corrections(top.part("corrections")),
     )
     top.asked.update(("format", "expected_people"))
     top.unknown_keys()
@@ -117,7 +124,7 @@ def _zone_name(top: Fields, notes: Notes) -> str:
     return str(name)
 
 
-def _guest(f: Fields) -> Guest:
+def _guest(f: Fields, zone: ZoneInfo) -> Guest:
     needs = tuple(
         Need(n.text("need"), max(n.count("count", 1), 1), n.text("severity", "") or "", n.flag("open", False))
         for n in f.each("needs")
@@ -137,6 +144,7 @@ def _guest(f: Fields) -> Guest:
         has_oven=f.flag("has_oven", True),
         added_by=f.text("added_by", None),
         username=f.text("username", None),
+        arrived_at=f.instant("arrived_at", zone),
     )
     f.unknown_keys()
     return guest
@@ -168,6 +176,9 @@ def _promise(f: Fields, zone: ZoneInfo) -> Promise:
         out_since=f.instant("out_since", zone),
         out_min=float(f.number("out_min", 0.0, low=0)),
         sharers=f.texts("sharers"),
+        takers=f.texts("takers"),
+        outcome=f.choice("outcome", ("", "ran-out", "came-back"), ""),
+        returned=f.flag("returned", False),
     )
     for key in ("dish", "category"):
         if f.value.get(key) is None:

@@ -34,11 +34,12 @@ def write(potluck: Potluck, now: datetime) -> dict[str, Any]:
         "budget": _money(potluck.budget),
         "host": potluck.host,
         "cohosts": list(potluck.cohosts),
-        "guests": [_guest(g) for g in potluck.guests],
+        "guests": [{**_guest(g), "arrived_at": at(g.arrived_at)} for g in potluck.guests],
         "promises": [_promise(p, at) for p in potluck.promises],
         "bar": _bar(potluck.bar),
         "items": list(potluck.items),
         "kitchen": _kitchen(potluck.kitchen),
+        "kitchen_before": None if potluck.kitchen_before is None else _kitchen(potluck.kitchen_before),
         "history": [
             {"date": h.date, "guest": h.guest, "category": h.category, "said": h.said, "came": h.came}
             for h in potluck.history
@@ -51,6 +52,12 @@ def write(potluck: Potluck, now: datetime) -> dict[str, Any]:
         "payments": [{"guest": p.guest, "amount": _money(p.money), "for": p.what} for p in potluck.payments],
         "previous": potluck.previous,
         "declined": [{"guest": d.guest, "category": d.category} for d in potluck.declined],
+        "weather": potluck.weather,
+        "parking": potluck.parking,
+        "door_code": potluck.door_code,
+        "pin": None if potluck.pin is None else list(potluck.pin),
+        "repeats": potluck.repeats,
+        "corrections": dict(potluck.corrections),
         "last_number": potluck.last_number,
     }
 
@@ -93,6 +100,9 @@ def _promise(p: Promise, at: Any) -> dict[str, Any]:
         "out_since": at(p.out_since),
         "out_min": p.out_min,
         "sharers": list(p.sharers),
+        "takers": list(p.takers),
+        "outcome": p.outcome,
+        "returned": p.returned,
     }
 
 

@@ -10,6 +10,7 @@ file-wrong-type = { $place } must be { $wanted ->
     [amount] an amount like "12.50"
     [true-or-false] true or false
     [list] a list in brackets
+    [latitude-longitude] a list of latitude and longitude
    *[list-of-texts] a list of texts
 }.
 file-too-low = { $place } is { $value }; it must be { $low } or more.

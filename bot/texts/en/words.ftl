@@ -41,14 +41,6 @@ edited-away = Taken back: what this message said before.
 read-nothing = There was nothing left to note.
 read-left = Left as it was.
 read-done = Done.
-late-noted = { $known ->
-    [yes] Thank you – { $minutes } minutes late; the host knows.
-   *[no] Thank you – the host knows you are late.
-}
-told-late = { $name } is running late{ $known ->
-    [yes] {" "}by { $minutes } minutes
-   *[no] {""}
-}.
 answer-when = It is on { $when }.
 answer-where = { $known ->
     [yes] It is at { $place }.

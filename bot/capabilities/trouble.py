@@ -1,0 +1,251 @@
+"""Something goes wrong on the day: one message of the host, answered with what it changes and what to do now."""
+
+from __future__ import annotations
+
+import asyncio
+from datetime import timedelta
+
+from rapidfuzz import fuzz
+
+from bot.buttons import Button
+from bot.context import Turn
+from bot.kitchen_words import step_line
+from bot.registry import Registry
+from bot.texts import Html
+from planning.changes import (
+    Refusal,
+    find_guest,
+    go_inside,
+    lose_dish,
+    lose_oven,
+    lose_power,
+    may_manage,
+    more_people,
+    no_show,
+    restore_kitchen,
+)
+from planning.kitchen import Timeline, timeline
+from planning.potluck import Potluck, Promise, Stage
+from planning.theday.difference import Difference, difference
+from planning.theday.now import soon
+from planning.theday.troubles import Trouble, read_trouble
+
+DAY_BEFORE = timedelta(hours=24)
+"""Free words are taken for trouble only so shortly before the start, and until the end."""
+EFFORT, SECONDS = 0.3, 5.0
+MOST_STEPS = 6
+SAME_WORD = 85
+
+
+async def command(turn: Turn) -> None:
+    """/trouble the oven broke; alone it offers what can go wrong."""
+    potluck = turn.potluck
+    if not turn.words:
+        if not may_manage(potluck, turn.actor):
+            raise Refusal("refused-not-host", host=_host_name(potluck))
+        turn.say("trouble-which", buttons=_choices(turn))
+        return
+    found = read_trouble(turn.words, turn.voice.language, told=True)
+    if found is None:
+        raise Refusal("refused-trouble-words")
+    await _take(turn, found)
+
+
+async def pressed(turn: Turn) -> None:
+    await _take(turn, Trouble(turn.args[0], "", None))
+    turn.toast("answer-below")
+
+
+async def dish_pressed(turn: Turn) -> None:
+    found = turn.known_promise(turn.args[0])
+    await _lost(turn, found)
+    turn.toast("answer-below")
+
+
+async def person_pressed(turn: Turn) -> None:
+    await _absent(turn, turn.known_guest(turn.args[0]).id)
+    turn.toast("answer-below")
+
+
+async def read_words(turn: Turn) -> None:
+    """Words below a message of the bot, by somebody who hosts, on the day."""
+    event = turn.event
+    addressed = turn.about is not None or (event.private and event.reply_to is None)
+    if event.kind != "message" or event.media is not None or event.forwarded or not turn.has_potluck or not addressed:
+        return
+    potluck = turn.potluck
+    near = potluck.starts_at - DAY_BEFORE <= turn.now <= potluck.ends
+    if potluck.stage is not Stage.PLANNED or not near or event.person.anonymous:
+        return
+    languages = dict.fromkeys((turn.voice.language, "en"))
+    found = next((t for language in languages if (t := read_trouble(turn.words, language))), None)
+    if found is None:
+        return
+    if not may_manage(potluck, turn.actor):
+        own = _dish(turn, found.about, potluck.promises_of(turn.me)) if found.kind == "burnt" else None
+        if own is None:
+            return
+    elif found.kind == "burnt" and _dish(turn, found.about, potluck.promises) is None:
+        return
+    elif found.kind == "no-show" and _person(potluck, turn.words) is None:
+        return
+    turn.handled = True
+    await _take(turn, found)
+
+
+async def _take(turn: Turn, found: Trouble) -> None:
+    before = turn.potluck
+    match found.kind:
+        case "oven-out":
+            after = lose_oven(before, turn.actor, found.number)
+            await _changed(turn, before, after, "trouble-oven", back=True, left=len(after.kitchen.ovens))
+        case "power-out":
+            after = lose_power(before, turn.actor)
+            await _changed(turn, before, after, "trouble-power", back=True)
+        case "power-back" | "oven-back":
+            await _changed(turn, before, restore_kitchen(before, turn.actor), "trouble-works-again")
+        case "burnt":
+            lost = _dish(turn, found.about, before.promises)
+            if lost is None:
+                turn.say("trouble-which-dish", buttons=[[Button(p.dish, "lostdish", (p.id,))] for p in _food(before)])
+                return
+            await _lost(turn, lost)
+        case "no-show":
+            who = _person(before, found.about)
+            if who is None:
+                rows = [
+                    [Button(g.name, "noshow", (g.id,))]
+                    for g in before.guests
+                    if g.id != before.host and g.answer.value in ("yes", "maybe") and g.arrived_at is None
+                ]
+                if not rows:
+                    raise Refusal("refused-nobody-missing")
+                turn.say("trouble-who", buttons=rows[:12])
+                return
+            await _absent(turn, who)
+        case "more-people":
+            if found.number is None:
+                turn.ask("doormore", "trouble-how-many")
+                return
+            await _crowd(turn, found.number)
+        case "rain":
+            if before.setting == "indoor":
+                turn.say("trouble-inside-already")
+                return
+            await _changed(turn, before, go_inside(before, turn.actor), "trouble-rain")
+
+
+async def crowd_told(turn: Turn) -> None:
+    found = read_trouble(f"{turn.words} more people", turn.voice.language, told=True)
+    digits = "".join(c for c in turn.words if c.isdigit())
+    number = found.number if found is not None and found.number else int(digits) if 0 < len(digits) <= 3 else None
+    if number is None:
+        raise Refusal("refused-party", low=1, high=50)
+    turn.answered()
+    await _crowd(turn, number)
+
+
+async def _crowd(turn: Turn, number: int) -> None:
+    before = turn.potluck
+    after, _ = more_people(before, turn.actor, number, turn.voice.plain("name-at-the-door"))
+    await _changed(turn, before, after, "trouble-more", n=number)
+
+
+async def _lost(turn: Turn, lost: Promise) -> None:
+    before = turn.potluck
+    await _changed(turn, before, lose_dish(before, turn.actor, lost.id), "trouble-burnt", dish=lost.dish)
+
+
+async def _absent(turn: Turn, guest_id: str) -> None:
+    before = turn.potluck
+    guest = turn.known_guest(guest_id)
+    gone = [p.dish for p in before.promises if p.guest == guest_id and not p.sharers]
+    after = no_show(before, turn.actor, guest_id)
+    await _changed(turn, before, after, "trouble-no-show", name=guest.name, dishes=gone, n=len(gone))
+
+
+async def _changed(
+    turn: Turn, before: Potluck, after: Potluck, key: str, *, back: bool = False, **facts: object
+) -> None:
+    """Say what happened, what it changes, and what to do within ten minutes."""
+    was = await _timeline(turn, before)
+    is_now = await _timeline(turn, after)
+    turn.change(after, "did-trouble", what=turn.voice.plain(key, **facts))
+    said = difference(before, after, was, is_now, turn.now)
+    lines = [turn.voice(key, **facts), *_lines(turn, after, said, is_now)]
+    buttons = [[turn.undo_button()]]
+    if said.short:
+        buttons.append([Button(turn.voice.plain("button-asks"), "asks")])
+    if back:
+        buttons[0].append(Button(turn.voice.plain("button-works-again"), "trouble", ("power-back",)))
+    turn.post(Html("\n".join(lines)), buttons=buttons, reply=None if turn.event.kind == "message" else False)
+
+
+async def _timeline(turn: Turn, potluck: Potluck) -> Timeline | None:
+    if not any(p.heat for p in potluck.promises):
+        return None
+    return await asyncio.to_thread(timeline, potluck, turn.now, EFFORT, 0, SECONDS)
+
+
+def _lines(turn: Turn, after: Potluck, said: Difference, is_now: Timeline | None) -> list[str]:
+    voice = turn.voice
+    lines: list[str] = [voice.say(say) for say in said.says]
+    if said.moved:
+        lines.append(voice("day-moved-head"))
+        lines += [step_line(voice, after, s) for s in said.moved[:MOST_STEPS]]
+    if not lines:
+        lines.append(voice("day-nothing-else"))
+    due = soon(is_now, turn.now)
+    if due:
+        lines.append(voice("day-soon-head"))
+        lines += [step_line(voice, after, s) for s in due[:MOST_STEPS]]
+    return lines
+
+
+def _choices(turn: Turn) -> list[list[Button]]:
+    kinds = ("oven-out", "power-out", "burnt", "no-show", "more-people", "rain")
+    buttons = [Button(turn.voice.plain(f"button-{kind}"), "trouble", (kind,), owner=turn.me) for kind in kinds]
+    return [buttons[n : n + 2] for n in range(0, len(buttons), 2)]
+
+
+def _food(potluck: Potluck) -> tuple[Promise, ...]:
+    return tuple(p for p in potluck.promises if p.category not in ("drink", "supplies"))[:12]
+
+
+def _dish(turn: Turn, about: str, among: tuple[Promise, ...]) -> Promise | None:
+    """The one dish these words name, by most of its words; one's own goes before others'."""
+    spoken = about.replace(",", " ").split()
+
+    def named(promise: Promise) -> int:
+        words = promise.dish.casefold().split()
+        return sum(any(fuzz.ratio(w, s) >= SAME_WORD for s in spoken) for w in words if len(w) > 2)
+
+    best = max((named(p) for p in among), default=0)
+    near = [p for p in among if named(p) == best > 0]
+    if len(near) > 1:
+        near = [p for p in near if p.guest == turn.me] or near
+    return near[0] if len(near) == 1 else None
+
+
+def _person(potluck: Potluck, words: str) -> str | None:
+    """The one guest whose name stands in these words."""
+    whole = find_guest(potluck, words)
+    if whole is not None:
+        return whole.id
+    spoken = words.casefold().replace(",", " ").replace("'s", " ").split()
+    found = {g.id for word in spoken if (g := find_guest(potluck, word)) is not None}
+    return found.pop() if len(found) == 1 else None
+
+
+def _host_name(potluck: Potluck) -> str:
+    host = potluck.guest(potluck.host)
+    return host.name if host else ""
+
+
+def register(app: Registry) -> None:
+    app.command("trouble", command, order=77, hosts=True)
+    app.button("trouble", pressed)
+    app.button("lostdish", dish_pressed)
+    app.button("noshow", person_pressed)
+    app.question("doormore", crowd_told)
+    app.reader(read_words, order=40)

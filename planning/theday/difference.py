@@ -1,0 +1,94 @@
+"""What a change on the day means: the smallest part of the plan that is another than before."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from datetime import datetime
+
+from planning.headcount import headcount
+from planning.kitchen.result import PlannedStep, Timeline
+from planning.menu import MenuRow, menu
+from planning.potluck import Potluck, Say
+
+MOVED_MIN = 5
+"""A step that moves by less is not worth a word (the kitchen's own grid)."""
+
+SMALLER_FROM = 0.97
+"""Portions are told to shrink only below this share of the usual one."""
+
+
+@dataclass(frozen=True)
+class Difference:
+    """`moved` are steps as they are now; `gone` dishes that have no place in the kitchen any more; `short` by
+    category the servings that are newly missing; `says` all of it in sentences, the most urgent first."""
+
+    moved: tuple[PlannedStep, ...]
+    gone: tuple[str, ...]
+    short: tuple[tuple[str, int], ...]
+    share: float
+    says: tuple[Say, ...]
+
+
+def difference(
+    before: Potluck, after: Potluck, was: Timeline | None, is_now: Timeline | None, now: datetime
+) -> Difference:
+    """Compare the plan of two potlucks that differ by one thing. `now` drops what is over."""
+    moved = tuple(_moved(was, is_now, now))
+    gone = tuple(_gone(before, after, was, is_now))
+    short, share = _short(before, after)
+    says = list(_conflicts(was, is_now))
+    says += [Say("day-short", {"what": Say(f"category-{category}"), "n": n}) for category, n in short]
+    if share < SMALLER_FROM and before.promises:
+        says.append(Say("day-smaller", {"percent": max(5, 5 * round(share * 20))}))
+    return Difference(moved, gone, short, share, tuple(says))
+
+
+def _steps(timeline: Timeline | None) -> dict[tuple[str, int], PlannedStep]:
+    return {(s.promise, s.step): s for s in (timeline.steps if timeline is not None else ())}
+
+
+def _moved(was: Timeline | None, is_now: Timeline | None, now: datetime) -> Iterator[PlannedStep]:
+    old = _steps(was)
+    for key, step in sorted(_steps(is_now).items(), key=lambda item: (item[1].start, item[0])):
+        known = old.get(key)
+        if step.end <= now or known is None:
+            continue
+        minutes = abs((step.start - known.start).total_seconds()) / 60
+        if minutes >= MOVED_MIN or (step.appliance, step.kind) != (known.appliance, known.kind):
+            yield step
+
+
+def _gone(before: Potluck, after: Potluck, was: Timeline | None, is_now: Timeline | None) -> Iterator[str]:
+    planned = {s.promise for s in (is_now.steps if is_now else ())}
+    for promise in before.promises:
+        had = any(s.promise == promise.id for s in (was.steps if was else ()))
+        if had and after.promise(promise.id) is not None and promise.id not in planned:
+            yield promise.id
+
+
+def _short(before: Potluck, after: Potluck) -> tuple[tuple[tuple[str, int], ...], float]:
+    was = {row.category: row for row in menu(before, headcount(before))}
+    is_now = menu(after, headcount(after))
+    found = []
+    for row in is_now:
+        more = row.short_servings - was[row.category].short_servings
+        if more >= 1 and not row.tiny:
+            found.append((row.category, round(row.short_servings)))
+    share_before, share = _covered(was.values()), _covered(is_now)
+    return tuple(found), (share / share_before if share_before > 0 else 1.0)
+
+
+def _covered(table: Iterable[MenuRow]) -> float:
+    """How much of the food the table wants is promised, 0 to 1."""
+    food = [r for r in table if r.category not in ("drink", "supplies", "topping")]
+    want = sum(r.target_servings for r in food)
+    return sum(min(r.promised_servings, r.target_servings) for r in food) / want if want else 1.0
+
+
+def _conflicts(was: Timeline | None, is_now: Timeline | None) -> Iterator[Say]:
+    """Conflicts there were not before, each with its way out."""
+    known = {(c.promises, c.rule) for c in (was.conflicts if was else ())}
+    for conflict in is_now.conflicts if is_now else ():
+        if (conflict.promises, conflict.rule) not in known:
+            yield Say("day-conflict", {"why": conflict.why, "fix": conflict.fix.text})

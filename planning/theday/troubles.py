@@ -1,0 +1,90 @@
+"""What a host's words say went wrong: which kind, and the number in it. Words stand in `data/words_trouble.csv`."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from functools import cache
+
+from planning.tables import rows
+
+KINDS = (
+    "power-back", "oven-back", "power-out", "oven-out", "burnt", "no-show", "more-people", "rain",
+)  # fmt: skip
+"""In the order they are tried: "the power is back" is not a power cut."""
+
+LONGEST = 300
+MOST_NUMBER = 999
+
+
+@dataclass(frozen=True)
+class Trouble:
+    """`about` are the words that are left: a dish, a person, which oven. `number` is the first number said."""
+
+    kind: str
+    about: str
+    number: int | None = None
+
+
+def read_trouble(words: str, language: str = "en", *, told: bool = False) -> Trouble | None:
+    """The trouble these words tell of, or None. Pure; any text up to 4,096 characters.
+
+    `told`: it was said to be trouble (a command), so that doubtful words ("it may rain") are not taken for chatter.
+    """
+    text = _plain(words)
+    if not text or len(text) > LONGEST or (text.endswith("?") and not told):
+        return None
+    for kind in KINDS:
+        for thing, happened in _patterns(language).get(kind, ()):
+            found = [p.search(text) for p in (thing, happened) if p is not None]
+            if not all(found):
+                continue
+            doubt = _patterns(language).get("unless", ())
+            if not told and any(h is not None and h.search(text) for _, h in doubt):
+                return None
+            about = text
+            for p in (thing, happened):
+                about = p.sub(" ", about) if p is not None else about
+            number = _number(text, language)
+            if kind == "more-people" and number is None:
+                continue
+            return Trouble(kind, " ".join(about.split()).strip(" .,!"), number)
+    return None
+
+
+def _plain(words: str) -> str:
+    return " ".join(words.replace("\u2019", "'").casefold().split())
+
+
+def _number(text: str, language: str) -> int | None:
+    digits = re.search(r"(?<![\d.,])\d{1,3}(?![\d.,:])", text)
+    if digits is not None:
+        return min(int(digits.group()), MOST_NUMBER)
+    named = _numbers(language)
+    return next((named[w] for w in re.findall(r"[^\W\d]+", text) if w in named), None)
+
+
+@cache
+def _numbers(language: str) -> dict[str, int]:
+    """Number words from two on: "one" and "a" say too little."""
+    found: dict[str, int] = {}
+    for row in rows("words_numbers"):
+        if row.get("language", "en") == language and row["value"].isdigit() and 2 <= int(row["value"]) <= 99:
+            found[row["word"]] = int(row["value"])
+    return found
+
+
+@cache
+def _patterns(language: str) -> dict[str, tuple[tuple[re.Pattern[str] | None, re.Pattern[str] | None], ...]]:
+    found: dict[str, list[tuple[re.Pattern[str] | None, re.Pattern[str] | None]]] = {}
+    for row in rows("words_trouble"):
+        if row["language"] == language:
+            found.setdefault(row["kind"], []).append((_any_of(row["thing"]), _any_of(row["happened"])))
+    return {kind: tuple(pairs) for kind, pairs in found.items()}
+
+
+def _any_of(cell: str) -> re.Pattern[str] | None:
+    words = sorted((w for w in cell.split("|") if w), key=len, reverse=True)
+    if not words:
+        return None
+    return re.compile(r"(?<!\w)(?:" + "|".join(re.escape(w) for w in words) + r")(?!\w)")

@@ -1,0 +1,116 @@
+"""What goes wrong on the day: one message of the host, answered with what it changes and what to do now."""
+
+import pytest
+
+from tests.capabilities.conftest import board, press, say, until
+
+NOON = until("2027-09-18T14:00")
+
+
+async def kitchen_day(play, *lines, **more):
+    """Two hot dishes and a guest each, three hours before supper."""
+    return await play(
+        say("ines", "/kitchen 2 ovens, 4 burners, 1 slow cooker"),
+        say("ravi", "/bring lasagna for 12"),
+        say("ravi", "/heat lasagna: 60 minutes at 375, covered"),
+        say("mei", "/bring apple crumble for 10"),
+        say("mei", "/heat apple crumble: 40 minutes at 350"),
+        press("ravi", "Coming", on="board"),
+        press("mei", "Coming", on="board"),
+        press("tom", "Maybe", on="board"),
+        NOON,
+        *lines,
+        **more,
+    )
+
+
+@pytest.mark.parametrize("words", ["the oven just died", "Oven 1 is broken!", "our oven won't heat"])
+async def test_a_broken_oven_told_below_the_board_leaves_one_oven_and_can_be_undone(play, words):
+    played = await kitchen_day(play, board("ines", words))
+
+    assert len(played.state["kitchen"]["ovens"]) == 1
+    assert "The oven is out" in played.last()
+    assert any("Undo" in b["label"] for row in played.rows[-1].get("buttons", []) for b in row) or "Undo" in str(
+        played.rows
+    )
+
+
+async def test_with_the_last_oven_out_each_dish_that_needs_one_is_named_with_a_way_out(play):
+    played = await kitchen_day(play, say("ines", "/kitchen 1 oven"), board("ines", "the oven broke"))
+
+    said = played.last()
+    assert "lasagna" in said and "needs an oven" in said and "→" in said
+
+
+async def test_after_a_power_cut_the_kitchen_comes_back_by_one_press(play):
+    played = await kitchen_day(play, board("ines", "power is out!"), press("ines", "It works again"))
+
+    assert len(played.state["kitchen"]["ovens"]) == 2
+    assert "4 hours (POWER-01)" in played.everything()
+
+
+async def test_a_burnt_dish_leaves_the_table_and_what_is_short_is_said(play):
+    played = await kitchen_day(play, board("ines", "I burnt the lasagna"))
+
+    assert [p["dish"] for p in played.promises("ravi")] == []
+    assert "lasagna is off the table" in played.last() and "short" in played.last()
+
+
+async def test_a_cook_may_tell_of_their_own_burnt_dish_and_of_no_other(play):
+    played = await kitchen_day(play, board("mei", "I burned the crumble, sorry"), board("mei", "the lasagna is ruined"))
+
+    assert [p["dish"] for p in played.promises()] == ["lasagna"]
+
+
+async def test_a_no_show_takes_their_dish_off_the_table(play):
+    played = await kitchen_day(play, board("ines", "Ravi didn't show up"))
+
+    assert played.guest("ravi")["answer"] == "no"
+    assert played.promises("ravi") == []
+    assert "Not on the table: lasagna" in played.last()
+
+
+async def test_ten_more_at_the_door_count_and_plates_get_smaller(play):
+    before = await kitchen_day(play, plan=True)
+    after = await kitchen_day(play, board("ines", "help, 10 more people at the door"), plan=True)
+
+    assert after.plan["headcount"]["expected"] > before.plan["headcount"]["expected"]
+    assert "10 more at the door" in after.last()
+
+
+async def test_rain_moves_it_inside(play):
+    played = await kitchen_day(play, say("ines", "/where outdoors"), board("ines", "it's pouring, everybody inside"))
+
+    assert played.state["setting"] == "indoor"
+
+
+@pytest.mark.parametrize(
+    "words", ["what if the oven breaks?", "hope it won't rain", "the oven might be off", "last year the oven broke"]
+)
+async def test_fears_and_memories_are_no_trouble(play, words):
+    played = await kitchen_day(play, board("ines", words))
+
+    assert len(played.state["kitchen"]["ovens"]) == 2
+    assert "The oven is out" not in played.everything()
+
+
+async def test_a_guest_cannot_declare_a_power_cut(play):
+    played = await kitchen_day(play, board("tom", "the power is out"), say("tom", "/trouble power cut"))
+
+    assert len(played.state["kitchen"]["ovens"]) == 2
+
+
+async def test_trouble_alone_offers_what_can_go_wrong_and_a_press_takes_it(play):
+    played = await kitchen_day(play, say("ines", "/trouble"), press("ines", "A dish is lost"), press("ines", "lasagna"))
+
+    assert played.promises("ravi") == []
+
+
+async def test_what_must_be_done_within_ten_minutes_is_said(play):
+    played = await kitchen_day(
+        play,
+        say("ines", "/heat lasagna: 170 minutes at 375"),
+        board("ines", "the apple crumble is burnt"),
+    )
+
+    assert "off the table" in played.last()
