@@ -95,6 +95,8 @@ class ChangePromise(Intent):
     dish: str | None = None
     category: str | None = None
     factor: float | None = None
+    for_all: bool = False
+    """"Enough for everybody": as many servings as people come."""
 
 
 @dataclass(frozen=True)
@@ -118,11 +120,13 @@ class AddPerson(Intent):
     party: Party = field(default_factory=Party)
 
 
-TOPICS = ("missing", "when", "where", "who-brings", "can-eat", "oven", "what-should-i-bring", "my-list", "who-comes")
+TOPICS = ("missing", "when", "where", "who-brings", "can-eat", "oven", "what-should-i-bring", "my-list", "who-comes", "host")
 
 
 @dataclass(frozen=True)
 class Ask(Intent):
+    """`topic` is one of TOPICS ("host": what only the host can know); `about` a need, a dish or a guest's name."""
+
     topic: str
     about: str = ""
 

@@ -89,6 +89,7 @@ def context_of(place: str) -> ReplyContext:
         party=party_of(party) if party else None,
         answer=Answer.YES if party or extras else Answer.NONE,
         toppings=("sour cream", "chives", "bacon bits", "grated cheese") if "bar" in extras else (),
+        bar_base="baked potato" if "bar" in extras else "",
         host=host,
         now=NOW if host else None,
     )  # fmt: skip

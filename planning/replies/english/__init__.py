@@ -11,6 +11,7 @@ from functools import cache
 from planning.potluck import Answer
 from planning.replies.english import (
     answers,
+    asking,
     bare,
     company,
     heat,
@@ -101,6 +102,8 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         if undo and undo[0].confidence >= 0.8:
             continue
         asked = [] if undo else questions.read_question(sentence, context)
+        if not undo and not asked:
+            asked = asking.read_loosely(sentence, context, trap)
         found += asked
         if asked:
             continue
@@ -115,15 +118,15 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         found = [i for i in found if not isinstance(i, Undo)] or found[:1]
     if any(isinstance(i, AddPromise) and i.confidence >= 0.85 for i in found):  # one list, over several lines
         found = [
-            replace(i, confidence=0.85) if isinstance(i, AddPromise) and i.confidence == bare.BARE else i
-            for i in found
+            replace(i, confidence=0.85) if isinstance(i, AddPromise) and i.confidence == bare.BARE else i for i in found
         ]
     if not chatted.addressed:
         if not plain:
             supper = _SUPPER.search(message.plain) is not None
             return [i for i in found if supper or not isinstance(i, (SetAnswer, Ask, SetParty))], passed
         found = [  # "I'm in" says that all of it is for us
-            replace(i, confidence=0.92) if i.confidence >= 0.85 and not isinstance(i, (Ask, SetNeeds)) else i for i in found
+            replace(i, confidence=0.92) if i.confidence >= 0.85 and not isinstance(i, (Ask, SetNeeds)) else i
+            for i in found
         ]
     return found, passed
 
@@ -167,7 +170,9 @@ _TOLD = re.compile(
 """How sentences begin that tell about something else than what their writer does."""
 
 
-_OURS = re.compile(r" (?:i|we|my [a-z]+|our [a-z]+) (?:am|are|is|have|has) (?:[a-z]+ ){0,3}(?:allerg|celiac|intoleran|anaphyla)")
+_OURS = re.compile(
+    r" (?:i|we|my [a-z]+|our [a-z]+) (?:am|are|is|have|has) (?:[a-z]+ ){0,3}(?:allerg|celiac|intoleran|anaphyla)"
+)
 _APPROVING = frozenset("👍✅🙋🙌👌💯")
 _SUPPER = re.compile(
     r"\b(?:potluck|supper|harvest|dinner|feast|party|get-together|gathering|barbecue|bbq|picnic|brunch|lunch"
@@ -195,6 +200,8 @@ def _parts(sentence: Sentence) -> list[Sentence]:
 
 def _with_asides(sentence: Sentence, context: ReplyContext, before: list[Intent]) -> list[Intent]:
     """The statement read without its words about cooking and the other cook, which then go to its dishes."""
+    if people.divide_last(sentence, before):
+        return []
     cooler, heats = heat.split(sentence)
     if heats and not cooler.tokens:
         before[:] = heat.attach(before, heats)  # a sentence of its own, about the dish before it
@@ -220,11 +227,11 @@ def _statement(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     if context.addressed and not any(isinstance(i, SetNeeds) for i in found):
         found += needs.read_lost(sentence, context)
     if sentence.question:
-        return [*found, *(people.read_may_bring(sentence, context) or offers.read_offer_question(sentence, context))]
+        return [*found, *(kin.read_may_bring(sentence, context) or offers.read_offer_question(sentence, context))]
     if context.asked == "diets" and any(isinstance(i, SetNeeds) for i in found):
         return found
     found += withdrawals.read_withdrawals(sentence, context)
-    absent = people.read_absent(sentence, context)
+    absent = kin.read_absent(sentence, context)
     if absent:
         return [*found, *absent]
     found += others.read_others(sentence, context)

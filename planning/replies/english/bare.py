@@ -5,6 +5,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from planning.replies.english.lexicon import NUMBER, number_of, words
 from planning.replies.english.offers import added
@@ -14,15 +15,21 @@ from planning.replies.text import Sentence
 
 BARE = 0.72
 """How sure a dish is that was only named, without an amount."""
+MOST_STRANGE = 6
+"""Beside more words nobody knows here, a dish that is only named is part of a story."""
+_FIRST_PERSON = re.compile(r" (?:i|we|me|us|my|our|mine|ours) ")
 _HOW_MANY = re.compile(
-    rf"^ (?:(?:about|around|enough|for|roughly|maybe|say|like|probably|it|will|feed|feeds|serves|is|up|to|make) )*(?P<n>[0-9]{{1,6}}|{NUMBER})(?: (?:people|servings|portions|or so|i think|eaters|guests|ish|of us))*(?= $)"
+    rf"^ (?:(?:about|around|enough|for|roughly|maybe|say|like|probably|it|will|feed|feeds|serves|is|up|to|make|just|only|the|all|do not know|not sure|no idea|hmm|um|uh|oh|well|i think|i guess|should|be|can|would|,) )*(?P<n>[0-9]{{1,6}}|{NUMBER})(?: (?:people|servings|portions|or so|i think|eaters|guests|ish|of us|really|i guess|maybe|i suppose|adults|,|at least|at most))*(?= $)"
+)
+_FOR_EVERYBODY = re.compile(
+    r"^ (?:(?:enough|plenty|for|to feed|feeds|serves|it|is|should|will|do|be|about) )*(?:everyone|everybody|all of us|the lot of us|the whole (?:lot|group|gang|crowd|party)|us all|all|the lot)(?= $)"
 )
 
 
 def read_bare(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """ "slaw for 12": things without "I'll bring", in what is left of a reply to the bot."""
     found: list[Intent] = []
-    i = 0
+    i, sized_any = 0, False
     edges = (",", "and", "+", "&", "-", "–", "plus", "with", "also", ":", "but")
     while i < len(sentence.tokens):
         plain = sentence.tokens[i].plain
@@ -44,6 +51,7 @@ def read_bare(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             i += 1
             continue
         sized = all(t.servings or t.quantity or t.for_all for t in things)
+        sized_any = sized_any or sized
         first, last = things[0].first, things[-1].last
         own_words = " ".join(t.plain for t in sentence.tokens[first:last])
         mine = re.search(r" (?:from|on) (?:me|us)\b", " " + own_words) is not None
@@ -51,16 +59,29 @@ def read_bare(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         found += added(sentence, context, things, i, "", "", confidence)
         i = things[-1].last
     left = {t.plain for i, t in enumerate(sentence.tokens) if sentence.free(i) and t.plain[0].isalpha()}
-    if left - words("filler").keys() and context.asked != "bring":
+    strange = left - words("filler").keys()
+    if not strange or context.asked == "bring":
+        return found
+    if (
+        strange & words("tells").keys()
+        or len(strange) > MOST_STRANGE
+        or not (sized_any or _FIRST_PERSON.search(sentence.text))
+    ):
         return []  # the dish is part of a sentence that says something else
-    return found
+    return [replace(i, confidence=min(i.confidence, 0.6)) for i in found]
 
 
 def read_servings(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """Below "how many will it feed?": the number alone, for the newest promise."""
-    match = _HOW_MANY.match(sentence.left)
-    if match is None or not context.own_promises:
+    if not context.own_promises:
         return []
+    match = _HOW_MANY.match(sentence.left)
+    if match is None:
+        if (whole := _FOR_EVERYBODY.match(sentence.left)) is None:
+            return []
+        start, end = sentence.span_of(whole)
+        sentence.take(0, len(sentence.tokens))
+        return [ChangePromise(context.own_promises[-1][0], for_all=True, start=start, end=end, confidence=0.9)]
     start, end = sentence.span_of(match)
     n = float(number_of(match["n"]))
     return [ChangePromise(context.own_promises[-1][0], servings=n, start=start, end=end, confidence=0.92)]

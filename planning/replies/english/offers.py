@@ -13,8 +13,8 @@ from planning.replies.intents import AddPromise, ChangePromise, Intent, ReplyCon
 from planning.replies.text import Sentence
 
 _ADV = r"(?:(?:also|just|probably|definitely|gladly|happily|both|still|then|now|certainly|totally|maybe|perhaps|actually|always|again|all|as usual|in that case|of course|instead|so|either) )*"
-_VERB = r"(?:bring|bringing|make|making|cook|cooking|bake|baking|do|doing|contribute|contributing|supply|supplying|provide|providing|prepare|preparing|take care of|handle|handling|cover|covering|get|getting|buy|buying|pick up|picking up|grab|grabbing|send|sending|send along|drop off|drop|throw together|whip up|rustle up|fix|fixing|sign up for|volunteer for|volunteer|take|taking|be bringing|be making|be doing|be baking|be cooking|knock up|put together|organise|organize|sort out|sort|serve|whip together|come with|be on|fry up|smoke|grill|roast|offer|donate|chip in|chip in with|pitch in with)"
-_AUX = r"(?:will|can|am|are|could|would|am going to|are going to|shall|might|may|would like to|would rather|want to|am happy to|are happy to|plan to|am planning to|are planning to|plan on|am planning on|would be happy to|would love to|am able to|will be able to|have decided to|am gonna|intend to|was going to|was planning to|was thinking of|am thinking of|am thinking|thought i would|have|do|promise to|was thinking i would|was thinking i could)"
+_VERB = r"(?:bring|bringing|make|making|cook|cooking|bake|baking|do|doing|contribute|contributing|supply|supplying|provide|providing|prepare|preparing|take care of|handle|handling|cover|covering|get|getting|buy|buying|pick up|picking up|grab|grabbing|send|sending|send along|drop off|drop|throw together|whip up|knock up|throw in|chuck in|add|rustle up|fix|fixing|share|sharing|split|sign up for|volunteer for|volunteer|take|taking|be bringing|be making|be doing|be baking|be cooking|knock up|put together|organise|organize|sort out|sort|serve|whip together|come with|be on|fry up|smoke|grill|roast|offer|donate|chip in|chip in with|pitch in with)"
+_AUX = r"(?:will|can|am|are|could|would|am going to|are going to|shall|might|may|would like to|would rather|want to|am happy to|are happy to|plan to|am planning to|are planning to|plan on|am planning on|would be happy to|would love to|am able to|will be able to|have decided to|am gonna|intend to|am up for|are up for|would be up for|would not mind|do not mind|fancy|am keen to|could also|was going to|was planning to|was thinking of|am thinking of|am thinking|thought i would|have|do|promise to|was thinking i would|was thinking i could)"
 _OFFERS = (
     (re.compile(rf" (?P<who>i|we) (?P<aux>{_AUX} )?{_ADV}(?:volunteer to |offer to |try to |manage to )?(?P<verb>{_VERB})(?: along| over)?(?: :)? "), 0.93),
     (re.compile(r" let (?:me|us) (?P<verb>bring|make|bake|do|contribute) "), 0.9),
@@ -23,12 +23,17 @@ _OFFERS = (
     (re.compile(r" (?:i|we) have(?: got)? (?=(?:dessert|drinks?|snacks|the|a|some|bread|salad)\b)"), 0.75),
     (re.compile(r"^ (?:(?:i|we) )?got (?:the |some )?(?=(?:desserts?|drinks?|snacks|bread|rolls|salads?|plates|cups|napkins|ice|cutlery|chips|buns)(?: (?:covered|sorted|handled|for [0-9a-z ]+|this time))* $)"), 0.84),
     (re.compile(r" (?:put|sign|write|mark|pencil|note|jot|add) (?:me|us) (?:down |up |in |on )?(?:as )?(?:for|with|bringing|to bring|to make|on) "), 0.95),
-    (re.compile(r" (?:count (?:me|us) in|sign (?:me|us) up|count on (?:me|us)|down|i am down|dibs|i call dibs|i have dibs|leave it to me|rely on (?:me|us)|^ me|^ us) (?:for|on|with) "), 0.9),
+    (re.compile(r" (?:count (?:me|us)(?: in| down)?|sign (?:me|us) up|count on (?:me|us)|down|i am down|dibs|i call dibs|i have dibs|leave it to me|rely on (?:me|us)|^ me|^ us) (?:for|on|with) "), 0.9),
     (re.compile(r" (?:i|we) (?:have got|have|got|will have|have already got) (?=[a-z0-9 ,-]+ (?:covered|handled|sorted|under control|taken care of)\b)"), 0.92),
     (re.compile(r"^ (?:i am|we are|i will be|am|on|i will go) (?:on|for|with) (?=(?:the )?[a-z ]+ (?:duty|detail)?)"), 0.85),
+    (re.compile(r"^ (?:my|our) (?:contribution|offering|share|part|dish|bit|plan|choice|pick)(?: (?:is|are|will be|would be|to it|to the (?:supper|potluck|table|party|meal)|this time|:|-))+ "), 0.9),
+    (re.compile(r"^ (?:happy|glad|delighted|keen|willing) to (?P<verb>contribute|bring|make|bake|do|provide|supply|cook|offer) "), 0.9),
 )  # fmt: skip
 _ON_ME = re.compile(
     r"^ (?P<what>(?:the |some |a )?[a-z ,'0-9-]+?) (?:is|are|will be) (?:on (?:me|us)|mine|ours|from (?:me|us)|my job|covered by me|coming from (?:me|us))(?= $| ,| then| this)"
+)
+_LEFT_TO_ME = re.compile(
+    r"^ (?:(?:you can|just|please|ok|and|so) )*leave (?P<what>(?:the |all the |some )?[a-z ,'0-9-]+?) (?:to|with|up to) (?:me|us)(?= $| ,| then| this)"
 )
 _NEGATED = re.compile(r" (?:not|never|no longer|no need to|do not|hardly) (?:(?!but|and|so|still|though)\w+ ){0,2}$")
 IF_NEEDED = re.compile(
@@ -49,6 +54,7 @@ _OCCASION = re.compile(
 _BASE = frozenset(
     ("bring", "make", "bake", "cook", "do", "contribute", "provide", "supply", "grab", "get", "take", "pick up", "buy")
 )
+_SURELY = ("bringing", "will bring", "making", "baking")
 _COMMAND = next(i for i, (pattern, _) in enumerate(_OFFERS) if pattern.pattern.startswith("^"))
 _NAMES_ITSELF = re.compile(
     r"(?:a |some )?(?:salads?|breads?|desserts?|puddings?|drinks?|soups?|snacks?|sides?|nibbles)"
@@ -75,11 +81,15 @@ def read_promises(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         verb = (match.groupdict().get("verb") or "").strip()
         if pattern is _OFFERS[_COMMAND][0] and not aux and verb in _BASE and context.asked != "bring":
             continue  # "bring a chair each" tells others
+        if not context.addressed and verb in _SURELY and not aux and all(t.servings and t.known >= 0.9 for t in things):
+            confidence = 0.92  # "bringing garlic bread for 15!" is about a meal, wherever it is said
         if match.groupdict().get("who") and not aux and verb in _BASE:
             confidence = 0.82 if context.addressed else 0.6  # "I bring cake" may be a habit
         return added(sentence, context, things, first, aux, verb, confidence)
-    match = _ON_ME.match(sentence.left)
-    if match is not None:
+    for pattern in (_ON_ME, _LEFT_TO_ME):
+        match = pattern.match(sentence.left)
+        if match is None:
+            continue
         first, last = sentence.token_range(match, "what")
         things = things_at(sentence, first, last, bare=True)
         if things:

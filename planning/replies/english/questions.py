@@ -21,14 +21,14 @@ _TOPICS: tuple[tuple[str, str, float], ...] = (
     ("who-brings", r" did (?:anyone|anybody|someone|somebody) (?:offer|sign up|say|promise|volunteer)| who (?:is|else is|has|will|all is|are)(?: all)? (?:bringing|making|doing|got|on|brings|cooking|baking|bring|covering)| is (?:anyone|anybody|someone|somebody)(?: else)? (?:bringing|making|doing|on|cooking|baking|covering)| has (?:anyone|anybody|someone|somebody)(?: else)? (?:got|claimed|taken|offered|signed up|said)| what (?:is|are) (?:everyone|everybody|people|others|the others|you all|everyone else|each person|folks) (?:bringing|making|doing)| what (?:has|have) (?:people|everyone|others) (?:promised|signed up|offered)| who brings| (?:will|is|are) there (?:be |going to be )?(?:any |some |enough |a )?(?P<dish>[a-z]+)(?: [a-z]+)? ?$", 0.92),
     ("who-comes", r" who (?:is|else is|all is|are)(?: all)? (?:coming|in|going|attending|there)| how many (?:people |of us |are |guests )*(?:are |is |will be )?(?:coming|there|in|going|attending|we)| how many are we| who all(?: is)? coming| who (?:has |have )?said yes| who else (?:comes|goes)| who comes\b| how many (?:have |has )?(?:said yes|answered|replied|signed up)", 0.92),
     ("when", rf"^ when and where\b|^ at [0-9]{{1,2}}(?: ?[ap]m)? ?$| (?:what|which) (?:time|day|date|hour)(?: (?:is|does|do|should|are|shall|will)\b[a-z ]*)?| when (?:is|does|do|are|should|will|shall) (?:{_EVENT}|i|we)\b| when do (?:we|i|you) (?:eat|start|arrive|come)| until when| how late (?:does|will|is)|^ (?:start|starting|end|arrival) (?:time|date) ?$| is {_EVENT} (?:still )?(?:on|at) (?:[a-z]+day|the [0-9]|[0-9])| how long (?:does|will|is) {_EVENT}|^ when(?: is| exactly| again| was (?:it|that))* ?$| is (?:it|the (?:supper|potluck|dinner|party)|this) (?:at|on) [a-z0-9 ]+ or ", 0.9),
-    ("where", rf"^ is it (?:at|in) (?:the|your|my|our|[a-z]+ is|[a-z]+\'s) (?!same|moment|end|morning|evening|afternoon|rain)| where (?:is|are|do|does|exactly|will|should)(?: [a-z]+)* ?(?:{_EVENT}|we|i|meeting)?(?: [a-z]+)* ?$|^ where(?: exactly| again| is it)* ?$| what is the (?:address|location|venue|place|postcode|zip)| (?:the )?address ?$| how do (?:i|we) get (?:there|to)| which (?:address|place|house|hut|garden|hall)| where (?:is|are) (?:{_EVENT}|we)", 0.9),
+    ("where", rf"^ is it (?:at|in) (?:the|your|my|our|[a-z]+ is|[a-z]+\'s) (?!same|moment|end|morning|evening|afternoon|rain)| where (?:is|are|do|does|exactly|will|should)(?!.* (?:park|parking|toilets?|loos?)\b)(?: [a-z]+)* ?(?:{_EVENT}|we|i|meeting)?(?: [a-z]+)* ?$|^ where(?: exactly| again| is it)* ?$| what is the (?:address|location|venue|place|postcode|zip)| (?:the )?address ?$| how do (?:i|we) get (?:there|to)| which (?:address|place|house|hut|garden|hall)| where (?:is|are) (?:{_EVENT}|we)", 0.9),
     ("can-eat", r" (?:is|are|will) there (?:be )?(?:anything|something|any|a|enough|many|some|much|vegan|vegetarian|gluten-free|gluten)[a-z -]*? ?(?:i|we|for|me|vegan|vegetarian|gluten|dairy|halal|kosher|veggie|nut|without|vegans|vegetarians|celiacs|options?|meatless|meat-free|egg|to eat|free|s?he)\b| (?:what|which)(?: (?:dishes|things|ones|stuff|of it|food))? (?:can|could|will|may) (?:i|we|my [a-z]+|a vegan|a vegetarian|vegans|vegetarians|celiacs) (?:eat|have)| can (?:i|we|my [a-z]+|celiacs|vegans|vegetarians|a vegan|a vegetarian|a celiac) eat| (?:is|are|does|do) (?:the |that |this |there )?[a-z ]+ (?:vegan|vegetarian|gluten free|gluten-free|nut free|nut-free|dairy free|dairy-free|halal|kosher|contain|have nuts|have dairy|have gluten|have egg|have meat|safe for)| (?:what|which)(?: [a-z]+)? (?:is|are|dishes are|things are) (?:vegan|vegetarian|gluten free|gluten-free|dairy free|nut free|halal|kosher|safe)| (?:any|anything) (?:vegan|vegetarian|gluten free|gluten-free|veggie|dairy free|nut free|halal|kosher|without)", 0.9),
     ("oven", r" (?:can|could|may|would|will|do|does|is|are)(?: it be)?(?: possible)? ?(?:i|we|there|anyone|you|it|somebody|the)? ?(?:to )?(?:use|be|have|get|borrow|need|an|a|the|any|reheat|heat|warm|plug|put|room|space)[a-z ]* ?(?:oven|stove|hob|fridge|refrigerator|freezer|microwave|kitchen|outlet|socket|power|grill|plug|slow cooker|barbecue|burner|cooler|electricity|warm up|heat up|reheat)|(?:is|are) there (?:an |a |any |some )?(?:space|room|place|way)(?: [a-z]+)* (?:oven|fridge|heat|reheat|freezer|warm|keep)|\b(?:oven|fridge|freezer|kitchen|grill) (?:space|available|free|room)\b| (?:can|could) (?:i|we) (?:heat|reheat|warm|chill|cook|plug|bake|finish)\b| where can i (?:heat|reheat|warm|plug)", 0.9),
 )  # fmt: skip
 _COMPILED = tuple((topic, re.compile(source), sure) for topic, source, sure in _TOPICS)
 _ASKING = re.compile(
     r"^ (?:ok |so |and |but |also |sorry |quick question |question |just wondering |just checking |bot |wait |, |any idea |do you know |i can not remember |can not remember |i forgot |does anyone know |anyone know |remind me |can you tell me |could you tell me |tell me |i wonder |wondering |not sure |may i ask |can you remind me |what about )*"
-    r"(?:what|when|where|who|which|how|start|starting|still|address|is|are|do|does|can|could|should|shall|will|would|has|have|am|did|may|any|anything|need|want|must|my list|until)\b(?! not)"
+    r"(?:what|when|where|who|which|how|start|starting|still|address|is|are|do|does|can|could|should|shall|will|would|has|have|am|did|may|any|anything|need|want|must|my list|until)\b(?! not\b)(?! (?:do|bring|make|bake|cook|contribute|come|be)\b)"
 )
 _WHO_EATS = re.compile(r"(?<!for )\b(?:vegetarians|vegans|celiacs)\b(?! (?:can|could|eat|will))")
 _LATE = re.compile(
@@ -37,8 +37,12 @@ _LATE = re.compile(
 _LATE_BY = re.compile(
     r"\blate(?: ,)?(?: by)?(?: (?:about|around|like|maybe|roughly|approx|probably|say))* (?P<much4>(?:[0-9]{1,3}|half an|an|a|one|two|ten|fifteen|twenty|thirty) (?:minutes?|mins?|hours?|hrs?))\b"
 )
-_LATE_ARRIVAL = re.compile(r" (?:arrive|be there|get there|arriving|come|coming) (?:about |around )?(?P<much>[a-z0-9 ]{1,25}?) (?:late|after the start|after it starts|after you start)\b")
-_NOT_LATE = re.compile(r"\b(?:not|never|hope|hopefully not|is|too|better) (?:be )?(?:running )?late\b|\blate (?:night|lunch|summer|reply|answer|response|to (?:reply|answer|the thread))\b|\b(?:too|it is|getting|stay|stayed|up|sleep) late\b|\bsorry for the late\b")
+_LATE_ARRIVAL = re.compile(
+    r" (?:arrive|be there|get there|arriving|come|coming) (?:about |around )?(?P<much>[a-z0-9 ]{1,25}?) (?:late|after the start|after it starts|after you start)\b"
+)
+_NOT_LATE = re.compile(
+    r"\b(?:not|never|hope|hopefully not|is|too|better) (?:be )?(?:running )?late\b|\blate (?:night|lunch|summer|reply|answer|response|to (?:reply|answer|the thread))\b|\b(?:too|it is|getting|stay|stayed|up|sleep) late\b|\bsorry for the late\b"
+)
 _UNDO = re.compile(
     r"^ (?:(?:oops|whoops|oh no|sorry|no|wait|argh|ugh|hang on|hold on|bot|that|my mistake|actually|please|,|ok|can you|could you) )*(?:undo(?: that| this| it| my last| the last(?: one)?| last)?|(?:that is|this is|is) (?:not right|wrong|not correct|incorrect|not what i (?:said|meant|wrote))|not what i (?:meant|said|wrote)|scratch that|strike that|take (?:that|it) back|ignore (?:that|my last message|my previous message|my last|my previous|what i (?:said|just said|wrote))|disregard (?:that|my last|my last message)|forget (?:that|what i (?:said|just said))|revert(?: that| it)?|wrong(?: chat| group| button| message| person)?|pressed the wrong (?:button|one)|i pressed the wrong (?:button|one)|(?:that was|was) (?:a mistake|an accident|wrong)|by (?:mistake|accident)|i take (?:that|it) back|cancel (?:that|my last)|you (?:misunderstood|got (?:that|it|me) wrong|misread)|got (?:that|it|me) wrong|misclick|mis-click|wrong button)(?:(?: ,)? (?:sorry|please|bot|that|last one))*(?= $| ,| i | it | that| -| not)"
 )
@@ -74,7 +78,11 @@ def read_late(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     if _NOT_LATE.search(sentence.text) and not re.search(r"\bminutes?|\bmins?|\bhour", sentence.text):
         return []
     found: tuple[int | None, re.Match[str]] | None = None
-    for match in (*_LATE.finditer(sentence.left), *_LATE_ARRIVAL.finditer(sentence.left), *_LATE_BY.finditer(sentence.left)):
+    for match in (
+        *_LATE.finditer(sentence.left),
+        *_LATE_ARRIVAL.finditer(sentence.left),
+        *_LATE_BY.finditer(sentence.left),
+    ):
         got = match.groupdict()
         words = got.get("much") or got.get("much2") or got.get("much3") or got.get("much4") or ""
         length = parse_duration(words)

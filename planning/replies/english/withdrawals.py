@@ -7,6 +7,7 @@ from __future__ import annotations
 import re
 
 from planning.replies.english.lexicon import NUMBER, number_of
+from planning.replies.english.mine import read_mine
 from planning.replies.english.nouns import known_thing
 from planning.replies.english.offers import IF_NEEDED
 from planning.replies.english.own import match_promise, own_promise
@@ -36,7 +37,7 @@ _SWAP2 = re.compile(
     r" (?:swap|change|switch|replace|trade|exchange) (?:the |my |our )?(?P<old>[^\x00,]{2,40}?) (?:for|to|with|into) (?:the |a |an |some )?(?P<new>[^\x00,]{2,60}?)(?= $| ,| if| now| please| \x00|$)"
 )
 _RESIZE = re.compile(
-    rf" (?:make|change|set|bump|up|update|increase|reduce|raise|switch) (?:that|it|mine|(?:my |the |our )?(?P<what>[a-z ]{{2,30}}?))(?: (?:to|up to|down to|for|enough for|be))*(?: (?P<for>for|servings for))? (?P<n>[0-9]{{1,6}}|{NUMBER})(?: (?:servings|portions|people|instead|now|please|after all))*(?= $| ,| if| because| as| not| instead| \x00|$)"
+    rf" (?:make|change|set|bump|up|update|increase|reduce|raise|switch|cut|trim|lower|scale|stretch) (?:that|it|mine|(?:my |the |our )?(?P<what>[a-z ]{{2,30}}?))(?: (?:to|up to|down to|for|enough for|be))*(?: (?P<for>for|servings for))? (?P<n>[0-9]{{1,6}}|{NUMBER})(?: (?:servings|portions|people|instead|now|please|after all))*(?= $| ,| if| because| as| not| instead| \x00|$)"
 )
 _DOUBLE = re.compile(
     r" (?:i will |i can |we will |can |will )?(?:(?:make|do|bring) (?:it |that |a )?)?(?P<word>double|triple|halve)(?: up)?(?: the| my| that| it| our| batch of| batch)?(?P<what>(?: [a-z]+){0,4}?)(?= $| ,| if| then| batch| now|$)"
@@ -103,7 +104,7 @@ def read_withdrawals(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     if found:
         return found
     if context.own_promises:
-        found += _changes(sentence, context)
+        found += _changes(sentence, context) or read_mine(sentence, context)
     return found
 
 

@@ -1,0 +1,93 @@
+"""Questions put in other words than the usual ones: what they hold tells what they are after.
+
+Read only below the bot's own messages, and only in what is put as a question; the narrow patterns come first.
+"""
+
+# ruff: noqa: E501 - a pattern is easier to read on one line
+
+from __future__ import annotations
+
+import re
+
+from planning.replies.english.lexicon import any_of
+from planning.replies.english.nouns import known_thing
+from planning.replies.intents import Ask, Intent, ReplyContext
+from planning.replies.text import Sentence
+
+_PUT_AS_ONE = re.compile(
+    r"^ (?:(?:ok|so|and|but|also|um|oh|bot|just|quick question|tell me|remind me|can you tell me|could you tell me|do you know|any idea|does anyone know|sorry|wait|,|hey|hi) )*(?:of )?"
+    r"(?:what|when|where|who|whose|which|how|is|are|do|does|did|can|could|may|should|shall|will|would|has|have|am|any|anything|anyone|anybody|got|need|the (?:place|time|address|date))(?! not\b)(?! (?:bring|make|bake|cook|do|come|be|also|definitely|contribute)\b)\b"
+)
+_TOLD = re.compile(r"\b(?:who (?:made|left|wants|ate|took|likes|moved|broke|forgot|told|said|wrote)|did (?:you|the|anyone see|anybody see)|do you (?:think|like|want|remember)|why|how (?:was|come|about)|what (?:a|about you)|what if|anyone (?:seen|want|fancy|up for|know a|selling)|anybody (?:seen|want|fancy)|last (?:year|time|week)|who is this|who are you|are you (?:a|coming|ok|there|free|in))\b|\b(?:am|is|are|was) not (?:i|he|she|it|they|we)\b|\bis not (?:he|she)\b")
+_I = r"(?:i|we|me|us)"
+_THEY = r"(?:you(?: lot| all| guys| folks| two)?|everyone|everybody|people|others|the others|the rest|they|he|she|folks|each of us|who|anyone|anybody|someone|somebody|no one|nobody)"
+_BRING = r"(?:bring|brings|bringing|brought|make|makes|making|cook|cooking|bake|baking|do|doing|sign up|signed up|sign(?:ing)? up|cover|covered|covering|sorted|got|has|have|take|takes|taking|taken|contribute|contributing|provide|providing|promise|promised|claim|claimed|offer|offered|handle|handling|down for|on)"
+_APPLIANCE = r"(?:ovens?|stove|hob|cooker|microwaves?|fridge|freezer|grill|barbecue|bbq|hot ?plate|burners?|kettle|plugs?|sockets?|outlets?|power|electricity|extension (?:lead|cord)|slow cooker|hot water|kitchen|cool ?box|cooler)"
+_FED = r"(?:food|anything|something|any|a dish|dishes|options?|eat|have|much|stuff|choice|suitable|okay|ok|fine|safe|for|without|contain|contains|free|in it|in the)"
+_NEED = rf"(?:{any_of('diet')}|{any_of('allergen')}|allerg\w+|celiacs?|coeliacs?|vegans?|vegetarians?|veggies?|intolerant)"
+_TOPICS = tuple(
+    (topic, re.compile(source))
+    for topic, source in (
+        ("my-list", rf"\b(?:what|which|remind)\b.* {_I} .*\b(?:promised?|signed?(?: up)?|said|say|offer(?:ed)?|down for|down as|list|commit(?:ted)?|supposed to|meant to|volunteer(?:ed)?)\b|\bwhat is (?:my|our) (?:dish|job|bit|part|list|turn|promise)\b"),
+        ("what-should-i-bring", rf"\b(?:what|anything|something|which (?:dish|thing))\b.* {_I} (?:[a-z]+ ){{0,3}}(?:bring|make|cook|bake|contribute|help|prepare|get|pick up|buy|do for)\b|\b(?:what|anything) (?:[a-z]+ ){{0,2}}(?:help|useful|handy|most welcome|be (?:best|good|great|welcome))\b|\bhow can {_I} help\b|\bwhat (?:food|dish)(?: [a-z]+)? (?:do|would) you (?:want|need|like)\b"),
+        ("oven", rf"\b{_APPLIANCE}\b|\b(?:heat|reheat|warm|warm up|heat up|chill|plug)\b.*\b(?:there|up|in|on|it|my|something)\b"),
+        ("can-eat", rf"\b{_FED}\b.*\b{_NEED}\b|\b{_NEED}\b.*\b{_FED}\b|\bcan {_I} (?:eat|have) (?:the|any|some|your|that|[a-z]+ is)\b|\bwhat can (?:[a-z]+ ){{1,3}}eat\b|\bwhat is in (?:the|that|your|[a-z]+ is)\b"),
+        ("missing", r"\b(?:missing|lacking|lack|short of|needed|takers?|unclaimed|uncovered|gaps?|spoken for|not covered|enough|too (?:many|much|few)|running low|in short supply|over-?supplied)\b|\bwhat (?:else )?(?:do|does|is|are) (?:we|you|the (?:table|menu|list)) (?:still )?(?:need|want|short|after|lack)\b|\b(?:still|most) (?:need|wanted|required)\b|\bleft to (?:bring|find|cover|fill)\b"),
+        ("who-comes", r"\bhow many\b.*\b(?:we|us|people|coming|come|there|guests?|mouths|heads|turn up|turning up|folks|adults|kids|children)\b|\bwho\b.*\b(?:coming|come|comes|attending|turning up|joining|be there|answered|replied|said (?:yes|no|maybe)|not (?:answered|replied|coming))\b|\b(?:has|have|did) (?:everyone|everybody|all|anyone|[a-z]+(?: [a-z]+)?) (?:answered|replied|responded|confirmed|rsvped|said (?:yes|no|if|whether))\b|\bheadcount\b"),
+        ("when", r"\b(?:what|which) (?:time|day|date|hour)\b|\bwhen\b.* (?:i|we|it|this|everyone|people|supper|potluck|dinner|party|doors?|food|start|eat|arrive|come|end|over)\b|\bhow (?:long|late|early)\b.* (?:it|we|i|this|supper|potluck|party|dinner|last|go)\b|\bthe (?:time|date|day)\b|\b(?:until|till) when\b"),
+        ("where", r"\bwhere\b(?!.*\b(?:park|parking|toilets?|loos?|keys?|my|your)\b).* (?:i|we|it|this|that|supper|potluck|party|dinner|meet|meeting|held|place|happening|everyone|come)\b|\b(?:address|venue|location|directions|postcode|zip code|the place)\b"),
+    )
+)  # fmt: skip
+_WHO_HAS_NEEDS = re.compile(r"\b(?:any|how many|who is|is anyone|are there) (?:[a-z]+ )?(?:vegetarians|vegans|celiacs|coeliacs|allergies|allergic|veggies)\b(?!.* (?:food|dish|option))")
+_HOST = re.compile(
+    rf"^ (?:(?:ok|so|and|but|also|sorry|hi|hey|bot|,) )*(?:(?:can|could|may|should|shall|must|do) {_I} (?!bring (?:anything|something))|(?:is|are|will) there (?:be )?(?:a |an |any |some |still )?(?:[a-z'-]+)|(?:is it|would it be) (?:ok|okay|all right|fine|possible|a problem) (?:if|to)|where (?:can|do|should|could) {_I}|what (?:about|happens|is the plan)|how (?:much|do|should|can) {_I}|is the [a-z]+ |are (?:kids|children|dogs|pets|partners|plus ones) )"
+)
+
+
+def read_loosely(sentence: Sentence, context: ReplyContext, trap: str | None) -> list[Intent]:
+    """What a question written to the bot is after; "host" for what only the host can know."""
+    text = sentence.text
+    if not context.addressed or trap not in (None, "others") or _TOLD.search(text) or _PUT_AS_ONE.match(text) is None:
+        return []
+    for topic, pattern in _TOPICS:
+        if topic == "can-eat" and _WHO_HAS_NEEDS.search(text) is not None:
+            continue  # who eats how is theirs to tell
+        if pattern.search(text) is not None and (sentence.question or topic in ("my-list", "when", "where", "missing")):
+            return _asked(sentence, topic, 0.85 if sentence.question else 0.8)
+    if (about := _about(sentence, context)) is not None:
+        return _asked(sentence, about[0], 0.85 if sentence.question else 0.8, about[1])
+    if sentence.question and _HOST.match(text) is not None and not _offers(sentence):
+        return _asked(sentence, "host", 0.82)
+    return []
+
+
+def _asked(sentence: Sentence, topic: str, sure: float, about: str = "") -> list[Intent]:
+    start, end = sentence.span(0, len(sentence.tokens))
+    sentence.take(0, len(sentence.tokens))
+    return [Ask(topic, about, start=start, end=end, confidence=sure)]
+
+
+_WHO_BRINGS = re.compile(rf"\b(?:what|who|which|is|are|has|have|does|do|did|will|any ?one|any ?body)\b.*\b{_BRING}\b")
+_OWN_DOING = re.compile(rf"\b(?:can|could|may|should|shall|do|did|will|am|are|have) {_I}\b")
+
+
+def _about(sentence: Sentence, context: ReplyContext) -> tuple[str, str] | None:
+    """Whether it is after somebody's dish or somebody's coming, and whose."""
+    text = sentence.text
+    named = next((n for g, n in context.guests if g != context.writer and n and f" {n.lower().split()[0]} " in text), "")
+    if _WHO_BRINGS.search(text) and not _OWN_DOING.search(text):
+        if named or re.search(rf" what .*\b{_THEY}\b", text):
+            return "who-brings", named
+        for token in reversed(sentence.tokens):
+            if len(token.plain) > 2 and known_thing(token.plain)[1] >= 0.75:
+                return "who-brings", token.plain
+    if named and re.match(r"^ (?:is|will|are|does|do you know if|any idea if) .*\b(?:coming|come|joining|attending|there|in)\b", text):
+        return "who-comes", named
+    return None
+
+
+def _offers(sentence: Sentence) -> bool:
+    """Whether it offers a dish ("can I bring a cake?") or asks to bring somebody; others read that."""
+    return re.search(r" (?:i|we) (?:bring|make|bake|do|come|invite|add)\b", sentence.text) is not None and not re.search(
+        r"\b(?:dogs?|cats?|pets?|puppy|guitar|games?|bike|car|van|chairs?|tent)\b", sentence.text
+    )
