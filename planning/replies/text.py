@@ -60,6 +60,10 @@ class Sentence:
         last = next((i for i, s in enumerate(self._starts) if s >= end), len(self.tokens))
         return first, max(first, last)
 
+    def offset(self, index: int) -> int:
+        """Where token `index` begins in `text` and `left` (one past the end: where the next one would)."""
+        return self._starts[index] if index < len(self.tokens) else len(self.text)
+
     def span(self, first: int, last: int) -> tuple[int, int]:
         """The characters of the message from token `first` up to, not including, `last`."""
         if first >= last or first >= len(self.tokens):

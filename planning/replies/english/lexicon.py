@@ -67,8 +67,8 @@ NUMBER = (
 
 
 def number_of(word: str) -> int:
-    """The value of a word matched by NUMBER."""
+    """The value of a word matched by NUMBER, or of "half a dozen" and its like."""
     if word.isdigit():
         return int(word)
-    read = read_number([word])
+    read = read_number(word.split())
     return int(read[0]) if read else 0

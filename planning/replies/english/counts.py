@@ -1,0 +1,256 @@
+"""Numbers of people: "4 of us", "we're six", "party of 3", "make that 5", "one more", "+1", "just me"."""
+
+# ruff: noqa: E501 - a pattern is easier to read on one line
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from planning.potluck import AGE_GROUPS, Party
+from planning.replies.english.lexicon import NUMBER, number_of
+from planning.replies.english.members import Members
+from planning.replies.english.parts import division
+from planning.replies.intents import ReplyContext
+from planning.replies.text import Sentence
+
+N = rf"(?:half a dozen|an? dozen|two dozen|{NUMBER})"
+_OF_US = re.compile(
+    rf" (?:(?:the |all |just |only |both |about )*)(?P<n>{N}|both|couple|pair) of (?:us|our lot)\b(?: (?:in total|altogether|all together|coming|now))?"
+)
+_WE_ARE = re.compile(
+    rf" (?:we (?:are|will be|would be)|there (?:are|will be|is)|it (?:is|will be)|that (?:is|makes|will be|would be)|make (?:that|it|us)|makes it|now|only|just|so|will be|coming with|down to|up to|party of|family of|group of|total of|table of|all|for)"
+    rf"(?: (?:just|only|now|actually|still|all|about|in total|a|bringing|going to be|coming|the|us|party of|family of|group of|total of|down to|up to))*"
+    rf" (?P<n>{N})(?: (?:of us|people|persons|in all|in total|altogether|total|now|adults|grown-ups|guests|instead|heads|after all|coming))*(?= \x00| $| ,| \(| and| for| including| plus| \+| in| -| with| incl| but| not| because| as| since| so| at)"
+)
+_FAMILY = re.compile(rf" (?:a |the |our )?(?:party|family|group|total) of (?P<n>{N})\b")
+_GANG = re.compile(
+    rf"^ (?:(?:it is|all of us|yes|ok|bringing|coming) ?,? )*(?:the |my |our )?(?:whole |entire |full )?(?:gang|family|crew|lot|clan|tribe|house|household)(?: (?:is|are|makes|will be))?(?: ,| :| -| of)? (?:of )?(?P<n>{N})(?: (?:of us|people|in total|in all|altogether))*(?= $| ,| \()"
+)
+_FROM_US = re.compile(
+    rf" (?:count|put|reckon|expect|make it|have|that is|it is|say|we are|and)(?: down)? (?P<n>{N}) (?:from|for) (?:us|our (?:side|house|lot|end))(?= $| ,| \(| and)"
+)
+_ALTOGETHER = re.compile(
+    rf" (?P<n>{N})(?: of us| people| heads)? (?:altogether|in total|in all|all in all|all told|total)(?= $| ,| \(| and)"
+)
+_ABSENT = re.compile(r"^ (?:can not|will not|is not|are not|has to|have to|had to|is ill|are ill|is sick|are sick)\b")
+_INSTEAD = re.compile(
+    rf"^ (?:now |it is |we are |make it )*(?P<n>{N}) (?:people )?(?:instead of|rather than|not) {N}(?= $| ,| now)"
+)
+_FEWER = re.compile(
+    rf" (?:minus|less) (?P<n>{NUMBER})(?: (?P<who>kids?|children|child|adults?|people|person))?(?= $| ,)"
+)
+_PLUS = re.compile(
+    rf" (?:(?P<me>me|i|myself|yes|coming|in) )?(?:(?:and|with|bringing|a|my|have|will bring|have got) )*(?:\+|plus)[ -]?(?P<n>{NUMBER})(?! ?/)(?: (?P<who>kids?|children|child|adults?|people|guests?|friends?|toddlers?|teens?|teenagers?|bab(?:y|ies)))?(?= $| ,| for| and| coming| please| \(| \x00| as| now| too)"
+)
+_COMING_N = re.compile(
+    rf"^ (?P<n>{N}) (?:coming|attending|joining|from us|from our side|for us|from our house)(?= $| ,| and| with| \()"
+)
+_FOR_US = re.compile(
+    rf" (?:(?:put|count|sign) (?:me|us) (?:down|in) for|count on (?:me|us) (?:being|to be|as)|change (?:us|me|it) to|make (?:us|it|that)|can you make (?:it|that|us)|(?:yes|coming|in|count|reserve) (?:for|x))(?= |) ?(?:x|for)? ?(?P<n>{N})(?: of us| people)?(?= $| ,|!)"
+)
+_JUST_ME = re.compile(
+    r" (?:(?:it is|it will be|will be|only|am coming|i will be|i am|coming) )*(?:just|only) (?P<who>me|myself|one|us|us two|the two of us|we two)(?= $| ,| this| and| now| for| coming| then| after| tonight| -)|\b(?:alone|on my own|by myself|solo)\b"
+)
+MORE = re.compile(
+    rf" (?:(?:and|make that|add|plus|there is|there are|we have|we are|i have|will be|so|actually|with|bringing|can i add|also) )*(?P<n>an?|{NUMBER}|another|a couple)(?: (?P<extra>more|extra|additional|fewer|less))?"
+    rf"(?: (?P<who>person|people|adults?|grown-ups?|kids?|child|children|teens?|teenagers?|toddlers?|bab(?:y|ies)|guests?|mouths?|of us))?(?P<extra2> more| extra| less| fewer)?(?: to feed| for us| coming| from (?:us|our side)| with us| on our side| now| than before| than i said| then)*(?= $| ,| and| -)"
+)
+_GROUP_ONLY = re.compile(
+    rf" (?:only|just|it is|it will be|there (?:is|are|will be)|we have|now|make it|make that|will be|with) (?P<n>{NUMBER}|no) (?P<who>kids?|child|children|adults?|grown-ups?|teens?|teenagers?|toddlers?|bab(?:y|ies)|infants?)(?: (?P<now>after all|now|instead|then|not {NUMBER}|instead of {NUMBER}|rather than {NUMBER}))*(?= $| ,| -| because| as | since)"
+)
+_ROUGHLY = re.compile(
+    rf" (?:between {N} (?:and|to) {N}|{N} ?(?:or|to|-|/|maybe|possibly|perhaps|if not|, maybe|, possibly|, perhaps|maybe even) (?:maybe |possibly |perhaps |even )?{N}|{N} ?-? ?ish|(?:couple|two|few|some|bunch|lot|loads) of us , (?:maybe|possibly|perhaps) {N})(?= |$)"
+)
+_GROUP_WORD = {"kid": "children", "chi": "children", "adu": "adults", "peo": "adults", "per": "adults", "gue": "adults",
+               "fri": "adults", "tod": "toddlers", "tee": "teens", "bab": "infants", "inf": "infants", "gro": "adults", "mou": "adults", "of ": "adults"}  # fmt: skip
+
+
+@dataclass(frozen=True)
+class Count:
+    """People counted from token `first` up to `last`; `relative`: so many more (or fewer)."""
+
+    first: int
+    last: int
+    party: Party
+    relative: bool
+    confidence: float
+
+
+def only_group(word: str | None) -> str:
+    """The age group a word for persons means ("kids": children)."""
+    return _GROUP_WORD.get((word or "people")[:3], "adults")
+
+
+def only(group: str, n: int) -> Party:
+    """A party of that age group alone; negative: fewer of them."""
+    return Party(**(dict.fromkeys(AGE_GROUPS, 0) | {group: n}))
+
+
+def sure_total(n: int) -> float:
+    return 0.95 if 0 < n <= 30 else 0.5
+
+
+def roughly(sentence: Sentence) -> int | None:
+    """The largest number when it is left open ("4 or 5 of us", "5ish", "between 4 and 6")."""
+    match = _ROUGHLY.search(sentence.text)
+    return max(map(number_of, re.findall(rf"{N}|couple", match[0]))) if match is not None else None
+
+
+def breakdown(sentence: Sentence, total: int, after: int) -> tuple[Party | None, int]:
+    """ "(2 adults, 1 kid)", "including two kids", ", one baby", ": me, Taro and two kids" after a total: how it
+    divides, and where that ends. Persons not told about are adults; a list that comes to more is no part of it."""
+    tokens = sentence.tokens
+    i = after
+    while i < len(tokens) and tokens[i].plain in (
+        "(",
+        ",",
+        "including",
+        "incl",
+        "counting",
+        "-",
+        "–",
+        "—",
+        ":",
+        "with",
+        "and",
+        "so",
+        "that",
+        "is",
+        "being",
+        "namely",
+    ):
+        i += 1
+    if i == after:
+        return None, after
+    listed = Members(sentence).at(i)
+    if listed is not None and listed.me and listed.total == total and not listed.unknown_number:
+        return listed.party(), listed.last + (listed.last < len(tokens) and tokens[listed.last].plain == ")")
+    if listed is None or listed.me or listed.total > total or listed.unknown_number or not sentence.free(i):
+        parts = division(tokens, after, loose=True)
+        if parts is None or sum(parts[0].values()) > total:
+            return None, after
+        return _with_rest(parts[0], total), parts[1]
+    last = listed.last
+    if last < len(tokens) and tokens[last].plain == ")":
+        last += 1
+    parts = division(tokens, after, loose=True)
+    if parts is not None and parts[1] > last and sum(parts[0].values()) <= total:
+        return _with_rest(parts[0], total), parts[1]
+    return _with_rest(listed.counts, total), last
+
+
+def _with_rest(parts: dict[str, int], total: int) -> Party:
+    counts = dict(parts)
+    counts["adults"] = counts.get("adults", 0) + total - sum(parts.values())
+    return Party(**{g: counts.get(g, 0) for g in AGE_GROUPS})
+
+
+def _value(word: str) -> int:
+    return 2 if word in ("both", "couple", "pair") else number_of(word)
+
+
+def counts(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
+    """The count in a sentence, by the first rule that reads one; nothing when none does."""
+    yield from _totals(sentence, context)
+    yield from _changes(sentence, context)
+
+
+def _total(sentence: Sentence, match: re.Match[str], confidence: float | None = None) -> Count:
+    """A total with what divides it after it."""
+    n = _value(match["n"])
+    first, last = sentence.token_range(match)
+    party, end = breakdown(sentence, n, last)
+    sure = sure_total(n) if confidence is None else confidence
+    return Count(first, end, party or Party(adults=n), False, sure if n else 0.5)
+
+
+def _totals(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
+    left = sentence.left
+    if context.addressed:
+        for pattern, sure in (
+            (_INSTEAD, 0.85),
+            (_FOR_US, 0.85),
+            (_FROM_US, 0.9),
+            (_COMING_N, 0.9),
+            (_GANG, 0.88),
+            (_ALTOGETHER, 0.88),
+        ):
+            if (match := pattern.search(left)) is not None:
+                yield _total(sentence, match, sure)
+    match = _OF_US.search(left)
+    if match is not None and _ABSENT.match(left[match.end() :]):
+        yield Count(*sentence.token_range(match), only("adults", -_value(match["n"])), True, 0.7)
+    if match is not None and match["n"] in ("one", "1") and not re.search(r"(?:just|only) ", match[0]):
+        match = None  # "one of us is vegan" counts nobody
+    if (fewer := _FEWER.search(left)) is not None:
+        yield Count(*sentence.token_range(fewer), only(only_group(fewer["who"]), -number_of(fewer["n"])), True, 0.85)
+    if (grouped := _group_set(sentence, context)) is not None:
+        yield grouped
+    if match is not None:
+        yield _total(sentence, match)
+    for pattern in (_FAMILY, _WE_ARE):
+        match = pattern.search(left)
+        if match is not None and (pattern is _FAMILY or _about_people(match, context)):
+            yield _total(sentence, match)
+
+
+def _group_set(sentence: Sentence, context: ReplyContext) -> Count | None:
+    """ "Only 1 kid after all", "2 kids, not 1": one age group of a known party gets another number."""
+    if context.party is None or (match := _GROUP_ONLY.search(sentence.left)) is None:
+        return None
+    group, n = only_group(match["who"]), 0 if match["n"] == "no" else number_of(match["n"])
+    if group == "adults" or (match["now"] is None and not match[0].startswith((" only", " just"))):
+        return None
+    party = {g: getattr(context.party, g) for g in AGE_GROUPS} | {group: n}
+    return Count(*sentence.token_range(match), Party(**party), False, 0.85)
+
+
+def _changes(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
+    left = sentence.left
+    if (match := _PLUS.search(left)) is not None:
+        n, group = number_of(match["n"]), only_group(match["who"])
+        first, last = sentence.token_range(match)
+        if match["me"] in ("me", "i", "myself"):
+            both = {"adults": 1}
+            both[group] = both.get(group, 0) + n
+            yield Count(first, last, Party(**{g: both.get(g, 0) for g in AGE_GROUPS}), False, sure_total(n))
+        yield Count(first, last, only(group, n), True, 0.92 if n <= 6 else 0.5)
+    if (match := _JUST_ME.search(left)) is not None and (match["who"] != "us" or "two" in match[0]):
+        two = "two" in match[0] or match["who"] == "us"
+        yield Count(*sentence.token_range(match), Party(2 if two else 1), False, 0.93)
+    match = MORE.search(left)
+    if match is not None and (match["extra"] or match["extra2"] or match["n"] == "another") and context.addressed:
+        n = 1 if match["n"] in ("a", "an", "another") else 2 if match["n"] == "a couple" else number_of(match["n"])
+        less = (match["extra"] or match["extra2"] or "").strip() in ("fewer", "less")
+        yield Count(
+            *sentence.token_range(match),
+            only(only_group(match["who"]), -n if less else n),
+            True,
+            0.9 if n <= 6 else 0.5,
+        )
+
+
+def starts_with_plus_me(sentence: Sentence, i: int) -> bool:
+    """Whether "me + 1" stands at token `i`: a count, and no list."""
+    match = _PLUS.match(sentence.left, sentence.offset(i) - 1)
+    return match is not None and bool(match["me"])
+
+
+def _about_people(match: re.Match[str], context: ReplyContext) -> bool:
+    """Whether "make that 30", "for 4", "only two" counts people and not servings or something else."""
+    text = match[0]
+    if text.startswith(" for "):
+        return False
+    if re.search(
+        r"of us|people|persons|adults|grown-ups|we (?:are|will be)|guests|heads|party|family|coming|make us", text
+    ):
+        return True
+    if re.search(r"make (?:that|it)", text):
+        return context.asked in (None, "people") and not context.own_promises and number_of(match["n"]) <= 12
+    if re.search(r" (?:that|it) is ", text):
+        return context.addressed and number_of(match["n"]) > 1
+    if text.startswith(" so "):
+        return context.addressed and context.party is not None and match.end() == len(match.string) - 1
+    return context.addressed and bool(re.search(r" (?:only|just|now|down to|up to|will be|would be|there) ", text))

@@ -1,0 +1,260 @@
+"""Members of a party as people list them: "me, Taro and two kids (5 and 8)", "2 adults, 3 kids (one's a toddler)"."""
+
+# ruff: noqa: E501 - a pattern is easier to read on one line
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from planning.replies.english.ages import aged_noun, ages, bare_age, group_of_age, year_old
+from planning.replies.english.lexicon import whole_number, words
+from planning.replies.english.parts import division
+from planning.replies.english.persons import ADJECTIVES, AND, DETERMINERS, ROLES, People, named_kin, noun_at, phrase_at
+from planning.replies.text import Sentence, Token
+
+_GROUP_OF_ADJECTIVE = {
+    "teenage": "teens",
+    "adult": "adults",
+    "grown-up": "adults",
+    "grown": "adults",
+    "baby": "infants",
+}
+_TWO = ("twins", "parents", "in-laws", "in laws", "grandparents")
+"""Plurals that are two persons when no number is said."""
+_NOT_A_NAME = frozenset(
+    ("i", "we", "you", "he", "she", "they", "it", "not", "no", "yes", "all", "so", "but", "then", "sorry", "sadly", "maybe", "hopefully", "will", "is", "are",
+     "that", "this", "there", "see", "can", "could", "bringing", "coming", "please", "thanks", "happy", "looking", "love", "what", "when", "where", "who", "how")
+)  # fmt: skip
+_NAME = re.compile(r"[^\W\d_][^\W\d_]+(?:['’-][^\W\d_]+)*")
+
+
+def _one_in_brackets(tokens: Sequence[Token], i: int) -> bool:
+    """ "(2)" alone counts heads; "(age 2)" and "(4, 7)" are ages."""
+    read = whole_number(tokens, i + 1)
+    return [t.plain for t in tokens[i : i + 3 : 2]] == ["(", ")"] and read is not None and read[1] == i + 2
+
+
+def _ages_after(tokens: Sequence[Token], i: int) -> tuple[list[int], int] | None:
+    read = whole_number(tokens, i)
+    plural = (
+        read is not None and i > 0 and tokens[i - 1].plain in ("kids", "children", "girls", "boys", "sons", "daughters")
+    )
+    return ages(tokens, i, after_plural=plural, noun_at=read is not None and noun_at(tokens, read[1]))
+
+
+def _us(tokens: Sequence[Token], i: int) -> tuple[int, int] | None:
+    """The writer's own in a number: "us two", "both of us", "the 3 of us", "we two": how many, end."""
+    plain = [t.plain for t in tokens[i : i + 4]]
+    if plain[:3] == ["both", "of", "us"]:
+        return 2, i + 3
+    if (
+        plain[:1] in (["us"], ["we"])
+        and (read := whole_number(tokens, i + 1)) is not None
+        and 1 < read[0] <= 30
+        and not noun_at(tokens, read[1])
+    ):
+        return read[0], read[1]
+    j = i + (plain[:1] == ["the"] or plain[:1] == ["all"])
+    if (
+        j > i
+        and (read := whole_number(tokens, j)) is not None
+        and read[0] > 1
+        and [t.plain for t in tokens[read[1] : read[1] + 2]] == ["of", "us"]
+    ):
+        return read[0], read[1] + 2
+    return None
+
+
+def _lead(tokens: Sequence[Token], i: int) -> tuple[int, int | None, str, bool]:
+    """What stands before the noun: where it ends, the number, the age group an adjective tells, "my" or the like."""
+    number: int | None = None
+    hint, determined = "", False
+    while i < len(tokens):
+        plain = tokens[i].plain
+        read = whole_number(tokens, i) if plain not in ("a", "an") else None
+        if read is not None and number is None and 0 <= read[0] <= 500:
+            if year_old(tokens, read[1]):
+                break
+            number, i = read
+        elif plain in DETERMINERS:
+            determined = True
+            if plain == "both" and number is None:
+                number = 2
+            i += 1
+        elif (
+            plain in ADJECTIVES
+            and not phrase_at(tokens, i)
+            and not (plain in ("adult", "grown-up") and not noun_at(tokens, i + 1))
+        ):
+            hint = _GROUP_OF_ADJECTIVE.get(plain, hint)
+            i += 1
+        else:
+            break
+    return i, number, hint, determined
+
+
+def item(tokens: Sequence[Token], i: int, listed: bool = False) -> People | None:
+    """One member or group of members at token `i`; `listed`: in a list with the writer, where no "my" is needed."""
+    first = i
+    if i < len(tokens) and tokens[i].plain in ("me", "myself", "i"):
+        return People(first, i + 1, {"adults": 1}, me=True)
+    if (own := _us(tokens, i)) is not None:
+        return People(first, own[1], {"adults": own[0]}, me=True)
+    i, number, hint, determined = _lead(tokens, i)
+    aged = aged_noun(tokens, i)
+    if aged is not None:
+        return People(first, aged[1], {aged[0]: 1 if number is None else number})
+    if number is not None and number > 1 and (several := _several_aged(tokens, i, number)) is not None:
+        return People(first, several[1], several[0])
+    for n in range(min(3, len(tokens) - i), 0, -1):
+        phrase = " ".join(t.plain for t in tokens[i : i + n])
+        for role in ROLES:
+            group = words(role).get(phrase, "")
+            if not group and role == "guestkin" and phrase.endswith("s") and number is not None:
+                group = words(role).get(phrase[:-1], "")
+            if not group or (
+                role != "kins" and not determined and number is None and not named_kin(tokens[i]) and not listed
+            ):
+                continue
+            found = People(
+                first,
+                i + n,
+                household=role != "guestkin",
+                bare=phrase in ("people", "persons", "adults", "adult", "grown-ups", "grown ups", "grownups"),
+            )
+            found.kin = phrase
+            found.kin_raw = " ".join(re.sub(r"['’]s$", "", t.raw) for t in tokens[i : i + n])
+            _count(found, tokens, hint or group, number, role)
+            return found
+    return None
+
+
+def _several_aged(tokens: Sequence[Token], i: int, number: int) -> tuple[dict[str, int], int] | None:
+    """ "Two 3 and 5 year olds" after the number."""
+    years: list[int] = []
+    while (read := bare_age(tokens, i)) is not None:
+        years.append(read[0])
+        if year_old(tokens, read[1]) or (read[1] > i and tokens[read[1] - 1].plain in ("old", "yo")):
+            break
+        i = read[1]
+        while i < len(tokens) and tokens[i].plain in (",", "and", "&"):
+            i += 1
+    if len(years) != number or read is None:
+        return None
+    counts: dict[str, int] = {}
+    for year in years:
+        counts[group_of_age(year)] = counts.get(group_of_age(year), 0) + 1
+    return counts, read[1]
+
+
+def _count(found: People, tokens: Sequence[Token], group: str, number: int | None, role: str) -> None:
+    """Counts the persons of one noun by the ages or the parts told after it, else by its number."""
+    told = _ages_after(tokens, found.last)
+    if (
+        told is not None
+        and number is None
+        and role == "kins"
+        and found.kin != "twins"
+        and _one_in_brackets(tokens, found.last)
+    ):
+        found.add(group, told[0][0])  # "the kids (2)" are two of them
+        found.last = told[1]
+        return
+    if found.kin == "twins" and number is None:
+        number = 2
+    if told is not None and (number is None or number == len(told[0]) or len(told[0]) == 1):
+        years, found.last = told
+        if len(years) == 1 and number is not None:
+            found.add(group_of_age(years[0]), number)
+        else:
+            for year in years:
+                found.add(group_of_age(year), 1)
+        return
+    parted = division(tokens, found.last) if role == "kins" or (number or 0) > 1 else None
+    if parted is not None and (number is None or sum(parted[0].values()) <= number):
+        found.add(group, number if number is not None else sum(parted[0].values()))
+        found.divide(group, parted[0])
+        found.last = parted[1]
+        return
+    several = number is None and (found.kin in _TWO)
+    found.unknown_number = role == "kins" and number is None and not several
+    found.add(group, number if number is not None else 2 if several else 1)
+
+
+class Members:
+    """The lists of people in one sentence."""
+
+    def __init__(self, sentence: Sentence) -> None:
+        self.sentence, self.tokens = sentence, sentence.tokens
+
+    def at(self, i: int) -> People | None:
+        """A list of people from token `i`: items with commas, "and", "&", "+", "plus", "with" between."""
+        tokens = self.tokens
+        found = item(tokens, i)
+        if found is None:
+            return None
+        while True:
+            j = self._between(found.last)
+            if j == found.last and whole_number(tokens, j) is None:
+                return found
+            comma = "," in [t.plain for t in tokens[found.last : j]]
+            more = item(tokens, j, found.me or named_kin(tokens[found.last - 1])) or (
+                self._name(j) if found.me else None
+            )
+            if more is None or more.first == more.last:
+                return found
+            if (
+                more.me
+                and tokens[j].plain == "i"
+                and (comma or not found.kin)
+                and tokens[j + 1 : j + 2]
+                and tokens[j + 1].plain in ("will", "can", "am", "would")
+            ):
+                return found
+            if more.me and found.me and more.total == 1:
+                found.last, found.again = more.last, True  # "me, myself and I"
+                continue
+            found.merge(more)
+
+    def _between(self, i: int) -> int:
+        """Where the next item begins after "and", a comma or "from our side"."""
+        tokens, j = self.tokens, i
+        while j < len(tokens) and tokens[j].plain in AND:
+            j += 1
+        if (
+            [t.plain for t in tokens[j : j + 2]] in (["from", "our"], ["from", "my"])
+            and tokens[j + 2 : j + 3]
+            and tokens[j + 2].plain in ("side", "house", "end", "family")
+        ):
+            j += 3  # "three adults from our side plus one toddler"
+            while j < len(tokens) and tokens[j].plain in AND:
+                j += 1
+        return j
+
+    def _name(self, i: int) -> People | None:
+        """Somebody called by name in a list with the writer: of the age told beside it, else an adult."""
+        tokens = self.tokens
+        if i >= len(tokens) or i == 0 or not self.sentence.free(i):
+            return None
+        token = tokens[i]
+        if (
+            not token.raw[:1].isupper()
+            or _NAME.fullmatch(token.raw) is None
+            or token.plain != token.raw.lower()
+            or token.plain in _NOT_A_NAME
+        ):
+            return None
+        last = i + 1
+        told = ages(tokens, last)
+        if (
+            told is None
+            and last < len(tokens)
+            and (age := bare_age(tokens, last)) is not None
+            and age[0] <= 17
+            and not noun_at(tokens, age[1])
+        ):
+            told = [age[0]], age[1]  # "Ella 5 and Max 3"
+        if told is not None and len(told[0]) == 1:
+            return People(i, told[1], {group_of_age(told[0][0]): 1})
+        return People(i, last, {"adults": 1}, names=1)
