@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from bot.prints.say import Writer
-from planning.diets import can_eat, need_of, rule_of
+from planning.diets import can_eat, needs_in
 from planning.diets.table import PARTS
 from planning.potluck import Answer, Guest, Need, Potluck, Promise
 
@@ -111,9 +111,4 @@ def _entry(eater: _Eater, food: tuple[Promise, ...], write: Writer) -> dict[str,
 
 def _said(guest: Guest | None, need: str) -> list[Need]:
     """The guest's own entries behind a need of the plan, which writes them its own way ("nuts" is "tree-nut")."""
-    return [n for n in guest.all_needs() if _same(n.need, need)] if guest else []
-
-
-def _same(said: str, need: str) -> bool:
-    known, read = rule_of(said), need_of(said)
-    return need in (said, known.need if known else None, read[0] if read else None)
+    return [n for n in guest.all_needs() if need in needs_in(n.need)] if guest else []

@@ -5,7 +5,7 @@ listed stays a question.
 """
 
 from planning.diets.listed import Listed, can_eat, listed, usually_fits
-from planning.diets.needs import NeedRule, need_of, need_words, rule_of
+from planning.diets.needs import NeedRule, meant, need_of, need_words, needs_in, rule_of
 from planning.diets.table import DietRow, diets, people_without
 from planning.diets.words import say_of
 
@@ -16,8 +16,10 @@ __all__ = [
     "can_eat",
     "diets",
     "listed",
+    "meant",
     "need_of",
     "need_words",
+    "needs_in",
     "people_without",
     "rule_of",
     "say_of",

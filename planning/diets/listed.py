@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from planning.diets.ingredients import Found, Ingredient, find, ingredient_named, key_of
-from planning.diets.needs import ANYTHING, NeedRule, allergens, rule_of
+from planning.diets.needs import ANYTHING, NeedRule, allergens, core_of, rule_of
 from planning.dishes import Dish, lookup
 from planning.potluck import Promise
 
@@ -159,10 +159,19 @@ def _verdict(rule: NeedRule, holds: frozenset[str], may_hold: frozenset[str]) ->
 def can_eat(promise: Promise, need: str) -> str:
     """ "contains", "ask", or "listed-free" (nothing listed against it, by the cook's own list).
 
-    Only the cook's whole list, every item known, makes "listed-free"; a usual recipe never does. A need nobody
-    wrote down is always asked.
+    Only the cook's whole list, every item known, makes "listed-free"; a usual recipe never does. A need no table
+    knows ("kiwi") is contained where its own words stand in the name or the list, else always asked.
     """
-    return verdict(listed(promise), need)
+    return "contains" if rule_of(need) is None and names_it(promise, need) else verdict(listed(promise), need)
+
+
+def names_it(promise: Promise, need: str) -> bool:
+    """Whether the words of a need ("no mushrooms") stand together in the dish's name, its list or its usual recipe."""
+    wanted = set(key_of(core_of(need)))
+    said = promise.ingredients
+    if said is None and (dish := lookup(promise.dish).dish) is not None:
+        said = dish.ingredients
+    return bool(wanted) and any(wanted <= set(key_of(text)) for text in (promise.dish, *(said or ())))
 
 
 def verdict(what: Listed, need: str) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from planning.diets.listed import can_eat
-from planning.diets.needs import need_of, rule_of
+from planning.diets.needs import meant, needs_in
 from planning.potluck import Answer, Guest, Potluck, Promise
 
 PARTS = {
@@ -36,13 +36,8 @@ class DietRow:
 
 
 def needs_of(guest: Guest) -> tuple[str, ...]:
-    """The guest's needs, each once, as `need_of` writes them; one nobody understands stays as written."""
-    found: dict[str, None] = {}
-    for need in guest.all_needs():
-        known = rule_of(need.need)
-        read = need_of(need.need)
-        found[known.need if known else read[0] if read else need.need] = None
-    return tuple(found)
+    """The guest's needs, each once, as `needs_in` writes them; one nobody understands stays as written."""
+    return tuple(dict.fromkeys(one.need for need in guest.all_needs() for one in meant(need)))
 
 
 def diets(potluck: Potluck) -> tuple[DietRow, ...]:
@@ -88,11 +83,6 @@ def people_without(potluck: Potluck, rows: tuple[DietRow, ...]) -> dict[tuple[st
         guest = potluck.guest(row.guest)
         if not row.short or guest is None:
             continue
-        people = max((need.count for need in guest.all_needs() if _is(need.need, row.need)), default=1)
+        people = max((need.count for need in guest.all_needs() if row.need in needs_in(need.need)), default=1)
         counts[row.need, row.category] = counts.get((row.need, row.category), 0) + people
     return counts
-
-
-def _is(said: str, need: str) -> bool:
-    rule = rule_of(said)
-    return said == need or (rule is not None and rule.need == need)

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from planning.diets.listed import COOK, UNKNOWN, USUAL, listed, verdict
-from planning.diets.needs import ANYTHING, rule_of
+from planning.diets.listed import COOK, UNKNOWN, USUAL, listed, names_it, verdict
+from planning.diets.needs import ANYTHING, core_of, rule_of
 from planning.potluck import Promise, Say
 
 
@@ -15,6 +15,9 @@ def say_of(promise: Promise, need: str) -> Say:
     name = rule.need if rule else need
     if found == "listed-free":
         return Say("diets-listed-free", {"need": name, "kind": rule.kind if rule else "diet"})
+    if rule is None and names_it(promise, need):
+        by_cook = bool(promise.ingredients) or what.basis != USUAL
+        return Say("diets-contains-cook" if by_cook else "diets-contains-usual", {"need": name, "marks": core_of(need)})
     if rule is None or ANYTHING in rule.asks:
         return Say("diets-ask-always", {"need": name})
     if found == "contains":

@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from planning.diets import listed, rule_of
-from planning.diets.needs import need_of
+from planning.diets import listed, meant, need_of, rule_of
 from planning.potluck import Answer, Need, Potluck, Promise
 from planning.safety.notes import NOTE, WARN, SafetyNote, note
 
@@ -33,7 +32,7 @@ def avoided(potluck: Potluck) -> tuple[Avoided, ...]:
     for guest in potluck.guests:
         if guest.answer is Answer.NO:
             continue
-        for need in guest.all_needs():
+        for need in (one for said in guest.all_needs() for one in meant(said)):
             rule = rule_of(need.need)
             degree = _degree(need, rule.kind if rule is not None else "")
             if rule is None or degree == 0 or (rule.need in found and found[rule.need].degree >= degree):
@@ -45,7 +44,7 @@ def avoided(potluck: Potluck) -> tuple[Avoided, ...]:
 def _degree(need: Need, kind: str) -> int:
     said = need.severity.casefold()
     read = need_of(need.need)
-    meant = read[1] if read is not None else kind
+    by_name = read[1] if read is not None else kind
     if any(word in said for word in _SEVERE_WORDS) or any(word in need.need.casefold() for word in _SEVERE_WORDS[:2]):
         return SEVERE
     if "allerg" in said:
@@ -55,7 +54,7 @@ def _degree(need: Need, kind: str) -> int:
     if said == "diet":
         # "vegetarian" is a choice; "peanut", written among the diets, is still an allergen.
         return 0 if kind != "allergy" else ALLERGY
-    return {"allergy": ALLERGY, "intolerance": INTOLERANCE}.get(meant, ALLERGY if kind == "allergy" else 0)
+    return {"allergy": ALLERGY, "intolerance": INTOLERANCE}.get(by_name, ALLERGY if kind == "allergy" else 0)
 
 
 def allergen_notes(potluck: Potluck, promise: Promise, needs: tuple[Avoided, ...]) -> Iterator[SafetyNote]:
