@@ -11,11 +11,11 @@ from functools import cache
 from planning.potluck import Answer
 from planning.replies.english import (
     answers,
+    asking,
     bare,
     company,
     heat,
     hosting,
-    kin,
     needs,
     offers,
     others,
@@ -102,6 +102,8 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         if undo and undo[0].confidence >= 0.8:
             continue
         asked = [] if undo else questions.read_question(sentence, context)
+        if not undo and not asked:
+            asked = asking.read_loosely(sentence, context, trap)
         found += asked
         if asked:
             continue
@@ -116,15 +118,15 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         found = [i for i in found if not isinstance(i, Undo)] or found[:1]
     if any(isinstance(i, AddPromise) and i.confidence >= 0.85 for i in found):  # one list, over several lines
         found = [
-            replace(i, confidence=0.85) if isinstance(i, AddPromise) and i.confidence == bare.BARE else i
-            for i in found
+            replace(i, confidence=0.85) if isinstance(i, AddPromise) and i.confidence == bare.BARE else i for i in found
         ]
     if not chatted.addressed:
         if not plain:
             supper = _SUPPER.search(message.plain) is not None
             return [i for i in found if supper or not isinstance(i, (SetAnswer, Ask, SetParty))], passed
         found = [  # "I'm in" says that all of it is for us
-            replace(i, confidence=0.92) if i.confidence >= 0.85 and not isinstance(i, (Ask, SetNeeds)) else i for i in found
+            replace(i, confidence=0.92) if i.confidence >= 0.85 and not isinstance(i, (Ask, SetNeeds)) else i
+            for i in found
         ]
     return found, passed
 
@@ -168,7 +170,9 @@ _TOLD = re.compile(
 """How sentences begin that tell about something else than what their writer does."""
 
 
-_OURS = re.compile(r" (?:i|we|my [a-z]+|our [a-z]+) (?:am|are|is|have|has) (?:[a-z]+ ){0,3}(?:allerg|celiac|intoleran|anaphyla)")
+_OURS = re.compile(
+    r" (?:i|we|my [a-z]+|our [a-z]+) (?:am|are|is|have|has) (?:[a-z]+ ){0,3}(?:allerg|celiac|intoleran|anaphyla)"
+)
 _APPROVING = frozenset("👍✅🙋🙌👌💯")
 _SUPPER = re.compile(
     r"\b(?:potluck|supper|harvest|dinner|feast|party|get-together|gathering|barbecue|bbq|picnic|brunch|lunch"

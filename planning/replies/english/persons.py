@@ -18,8 +18,8 @@ ADJECTIVES = frozenset(
      "dearest", "wonderful", "noisy", "of", "own", "best", "sweet", "better", "vegetarian", "vegan", "visiting")
 )  # fmt: skip
 _NAMED_KIN = frozenset(
-    ("mum", "mom", "mam", "mummy", "mommy", "mama", "dad", "daddy", "papa", "hubby", "wifey", "grandma", "grandpa", "granny", "gran", 
-     "grandad", "granddad", "nan", "nana", "nanna", "auntie", "aunty", "missus")
+    ("mum", "mom", "mam", "mummy", "mommy", "mama", "dad", "daddy", "papa", "hubby", "wifey", "grandma", "grandpa", "granny",
+     "gran", "grandad", "granddad", "nan", "nana", "nanna", "auntie", "aunty", "missus")
 )  # fmt: skip
 """Words for kin that need no "my" ("mum and dad are coming")."""
 AND = (",", "and", "&", "+", "plus", "with", "also")
