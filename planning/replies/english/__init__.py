@@ -16,6 +16,7 @@ from planning.replies.english import (
     company,
     heat,
     hosting,
+    kin,
     needs,
     offers,
     others,

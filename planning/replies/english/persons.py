@@ -13,13 +13,14 @@ from planning.replies.text import Token
 ROLES = ("kin", "kins", "guestkin")
 DETERMINERS = frozenset(("my", "our", "the", "a", "an", "his", "her", "their", "both", "all", "those", "these", "some"))
 ADJECTIVES = frozenset(
-    ("little", "older", "younger", "small", "big", "lovely", "dear", "new", "hungry", "other", "extra", "more", "grown",
-     "whole", "them", "us", "whom", "young", "old", "two", "elderly", "wee", "tiny", "teenage", "adult", "grown-up", "very",
-     "dearest", "wonderful", "noisy", "of", "own", "best", "sweet", "better", "vegetarian", "vegan", "visiting")
+    ("little", "older", "younger", "small", "big", "lovely", "dear", "new", "hungry", "other", "extra", "more",
+     "grown", "whole", "them", "us", "whom", "young", "old", "two", "elderly", "wee", "tiny", "teenage",
+     "adult", "grown-up", "very", "dearest", "wonderful", "noisy", "of", "own", "best", "sweet", "better",
+     "vegetarian", "vegan", "visiting")
 )  # fmt: skip
 _NAMED_KIN = frozenset(
-    ("mum", "mom", "mam", "mummy", "mommy", "mama", "dad", "daddy", "papa", "hubby", "wifey", "grandma", "grandpa", "granny",
-     "gran", "grandad", "granddad", "nan", "nana", "nanna", "auntie", "aunty", "missus")
+    ("mum", "mom", "mam", "mummy", "mommy", "mama", "dad", "daddy", "papa", "hubby", "wifey", "grandma",
+     "grandpa", "granny", "gran", "grandad", "granddad", "nan", "nana", "nanna", "auntie", "aunty", "missus")
 )  # fmt: skip
 """Words for kin that need no "my" ("mum and dad are coming")."""
 AND = (",", "and", "&", "+", "plus", "with", "also")
