@@ -7,6 +7,7 @@ from datetime import datetime
 
 from planning.kitchen.attempt import attempt
 from planning.kitchen.conflicts import explain
+from planning.kitchen.fridge import fridge_conflicts
 from planning.kitchen.implausible import implausible
 from planning.kitchen.result import Conflict, Timeline
 from planning.kitchen.solve import EFFORT
@@ -32,15 +33,19 @@ def timeline(
     """
     if potluck.stage is not Stage.PLANNED or now >= potluck.starts_at:
         return NOTHING
+    # A figure nobody can mean is told whoever gave it, also by a guest who cannot come.
+    figures = tuple(implausible(potluck))
     here = tuple(p for p in potluck.promises if (g := potluck.guest(p.guest)) is None or g.answer is not Answer.NO)
     potluck = replace(potluck, promises=here)
     checked, faults = check(potluck)
-    faults += tuple(implausible(potluck))
+    faults += figures
     if not checked:
-        return replace(NOTHING, status="impossible", conflicts=_in_units(potluck, faults)) if faults else NOTHING
+        told = _in_units(potluck, faults + fridge_conflicts(potluck))
+        return replace(NOTHING, status="impossible" if faults else "optimal", conflicts=told)
     found = attempt(potluck, checked, now, effort=effort, seed=seed, seconds=seconds)
-    conflicts = _in_units(potluck, faults + explain(potluck, checked, now, found, effort=effort, seed=seed))
-    status = "impossible" if conflicts else "optimal" if found.solution.proved else "feasible"
+    broken = faults + explain(potluck, checked, now, found, effort=effort, seed=seed)
+    status = "impossible" if broken else "optimal" if found.solution.proved else "feasible"
+    conflicts = _in_units(potluck, broken + fridge_conflicts(potluck, found.steps))
     objective, bound = found.solution.cost.objective, found.solution.bound
     return Timeline(status, objective, bound, found.steps, found.dishes, conflicts)
 

@@ -12,27 +12,23 @@ from dataclasses import dataclass, field, replace
 from datetime import UTC, datetime, time, timedelta
 from itertools import pairwise
 
-from planning.kitchen.core import Course, Dish, Lag, Problem, Resource, Task, Touch
+from planning.kitchen.core import Course, Dish, Lag, Problem, Resource, Task
+from planning.kitchen.links import groups, keeps_hot, lag, roomy, touches
 from planning.kitchen.modes import SLOT_MIN, alike, all_set_points, hold_of, modes_of, slots
 from planning.kitchen.steps import (
-    HEATING,
-    HOLD_F,
     KEEP_WARM,
     OVEN,
-    SLOW,
     Checked,
     usable_watts,
 )
-from planning.potluck import HeatStep, Kitchen, Potluck, SlowCooker
+from planning.kitchen.volume import quarts
+from planning.potluck import Kitchen, Potluck, SlowCooker
 
 PREHEAT_MIN = 15
 OFF_HEAT_MIN = 30
 LATE_WEIGHT, UNSAFE_WEIGHT = 1_000, 10_000
 USUAL_TRAVEL_MIN = 15
 """What a dish cooked at home is given to get there when nobody said how far it is; common practice, no source."""
-
-BETWEEN_HEATS_MIN = 30
-"""Heating that has begun goes on without a longer break (COOK-38: never cook partly to finish later)."""
 
 
 @dataclass(frozen=True)
@@ -170,23 +166,6 @@ def _resources(kitchen: Kitchen, units: tuple[tuple[SlowCooker, tuple[int, ...]]
         yield Resource(f"outlets:{number}", some(circuit.outlets))
 
 
-def _groups(steps: tuple[HeatStep, ...]) -> list[tuple[int, ...]]:
-    """Steps that run on in the same place without a break: one oven at one temperature, a slow cooker kept warm."""
-    groups: list[list[int]] = []
-    for number, step in enumerate(steps):
-        if groups:
-            last = steps[groups[-1][-1]]
-            same = step.at == last.at and step.own_appliance == last.own_appliance
-            if same and step.kind == last.kind == OVEN and step.temp_f == last.temp_f:
-                groups[-1].append(number)
-                continue
-            if same and last.kind in SLOW and step.kind in (KEEP_WARM, *SLOW):
-                groups[-1].append(number)
-                continue
-        groups.append([number])
-    return [tuple(g) for g in groups]
-
-
 def _add_dish(potluck: Potluck, frame: Frame, one: Checked, parts: _Parts, set_points: tuple[int, ...],
               units: tuple[tuple[SlowCooker, tuple[int, ...]], ...]) -> Dish:  # fmt: skip
     promise, steps = one.promise, one.steps
@@ -194,16 +173,17 @@ def _add_dish(potluck: Potluck, frame: Frame, one: Checked, parts: _Parts, set_p
     travel = slots(min(guest.travel_min, 1440)) if guest is not None and guest.travel_min > 0 else 0
     arrival = frame.slot_up(promise.arrives_at) if promise.arrives_at is not None else 0
     total = sum(slots(s.minutes) for s in steps)
-    groups = _groups(steps)
+    runs = groups(steps)
     early_until = _early_steps(one, total > frame.due - max(frame.wake, frame.now))
     ids: list[str] = []
     there_by = _home_by(potluck, frame, one, travel)
     ready = 0
-    for group in groups:
+    for group in runs:
         task_id = f"{promise.id}#{group[0]}"
         first = steps[group[0]]
         away = first.at == "home" or first.kind == "transport"
         modes, places = modes_of(potluck.kitchen, [steps[n] for n in group], set_points, units)
+        modes, places = roomy(modes, places, quarts(promise.quantity), units)
         low = max(frame.now, 0 if away else arrival)
         if first.kind in (OVEN, KEEP_WARM) and not away and any(m.oven for m in modes):
             low = max(low, max(frame.now, frame.wake) + slots(PREHEAT_MIN))
@@ -217,14 +197,14 @@ def _add_dish(potluck: Potluck, frame: Frame, one: Checked, parts: _Parts, set_p
         # A time that cannot be kept is left to the search for conflicts, not to an empty model.
         if latest is not None and ready > latest:
             latest = None
-        touches = _touches(potluck.kitchen, [steps[n] for n in group])
-        parts.tasks.append(Task(task_id, modes, windows, latest, touches))
+        hands = touches([steps[n] for n in group])
+        parts.tasks.append(Task(task_id, modes, windows, latest, hands))
         parts.links[task_id] = Link(promise.id, group)
         parts.places.update({(task_id, n): place for n, place in enumerate(places)})
         ids.append(task_id)
-    for (before, group), (after, next_group) in pairwise(zip(ids, groups, strict=True)):
-        parts.lags.append(_lag(before, after, steps[group[-1]], steps[next_group[0]], travel))
-    heats = [i for i, g in enumerate(groups) if any(_keeps_hot(steps[n]) for n in g)]
+    for (before, group), (after, next_group) in pairwise(zip(ids, runs, strict=True)):
+        parts.lags.append(lag(before, after, steps[group[-1]], steps[next_group[0]], travel))
+    heats = [i for i, g in enumerate(runs) if any(keeps_hot(steps[n]) for n in g)]
     off = ids[heats[-1]] if heats else ids[-1]
     heat_task = next(t for t in parts.tasks if t.id == off)
     return Dish(promise.id, ids[-1], f"c:{promise.id}", wait_weight=1 if one.hot else 0,
@@ -235,28 +215,17 @@ def _add_dish(potluck: Potluck, frame: Frame, one: Checked, parts: _Parts, set_p
 def _home_by(potluck: Potluck, frame: Frame, one: Checked, travel: int) -> int | None:
     """By when (slot) a dish made wholly at home must be off, to be on the table when it starts; None for others.
 
-    Where the cook lists the way, or is the host, nothing is added; the guest's own minutes count, else the usual ones.
+    Where the cook lists the way, or is the host, nothing is added; the guest's own minutes count, else the usual ones,
+    as far as they do not by themselves keep the dish off heat too long: nobody has told them.
     """
     promise, steps = one.promise, one.steps
     if promise.arrives_at is not None or promise.guest == potluck.host:
         return None
     if any(s.at != "home" or s.kind == "transport" for s in steps):
         return None
-    return frame.due - (travel or slots(USUAL_TRAVEL_MIN))
-
-
-def _keeps_hot(step: HeatStep) -> bool:
-    return step.kind in HEATING or (step.kind == KEEP_WARM and (step.temp_f is None or step.temp_f >= HOLD_F))
-
-
-def _lag(before: str, after: str, first: HeatStep, then: HeatStep, travel: int) -> Lag:
-    least = travel if first.at == "home" and then.at == "venue" and "transport" not in (first.kind, then.kind) else 0
-    most: int | None = None
-    if then.kind in ("rest", KEEP_WARM) or (then.kind == "transport" and first.kind in HEATING):
-        most = least
-    elif first.kind in HEATING and then.kind in HEATING and least == 0:
-        most = slots(BETWEEN_HEATS_MIN)
-    return Lag(before, after, least, most)
+    last = max((n for n, s in enumerate(steps) if keeps_hot(s)), default=-1)
+    rests = sum(slots(s.minutes) for s in steps[last + 1 :]) if one.hot and last >= 0 else 0
+    return frame.due - (travel or min(slots(USUAL_TRAVEL_MIN), max(0, slots(OFF_HEAT_MIN) - rests)))
 
 
 def _early_steps(one: Checked, too_long: bool) -> int:
@@ -287,15 +256,3 @@ def _windows(potluck: Potluck, frame: Frame, low: int, *, early: bool) -> Iterat
             if hi >= max(lo, low) and hi < frame.wake:
                 yield max(lo, low), hi
     yield max(low, frame.wake), 1 << 20
-
-
-def _touches(kitchen: Kitchen, steps: list[HeatStep]) -> tuple[Touch, ...]:
-    """Hands: all of a preparation, and the first `hands_min` of any other step. Nobody else's hands at home."""
-    found: list[Touch] = []
-    offset = 0
-    for step in steps:
-        busy = step.minutes if step.kind == "prep" else step.hands_min
-        if step.at == "venue" and step.kind != "transport" and busy > 0:
-            found.append(Touch("hands", offset, slots(busy)))
-        offset += slots(step.minutes)
-    return tuple(found)

@@ -8,11 +8,11 @@ from dataclasses import dataclass, replace
 from datetime import timedelta
 
 from planning.kitchen.result import Conflict, Fix
+from planning.kitchen.usual import HEATING, HEAVIEST_LB, is_roast_turkey, pounds, steps_of
 from planning.potluck import HeatStep, Kitchen, Potluck, Promise, Say
 
 OVEN, STOVE, MICROWAVE, GRILL, KEEP_WARM = "oven", "stove", "microwave", "grill", "keep-warm"
 SLOW = ("slow-cooker-low", "slow-cooker-high")
-HEATING = (OVEN, STOVE, *SLOW, MICROWAVE, GRILL)
 PASSIVE = ("rest", "chill", "thaw", "transport", "serve")
 NO_LENGTH = ("serve", "rest", "transport", "prep")
 """Kinds of steps that may take no time at all."""
@@ -28,15 +28,13 @@ OVEN_MOST_F, OVEN_LEAST_F = 550.0, 170.0
 CELSIUS_LIKELY_F = 250.0
 """Below this, a short bake was probably written in °C; common practice, no source."""
 
+TOO_HEAVY = ("frozen-weight", "too-heavy")
+"""Rules about a weight: the dish is planned all the same."""
+
 FAR_TOO_LATE = timedelta(hours=12)
 """An arrival so long after serving is a slip of the pen, not a late guest."""
 
 LONGEST_MIN = 7 * 24 * 60
-HEAVIEST_LB = 24.0
-"""The USDA roasting timetable for turkeys ends here (COOK-35)."""
-
-SURE = 0.8
-"""How sure the catalogue must be of a dish's name before its usual steps are planned."""
 
 HOT_CATEGORIES = ("main", "side", "starter")
 
@@ -79,32 +77,17 @@ def check(potluck: Potluck) -> tuple[tuple[Checked, ...], tuple[Conflict, ...]]:
     good: list[Checked] = []
     conflicts: list[Conflict] = []
     for promise in potluck.promises:
-        steps, source = steps_of(promise)
+        steps, source = steps_of(potluck, promise)
         if not steps and promise.frozen_lb is None:
             continue
         faults = list(_faults(potluck, promise, steps))
         conflicts.extend(faults)
         kept = tuple(n for n, s in enumerate(steps) if not _takes_no_time(s))
-        if not kept or any(f.rule != "frozen-weight" for f in faults):
+        if not kept or any(f.rule not in TOO_HEAVY for f in faults):
             continue
         numbers = (*kept, len(steps)) if len(kept) < len(steps) else ()
         good.append(Checked(promise, tuple(_clean(steps[n]) for n in kept), is_hot(promise, steps), source, numbers))
     return tuple(good), tuple(conflicts)
-
-
-def steps_of(promise: Promise) -> tuple[tuple[HeatStep, ...], str]:
-    """(steps, where they come from): the cook's own, else the catalogue's usual ones when they carry a source."""
-    if promise.heat is not None:
-        return promise.heat, "cook"
-    try:
-        from planning.dishes import lookup
-    except ImportError:
-        return (), ""
-    match = lookup(promise.dish)
-    dish = match.dish
-    if dish is None or match.confidence < SURE or dish.time_source in ("", "practice", "invented"):
-        return (), ""
-    return tuple(dish.known_heat), dish.time_source
 
 
 def is_hot(promise: Promise, steps: tuple[HeatStep, ...]) -> bool:
@@ -137,6 +120,8 @@ def _faults(potluck: Potluck, promise: Promise, steps: tuple[HeatStep, ...]) -> 
         yield say_conflict(one, "frozen-weight", "correct", dish=dish, lb=str(promise.frozen_lb))
     elif promise.frozen_lb is not None and promise.frozen_lb > HEAVIEST_LB:
         yield say_conflict(one, "frozen-weight", "smaller", dish=dish, lb=promise.frozen_lb, most=HEAVIEST_LB)
+    elif (pounds(promise) or 0) > HEAVIEST_LB and is_roast_turkey(promise):
+        yield say_conflict(one, "too-heavy", "smaller", dish=dish, lb=pounds(promise), most=HEAVIEST_LB)
     if promise.arrives_at is not None and promise.arrives_at > potluck.starts_at + FAR_TOO_LATE:
         yield say_conflict(one, "arrives-late", "correct", dish=dish)
         return

@@ -13,8 +13,8 @@ DIAL_F = 170
 """From here on a temperature is an oven's, whose dial is marked in fives; below it is food's, told to the degree."""
 
 TEMPERATURES = ("temp", "likely", "least")
-KG_PER_LB, L_PER_QT = 0.45359237, 0.946352946
-"""Exact by definition: the international pound (1959) and 231 cubic inches to the quarter gallon (NIST HB 44)."""
+KG_PER_LB, L_PER_QT, L_PER_CU_FT = 0.45359237, 0.946352946, 28.316846592
+"""Exact by definition: the international pound (1959), 57.75 cubic inches to the quart, and the foot (NIST HB 44)."""
 
 
 def celsius(temp_f: float) -> int:
@@ -39,6 +39,9 @@ def in_units(potluck: Potluck, facts: Mapping[str, object]) -> dict[str, object]
             told[f"{name}_c"] = celsius(value)
         elif name == "lb" or (name == "most" and "lb" in facts):
             told[f"{name}_kg"] = round(value * KG_PER_LB, 1)
+        elif name in ("litres", "room"):
+            # The kitchen's own figures are metric.
+            told[f"{name}_ft"] = round(value / L_PER_CU_FT, 1)
         elif name == "volume" or (name == "size" and "volume" in facts):
             told[f"{name}_l"] = round(value * L_PER_QT, 1)
     return told

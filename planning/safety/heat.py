@@ -8,6 +8,8 @@ from datetime import datetime, timedelta
 
 from planning.kitchen.result import Timeline
 from planning.kitchen.steps import HEATING, HOLD_F, KEEP_WARM, OVEN, SLOW, is_hot
+from planning.kitchen.usual import likely_steps
+from planning.kitchen.volume import quarts
 from planning.potluck import HeatStep, Potluck, Promise
 from planning.safety.notes import BLOCK, NOTE, WARN, SafetyNote, note
 from planning.safety.thaw import thaw_by, thaw_days
@@ -20,10 +22,6 @@ HEAVIEST_LB = 1000.0
 """Only keeps a slip of the pen within what a calendar can hold."""
 SHORT_SLOW_MIN = 120
 """A slow cooker that runs for less warms up rather than cooks; common practice, no source."""
-
-CUP_QT = 0.25
-_VOLUMES_QT = {"qt": 1.0, "quart": 1.0, "gal": 4.0, "gallon": 4.0, "cup": 0.25, "l": 1.0567, "liter": 1.0567,
-               "litre": 1.0567, "pint": 0.5, "pt": 0.5}  # fmt: skip
 
 
 def cold_water(frozen_lb: float) -> timedelta:
@@ -53,7 +51,7 @@ def thaw_notes(potluck: Potluck, promise: Promise, now: datetime, timeline: Time
 
 def slow_cooker_notes(potluck: Potluck, promise: Promise, timeline: Timeline | None) -> Iterator[SafetyNote]:
     """Not for reheating, not from frozen, not too full, not on warm."""
-    steps = promise.heat or ()
+    steps = likely_steps(promise)
     slow = next((i for i, s in enumerate(steps) if s.kind in SLOW), None)
     facts: dict[str, object] = {"dish": promise.dish}
     warm_only = [s for s in steps if s.kind == KEEP_WARM] and not any(s.kind in HEATING for s in steps)
@@ -85,19 +83,6 @@ def reheated(promise: Promise, steps: tuple[HeatStep, ...], slow: int) -> bool:
     return chilled or has(promise, "reheat")
 
 
-def quarts(text: str | None) -> float | None:
-    """A volume in quarts from the project's own reader of amounts; None for anything else."""
-    if not text:
-        return None
-    from planning.amounts import parse
-
-    amount = parse(text)
-    if amount is None or amount.kind != "volume":
-        return None
-    per = _VOLUMES_QT.get(str(amount.unit).casefold().rstrip("s"))
-    return None if per is None else float(amount.value) * per
-
-
 def _fill_notes(potluck: Potluck, promise: Promise, timeline: Timeline | None) -> Iterator[SafetyNote]:
     """Between half and two thirds full (SLOW-02, SLOW-03)."""
     volume = quarts(promise.quantity)
@@ -120,7 +105,7 @@ def _fill_notes(potluck: Potluck, promise: Promise, timeline: Timeline | None) -
 
 def hot_notes(potluck: Potluck, promise: Promise) -> Iterator[SafetyNote]:
     """Kept at 140 °F, reheated to 165 °F, the oven not below 325 °F for it, cooked through."""
-    steps = promise.heat or ()
+    steps = likely_steps(promise)
     facts: dict[str, object] = {"dish": promise.dish}
     cool = next((s for s in steps if s.kind == KEEP_WARM and s.temp_f is not None and s.temp_f < HOLD_F), None)
     if cool is not None:

@@ -1,6 +1,7 @@
 # Conflicts in the kitchen and the ways out. Facts: $dish; $number and $kind of the step; others as named.
 
 kitchen-frozen-weight = “{ $dish }”: { so-heavy } frozen is more than we can believe or plan.
+kitchen-too-heavy = “{ $dish }”: { so-heavy } is more than the roasting timetable knows.
 kitchen-unknown-kind = “{ $dish }”, step { $number }: “{ $kind }” is not a kind of step we know.
 # $minutes
 kitchen-minutes = “{ $dish }”, step { $number } ({ $kind }): { $minutes } minutes cannot be right.
@@ -68,6 +69,22 @@ kitchen-off-heat = “{ $dish }” would stand off the heat for { $span } before
         [power] , because the circuits are full.
        *[other] .
     }
+# $litres needed and $room there, about; $dishes a list; $at_time, $at_weekday
+kitchen-fridge-full = The refrigerator holds about { $metric ->
+    [yes] { $room } l
+   *[no] { $room_ft } cu ft
+}, and { $dishes } need about { $metric ->
+    [yes] { $litres } l
+   *[no] { $litres_ft } cu ft
+} (an estimate) from { $at_time } on { $at_weekday ->
+    [0] Monday
+    [1] Tuesday
+    [2] Wednesday
+    [3] Thursday
+    [4] Friday
+    [5] Saturday
+   *[6] Sunday
+}.
 # $n: a figure nobody can mean
 kitchen-servings = “{ $dish }”: { $n } servings cannot be right.
 kitchen-out-min = “{ $dish }”: { $n } minutes out of the cold or off the heat cannot be right.
@@ -109,4 +126,7 @@ fix-another-circuit = Plug it in on another circuit, in another room.
 fix-borrow-oven = Use a neighbor’s oven as well.
 fix-cook-at-home = Ask for it to be cooked at home and brought hot in a preheated insulated cooler, { at-140 } or more.
 fix-leave-out = Plan something else, which needs no heat at that time.
+# $out is a list of dishes
+fix-cooler-cold = Keep { $out } in a cooler with plenty of ice, at { at-40 } or colder, until serving.
+fix-second-fridge = Ask a neighbor for room in a second refrigerator: { $out }.
 fix-cooler = Bring it hot in a preheated insulated cooler, { at-140 } or more.
