@@ -32,11 +32,14 @@ def food_notes(potluck: Potluck, promise: Promise) -> Iterator[SafetyNote]:
         yield note("SPEC-13", NOTE, "foil-potato", facts, promise=promise.id)
     if any(g.party.infants for g in coming) and has(promise, "honey"):
         yield note("SPEC-09", BLOCK, "honey", facts, promise=promise.id)
+    small = any(g.party.toddlers or g.party.infants for g in coming)
     if risky := words(promise, "choke"):
-        small = any(g.party.toddlers or g.party.infants for g in coming)
         if not has(promise, "choke-cut") and (small or any(g.party.children for g in coming)):
             rule, severity, key = ("CHOKE-02", BLOCK, "choke") if small else ("CHOKE-14", NOTE, "choke-older")
             yield note(rule, severity, key, facts | {"what": list(risky)}, promise=promise.id)
+    elif small and (risky := words(promise, "choke-part")):
+        # A name does not say whether the nuts in it are whole, chopped or a sauce: the cook is asked, nothing is barred.
+        yield note("CHOKE-02", WARN, "choke", facts | {"what": list(risky)}, promise=promise.id)
     if any(g.pregnant for g in coming):
         for tag, rule, severity in LISTERIA:
             if found := words(promise, tag):

@@ -254,6 +254,13 @@ def test_peanut_butter_in_a_dough_is_no_peanut_to_choke_on() -> None:
     assert "choke" not in rules(supper(dish("peanut butter cookies"), party=TODDLER))
 
 
+@pytest.mark.parametrize("party", [TODDLER, INFANT])
+def test_nuts_only_named_as_part_of_a_dish_warn_and_bar_nothing(party: Party) -> None:
+    # CHOKE-02 bars whole peanuts; the noodles may hold them chopped or as a sauce, so it is no worse than an allergy.
+    assert rules(supper(dish("peanut noodles"), party=party))["choke"].severity == WARN
+    assert rules(supper(dish("noodles and peanuts"), party=party))["choke"].severity == BLOCK
+
+
 def test_from_four_years_on_it_is_only_a_caution() -> None:
     assert rules(supper(dish("whole grapes"), party=CHILD))["choke-older"].severity == NOTE
 
