@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import itertools
-import random
 from dataclasses import replace
 from datetime import UTC, datetime
 
@@ -11,12 +10,10 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-import planning.bar.reach as reach
 from planning.bar import (
     amounts,
     base_named,
     bases,
-    best_set,
     combos,
     combos_for,
     curve,
@@ -160,47 +157,6 @@ def test_the_curve_never_falls_and_starts_with_what_is_possible() -> None:
 
     assert found[0] == (0, sum(c.possible for c in combos(potluck)))
     assert [n for _, n in found] == sorted(n for _, n in found)
-
-
-wanted = st.lists(
-    st.tuples(st.frozensets(st.sampled_from("abcdefghij"), min_size=1, max_size=4), st.floats(0, 1)), max_size=14
-)
-
-
-@given(wanted, st.integers(0, 5))
-def test_the_best_set_is_as_good_as_trying_every_set(made: list[tuple[frozenset[str], float]], budget: int) -> None:
-    found = best_set(made, budget)
-
-    every = itertools.chain.from_iterable(itertools.combinations("abcdefghij", k) for k in range(budget + 1))
-    most = max(sum(missing <= set(some) for missing, _ in made) for some in every)
-    assert len(found) <= budget
-    assert sum(missing <= found for missing, _ in made) == most
-
-
-@settings(max_examples=8, deadline=None)
-@given(st.integers(0, 2**16))
-def test_the_solver_agrees_with_trying_every_union(seed: int) -> None:
-    pytest.importorskip("ortools")
-    chance = random.Random(seed)
-    names = [f"t{n}" for n in range(14)]
-    made = [(frozenset(chance.sample(names, chance.randint(1, 4))), chance.random()) for _ in range(30)]
-    tried = best_set(made, 4)
-
-    sets, bit = reach.as_masks(made, 4)
-    solved = reach.solved(sets, len(bit), [30] * len(bit), 4, ties=True)
-
-    opened = sum(missing <= tried for missing, _ in made)
-    assert sum(count for mask, count, _ in sets if mask & ~solved == 0) == opened
-    assert solved.bit_count() == len(tried)
-
-
-def test_a_large_bar_is_solved_the_same_way_twice() -> None:
-    pytest.importorskip("ortools")
-    chance = random.Random(7)
-    names = [f"t{n}" for n in range(40)]
-    made = [(frozenset(chance.sample(names, chance.randint(2, 4))), chance.random()) for _ in range(120)]
-
-    assert best_set(made, 5) == best_set(made, 5)
 
 
 def test_w4_the_armed_forces_potato_bar_for_a_hundred() -> None:
