@@ -4,7 +4,8 @@ A wrong silent change is the worst outcome, then a needless question, then a mis
 
 - below the bot's own messages a change is made when it is at least 0.8 sure, asked about from 0.5 on;
 - in the open chatter of the group only what is 0.9 sure is done, and only if it is plainly about this supper (a
-  known dish somebody brings, a size for it); nothing is asked there;
+  known dish somebody brings, a size for it); there only what becomes of a dish its writer promised is asked about,
+  and an allergy;
 - another person's answer, a promise on a condition and a change that clashes with what we know are always asked.
 """
 
@@ -36,7 +37,7 @@ from planning.replies.intents import (
     Undo,
 )  # fmt: skip
 
-SURE, ASK, SURE_IN_CHATTER = 0.8, 0.5, 0.9
+SURE, ASK, SURE_IN_CHATTER, ASK_IN_CHATTER = 0.8, 0.5, 0.9, 0.7
 
 CLASH = 6
 """A party that grows by so many people or more is confirmed first (common practice, no source)."""
@@ -63,9 +64,11 @@ def _clashes(intent: Intent, context: ReplyContext) -> bool:
 
 
 def _about_this_supper(intents: Sequence[Intent]) -> bool:
-    """Whether the open chatter is plainly for us: somebody brings a known dish or takes a topping."""
+    """Whether the open chatter is plainly for us: somebody brings a known dish or takes a topping, or
+    names a dish they promised."""
     return any(
-        isinstance(i, TakeTopping) or (isinstance(i, AddPromise) and bool(i.category) and not i.conditional)
+        isinstance(i, (TakeTopping, ChangePromise, DropPromise))
+        or (isinstance(i, AddPromise) and bool(i.category) and not i.conditional)
         or (isinstance(i, SetAnswer) and not i.implied and i.confidence >= 0.9)
         or (isinstance(i, Ask) and i.confidence >= 0.9)
         for i in intents
@@ -89,6 +92,10 @@ def decide(
         if feared and (doubtful or not _about_this_supper(kept)):  # an allergy is asked about rather than lost
             why = Say("reply-why-read", {"words": _words(feared, original)})
             return Reading(feared, False, question_for(feared[0], feared, context, original), why)
+        own = [i for i in intents if isinstance(i, (ChangePromise, DropPromise)) and i.confidence >= ASK_IN_CHATTER]
+        if doubtful and own and len(own) == len(intents):  # "can Pat take over my slaw?" names what only we know of
+            why = Say("reply-why-read", {"words": _words(own, original)})
+            return Reading(tuple(own), False, question_for(own[0], own, context, original), why)
         if doubtful or not _about_this_supper(kept):
             return Reading(why=Say("reply-why-chatter", {"reason": "unsure"}))
         return Reading(kept, True, None, Say("reply-why-read", {"words": _words(kept, original)}))

@@ -16,12 +16,14 @@ from planning.replies.english import (
     company,
     heat,
     hosting,
+    illness,
     kin,
     needs,
     offers,
     others,
     people,
     questions,
+    reported,
     traps,
     withdrawals,
 )
@@ -30,6 +32,7 @@ from planning.replies.intents import (
     AddPromise,
     Ask,
     ChangePromise,
+    DropPromise,
     Intent,
     Late,
     ReplyContext,
@@ -83,8 +86,9 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         return [SetAnswer(context.writer, Answer.YES, confidence=0.6)], []
     plain = not context.addressed and any(answers.plain_yes(s) for s in message.sentences)
     chatted, context = context, replace(context, replying_to="board") if plain else context
-    budget = MOST_WORDS_IN_ALL
-    for sentence in (part for whole in message.sentences for part in _parts(whole)):
+    budget, earlier, sentences = MOST_WORDS_IN_ALL, "", [part for whole in message.sentences for part in _parts(whole)]
+    for before, sentence in zip([None, *sentences], sentences, strict=False):
+        earlier = f"{earlier} . {before.text.strip()}"[-600:] if before is not None else ""
         budget -= max(5, len(sentence.tokens))  # so that not more than 42 sentences are read
         if len(sentence.tokens) > MOST_WORDS or budget < 0:
             passed.append("long")
@@ -108,15 +112,21 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         found += asked
         if asked:
             continue
+        if trap in (None, "reported") and context.addressed and (told := reported.told_of(sentence, context)):
+            heard = [i for part in told for i in others.read_others(part, context)]
+            found += [replace(i, confidence=min(i.confidence, 0.7)) for i in heard]
+            if heard:
+                continue
         if trap is not None:
             passed.append(trap)
-            if trap in ("reported", "others") and context.addressed and _OURS.search(sentence.text):
-                found += needs.read_lost(sentence, context)  # "the doctor said I'm allergic to nuts"
+            if trap in ("reported", "others", "elsewhere"):
+                found += needs.read_told(sentence, context, earlier)  # "the doctor said I'm allergic to nuts"
             continue
-        found += _with_asides(sentence, context, found)
-    found = needs.harden(message, found)
+        found += _with_asides(sentence, context, found, earlier)
+    found = needs.settle(illness.harden(message, found), context)
     if len(found) > 1:  # "scratch that, we can come": the correction itself is what counts
         found = [i for i in found if not isinstance(i, Undo)] or found[:1]
+    found = withdrawals.swapped(found, message.plain)
     if any(isinstance(i, AddPromise) and i.confidence >= 0.85 for i in found):  # one list, over several lines
         found = [
             replace(i, confidence=0.85) if isinstance(i, AddPromise) and i.confidence == bare.BARE else i for i in found
@@ -174,6 +184,7 @@ _TOLD = re.compile(
 _OURS = re.compile(
     r" (?:i|we|my [a-z]+|our [a-z]+) (?:am|are|is|have|has) (?:[a-z]+ ){0,3}(?:allerg|celiac|intoleran|anaphyla)"
 )
+_COMES_OR_NOT = re.compile(r"\b(?:com(?:e|ing)|make it|be there|join|attend|count (?:me|us) out|(?:am|are) out)\b")
 _APPROVING = frozenset("👍✅🙋🙌👌💯")
 _SUPPER = re.compile(
     r"\b(?:potluck|supper|harvest|dinner|feast|party|get-together|gathering|barbecue|bbq|picnic|brunch|lunch"
@@ -199,9 +210,11 @@ def _parts(sentence: Sentence) -> list[Sentence]:
     return [sentence]
 
 
-def _with_asides(sentence: Sentence, context: ReplyContext, before: list[Intent]) -> list[Intent]:
+def _with_asides(sentence: Sentence, context: ReplyContext, before: list[Intent], earlier: str) -> list[Intent]:
     """The statement read without its words about cooking and the other cook, which then go to its dishes."""
     if people.divide_last(sentence, before):
+        return []
+    if bare.read_amount(sentence, before):
         return []
     cooler, heats = heat.split(sentence)
     if heats and not cooler.tokens:
@@ -209,24 +222,26 @@ def _with_asides(sentence: Sentence, context: ReplyContext, before: list[Intent]
         return []
     alone, other = company.split(cooler, context)
     if other is not None:
-        shared = company.attach(_statement(alone, context), other)
+        shared = company.attach(_statement(alone, context, earlier), other)
         if shared is not None:
             return heat.frozen(heat.attach(shared, heats), sentence)
         cooler = heat.split(sentence)[0]
     if heats:
-        found = _statement(cooler, context)
+        found = _statement(cooler, context, earlier)
         if any(isinstance(i, (AddPromise, ChangePromise, TakeTopping)) for i in found):
             return heat.frozen(heat.attach(found, heats), sentence)
-    return heat.frozen(_statement(Sentence(sentence.tokens, sentence.question), context), sentence)
+    return heat.frozen(_statement(Sentence(sentence.tokens, sentence.question), context, earlier), sentence)
 
 
-def _statement(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+def _statement(sentence: Sentence, context: ReplyContext, earlier: str) -> list[Intent]:
     found: list[Intent] = []
     found += questions.read_late(sentence, context)
-    found += needs.read_needs(sentence, context)
-    found += needs.read_pregnant(sentence, context)
+    found += needs.read_needs(sentence, context, earlier)
+    found += illness.read_pregnant(sentence, context)
     if context.addressed and not any(isinstance(i, SetNeeds) for i in found):
-        found += needs.read_lost(sentence, context)
+        found += illness.read_lost(sentence, context)
+    if context.asked == "servings" and (many := bare.read_servings(sentence, context)):
+        return [*found, *many]
     if sentence.question:
         return [*found, *(kin.read_may_bring(sentence, context) or offers.read_offer_question(sentence, context))]
     if context.asked == "diets" and any(isinstance(i, SetNeeds) for i in found):
@@ -237,6 +252,8 @@ def _statement(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         return [*found, *absent]
     found += others.read_others(sentence, context)
     given = answers.read_answer(sentence, context)
+    if any(isinstance(i, DropPromise) for i in found) and not _COMES_OR_NOT.search(sentence.text):
+        given = [i for i in given if i.answer is not Answer.NO]  # "I have to bail on the slaw"
     found += given
     found += people.read_people(sentence, context)
     found += offers.read_promises(sentence, context)
@@ -246,6 +263,4 @@ def _statement(sentence: Sentence, context: ReplyContext) -> list[Intent]:
                 if intent.start <= token.start < intent.end:
                     sentence.take(k, k + 1)
         found += bare.read_bare(sentence, context)
-    if context.asked == "servings" and not found:
-        found += bare.read_servings(sentence, context)
     return found

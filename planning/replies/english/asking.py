@@ -16,15 +16,20 @@ from planning.replies.text import Sentence
 
 _PUT_AS_ONE = re.compile(
     r"^ (?:(?:ok|so|and|but|also|um|oh|bot|just|quick question|tell me|remind me|can you tell me|could you tell me|do you know|any idea|does anyone know|sorry|wait|,|hey|hi) )*(?:of )?"
-    r"(?:what|when|where|who|whose|which|how|is|are|do|does|did|can|could|may|should|shall|will|would|has|have|am|any|anything|anyone|anybody|got|need|the (?:place|time|address|date))(?! not\b)(?! (?:bring|make|bake|cook|do|come|be|also|definitely|contribute)\b)\b"
+    r"(?:what|when|where|who|whose|which|how|is|are|do|does|did|can|could|may|should|shall|will|would|has|have|am|any|anything|anyone|anybody|got|need|the (?:place|time|address|date))(?! not\b)\b"
+    r"(?<!\bcan(?= (?:do|bring|make|bake|cook|come|be)\b))(?<!\bcould(?= (?:do|bring|make|bake|cook|come|be)\b))(?<!\bwill(?= (?:do|bring|make|bake|cook|come|be)\b))"
 )
-_TOLD = re.compile(r"\b(?:who (?:made|left|wants|ate|took|likes|moved|broke|forgot|told|said|wrote)|did (?:you|the|anyone see|anybody see)|do you (?:think|like|want|remember)|why|how (?:was|come|about)|what (?:a|about you)|what if|anyone (?:seen|want|fancy|up for|know a|selling)|anybody (?:seen|want|fancy)|last (?:year|time|week)|who is this|who are you|are you (?:a|coming|ok|there|free|in))\b|\b(?:am|is|are|was) not (?:i|he|she|it|they|we)\b|\bis not (?:he|she)\b")
+_TOLD = re.compile(
+    r"\b(?:who (?:made|left|wants|ate|took|likes|moved|broke|forgot|told|said|wrote)|did (?:you|the|anyone see|anybody see)|do you (?:think|like|want|remember)|why|how (?:was|come|about)|what (?:a|about you)|what if|anyone (?:seen|want|fancy|up for|know a|selling)|anybody (?:seen|want|fancy)|last (?:year|time|week)|who is this|who are you|are you (?:a|coming|ok|there|free|in))\b|\b(?:am|is|are|was) not (?:i|he|she|it|they|we)\b|\bis not (?:he|she)\b"
+)
 _I = r"(?:i|we|me|us)"
 _THEY = r"(?:you(?: lot| all| guys| folks| two)?|everyone|everybody|people|others|the others|the rest|they|he|she|folks|each of us|who|anyone|anybody|someone|somebody|no one|nobody)"
 _BRING = r"(?:bring|brings|bringing|brought|make|makes|making|cook|cooking|bake|baking|do|doing|sign up|signed up|sign(?:ing)? up|cover|covered|covering|sorted|got|has|have|take|takes|taking|taken|contribute|contributing|provide|providing|promise|promised|claim|claimed|offer|offered|handle|handling|down for|on)"
 _APPLIANCE = r"(?:ovens?|stove|hob|cooker|microwaves?|fridge|freezer|grill|barbecue|bbq|hot ?plate|burners?|kettle|plugs?|sockets?|outlets?|power|electricity|extension (?:lead|cord)|slow cooker|hot water|kitchen|cool ?box|cooler)"
 _FED = r"(?:food|anything|something|any|a dish|dishes|options?|eat|have|much|stuff|choice|suitable|okay|ok|fine|safe|for|without|contain|contains|free|in it|in the)"
-_NEED = rf"(?:{any_of('diet')}|{any_of('allergen')}|allerg\w+|celiacs?|coeliacs?|vegans?|vegetarians?|veggies?|intolerant)"
+_NEED = (
+    rf"(?:{any_of('diet')}|{any_of('allergen')}|allerg\w+|celiacs?|coeliacs?|vegans?|vegetarians?|veggies?|intolerant)"
+)
 _TOPICS = tuple(
     (topic, re.compile(source))
     for topic, source in (
@@ -38,7 +43,9 @@ _TOPICS = tuple(
         ("where", r"\bwhere\b(?!.*\b(?:park|parking|toilets?|loos?|keys?|my|your)\b).* (?:i|we|it|this|that|supper|potluck|party|dinner|meet|meeting|held|place|happening|everyone|come)\b|\b(?:address|venue|location|directions|postcode|zip code|the place)\b"),
     )
 )  # fmt: skip
-_WHO_HAS_NEEDS = re.compile(r"\b(?:any|how many|who is|is anyone|are there) (?:[a-z]+ )?(?:vegetarians|vegans|celiacs|coeliacs|allergies|allergic|veggies)\b(?!.* (?:food|dish|option))")
+_WHO_HAS_NEEDS = re.compile(
+    r"\b(?:any|how many|who is|is anyone|are there) (?:[a-z]+ )?(?:vegetarians|vegans|celiacs|coeliacs|allergies|allergic|veggies)\b(?!.* (?:food|dish|option))"
+)
 _HOST = re.compile(
     rf"^ (?:(?:ok|so|and|but|also|sorry|hi|hey|bot|,) )*(?:(?:can|could|may|should|shall|must|do) {_I} (?!bring (?:anything|something))|(?:is|are|will) there (?:be )?(?:a |an |any |some |still )?(?:[a-z'-]+)|(?:is it|would it be) (?:ok|okay|all right|fine|possible|a problem) (?:if|to)|where (?:can|do|should|could) {_I}|what (?:about|happens|is the plan)|how (?:much|do|should|can) {_I}|is the [a-z]+ |are (?:kids|children|dogs|pets|partners|plus ones) )"
 )
@@ -56,7 +63,12 @@ def read_loosely(sentence: Sentence, context: ReplyContext, trap: str | None) ->
             return _asked(sentence, topic, 0.85 if sentence.question else 0.8)
     if (about := _about(sentence, context)) is not None:
         return _asked(sentence, about[0], 0.85 if sentence.question else 0.8, about[1])
-    if sentence.question and _HOST.match(text) is not None and not _offers(sentence):
+    if (
+        (sentence.question or re.match(r"^ (?:[a-z]+ )?(?:where|how) ", text))
+        and _HOST.match(text) is not None
+        and not _offers(sentence)
+        and not _WHO_HAS_NEEDS.search(text)
+    ):
         return _asked(sentence, "host", 0.82)
     return []
 
@@ -74,20 +86,26 @@ _OWN_DOING = re.compile(rf"\b(?:can|could|may|should|shall|do|did|will|am|are|ha
 def _about(sentence: Sentence, context: ReplyContext) -> tuple[str, str] | None:
     """Whether it is after somebody's dish or somebody's coming, and whose."""
     text = sentence.text
-    named = next((n for g, n in context.guests if g != context.writer and n and f" {n.lower().split()[0]} " in text), "")
+    named = next(
+        (n for g, n in context.guests if g != context.writer and n and f" {n.lower().split()[0]} " in text), ""
+    )
     if _WHO_BRINGS.search(text) and not _OWN_DOING.search(text):
         if named or re.search(rf" what .*\b{_THEY}\b", text):
             return "who-brings", named
         for token in reversed(sentence.tokens):
             if len(token.plain) > 2 and known_thing(token.plain)[1] >= 0.75:
                 return "who-brings", token.plain
-    if named and re.match(r"^ (?:is|will|are|does|do you know if|any idea if) .*\b(?:coming|come|joining|attending|there|in)\b", text):
+    if named and re.match(
+        r"^ (?:is|will|are|does|do you know if|any idea if) .*\b(?:coming|come|joining|attending|there|in)\b", text
+    ):
         return "who-comes", named
     return None
 
 
 def _offers(sentence: Sentence) -> bool:
     """Whether it offers a dish ("can I bring a cake?") or asks to bring somebody; others read that."""
-    return re.search(r" (?:i|we) (?:bring|make|bake|do|come|invite|add)\b", sentence.text) is not None and not re.search(
+    return re.search(
+        r" (?:i|we) (?:bring|make|bake|do|come|invite|add)\b", sentence.text
+    ) is not None and not re.search(
         r"\b(?:dogs?|cats?|pets?|puppy|guitar|games?|bike|car|van|chairs?|tent)\b", sentence.text
     )

@@ -9,12 +9,15 @@ from dataclasses import replace
 
 from planning.replies.english.lexicon import NUMBER, number_of, words
 from planning.replies.english.offers import added
+from planning.replies.english.sizes import amount_behind
 from planning.replies.english.things import things_at
-from planning.replies.intents import ChangePromise, Intent, ReplyContext
+from planning.replies.intents import AddPromise, ChangePromise, Intent, ReplyContext
 from planning.replies.text import Sentence
 
 BARE = 0.72
 """How sure a dish is that was only named, without an amount."""
+_IDIOMS = ("table", "place", "seat", "seats", "chair", "room", "spot")
+"""What is kept for people who come ("table for two")."""
 MOST_STRANGE = 6
 """Beside more words nobody knows here, a dish that is only named is part of a story."""
 _FIRST_PERSON = re.compile(r" (?:i|we|me|us|my|our|mine|ours) ")
@@ -28,6 +31,8 @@ _FOR_EVERYBODY = re.compile(
 
 def read_bare(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """ "slaw for 12": things without "I'll bring", in what is left of a reply to the bot."""
+    if context.asked == "servings":
+        return []
     found: list[Intent] = []
     i, sized_any = 0, False
     edges = (",", "and", "+", "&", "-", "–", "plus", "with", "also", ":", "but")
@@ -38,7 +43,7 @@ def read_bare(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             i += 1
             continue
         things = things_at(sentence, i, len(sentence.tokens), bare=True)
-        things = [t for t in things if not t.other]
+        things = [t for t in things if not t.other and t.dish.lower() not in _IDIOMS]
         if not things:
             i += 1
             continue
@@ -85,3 +90,22 @@ def read_servings(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     start, end = sentence.span_of(match)
     n = float(number_of(match["n"]))
     return [ChangePromise(context.own_promises[-1][0], servings=n, start=start, end=end, confidence=0.92)]
+
+
+def read_amount(sentence: Sentence, before: list[Intent]) -> bool:
+    """ "Salad from me! Maybe 10 portions": a sentence that is only an amount goes to the dish before it."""
+    last = before[-1] if before else None
+    if not isinstance(last, AddPromise) or last.servings or last.quantity or last.vague or len(sentence.tokens) > 8:
+        return False
+    behind = amount_behind(sentence.tokens, 0, len(sentence.tokens), [])
+    if (
+        behind is None
+        or behind.after < len(sentence.tokens)
+        or not (behind.servings or behind.quantity or behind.for_all)
+    ):
+        return False
+    said = {t.plain for t in sentence.tokens}
+    if behind.servings and not said & (words("eaters").keys() | words("feeds").keys()):
+        return False  # "10" alone may be people
+    before[-1] = replace(last, servings=behind.servings, quantity=behind.quantity, for_all=behind.for_all)
+    return True

@@ -48,8 +48,6 @@ _LINKS = frozenset(
         "gonna",
         "it",
         "which",
-        "at",
-        "least",
         "servings",
         "would",
         "must",

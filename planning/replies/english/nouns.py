@@ -1,7 +1,5 @@
 """Whether words name something for the table, and of which category."""
 
-
-
 from __future__ import annotations
 
 from planning.dishes import lookup
@@ -10,7 +8,7 @@ from planning.replies.english.lexicon import singulars, words
 
 def known_thing(name: str) -> tuple[str, float, bool]:
     """(category, how sure 0 to 1 that it is for the table, certainly something else)."""
-    plain = name.lower()
+    plain = name.lower().replace(" & ", " and ")
     tokens = plain.split()
     if not tokens:
         return "", 0.0, False
@@ -23,7 +21,7 @@ def known_thing(name: str) -> tuple[str, float, bool]:
             return table[form], 0.95, False
     if head in words("notdish"):
         return "", 0.0, True
-    category, sure = _catalogue(name)
+    category, sure = _catalogue(plain)
     if sure >= 0.95:
         return category, 0.95, False
     for n in range(min(3, len(tokens)), 0, -1):

@@ -23,11 +23,12 @@ _OFFERS = (
     (re.compile(r" (?:i|we) have(?: got)? (?=(?:dessert|drinks?|snacks|the|a|some|bread|salad)\b)"), 0.75),
     (re.compile(r"^ (?:(?:i|we) )?got (?:the |some )?(?=(?:desserts?|drinks?|snacks|bread|rolls|salads?|plates|cups|napkins|ice|cutlery|chips|buns)(?: (?:covered|sorted|handled|for [0-9a-z ]+|this time))* $)"), 0.84),
     (re.compile(r" (?:put|sign|write|mark|pencil|note|jot|add) (?:me|us) (?:down |up |in |on )?(?:as )?(?:for|with|bringing|to bring|to make|on) "), 0.95),
-    (re.compile(r" (?:count (?:me|us)(?: in| down)?|sign (?:me|us) up|count on (?:me|us)|down|i am down|dibs|i call dibs|i have dibs|leave it to me|rely on (?:me|us)|^ me|^ us) (?:for|on|with) "), 0.9),
+    (re.compile(r" (?:count (?:me|us)(?: in| down)?|sign (?:me|us) up|count on (?:me|us)|down|i am down|dibs|i call dibs|i have dibs|leave it to me|rely on (?:me|us)) (?:for|on|with) "), 0.9),
     (re.compile(r" (?:i|we) (?:have got|have|got|will have|have already got) (?=[a-z0-9 ,-]+ (?:covered|handled|sorted|under control|taken care of)\b)"), 0.92),
     (re.compile(r"^ (?:i am|we are|i will be|am|on|i will go) (?:on|for|with) (?=(?:the )?[a-z ]+ (?:duty|detail)?)"), 0.85),
     (re.compile(r"^ (?:my|our) (?:contribution|offering|share|part|dish|bit|plan|choice|pick)(?: (?:is|are|will be|would be|to it|to the (?:supper|potluck|table|party|meal)|this time|:|-))+ "), 0.9),
     (re.compile(r"^ (?:happy|glad|delighted|keen|willing) to (?P<verb>contribute|bring|make|bake|do|provide|supply|cook|offer) "), 0.9),
+    (re.compile(r"^ (?:me|us) (?:for|on) "), 0.75),
 )  # fmt: skip
 _ON_ME = re.compile(
     r"^ (?P<what>(?:the |some |a )?[a-z ,'0-9-]+?) (?:is|are|will be) (?:on (?:me|us)|mine|ours|from (?:me|us)|my job|covered by me|coming from (?:me|us))(?= $| ,| then| this)"
@@ -49,7 +50,7 @@ _TO_OTHERS = re.compile(
     r"\bto (?:my|the|your|her|his|a|our|work|school|grandma|mum|church)\b(?! (?:potluck|supper|harvest|dinner|feast|party|get-together|gathering|barbecue|bbq|table))"
 )
 _OCCASION = re.compile(
-    r"\b(?:potluck|supper|harvest|dinner|feast|party|get-together|gathering|barbecue|bbq|saturday|sunday|friday|for [0-9]{1,3})\b"
+    r"\b(?:potluck|supper|harvest|feast|get-together|gathering|(?:the|our|your) (?:dinner|party|barbecue|bbq|picnic|meal)|saturday|sunday|friday|for [0-9]{1,3})\b"
 )
 _BASE = frozenset(
     ("bring", "make", "bake", "cook", "do", "contribute", "provide", "supply", "grab", "get", "take", "pick up", "buy")

@@ -28,7 +28,8 @@ _TOPICS: tuple[tuple[str, str, float], ...] = (
 _COMPILED = tuple((topic, re.compile(source), sure) for topic, source, sure in _TOPICS)
 _ASKING = re.compile(
     r"^ (?:ok |so |and |but |also |sorry |quick question |question |just wondering |just checking |bot |wait |, |any idea |do you know |i can not remember |can not remember |i forgot |does anyone know |anyone know |remind me |can you tell me |could you tell me |tell me |i wonder |wondering |not sure |may i ask |can you remind me |what about )*"
-    r"(?:what|when|where|who|which|how|start|starting|still|address|is|are|do|does|can|could|should|shall|will|would|has|have|am|did|may|any|anything|need|want|must|my list|until)\b(?! not\b)(?! (?:do|bring|make|bake|cook|contribute|come|be)\b)"
+    r"(?:what|when|where|who|which|how|start|starting|still|address|is|are|do|does|can|could|should|shall|will|would|has|have|am|did|may|any|anything|need|want|must|my list|until)\b(?! not\b)"
+    r"(?<!\bcan(?= (?:do|bring|make|bake|cook|come|be)\b))(?<!\bcould(?= (?:do|bring|make|bake|cook|come|be)\b))(?<!\bwill(?= (?:do|bring|make|bake|cook|come|be)\b))"
 )
 _WHO_EATS = re.compile(r"(?<!for )\b(?:vegetarians|vegans|celiacs)\b(?! (?:can|could|eat|will))")
 _LATE = re.compile(
@@ -44,7 +45,7 @@ _NOT_LATE = re.compile(
     r"\b(?:not|never|hope|hopefully not|is|too|better) (?:be )?(?:running )?late\b|\blate (?:night|lunch|summer|reply|answer|response|to (?:reply|answer|the thread))\b|\b(?:too|it is|getting|stay|stayed|up|sleep) late\b|\bsorry for the late\b"
 )
 _UNDO = re.compile(
-    r"^ (?:(?:oops|whoops|oh no|sorry|no|wait|argh|ugh|hang on|hold on|bot|that|my mistake|actually|please|,|ok|can you|could you) )*(?:undo(?: that| this| it| my last| the last(?: one)?| last)?|(?:that is|this is|is) (?:not right|wrong|not correct|incorrect|not what i (?:said|meant|wrote))|not what i (?:meant|said|wrote)|scratch that|strike that|take (?:that|it) back|ignore (?:that|my last message|my previous message|my last|my previous|what i (?:said|just said|wrote))|disregard (?:that|my last|my last message)|forget (?:that|what i (?:said|just said))|revert(?: that| it)?|wrong(?: chat| group| button| message| person)?|pressed the wrong (?:button|one)|i pressed the wrong (?:button|one)|(?:that was|was) (?:a mistake|an accident|wrong)|by (?:mistake|accident)|i take (?:that|it) back|cancel (?:that|my last)|you (?:misunderstood|got (?:that|it|me) wrong|misread)|got (?:that|it|me) wrong|misclick|mis-click|wrong button)(?:(?: ,)? (?:sorry|please|bot|that|last one))*(?= $| ,| i | it | that| -| not)"
+    r"^ (?:(?:oops|whoops|oh no|sorry|no|wait|argh|ugh|hang on|hold on|bot|that|my mistake|actually|please|,|ok|can you|could you) )*(?:undo(?: that| this| it| my last| the last(?: one)?| last)?|(?:that is|this is|is) (?:not right|wrong|not correct|incorrect|not what i (?:said|meant|wrote))|not what i (?:meant|said|wrote)|scratch that|strike that|take (?:that|it) back|ignore (?:that|my last message|my previous message|my last|my previous|what i (?:said|just said|wrote))|disregard (?:that|my last|my last message)|forget (?:that|what i (?:said|just said))|revert(?: that| it)?|wrong(?: chat| group| button| message| person)?|pressed the wrong (?:button|one)|i pressed the wrong (?:button|one)|(?:that was|was) (?:a mistake|an accident|wrong)|by (?:mistake|accident)|i take (?:that|it) back|cancel (?:that|my last)|you (?:misunderstood|got (?:that|it|me) wrong|misread)|got (?:that|it|me) wrong|misclick|(?:that|this) (?:was|is|were) (?:meant )?for (?:another|a different|the other|my other) (?:group|chat|thread)|meant for (?:another|a different) (?:group|chat)|mis-click|wrong button)(?:(?: ,)? (?:sorry|please|bot|that|last one))*(?= $| ,| i | it | that| -| not)"
 )
 
 

@@ -31,6 +31,12 @@ def _inside(tokens: list[Token], i: int, last: int) -> bool:
     return (tokens[i].plain == "in" and following[0] in words("sauce")) or following[-1] in words("sauce")
 
 
+_WHATEVER = re.compile(
+    r"^ (?:whatever|anything|something|what|whichever dish)(?: else)? (?:is|you|we|they|the (?:table|menu|list))(?: (?:are|is|still|all|most|would|do|have|you))* "
+    r"(?:short of|short|missing|needed|need|left|lacking|lack|wanted|want|like|prefer|useful|required|running low on)(?: the)?(?: most)?(?= $| ,|$)"
+)
+
+
 @dataclass(frozen=True)
 class Thing:
     """`known` 0 to 1: how sure we are that it is something for the table; `first`/`last` its tokens."""
@@ -106,9 +112,9 @@ def things_at(sentence: Sentence, first: int, last: int, *, bare: bool = False) 
 def _bare_name(thing: Thing) -> bool:
     """Whether words without "I'll bring" name a dish, rather than tell something about one."""
     words_in = thing.dish.lower().split()
-    if thing.known < 0.75 or len(words_in) > 5 or any(w in words("tells") for w in words_in):
+    if len(words_in) > 5 or any(w in words("tells") for w in words_in):
         return False
-    return thing.known >= 0.9
+    return thing.known >= (0.7 if thing.servings or thing.quantity else 0.9)
 
 
 def _joined(tokens: list[Token], i: int, j: int, last: int) -> bool:
@@ -231,13 +237,16 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
     if name_end <= name_start:
         return None, start
     raw = raw_words(tokens[name_start:name_end])
+    if name_end < len(tokens) and tokens[name_end].start == tokens[name_end - 1].start:
+        raw = raw.removesuffix(tokens[name_end - 1].raw) + tokens[name_end - 1].plain  # "bread's on me"
     raw = re.sub(r"\s+", " ", raw).strip(" ,'\"")
     plain_name = " ".join(t.plain for t in tokens[name_start:name_end])
     if vague is not None:
         return Thing(
             plain_name, category, 0.9, start, i, servings, quantity, for_all, True, store, conditional, factor
         ), i
-    category, sure, other = known_thing(plain_name)
+    typed = known_thing(raw)  # "roast veg" is no "roast vegetarian"
+    category, sure, other = typed if typed[1] >= 0.95 else known_thing(plain_name)
     if amount is not None and amount.kind == "serving" and servings is None:
         servings, quantity = float(amount.value + amount.most) / 2, None
     return Thing(
@@ -248,6 +257,8 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
 def _vague(tokens: list[Token], i: int, last: int) -> tuple[str, int] | None:
     """ "something", "a main", "whatever is missing": the category it names, and where it ends."""
     table = words("vague")
+    if (match := _WHATEVER.match(" " + " ".join(t.plain for t in tokens[i:last]))) is not None:
+        return "", i + len(match[0].split())
     for n in (5, 4, 3, 2, 1):
         if i + n <= last and (phrase := " ".join(t.plain for t in tokens[i : i + n])) in table:
             nxt = tokens[i + n].plain if i + n < last else ""

@@ -12,7 +12,7 @@ from planning.replies.english.nouns import known_thing
 from planning.replies.english.offers import IF_NEEDED
 from planning.replies.english.own import match_promise, own_promise
 from planning.replies.english.things import things_at
-from planning.replies.intents import ChangePromise, DropPromise, Intent, ReplyContext
+from planning.replies.intents import AddPromise, ChangePromise, DropPromise, Intent, ReplyContext, SetAnswer
 from planning.replies.text import Sentence
 
 _DROPS: tuple[re.Pattern[str], ...] = (
@@ -34,8 +34,12 @@ _SWAP3 = re.compile(
     r" (?:instead of|rather than|not) (?:the |my |a |our )?(?P<old>[^\x00,:]{2,40}?),? (?:i|we) (?:will|can|am|are) (?:now )?(?P<new>(?:bring|bringing|make|making|do|doing) [^\x00,]{2,60}?)(?= $| ,| if| now| for| please| \x00|$)"
 )
 _SWAP2 = re.compile(
-    r" (?:swap|change|switch|replace|trade|exchange) (?:the |my |our )?(?P<old>[^\x00,]{2,40}?) (?:for|to|with|into) (?:the |a |an |some )?(?P<new>[^\x00,]{2,60}?)(?= $| ,| if| now| please| \x00|$)"
+    r" (?:swap|change|switch|replace|trade|exchange|swapping|changing|switching|replacing|trading|exchanging)(?: out)? (?:the |my |our )?(?P<old>[^\x00,]{2,40}?) (?:for|to|with|into) (?:the |a |an |some )?(?P<new>[^\x00,]{2,60}?)(?= $| ,| if| now| please| \x00|$)"
 )
+_INSTEAD = re.compile(
+    r" (?:it|that|mine) (?:is|will be|has to be|is going to be|becomes|will have to be) (?:now )?(?P<new>(?:a |an |some )?[^\x00,]{2,60}?) (?:instead|now)(?= $| ,)"
+)
+"""What a dish turns into; asked about, for "it" may be something else."""
 _RESIZE = re.compile(
     rf" (?:make|change|set|bump|up|update|increase|reduce|raise|switch|cut|trim|lower|scale|stretch) (?:that|it|mine|(?:my |the |our )?(?P<what>[a-z ]{{2,30}}?))(?: (?:to|up to|down to|for|enough for|be))*(?: (?P<for>for|servings for))? (?P<n>[0-9]{{1,6}}|{NUMBER})(?: (?:servings|portions|people|instead|now|please|after all))*(?= $| ,| if| because| as| not| instead| \x00|$)"
 )
@@ -84,6 +88,19 @@ def read_withdrawals(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             ]  # fmt: skip
     if sentence.question:
         return found
+    if len(context.own_promises) == 1 and (other := _INSTEAD.search(sentence.left)) is not None:
+        first, last = sentence.token_range(other, "new")
+        things = [t for t in things_at(sentence, first, last) if t.known >= 0.75 and not t.other and not t.vague]
+        if len(things) == 1:
+            start, end = sentence.span_of(other)
+            sentence.take(0, len(sentence.tokens))
+            thing = things[0]
+            return [
+                ChangePromise(
+                    context.own_promises[0][0], servings=thing.servings, quantity=thing.quantity, dish=thing.dish,
+                    category=thing.category or None, start=start, end=end, confidence=0.7,
+                )
+            ]  # fmt: skip
     for pattern in _DROPS:
         match = pattern.search(sentence.left)
         if match is None:
@@ -142,3 +159,19 @@ def _changes(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             ChangePromise(promise, servings=float(number_of(match["n"])), start=start, end=end, confidence=confidence)
         ]
     return []
+
+
+def swapped(intents: list[Intent], plain: str) -> list[Intent]:
+    """ "Scratch the slaw, I'll do iced tea for 25 instead": one dish given up and one offered instead are a swap."""
+    drops = [i for i in intents if isinstance(i, DropPromise) and i.promise is not None]
+    offers = [i for i in intents if isinstance(i, AddPromise) and not i.vague and i.by is None]
+    if len(drops) != 1 or len(offers) != 1 or re.search(r"\binstead\b", plain) is None:
+        return intents
+    drop, offer = drops[0], offers[0]
+    swap = ChangePromise(
+        drop.promise or "", offer.servings, offer.quantity, offer.dish, offer.category or None,
+        for_all=offer.for_all, start=min(drop.start, offer.start), end=max(drop.end, offer.end),
+        confidence=min(drop.confidence, max(offer.confidence, 0.9 if offer.confidence >= 0.8 else 0.0)),
+    )  # fmt: skip
+    kept = [i for i in intents if i not in (drop, offer) and not (isinstance(i, SetAnswer) and i.implied)]
+    return [*kept, swap]
