@@ -160,6 +160,7 @@ def _menu_row(r: Any) -> dict[str, Any]:
         "short_dishes": r.short_dishes,
         "surplus_servings": number(r.surplus_servings),
         "covered_servings": number(r.covered_servings),
+        "lacking_servings": number(r.lacking_servings),
         "too_much_servings": number(r.too_much_servings),
         "source": _source(r.source),
     }

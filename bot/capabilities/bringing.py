@@ -286,7 +286,7 @@ def table(potluck: Potluck, voice: Voice, facts: Facts) -> Iterator[str]:
             category=voice.plain(f"category-{row.category}"),
             promised=round(row.covered_servings),
             target=round(row.target_servings),
-            short=max(0, round(row.short_servings)),
+            short=max(0, round(row.lacking_servings)),
             dishes=row.short_dishes,
         )
         for p in here[: facts.most]:

@@ -32,10 +32,10 @@ def table_data(
     blocks = [b for c in CATEGORIES if (b := _block(c, rows.get(c), potluck, plan, write))]
     missing = [
         write(
-            "short-line", category=write("category", category=r["category"]), count=_whole(_number(r, "short_servings"))
+            "short-line", category=write("category", category=r["category"]), count=_whole(_lacking(r))
         )
         for r in (rows[c] for c in CATEGORIES if c in rows)
-        if _number(r, "short_servings") > 0
+        if _lacking(r) > 0
     ]
     lines = len(potluck.promises) + 2 * len(blocks)
     columns, width = SHAPES[max(at_least_columns, 1 if lines <= 34 else 2 if lines <= 75 else 3) - 1]
@@ -80,6 +80,11 @@ def _people(plan: Plan, write: Writer) -> str:
     return write("people-range", count=round(expected), low=round(low), high=round(high))
 
 
+def _lacking(row: Mapping[str, Any] | None) -> float:
+    """The eaters whom the promises do not cover."""
+    return _number(row, "lacking_servings" if row and "lacking_servings" in row else "short_servings")
+
+
 def _block(
     category: str, row: Mapping[str, Any] | None, potluck: Potluck, plan: Plan, write: Writer
 ) -> dict[str, Any] | None:
@@ -113,7 +118,7 @@ def _block(
     promised = _number(row, counted)
     if not lines and target <= 0:
         return None
-    short = _number(row, "short_servings")
+    short = _lacking(row)
     surplus = max(0.0, promised - target)
     full = target if target > 0 else max(promised, 1.0)
     return {

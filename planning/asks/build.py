@@ -49,7 +49,7 @@ class MenuLine(Protocol):
     @property
     def target_servings(self) -> float: ...
     @property
-    def short_servings(self) -> float: ...
+    def lacking_servings(self) -> float: ...
     @property
     def short_dishes(self) -> int: ...
 
@@ -126,9 +126,9 @@ def problem_of(potluck: Potluck, menu_rows: Sequence[MenuLine], diet_rows: Seque
 
 def _servings_short(row: MenuLine) -> int:
     """Whole servings worth asking for: nobody is asked to close a gap that is next to nothing."""
-    if tiny(row.short_servings, row.target_servings):
+    if tiny(row.lacking_servings, row.target_servings):
         return 0
-    return min(MOST_SHORT, max(0, ceil(row.short_servings)))
+    return min(MOST_SHORT, max(0, ceil(row.lacking_servings)))
 
 
 MOST_SHORT = 10**9

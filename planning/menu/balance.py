@@ -39,10 +39,11 @@ class Target:
 class MenuRow:
     """One category. Servings 0 or more, as decimals; `low` and `high` are the target's range from the sources.
 
-    `short_*` and `surplus_servings` are what the promises leave open and what they go beyond the target;
-    `too_much_servings` is what they go beyond `high`, the part worth a word. `covered_servings` are the portions
-    the promises are good for: the promised servings, but for supplies the people who have one of every kind.
-    `tiny` is true where what is short in servings is not worth asking anybody for.
+    `short_servings` and `surplus_servings` are what the promised servings stay below the target and go beyond it, in
+    every category alike. `covered_servings` are the eaters the promises are good for: the promised servings, but for
+    supplies the people who get one of every kind, so that napkins for forty cover nobody. `lacking_servings` are
+    the eaters not covered; `too_much_servings` is what the covered go beyond `high`, the part worth a word.
+    `tiny` is true where what is lacking is not worth asking anybody for.
     """
 
     category: str
@@ -60,8 +61,12 @@ class MenuRow:
     too_much_servings: float = 0.0
 
     @property
+    def lacking_servings(self) -> float:
+        return round(max(0.0, self.target_servings - self.covered_servings), 2)
+
+    @property
     def tiny(self) -> bool:
-        return tiny(self.short_servings, self.target_servings)
+        return tiny(self.lacking_servings, self.target_servings)
 
 
 def tiny(short: float, target: float) -> bool:
@@ -72,7 +77,9 @@ def tiny(short: float, target: float) -> bool:
 
 @dataclass(frozen=True)
 class Needed:
-    """A category to bring next: `servings` is a sensible amount for one dish, `urgency` 0..1 how open it is."""
+    """A category to bring next: `servings` is a sensible amount for one dish, `urgency` 0..1 how open it is.
+
+    `short_servings` are the eaters the promises do not cover (`MenuRow.lacking_servings`)."""
 
     category: str
     servings: float
@@ -111,6 +118,8 @@ def _row(potluck: Potluck, headcount: Headcount, target: Target) -> MenuRow:
     factor = target.between_meals if potluck.mealtime == "between-meals" else 1.0
     if target.category == "topping" and potluck.bar is None:
         factor = 0.0
+    # What the group's own potlucks taught (`theday.leftovers.learned`) moves the whole range alike.
+    factor *= potluck.corrections.get(target.category, 1.0)
     want = target.servings * factor * eaters
     want_dishes = _dishes_wanted(target, headcount.expected, target.servings * factor) if want > 0 else 0
     have = math.fsum(_portions_of(p, headcount, potluck) for p in promised)
@@ -136,9 +145,9 @@ def _row(potluck: Potluck, headcount: Headcount, target: Target) -> MenuRow:
         target_dishes=want_dishes,
         promised_servings=round(have, 2),
         promised_dishes=dishes,
-        short_servings=round(max(0.0, want - good_for), 2),
+        short_servings=round(max(0.0, want - have), 2),
         short_dishes=max(0, want_dishes - dishes),
-        surplus_servings=round(max(0.0, good_for - want), 2),
+        surplus_servings=round(max(0.0, have - want), 2),
         low=round(target.low * factor * eaters, 2),
         high=round(high, 2),
         source=source_text(target.source),
@@ -207,16 +216,16 @@ def most_needed(potluck: Potluck, headcount: Headcount) -> tuple[Needed, ...]:
     for row in menu(potluck, headcount):
         if row.target_servings <= 0 or (row.tiny and row.short_dishes <= 0):
             continue
-        share = max(row.short_servings / row.target_servings, 0.5 * row.short_dishes / max(1, row.target_dishes))
+        share = max(row.lacking_servings / row.target_servings, 0.5 * row.short_dishes / max(1, row.target_dishes))
         dishes = max(1, row.short_dishes)
-        each = max(row.short_servings / dishes, min(4.0, row.target_servings))
+        each = max(row.lacking_servings / dishes, min(4.0, row.target_servings))
         if row.category in ("topping", "supplies"):
             each = row.target_servings
         found.append(
             Needed(
                 row.category,
                 _sayable(each),
-                row.short_servings,
+                row.lacking_servings,
                 row.short_dishes,
                 round(share * WEIGHT[row.category], 4),
             )

@@ -38,7 +38,7 @@ def food_notes(potluck: Potluck, promise: Promise) -> Iterator[SafetyNote]:
             rule, severity, key = ("CHOKE-02", BLOCK, "choke") if small else ("CHOKE-14", NOTE, "choke-older")
             yield note(rule, severity, key, facts | {"what": list(risky)}, promise=promise.id)
     elif small and (risky := words(promise, "choke-part")):
-        # A name does not say whether the nuts in it are whole, chopped or a sauce: the cook is asked, nothing is barred.
+        # A name does not say whether the nuts in it are whole, chopped or a sauce: nothing is barred.
         yield note("CHOKE-02", WARN, "choke", facts | {"what": list(risky)}, promise=promise.id)
     if any(g.pregnant for g in coming):
         for tag, rule, severity in LISTERIA:

@@ -104,7 +104,8 @@ def test_between_meals_the_mains_are_smaller_and_the_bites_more() -> None:
 def test_napkins_for_all_leave_the_plates_cups_and_cutlery_missing() -> None:
     supplies = rows(supper(26, promise(1, "napkins", "supplies", 40)))["supplies"]
 
-    assert (supplies.promised_servings, supplies.short_servings, supplies.short_dishes) == (40, 26, 3)
+    assert (supplies.promised_servings, supplies.short_servings, supplies.short_dishes) == (40, 0, 3)
+    assert (supplies.covered_servings, supplies.lacking_servings) == (0, 26)
     assert supplies.too_much_servings == 0
 
 
@@ -122,13 +123,13 @@ def test_a_whole_set_is_enough_for_as_many_as_its_fewest_pieces() -> None:
     made = [promise(n, name, "supplies", 30 + n) for n, name in enumerate(("plates", "mugs", "serviettes", "forks"))]
     supplies = rows(supper(26, *made))["supplies"]
 
-    assert (supplies.short_servings, supplies.short_dishes, supplies.covered_servings) == (0, 0, 30)
+    assert (supplies.lacking_servings, supplies.short_dishes, supplies.covered_servings) == (0, 0, 30)
 
 
 def test_things_for_the_table_without_a_number_are_for_everybody() -> None:
     made = [promise(n, name, "supplies") for n, name in enumerate(SETS)]
 
-    assert rows(supper(70, *made))["supplies"].short_servings == 0
+    assert rows(supper(70, *made))["supplies"].lacking_servings == 0
 
 
 def test_ice_and_a_serving_spoon_lay_nobodys_place() -> None:
@@ -310,6 +311,7 @@ def test_another_promise_never_leaves_more_short(made: tuple[Promise, ...], peop
     before, after = rows(supper(people, *made)), rows(supper(people, *made, promise(99, "stew", "main", 5)))
 
     assert all(after[c].short_servings <= before[c].short_servings for c in CATEGORIES)
+    assert all(after[c].lacking_servings <= before[c].lacking_servings for c in CATEGORIES)
     assert all(after[c].short_dishes <= before[c].short_dishes for c in CATEGORIES)
 
 
@@ -319,8 +321,10 @@ def test_a_row_adds_up(made: tuple[Promise, ...], people: int) -> None:
     for row in rows(supper(people, *made)).values():
         if row.category != "supplies":
             assert row.covered_servings == row.promised_servings
-        assert row.short_servings == pytest.approx(max(0, row.target_servings - row.covered_servings), abs=0.02)
-        assert row.surplus_servings == pytest.approx(max(0, row.covered_servings - row.target_servings), abs=0.02)
+        assert row.short_servings == pytest.approx(max(0, row.target_servings - row.promised_servings), abs=0.02)
+        assert row.surplus_servings == pytest.approx(max(0, row.promised_servings - row.target_servings), abs=0.02)
+        assert row.lacking_servings == pytest.approx(max(0, row.target_servings - row.covered_servings), abs=0.02)
+        assert row.covered_servings <= row.promised_servings
         assert row.too_much_servings <= row.surplus_servings
         assert row.short_dishes == max(0, row.target_dishes - row.promised_dishes)
         assert row.low <= row.target_servings <= row.high or row.high == 0

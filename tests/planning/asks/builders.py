@@ -19,7 +19,7 @@ class Row:
     """The numbers the asks read of a menu row; without a target no gap is too small to ask for."""
 
     category: str
-    short_servings: float = 0.0
+    lacking_servings: float = 0.0
     short_dishes: int = 0
     target_servings: float = 0.0
 
