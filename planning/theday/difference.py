@@ -72,9 +72,9 @@ def _short(before: Potluck, after: Potluck) -> tuple[tuple[tuple[str, int], ...]
     is_now = menu(after, headcount(after))
     found = []
     for row in is_now:
-        more = row.short_servings - was[row.category].short_servings
+        more = row.lacking_servings - was[row.category].lacking_servings
         if more >= 1 and not row.tiny:
-            found.append((row.category, round(row.short_servings)))
+            found.append((row.category, round(row.lacking_servings)))
     share_before, share = _covered(was.values()), _covered(is_now)
     return tuple(found), (share / share_before if share_before > 0 else 1.0)
 
