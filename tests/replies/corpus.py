@@ -7,7 +7,7 @@ yes), "+slaw" a promise of slaw for 12 made by the writer, "+bar" a potato bar. 
 
     yes no maybe, no@pat          the writer's answer, a named guest's
     party=2a1c party+1a party-2c  a: adults, t: teens, c: children, d: toddlers, i: infants
-    need=peanut! need=milk~ need=vegan*2   "!" an allergy, "~" an intolerance; gone=vegan; noneeds
+    need=peanut! need=milk~ need=vegan*2 need=egg!@pat   "!" an allergy, "~" an intolerance; gone=vegan; noneeds
     bring=slaw|salad|12|2 dozen   dish, category, servings, quantity; vague=main
     need "!!" is a severe allergy; pregnant; heat= frozen= with= by= beside a bring
     reschedule= move= size= kitchen= are the host's
@@ -107,7 +107,7 @@ def pieces_of(expected: str) -> frozenset[tuple[str, str]]:
         if kind.split("@")[0] in ("yes", "no", "maybe"):
             kind, value = "answer", kind
         if kind == "need":
-            kind, value = "needs", value if "*" in value else re.sub(r"([!~]?)$", r"\1", value)
+            kind = "needs"
         if kind == "bring":
             dish, category, servings, quantity = (value.split("|") + [""] * 4)[:4]
             value = "|".join((dish.lower(), category, servings, quantity))
@@ -139,7 +139,8 @@ def said(intent: Intent) -> list[tuple[str, str]]:
             mark = {"allergy": "!", "severe allergy": "!!", "intolerance": "~"}
             return [
                 ("gone" if intent.cleared else "needs",
-                 n.need + ("" if intent.cleared else mark.get(n.severity, "")) + (f"*{n.count}" if n.count > 1 else ""))
+                 n.need + ("" if intent.cleared else mark.get(n.severity, "")) + (f"*{n.count}" if n.count > 1 else "")
+                 + ("" if intent.who == "ravi" else f"@{intent.who}"))
                 for n in intent.needs
             ]  # fmt: skip
         case AddPromise():

@@ -26,7 +26,7 @@ _MISSING = re.compile(
     r"^ (?:can|will|is|are|am|could) not (?:be )?(?:come|coming|make|join|joining|able|attend|attending|be)\b"
 )
 _PREDICATE = re.compile(
-    r"^ (?:is|are) (?:a |an |also |strictly |both )*[a-z\x00-]+(?: [a-z\x00-]+)?(?: ,)? (?:and|but) (?=(?:is |are |will |would |wants |also )*(?:com|join|there))"
+    r"^ , (?:who )?[^,]{1,40} ,(?= )|^ (?:\x00+ )+(?:and|but|so) |^ (?:is|are) (?:a |an |also |strictly |both )*[a-z\x00-]+(?: [a-z\x00-]+)?(?: ,)? (?:and|but) (?=(?:is |are |will |would |wants |also )*(?:com|join|there))"
 )
 """Words between the person and the coming ("my sister is vegetarian and comes too")."""
 _BARE_KIN = ("husband", "wife", "partner", "kids")
@@ -93,7 +93,8 @@ def _joined(sentence: Sentence, i: int, found: People, context: ReplyContext) ->
     before = sentence.text[: sentence.offset(i) - 1]
     lead = _LEAD.search(before)
     comes = _COMES_TOO.match(after)
-    if comes is None and (told := _PREDICATE.match(after)) is not None:
+    told = _PREDICATE.match(after) if comes is None else None
+    if told is not None:
         comes = _COMES_TOO.match(after[told.end() - 1 :])
     if (
         named_kin(tokens[found.last - 1])
@@ -108,7 +109,7 @@ def _joined(sentence: Sentence, i: int, found: People, context: ReplyContext) ->
     if lead is not None and lead[0].strip() == "with" and i > 1 and not _COMES_WITH.search(before):
         return None
     maybe = re.match(r" (?:might|may|wants|would)", after) is not None or sentence.question
-    last = found.last + (len(comes[0].split()) if comes is not None else 0)
+    last = found.last + (len(comes[0].split()) if comes is not None and told is None else 0)
     sentence.take(i - 1 if lead is not None and i else i, last)
     if not found.household and found.total == 1:
         owner = context.name

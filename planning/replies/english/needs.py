@@ -5,306 +5,324 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
 from dataclasses import replace
 
 from planning.potluck import Need
-from planning.replies.english.lexicon import NUMBER, any_of, number_of, words
-from planning.replies.intents import Intent, ReplyContext, SetNeeds, SetPregnant
-from planning.replies.text import Message, Sentence
-
-_DIET = rf"(?P<diet>{any_of('diet')})"
-_ALLERGEN = any_of("allergen")
-_LIST = rf"(?P<list>(?:{_ALLERGEN})(?:(?: ,)?(?: and| or| &| \+|,| /)? (?:all |any |to |raw |also to )?(?:{_ALLERGEN}))*)(?![a-z-])"
-_KIN = rf"(?:(?:my|our|the) (?:[a-z]+ )?|(?<=^ )|(?<=, )|(?<=and )|(?<=but ))(?P<kin>{any_of('kin')}|{any_of('kins')}|{any_of('guestkin')})(?: (?!is\b|are\b|has\b|have\b|can\b|does\b|do\b|will\b|must\b|who\b|and\b|or\b|also\b)[a-z]+)??"
-_FOOD_AFTER = re.compile(
-    r"^ (?:lasagna|chili|curry|option|options|dish|dishes|main|mains|food|meal|version|pie|cake|salad|burgers?|sausages?|stew|"
-    r"casserole|pizza|one|side|cooking|friendly|brownies|cookies|bake|quiche|soup|pasta|stuff|recipe|choices?|menu|dip|"
-    r"[a-z]+ (?:lasagna|chili|curry|pie|cake|salad|bake|soup|stew|casserole|burgers|brownies|cookies|rolls|pasta|dip))\b"
+from planning.replies.english.foods import (
+    ALLERGEN,
+    DIET,
+    DIETS,
+    KIN,
+    LIST,
+    diets_of,
+    is_dish,
+    kin_of,
+    last_guest,
+    last_kin,
+    member_of,
+    name_before,
+    needs_of,
+    pieces,
 )
-_IS = rf"(?:(?:my|our) [a-z]+ and i are|i and (?:my|our) [a-z]+ are|me and (?:my|our) [a-z]+ are|i am|we are|we are both|both of us are|i have been|{_KIN} (?:is|are|has been)|(?:one|two|three|(?P<n2>{NUMBER})) of (?:us|them|ours|the (?:kids|girls|boys|children|adults)) (?:is|are)|(?:he|she) is|they are|am|being|as|who is|who are)"
+from planning.replies.english.gone import read_cleared, read_gone
+from planning.replies.english.illness import REACTS, hardened, is_severe, read_lost
+from planning.replies.english.lexicon import NUMBER, any_of, number_of, words
+from planning.replies.intents import AddPerson, Intent, ReplyContext, SetNeeds, SetParty
+from planning.replies.text import Sentence
+
+EVERYBODY = 9999
+"""Stands for the whole party until `settle` knows how many that is."""
+_OF_THEM = r"(?: of (?:us|them|ours|whom|which|those|(?:the|our|my|us) (?:[0-9]{1,2}|two|three|four|five|six|seven|eight|kids|girls|boys|children|adults|family|lot)))"
+_IS = rf"(?:(?:my|our) [a-z]+ and i are|i and (?:my|our) [a-z]+ are|me and (?:my|our) [a-z]+ are|i am|we are|we are both|both of us are|all(?: [a-z]+)? of us are|i have been|{KIN} (?:is|are|has been)|(?P<n2>{NUMBER}){_OF_THEM} (?:is|are)|(?:he|she) is|they are|am|being|as|who is|who are)"
 _DIET_RULES = (
-    re.compile(rf" {_IS} (?:a |an |also |both |all |strictly |strict |a strict |now |vegetarian and |actually |still |mostly |lifelong |fully |completely )*{_DIET}(?![a-z-])"),
-    re.compile(rf" (?P<n>{NUMBER}|a|an|another|both)(?: of (?:us|them|whom|which))?(?: is| are|,)?(?: a| an| strict| of whom)* {_DIET}(?![a-z-])"),
-    re.compile(rf" (?:i|we) (?:only )?(?:eat|need|keep|follow|have to eat|can only eat|must eat)(?: a)?(?: strictly| strict)? {_DIET}(?: diet| food| meals)?(?![a-z-])"),
-    re.compile(rf" {_DIET} (?:here|for me|diet|in our family|in the family|household|over here|family)(?![a-z-])"),
-    re.compile(rf" {_KIN} ?,? (?:who is )?(?:a )?{_DIET}(?= $| ,| and)"),
+    re.compile(rf" {_IS} (?:a |an |also |both |all |strictly |strict |a strict |now |vegetarian and |actually |still |mostly |lifelong |fully |completely )*{DIET}(?![a-z-])"),
+    re.compile(rf" (?P<n>{NUMBER}|a|an|another|both|all){_OF_THEM}?(?: is| are|,)?(?: a| an| strict| of whom)* {DIET}(?![a-z-])"),
+    re.compile(rf" (?:i|we) (?:only )?(?:eat|need|keep|follow|have to eat|can only eat|must eat)(?: a)?(?: strictly| strict)? {DIET}(?: diet| food| meals)?(?![a-z-])"),
+    re.compile(rf" {DIET} (?:here|for me|diet|in our family|in the family|household|over here|family)(?![a-z-])"),
+    re.compile(rf" {KIN} ?,? (?:who is )?(?:a )?{DIET}(?= $| ,| and)"),
 )  # fmt: skip
 _ALLERGY_RULES = (
-    re.compile(rf" (?P<not>not )?(?:(?:severely|very|highly|deathly|seriously|mildly|slightly|also|all|both|badly|super|a bit|quite) )*allergic (?:to |against )(?:all |any |the |raw |cooked |both )*{_LIST}"),
-    re.compile(rf" {_LIST} (?:allergy|allergies|allergic)\b"),
-    re.compile(rf" (?:allergy|allergies|allergic reaction|anaphylaxis|anaphylactic)(?: :| to| -|,)+ (?:all |any )?{_LIST}"),
-    re.compile(rf" (?P<epi>epipen|epi-pen|anaphylactic) (?:for|to|from) {_LIST}"),
+    re.compile(rf" (?P<not>not )?(?:(?:severely|very|highly|deathly|seriously|mildly|slightly|also|all|both|badly|super|a bit|quite) )*allergic (?:to |against )(?:all |any |the |raw |cooked |both )*{LIST}"),
+    re.compile(rf" {LIST} (?:allergy|allergies|allergic)\b"),
+    re.compile(rf" (?:allergy|allergies|allergic reaction|anaphylaxis|anaphylactic)(?: :| to| -|,)+ (?:all |any )?{LIST}"),
+    re.compile(rf" (?P<epi>epipen|epi-pen|anaphylactic) (?:for|to|from) {LIST}"),
 )  # fmt: skip
 _INTOLERANCE_RULES = (
-    re.compile(rf" {_LIST} (?:intolerant|intolerance|sensitivity|sensitive|issues|problems)\b"),
-    re.compile(rf" (?:intolerant|intolerance|sensitive|sensitivity) (?:to |of )(?:all )?{_LIST}"),
+    re.compile(rf" {LIST} (?:intolerant|intolerance|sensitivity|sensitive|issues|problems)\b"),
+    re.compile(rf" (?:intolerant|intolerance|sensitive|sensitivity) (?:to |of )(?:all )?{LIST}"),
 )
+_WHO = rf"(?:i|we|{KIN}|he|she|they|(?P<n>{NUMBER}){_OF_THEM})(?: ,)?"
 _AVOID_RULES = (
-    re.compile(rf" (?:i|we|{_KIN}|he|she|they|(?P<n>{NUMBER}) of us)(?: (?:also|really|both|all))? (?:can not|do not|does not|must not|will not|am not allowed|can never)(?: to)? (?:eat|have|do|tolerate|touch|digest|take|stomach|handle|consume|drink) (?:any |all |the )?{_LIST}"),
-    re.compile(rf" no {_LIST} for (?:me|us|{_KIN.replace('?P<kin>', '?:')}|one of us)"),
-    re.compile(rf" (?:i|we|{_KIN}) (?:avoid|avoids|stay off|stays off|keep off)(?: all| any)? {_LIST}"),
+    re.compile(rf" {_WHO}(?: (?:also|really|both|all|just|still))? (?:can not|do not|does not|must not|will not|am not allowed|is not allowed|are not allowed|can never|should not|never)(?: to)? (?:eat|eats|have|do|tolerate|touch|touches|digest|take|stomach|handle|consume|drink|go near) (?:any |all |the )?{LIST}"),
+    re.compile(rf" no {LIST} (?:for|near|around|anywhere near) (?:me|us|{KIN.replace('?P<kin>', '?:')}|one of us|(?:my|our) [a-z]+)"),
+    re.compile(rf" {_WHO} (?:(?:also|have to|has to|need to|needs to|must) )*(?:avoid|avoids|stay off|stays off|keep off|stay away from|steer clear of|steers clear of|cut out|have cut out|has cut out|gave up|have given up|has given up)(?: all| any)? {LIST}"),
+    re.compile(rf" (?:none|neither) of us (?:(?:can|will|may|is allowed to|are allowed to) )?(?:eat|eats|touch|touches|have|has|drink|drinks) (?:any )?{LIST}"),
+    re.compile(rf" {_WHO} (?:am|is|are) (?:completely |totally |currently |now |still )?off {LIST}"),
 )  # fmt: skip
-_CELIAC = re.compile(rf" (?:i|{_KIN}|one of us) (?:have|has)(?: got)?(?: a)? (?P<diet>celiac)(?: disease)?(?![a-z])")
-_ILL_FROM = re.compile(rf" (?:get|gets|got)(?: [a-z]+)?? (?:ill|sick|hives|a rash|migraines) from (?:eating )?{_LIST}")
-_AFTER_DIET = frozenset([",", "and", "&", "+", "but", "so", "here", "now", "too", "also", "for", "since", "by", "though", "please", "or", "as", "if", "with", "who", "this", "that", "then", "-", "(", ")", "/", "myself", "ourselves", "actually", "btw", "unfortunately", "not", "only", "plus", "just", "from"])
-_EXCEPT = re.compile(rf" (?:everything|anything|all) (?:except(?: for)?|but|apart from|besides|other than) (?:the )?{_LIST}")
-_NO_AND_ALLERGY = re.compile(rf" no {_LIST}(?= |$)(?=.* (?:allergy|allergic|allergies)\b)")
-_SEVERE = re.compile(
-    r"\b(?:severe|severely|deathly|deadly|serious|seriously|terrible|terribly|extreme|life-threatening|life threatening|anaphylactic|anaphylaxis|epipen|epi-pen"
-    r"|bad(?= (?:[a-z-]+ ){0,3}allerg)|nasty(?= (?:[a-z-]+ ){0,3}allerg)|extremely|highly|badly|airborne|acute|very bad|really bad|could (?:kill|die)|will (?:kill|die)|even traces|not even (?:a )?traces?)\b"
+_KILLS = re.compile(
+    rf" {LIST} (?:could|can|will|would|might) (?:kill|hospitali[sz]e|put) (?:me|us|him|her|them|{KIN}|(?:my|our) [a-z]+)"
 )
-"""Words that make an allergy a severe one: taken wherever they stand in its sentence, the stricter reading."""
-_MAKES_ILL = re.compile(rf" {_LIST} (?:makes?|gives?|causes?|sends?) (?:me|us|him|her|them|my [a-z]+) (?:[a-z]+ )??(?:swell|ill|sick|itch[a-z]*|hives|rash|throw up|vomit|bloated|migraines?|headaches?|close up|to hospital|reactions?|cramps?)")
+_SOMEBODY_AVOIDS = re.compile(
+    rf" (?P<name>[^\W\d_][\w'-]*) (?:can not|does not|must not|will not|is not allowed to|can never|should not|avoids)(?: (?:eat|have|do|tolerate|touch|digest|take|drink))?(?: any| all)? {LIST}"
+)
+_CELIAC = re.compile(
+    rf" (?:i|{KIN}|he|she|one of us) (?:have|has)(?: got)?(?: a)? (?P<diet>celiac)(?: disease)?(?![a-z])"
+)
+_FISH_NO_MEAT = re.compile(
+    r" (?:(?:i|we) )?(?:(?:do |can |will )?eat |only eat )?(?:fish(?: is (?:ok|okay|fine|good))? ,? ?(?:but|and) (?:no|not|never|do not eat|not eat) (?:eat )?(?:any )?(?:other )?meat|no meat ,? ?(?:but|though) (?:(?:i|we) (?:do )?eat )?fish(?: is (?:ok|okay|fine|good))?)(?= $| ,| for| here| thanks| please)"
+)
+_ILL_FROM = re.compile(rf" (?:get|gets|got)(?: [a-z]+)?? (?:ill|sick|hives|a rash|migraines) from (?:eating )?{LIST}")
+_MAKES_ILL = re.compile(
+    rf" {LIST} (?:makes?|gives?|causes?|sends?|upsets?) (?:me|us|him|her|them|my [a-z]+) (?:[a-z]+ )??(?:swell|ill|sick|itch[a-z]*|hives|rash|throw up|vomit|bloated|migraines?|headaches?|close up|to hospital|reactions?|cramps?)"
+)
+_AFTER_DIET = frozenset([",", "and", "&", "+", "but", "so", "here", "now", "too", "also", "for", "since", "by", "though", "please", "or", "as", "if", "with", "who", "this", "that", "then", "-", "(", ")", "/", "myself", "ourselves", "actually", "btw", "unfortunately", "not", "only", "plus", "just", "from", "in", "is", "are", "comes", "coming", "sorry"])  # fmt: skip
+_EXCEPT = re.compile(
+    rf" (?:everything|anything|all|fine) (?:(?:is|are) (?:fine|good|ok|okay) )?(?:except(?: for)?|but(?: not)?|apart from|besides|other than|bar) (?:the )?{LIST}"
+)
+_NO_AND_ALLERGY = re.compile(rf" no {LIST}(?= |$)(?=.* (?:allergy|allergic|allergies)\b)")
 _BESIDE = re.compile(
-    rf"(?:\x00|,| and| also| plus| &) (?:(?:also|and|,|both|i am|we are|fully|strictly) )*(?P<diets>(?:{any_of('diet')})(?:(?: ,)?(?: and| &| \+|,| or)? (?:{any_of('diet')}))*)(?: (?:too|also|as well|here|for me|for us|food|diet))*(?= $| ,| and)"
+    rf"(?:\x00|,| and| also| plus| &) (?:(?:also|and|,|both|i am|we are|fully|strictly) )*{DIETS}(?: (?:too|also|as well|here|for me|for us|food|diet))*(?= $| ,| and)"
 )
-_CLEARED = re.compile(
-    r" (?:(?:have |there are |we have |i have |with )?(?:no|zero|without(?: any)?|do not have any|not any) (?:known |food |special |particular )*(?:allerg(?:y|ies)|dietary (?:restrictions?|requirements?|needs?|issues?)|diets?|restrictions?|dietaries|intolerances|food issues|special diets?|diet(?:ary)? restrictions)(?: or (?:allergies|diets|intolerances|dietary [a-z]+|anything))?"
-    r"|(?:none|nobody|no one) (?:of us |in our family |in my family |here )?(?:has|have) (?:any )?(?:allergies|diets|dietary [a-z]+|restrictions)|(?:i|we)(?: will| all| both| can)* eat (?:anything|everything|it all|whatever)(?: and everything)?|(?:i|we) (?:am|are) not (?:allergic to|fussy|picky)(?: anything| about food| eaters?)?|nothing special diet ?wise|omnivores?|eats? everything|do not have (?:any )?(?:allergies|dietary [a-z]+)|not allergic to anything)(?= $| ,| here| for| and| in| so| at| on| from| with| among| that| -|\))"
+_JOKE_ALLERGY = re.compile(
+    rf" allergic to (?:the |your |my |all |doing |any |having )*(?:{any_of('nonallergen')})(?![a-z])"
 )
-_NO_LONGER = re.compile(rf" (?:i am|we are|{_KIN} is) (?:no longer|not|not actually|not really|not any ?more) (?:a |an )?{_DIET}(?! any)")
-_GONE = re.compile(rf" {_LIST} (?:allergy|intolerance) (?:is |has |was )?(?:now )?(?:gone|cleared(?: up)?|outgrown|went away|over|no more|a mistake|a false alarm)(?![a-z])")
-_NO_LONGER_BARE = re.compile(rf"^ (?:(?:i am|we are) )?(?:no longer|not) (?:a )?{_DIET}(?: any ?more| now)?(?= $)")
-_NOT_ALLERGIC = re.compile(rf" (?:not|no longer) allergic to (?:any )?{_LIST}")
-_OUTGREW = re.compile(rf" (?:outgrew|grew out of|got over) (?:the |his |her |my )?{_LIST}(?: allergy)?")
-_JOKE_ALLERGY = re.compile(rf" allergic to (?:the |your |my |all |doing |any |having )*(?:{any_of('nonallergen')})(?![a-z])")
-_UNKNOWN_ALLERGY = re.compile(r" allergic to (?P<what>[a-z-]+(?: [a-z-]+)?)")
-_NONE = re.compile(r"^ (?:no|none|nothing|nope|nil|zero|all good|no needs|not really|nobody|none of us)(?:(?: ,)? (?:all good|none|nothing|special|at all|for us|for me|here|needed))*(?= $)")
-_ALLERGENS_ALONE = re.compile(rf"^ (?:just |only |no |yes(?: ,)? |also |and )*{_LIST}(?= $| ,)")
-_SPLIT = re.compile(r"(?: ,)?(?: (?:and|or|&|\+|/)| ,)+ |,")
+_NONE = re.compile(
+    r"^ (?:no|none|nothing|nope|nil|zero|all good|no needs|not really|nobody|none of us|(?:i am|we are) (?:easy|fine|all good|good))(?:(?: ,)? (?:all good|none|nothing|special|at all|for us|for me|here|needed|(?:i am|we are) (?:easy|fine|good)))*(?= $)"
+)
+_ALLERGENS_ALONE = re.compile(rf"^ (?:just |only |no |yes(?: ,)? |also |and )*{LIST}(?= $| ,)")
 _BARE = re.compile(
-    rf"^ (?:(?:just|only|yes|i am|a|we are|strictly|strict|also|and|,|one|oh|all|both) )*(?P<diets>(?:{any_of('diet')})(?:(?: ,)?(?: and| &| \+|,| or)? (?:{any_of('diet')}))*)(?: (?:only|here|for me|for us|one|too|also|as well|both of us|for both of us|myself|by the way|btw|household|family))*(?= $| ,| and)"
+    rf"^ (?:(?:just|only|yes|i am|a|we are|strictly|strict|also|and|,|one|oh|all|both) )*{DIETS}(?: (?:only|here|for me|for us|one|too|also|as well|both of us|for both of us|myself|by the way|btw|household|family))*(?= $| ,| and)"
+)
+_REFUSED = re.compile(
+    rf"^ (?:please ,? ?)?(?:no|without|nothing with|avoid) (?:any )?{LIST}(?: in (?:anything|it|the food|there))?(?: please)?(?= $| ,| as| because| or )"
+)
+_THIRD = re.compile(r" (?:[a-z]+'s|someone|somebody|anyone|people) (?:is|are|has|have|was)?$")
+_EVERYBODY = re.compile(
+    r"^ (?:none of us|neither of us|we are all|all of us are|we all|the whole [a-z]+ (?:is|are))(?![a-z])| all (?:[a-z]+ )?of us are "
 )
 
 
-def _needs_of(listed: str, count: int, severity: str) -> tuple[Need, ...]:
-    """The needs a list of foods stands for; "nuts" is tree nuts and peanuts, to be on the careful side."""
-    table = words("allergen")
-    found: list[Need] = []
-    for piece in re.findall(rf"(?<![a-z-])(?:{_ALLERGEN})(?![a-z-])", listed):
-        for need in table[piece].split("+"):
-            name = {"gluten": "gluten-free", "meat": "vegetarian"}.get(need, need)
-            kind = severity
-            if name == "vegetarian":
-                kind = "diet" if severity == "" else severity
-            if all(n.need != name for n in found):
-                found.append(Need(name, count, kind))
-    return tuple(found)
-
-
-def _count(match: re.Match[str], context: ReplyContext) -> int:
+def _count(match: re.Match[str], before: str) -> int:
     got = match.groupdict()
     for group in ("n", "n2"):
         word = got.get(group)
         if word == "both":
             return 2
+        if word == "all":
+            return EVERYBODY
         if word and word not in ("a", "an", "another"):
             return number_of(word)
     text = match[0]
-    if re.match(r" (?:two) of ", text):
-        return 2
-    if re.match(r" (?:three) of ", text):
-        return 3
     if re.match(r" (?:(?:my|our) [a-z]+ and i|i and|me and|we are both|both of us)", text) or " both " in text[:16]:
         return 2
-    if re.match(r" we are", text):
-        return context.party.total if context.party is not None and context.party.total > 1 else 1
-    return 1
+    if _EVERYBODY.search(text) or re.match(r" we are", text):
+        return EVERYBODY
+    lead = re.search(rf" (?P<n>{NUMBER}){_OF_THEM}?(?: is| are| with| has| have)?(?: a| an| got)*$", before)
+    return number_of(lead["n"]) if lead is not None else 1
 
 
-_SUBJECT = re.compile(
-    rf" {_KIN}(?: [a-z]+)?(?: (?:has|have|is|with|got|who|,|a|an|also|the|real|really|very|bad|badly|severe|severely|serious|nasty|mild|terrible|strong|highly|deathly|deadly|life-threatening|anaphylactic))* ?$"
-)
+class _Reader:
+    """One sentence's needs; what is read is taken out of it, but for the word whose they are."""
 
+    def __init__(self, sentence: Sentence, context: ReplyContext, earlier: str) -> None:
+        self.sentence, self.context, self.earlier = sentence, context, earlier
+        self.found: list[SetNeeds] = []
+        self.severe = is_severe(sentence)
 
-def _subject(sentence: Sentence, match: re.Match[str]) -> str | None:
-    """Whose need it is when their name stands before it ("my kid has a peanut allergy")."""
-    before = _SUBJECT.search(sentence.text[: match.start() + 1].rstrip() + " ")
-    return _member(before) if before is not None else None
-
-
-def _member(match: re.Match[str]) -> str | None:
-    kin = match.groupdict().get("kin")
-    if not kin:
-        return None
-    first = kin.split()[0]
-    known = words("kin").keys() | words("guestkin").keys() | words("kins").keys()
-    return kin if kin in known else first if first in known else kin
-
-
-def read_needs(sentence: Sentence, context: ReplyContext) -> list[Intent]:
-    """Needs of the writer's party; empty for jokes, dishes ("vegan chili") and other people's needs."""
-    me, found = context.writer, []
-
-    severe = _SEVERE.search(sentence.text) is not None and not re.search(r" not (?:a |an |very |that |too )*(?:severe|serious|bad)", sentence.text)
-
-    def said(match: re.Match[str], needs: tuple[Need, ...], confidence: float, cleared: bool = False) -> None:
-        if severe and not cleared:
-            needs = tuple(replace(n, severity="severe allergy") if n.severity == "allergy" else n for n in needs)
+    def said(self, match: re.Match[str], needs: tuple[Need, ...], confidence: float, cleared: bool = False) -> None:
+        sentence = self.sentence
+        if self.severe and not cleared:
+            needs = hardened(needs)
         start, end = sentence.span_of(match)
-        member = _member(match) or _subject(sentence, match)
-        if member in words("guestkin") and not context.addressed:
+        named = kin_of(match)
+        member = named or member_of(sentence, match, self.earlier)
+        who = self.context.writer
+        if named is None and (other := self._other(match)) is not None:
+            who, member, confidence = other[0] or who, other[1], min(confidence, 0.6)
+        elif member is None and not cleared and self._stranger(match):
+            confidence = min(confidence, 0.6)
+        elif member in words("guestkin") and not self.context.addressed:
             confidence = 0.4  # a friend's allergy, told to friends
-        found.append(
-            SetNeeds(me, needs, cleared, member, start=start, end=end, confidence=confidence)
-        )
-        sentence.take_match(match)
+        self.found.append(SetNeeds(who, needs, cleared, member, start=start, end=end, confidence=confidence))
+        first, last = sentence.token_range(match)
+        sentence.take(sentence.token_range(match, "kin")[1] if named else first, last)
 
-    if _JOKE_ALLERGY.search(sentence.left) and not re.search(rf" allergic to (?:{_ALLERGEN})", sentence.left):
-        match = _JOKE_ALLERGY.search(sentence.left)
-        assert match is not None
-        sentence.take_match(match)
-        return []
-    if context.asked == "diets" and not sentence.question:
-        if (match := _NONE.match(sentence.left)) is not None:
-            said(match, (), 0.93, cleared=True)
-            return list(found)
-        if (match := _ALLERGENS_ALONE.match(sentence.left)) is not None:
-            # Below "any diets or allergies?" a bare food is taken as an allergy, the stricter reading.
-            said(match, _needs_of(match["list"], 1, "allergy"), 0.85)
-    if sentence.question and not re.search(r" (?:i am|we are|my [a-z]+ is)\b", sentence.text):
-        return []
-    for pattern in (_NO_LONGER, _NO_LONGER_BARE, _NOT_ALLERGIC, _OUTGREW, _GONE):
-        while (match := pattern.search(sentence.left)) is not None:
-            got = match.groupdict()
-            gone = (Need(words("diet")[got["diet"]], 1, "diet"),) if got.get("diet") else _needs_of(got["list"], 1, "")
-            said(match, gone, 0.6, cleared=True)
-    if (match := _CLEARED.search(sentence.left)) is not None:
-        said(match, (), 0.92, cleared=True)
-    if (match := _CELIAC.search(sentence.left)) is not None:
-        said(match, (Need("gluten-free", 1, "allergy"),), 0.93)
-    if (match := _ILL_FROM.search(sentence.left)) is not None:
-        said(match, _needs_of(match["list"], 1, ""), 0.7)
-    if (match := _MAKES_ILL.search(sentence.left)) is not None:
-        said(match, _needs_of(match["list"], 1, "allergy"), 0.7)
-    if (match := _EXCEPT.search(sentence.left)) is not None:
-        said(match, _needs_of(match["list"], 1, ""), 0.7)
-    if (match := _NO_AND_ALLERGY.search(sentence.left)) is not None:
-        said(match, _needs_of(match["list"], 1, "allergy"), 0.75)
-    for rules, severity in ((_ALLERGY_RULES, "allergy"), (_INTOLERANCE_RULES, "intolerance"), (_AVOID_RULES, "")):
+    def _other(self, match: re.Match[str]) -> tuple[str | None, str | None] | None:
+        """Another guest, or a person called by name, whose need it is: always asked about."""
+        guests = [g for g in self.context.guests if g[0] != self.context.writer]
+        known = match.start() + 1 + len(match.groupdict().get("name") or "")
+        if (named := name_before(self.sentence, known, guests)) is not None:
+            return named
+        spoken = f"{self.sentence.left[: match.start()][-12:]}{match[0]} "
+        if re.search(r" (?:he|she|they) (?:is|has|can|does|are|have|do) ", spoken) is None:
+            return None
+        guest = last_guest(f"{self.earlier} {self.sentence.text[: match.start() + 1]} ", guests)
+        return (guest, None) if guest is not None else None
+
+    def _stranger(self, match: re.Match[str]) -> bool:
+        """Whether somebody we cannot tell is spoken of: a pronoun for nobody named, or a name."""
+        before = self.sentence.left[: match.start()]
+        text = f"{before[-12:]}{match[0]}"
+        return (
+            _THIRD.search(before) is not None
+            or re.search(r"(?:^| )(?:he|she|they) (?:is|are|has|have|can|does|do)(?= |$)", text) is not None
+        )
+
+    def named(self, match: re.Match[str]) -> bool:
+        """Whether the match begins with somebody's name."""
+        return name_before(self.sentence, match.start() + 1 + len(match["name"]) + 4, self.context.guests) is not None
+
+    def take_all(self, rules: tuple[re.Pattern[str], ...], severity: str) -> None:
+        sentence = self.sentence
+        if severity == "" and REACTS.search(sentence.text):
+            severity = "allergy"
         for pattern in rules:
             while (match := pattern.search(sentence.left)) is not None:
                 if match.groupdict().get("not"):
                     sentence.take_match(match)
                     continue
-                if severity == "" and re.search(r" (?:allergic|allergy|anaphyla[a-z]+)\b", sentence.text):
-                    severity = "allergy"
-                before = sentence.left[: match.start()]
-                count = _count(match, context)
-                lead = re.search(rf" (?P<n>{NUMBER})(?: of (?:us|them))?(?: is| are| with| has| have)?(?: a| an| got)*$", before)
-                if lead is not None and count == 1:
-                    count = number_of(lead["n"])
-                third = re.search(r" (?:he|she|they|[a-z]+'s|someone|somebody|anyone|people) (?:is|are|has|have|was)?$", before)
-                said(match, _needs_of(match["list"], count, severity), 0.6 if third else 0.93)
-    for pattern in _DIET_RULES:
-        while (match := pattern.search(sentence.left)) is not None:
-            after = sentence.left[match.end() :]
-            following = after.split()[:1]
-            if _FOOD_AFTER.match(after) or _dish_follows(after):
-                break
-            if following and following[0] not in _AFTER_DIET and "\x00" not in following[0] and not re.fullmatch(NUMBER, following[0]):
-                break  # "vegetarian jokes"
-            word = match["diet"]
-            severity = "allergy" if word.startswith("celiac") else "diet"
-            said(match, (Need(words("diet")[word], _count(match, context), severity),), 0.93)
-    if context.addressed and not sentence.question:
-        _bare(sentence, context, said, bool(found))
-    return list(found)
+                self.said(match, needs_of(match["list"], _count(match, sentence.left[: match.start()]), severity), 0.93)
 
+    def diets(self) -> None:
+        sentence = self.sentence
+        for pattern in _DIET_RULES:
+            while (match := pattern.search(sentence.left)) is not None:
+                after = sentence.left[match.end() :]
+                following = after.split()[:1]
+                if is_dish(after):
+                    break
+                if (
+                    following
+                    and following[0] not in _AFTER_DIET
+                    and "\x00" not in following[0]
+                    and not re.fullmatch(NUMBER, following[0])
+                ):
+                    break  # "vegetarian jokes"
+                self.said(match, diets_of(match["diet"], _count(match, "")), 0.93)
 
-def _diets_of(listed: str) -> tuple[Need, ...]:
-    table = words("diet")
-    return tuple(
-        Need(table[w], 1, "allergy" if w.startswith("celiac") else "diet")
-        for w in re.findall(rf"(?<![a-z-])(?:{any_of('diet')})(?![a-z-])", listed)
-    )
-
-
-def harden(message: Message, found: list[Intent]) -> list[Intent]:
-    """ "Peanut allergy. Severe.": a sentence of its own that says how bad it is makes the allergies beside it severe."""
-    allergen = re.compile(rf"(?<![a-z-])(?:{_ALLERGEN})(?![a-z-])")
-    if not any(_SEVERE.search(s.text) and not allergen.search(s.text) and " not " not in s.text for s in message.sentences):
-        return found
-    return [
-        replace(i, needs=tuple(replace(n, severity="severe allergy") if n.severity == "allergy" else n for n in i.needs))
-        if isinstance(i, SetNeeds) and not i.cleared else i
-        for i in found
-    ]  # fmt: skip
-
-
-def _bare(sentence: Sentence, context: ReplyContext, said: Callable[..., None], beside: bool) -> None:
-    """Needs that are only named ("gluten free too", "shellfish and celery, also my son can't have mustard"): written
-    to the bot they are needs. A food alone may be a dish as well, so it is asked about unless a need stands beside it."""
-    if (match := _BARE.match(sentence.left)) is not None:
-        after = sentence.left[match.end() :]
-        if _FOOD_AFTER.match(after) or _dish_follows(after):
+    def bare(self) -> None:
+        """Needs that are only named ("gluten free too", "shellfish and celery, also my son can't have mustard"):
+        written to the bot they are needs. A food alone may be a dish as well, so it is asked about unless a need
+        stands beside it."""
+        sentence, context, beside = self.sentence, self.context, bool(self.found)
+        if (match := _BARE.match(sentence.left)) is not None:
+            if not is_dish(sentence.left[match.end() :]):
+                sure = 0.9 if context.asked == "diets" else 0.7 if context.asked in ("bring", "servings") else 0.88
+                self.said(match, diets_of(match["diets"]), sure)
             return
-        needs = _diets_of(match["diets"])
-        sure = 0.9 if context.asked == "diets" else 0.7 if context.asked in ("bring", "servings") else 0.88
-        said(match, needs, sure)
-        return
-    if beside and (match := _BESIDE.search(sentence.left)) is not None:
-        after = sentence.left[match.end() :]
-        if not _FOOD_AFTER.match(after) and not _dish_follows(after):
-            said(match, _diets_of(match["diets"]), 0.88)
-    refused = _REFUSED.match(sentence.left)
-    own = " ".join(dish for _, dish in context.own_promises).lower()
-    if refused is not None and not beside and context.asked not in ("bring", "servings") and refused["list"].split()[0] not in own:
-        said(refused, _needs_of(refused["list"], 1, ""), 0.7)
-        return
-    match = _ALLERGENS_ALONE.match(sentence.left)
-    if match is None or context.asked in ("bring", "servings"):
-        return
-    dishes = words("dish")
-    pieces = re.findall(rf"(?<![a-z-])(?:{_ALLERGEN})(?![a-z-])", match["list"])
-    if beside:
-        said(match, _needs_of(match["list"], 1, "allergy"), 0.85)
-    elif all(p not in dishes for p in pieces) and not re.search(r"[a-z]", sentence.left[match.end() :]):
-        said(match, _needs_of(match["list"], 1, "allergy"), 0.65)
+        if (
+            beside
+            and (match := _BESIDE.search(sentence.left)) is not None
+            and not is_dish(sentence.left[match.end() :])
+        ):
+            self.said(match, diets_of(match["diets"]), 0.88)
+        refused = _REFUSED.match(sentence.left)
+        own = " ".join(dish for _, dish in context.own_promises).lower()
+        if (
+            refused is not None
+            and not beside
+            and context.asked not in ("bring", "servings")
+            and refused["list"].split()[0] not in own
+        ):
+            self.said(refused, needs_of(refused["list"], 1, ""), 0.7)
+            return
+        match = _ALLERGENS_ALONE.match(sentence.left)
+        if match is None or context.asked in ("bring", "servings"):
+            return
+        dishes = words("dish")
+        if beside:
+            self.said(match, needs_of(match["list"], 1, "allergy"), 0.85)
+        elif all(p not in dishes for p in pieces(match["list"])) and not re.search(
+            r"[a-z]", sentence.left[match.end() :]
+        ):
+            self.said(match, needs_of(match["list"], 1, "allergy"), 0.65)
 
 
-_REFUSED = re.compile(rf"^ (?:please ,? ?)?(?:no|without|nothing with|avoid) (?:any )?{_LIST}(?: in (?:anything|it|the food|there))?(?: please)?(?= $| ,| as| because| or )")
-_NAMED_ILLNESS = re.compile(r" (?:allerg[a-z]+|celiacs?|intoleran[a-z]+|anaphyla[a-z]+|epipen) ")
-
-
-def read_lost(sentence: Sentence, context: ReplyContext) -> list[Intent]:
-    """Where an illness is named and no rule has read whose or how, the foods beside it are asked about, not lost."""
-    left = sentence.left.replace("\x00", " ")
-    if sentence.question or _NAMED_ILLNESS.search(sentence.left) is None or re.search(r" (?:no|not|never|without|any|was|were|used to|grew out|outgrew|outgrown|got over|gone|anyone|someone|everyone|who|people|jokes?) ", left):
+def read_needs(sentence: Sentence, context: ReplyContext, earlier: str = "") -> list[Intent]:
+    """Needs of the writer's party; empty for jokes, dishes ("vegan chili") and other people's needs. `earlier` are
+    the sentences before, for whom "she" means."""
+    joke = _JOKE_ALLERGY.search(sentence.left)
+    if joke is not None and not re.search(rf" allergic to (?:{ALLERGEN})", sentence.left):
+        sentence.take_match(joke)
         return []
-    listed = " ".join(re.findall(rf"(?<![a-z-])(?:{_ALLERGEN})(?![a-z-])", left))
-    needs = _needs_of(listed, 1, "allergy") + ((Need("gluten-free", 1, "allergy"),) if " celiac" in left else ())
-    start, end = sentence.span(0, len(sentence.tokens))
-    return [SetNeeds(context.writer, needs, start=start, end=end, confidence=0.6)] if needs else []
-
-
-_PREGNANT = re.compile(
-    rf"(?: (?:i|we) (?:am|are|will be)| {_KIN}(?: ,)?(?: is| will be| who is)?| she is|^ am| also| being| and|^) (?:also |[0-9]+ (?:weeks?|months?) |heavily |very |now |currently |(?P<not>not|no longer|not any ?more) )*(?:pregnant|expecting(?= $| ,| and| a (?:baby|child|little)| twins| our| in (?:[a-z]+)))(?: any ?more)?"
-)
-
-
-def read_pregnant(sentence: Sentence, context: ReplyContext) -> list[Intent]:
-    """A pregnancy in the writer's party: it decides what may be eaten."""
-    match = _PREGNANT.search(sentence.left)
-    if match is None or sentence.question:
+    reader = _Reader(sentence, context, earlier)
+    if context.asked == "diets" and not sentence.question:
+        if (match := _NONE.match(sentence.left)) is not None:
+            reader.said(match, (), 0.93, cleared=True)
+            return list(reader.found)
+        if (match := _ALLERGENS_ALONE.match(sentence.left)) is not None:
+            # Below "any diets or allergies?" a bare food is taken as an allergy, the stricter reading.
+            reader.said(match, needs_of(match["list"], 1, "allergy"), 0.85)
+    if sentence.question and not re.search(r" (?:i am|we are|my [a-z]+ is)\b", sentence.text):
         return []
-    start, end = sentence.span_of(match)
-    sentence.take_match(match)
-    negated = bool(match["not"]) or re.search(r" any ?more$", match[0]) is not None
-    member = _member(match)
-    third = match[0].startswith((" she", " being", " also")) or member in words("guestkin")
-    sure = 0.6 if negated or third else 0.92 if "pregnant" in match[0] else 0.7
-    return [SetPregnant(context.writer, not negated, member, start=start, end=end, confidence=sure)]
+    for match, gone in read_gone(sentence):
+        reader.said(match, gone, 0.6, cleared=True)
+    if (match := read_cleared(sentence)) is not None:
+        reader.said(match, (), 0.92, cleared=True)
+    if (match := _CELIAC.search(sentence.left)) is not None:
+        reader.said(match, (Need("gluten-free", 1, "allergy"),), 0.93)
+    if (match := _FISH_NO_MEAT.search(sentence.left)) is not None:
+        reader.said(match, (Need("pescatarian", 1, "diet"),), 0.9)
+    for pattern, severity, sure in (
+        (_ILL_FROM, "", 0.7),
+        (_MAKES_ILL, "allergy", 0.7),
+        (_EXCEPT, "", 0.7),
+        (_NO_AND_ALLERGY, "allergy", 0.75),
+    ):
+        if (match := pattern.search(sentence.left)) is not None:
+            reader.said(match, needs_of(match["list"], 1, severity), sure)
+    if (match := _KILLS.search(sentence.left)) is not None:
+        reader.said(match, hardened(needs_of(match["list"], 1, "allergy")), 0.9)
+    reader.take_all(_ALLERGY_RULES, "allergy")
+    reader.take_all(_INTOLERANCE_RULES, "intolerance")
+    reader.take_all(_AVOID_RULES, "")
+    if (match := _SOMEBODY_AVOIDS.search(sentence.left)) is not None and reader.named(match):
+        reader.said(match, needs_of(match["list"], 1, "allergy" if REACTS.search(sentence.text) else ""), 0.6)
+    reader.diets()
+    if context.addressed and not sentence.question:
+        reader.bare()
+    return list(reader.found)
 
 
-def _dish_follows(after: str) -> bool:
-    """Whether the word after a diet word is food ("vegan slaw")."""
-    following = after.split()[:3]
-    dishes = words("dish")
-    return any(word in dishes for word in following[:2]) and bool(following) and following[0] not in (",", "and", "+", "\x00")
+_TOLD_OF = re.compile(r"^ (?:(?:and|but|so|oh|ps|also|because|as|,) )*(?:he|she|they|nobody|no one|none) ")
 
 
-def unknown_allergy(sentence: Sentence) -> re.Match[str] | None:
-    """ "allergic to" something we know neither as food nor as a joke."""
-    return _UNKNOWN_ALLERGY.search(sentence.left)
+def read_told(sentence: Sentence, context: ReplyContext, earlier: str) -> list[Intent]:
+    """What is said of somebody else is not for us, but for a need of one of the writer's own: "she's coeliac" after
+    "with my mum", or with the person named behind it; and an illness named beside a food is asked about."""
+    if not context.addressed or sentence.question:
+        return []
+    whole = _TOLD_OF.match(sentence.text)
+    if whole is not None and (last_kin(f"{earlier} {sentence.text}") or "nobody" in whole[0] or "no one" in whole[0]):
+        found = read_needs(sentence, context, earlier)
+        if found:
+            return found
+    return read_lost(sentence, context)
+
+
+def settle(found: list[Intent], context: ReplyContext) -> list[Intent]:
+    """Needs seen from the whole message: "we're all vegan (4 of us)" is four, "no allergies" beside a need denies
+    only the others, and what a person has who is added here is that person's."""
+    party = next((i.party for i in reversed(found) if isinstance(i, SetParty) and not i.relative), context.party)
+    everybody = party.total if party is not None and party.total > 1 else 1
+    added = {i.name.split()[-1].lower(): i.name for i in found if isinstance(i, AddPerson)}
+    needed = any(isinstance(i, SetNeeds) and i.needs and not i.cleared for i in found)
+    settled: list[Intent] = []
+    for intent in found:
+        if isinstance(intent, SetNeeds):
+            if intent.cleared and not intent.needs and needed:
+                continue
+            needs = tuple(replace(n, count=everybody) if n.count == EVERYBODY else n for n in intent.needs)
+            intent = replace(intent, needs=needs)
+        settled.append(intent)
+    return settled if not added else [_of_added(i, added) for i in settled]
+
+
+def _of_added(intent: Intent, added: dict[str, str]) -> Intent:
+    if not isinstance(intent, SetNeeds) or intent.member is None:
+        return intent
+    names = {"mother": ("mum", "mom", "mam", "mummy", "mommy"), "father": ("dad", "daddy")}
+    for word in (intent.member, *names.get(intent.member, ())):
+        if word in added:
+            return replace(intent, member=added[word])
+    return intent

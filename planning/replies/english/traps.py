@@ -12,7 +12,7 @@ from planning.replies.text import Message, Sentence
 
 _REPORTED = re.compile(
     r"\b(?:he|she|they|someone|somebody|everyone|my [a-z]+|the [a-z]+|[a-z]+) "
-    r"(?:said|says|told|asked|asks|wrote|reckons|claims|claimed|announced|mentioned|replied|was like|is like|goes)\b"
+    r"(?:said|says|told|asked|asks|wrote|reckons|claims|claimed|announced|mentioned|replied|was like|is like|(?<!anything )(?<!everything )goes)\b"
     r"|\baccording to\b|\bi (?:said|told|asked|wrote|heard|read|was told)\b|\b(?:and|so) i was like\b|\bquote\b"
     r"|\bdid (?:he|she|they|[a-z]+) (?:say|tell)\b"
 )

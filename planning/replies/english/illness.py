@@ -1,0 +1,80 @@
+"""How bad an allergy is, and what of it must not be lost: the part of the needs where silence can hurt."""
+
+# ruff: noqa: E501 - a pattern is easier to read on one line
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+
+from planning.potluck import Need
+from planning.replies.english.foods import ALLERGEN, KIN, kin_of, needs_of, pieces
+from planning.replies.english.lexicon import words
+from planning.replies.intents import Intent, ReplyContext, SetNeeds, SetPregnant
+from planning.replies.text import Message, Sentence
+
+SEVERE = re.compile(
+    r"\b(?:severe|severely|deathly|deadly|serious|seriously|terrible|terribly|extreme|life-threatening|life threatening|anaphylactic|anaphylaxis|anaphylaxes|epipens?|epi-pens?"
+    r"|bad(?= (?:[a-z-]+ ){0,3}allerg)|nasty(?= (?:[a-z-]+ ){0,3}allerg)|(?:bad|nasty|serious|severe) one|extremely|highly|badly|airborne|acute|very bad|really bad|(?:could|can|will|would|might) (?:kill|die)|even traces|not even (?:a )?traces?|in hospital|to hospital|throat closes?|closes? up|stops? breathing|can not breathe)\b"
+)
+"""Words that make an allergy a severe one: taken wherever they stand in its sentence, the stricter reading."""
+_NOT_SEVERE = re.compile(r" not (?:a |an |very |that |too |so )*(?:severe|serious|bad)")
+REACTS = re.compile(
+    r" (?:allergic|allergy|allergies|anaphyla[a-z]+|hives|rash|swells?(?: up)?|swelling|a reaction|throat|epipen|epi-pen|hospital)(?![a-z])"
+)
+"""Words beside a food that make "can't have" an allergy."""
+_NAMED_ILLNESS = re.compile(r" (?:allerg[a-z]+|celiacs?|intoleran[a-z]+|anaphyla[a-z]+|epipens?|epi-pens?) ")
+_NOT_OURS = re.compile(
+    r" (?:no|not|never|without|any|was|were|used to|grew out|outgrew|outgrown|got over|gone|anyone|someone|everyone|who|people|jokes?) "
+)
+
+
+def is_severe(sentence: Sentence) -> bool:
+    """Whether the sentence says that a reaction would be bad."""
+    return SEVERE.search(sentence.text) is not None and _NOT_SEVERE.search(sentence.text) is None
+
+
+def hardened(needs: tuple[Need, ...]) -> tuple[Need, ...]:
+    return tuple(replace(n, severity="severe allergy") if n.severity == "allergy" else n for n in needs)
+
+
+def harden(message: Message, found: list[Intent]) -> list[Intent]:
+    """ "Peanut allergy. Severe.": a sentence of its own that says how bad it is makes the allergies beside it severe."""
+    allergen = re.compile(rf"(?<![a-z-])(?:{ALLERGEN})(?![a-z-])")
+    if not any(is_severe(s) and not allergen.search(s.text) and " not " not in s.text for s in message.sentences):
+        return found
+    return [
+        replace(i, needs=hardened(i.needs)) if isinstance(i, SetNeeds) and not i.cleared else i
+        for i in found
+    ]  # fmt: skip
+
+
+def read_lost(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    """Where an illness is named and no rule has read whose or how, the foods beside it are asked about, not lost."""
+    left = sentence.left.replace("\x00", " ")
+    if sentence.question or _NAMED_ILLNESS.search(sentence.left) is None or _NOT_OURS.search(left):
+        return []
+    needs = needs_of(" ".join(pieces(left)), 1, "allergy")
+    if " celiac" in left:
+        needs += (Need("gluten-free", 1, "allergy"),)
+    start, end = sentence.span(0, len(sentence.tokens))
+    return [SetNeeds(context.writer, needs, start=start, end=end, confidence=0.6)] if needs else []
+
+
+_PREGNANT = re.compile(
+    rf"(?: (?:i|we) (?:am|are|will be)| {KIN}(?: ,)?(?: is| will be| who is)?| she is|^ am| also| being| and|^) (?:also |[0-9]+ (?:weeks?|months?) |heavily |very |now |currently |(?P<not>not|no longer|not any ?more) )*(?:pregnant|expecting(?= $| ,| and| a (?:baby|child|little)| twins| our| in (?:[a-z]+)))(?: any ?more)?"
+)
+
+
+def read_pregnant(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    """A pregnancy in the writer's party: it decides what may be eaten."""
+    match = _PREGNANT.search(sentence.left)
+    if match is None or sentence.question:
+        return []
+    start, end = sentence.span_of(match)
+    sentence.take_match(match)
+    negated = bool(match["not"]) or re.search(r" any ?more$", match[0]) is not None
+    member = kin_of(match)
+    third = match[0].startswith((" she", " being", " also")) or member in words("guestkin")
+    sure = 0.6 if negated or third else 0.92 if "pregnant" in match[0] else 0.7
+    return [SetPregnant(context.writer, not negated, member, start=start, end=end, confidence=sure)]
