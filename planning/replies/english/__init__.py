@@ -24,6 +24,7 @@ from planning.replies.english import (
     people,
     questions,
     reported,
+    settle,
     traps,
     withdrawals,
 )
@@ -113,17 +114,17 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         if asked:
             continue
         if trap in (None, "reported") and context.addressed and (told := reported.told_of(sentence, context)):
-            heard = [i for part in told for i in others.read_others(part, context)]
+            heard = [i for part in told for i in others.read_others(part, context) or needs.read_needs(part, context)]
             found += [replace(i, confidence=min(i.confidence, 0.7)) for i in heard]
             if heard:
                 continue
         if trap is not None:
             passed.append(trap)
             if trap in ("reported", "others", "elsewhere"):
-                found += needs.read_told(sentence, context, earlier)  # "the doctor said I'm allergic to nuts"
+                found += settle.read_told(sentence, context, earlier)  # "the doctor said I'm allergic to nuts"
             continue
         found += _with_asides(sentence, context, found, earlier)
-    found = needs.settle(illness.harden(message, found), context)
+    found = settle.settle(illness.harden(message, found), context)
     if len(found) > 1:  # "scratch that, we can come": the correction itself is what counts
         found = [i for i in found if not isinstance(i, Undo)] or found[:1]
     found = withdrawals.swapped(found, message.plain)
@@ -165,9 +166,11 @@ def for_us(message: Message) -> bool:
     if not message.sentences or traps.joking(message):
         return False
     text = f" {message.plain} "
-    if _CHATTY.search(text) or any(not s.free(i) for s in message.sentences for i in range(len(s.tokens))):
+    if any(not s.free(i) for s in message.sentences for i in range(len(s.tokens))):
         return False  # what was taken out was understood, and put aside: an allergy to Mondays
-    if _TOLD.match(text):
+    if any(illness.named(s) for s in message.sentences):
+        return True
+    if _CHATTY.search(text) or _TOLD.match(text):
         return False
     words = [t for s in message.sentences for t in s.tokens if t.plain[0].isalnum()]
     if _FOR_US.search(text):
@@ -181,9 +184,6 @@ _TOLD = re.compile(
 """How sentences begin that tell about something else than what their writer does."""
 
 
-_OURS = re.compile(
-    r" (?:i|we|my [a-z]+|our [a-z]+) (?:am|are|is|have|has) (?:[a-z]+ ){0,3}(?:allerg|celiac|intoleran|anaphyla)"
-)
 _COMES_OR_NOT = re.compile(r"\b(?:com(?:e|ing)|make it|be there|join|attend|count (?:me|us) out|(?:am|are) out)\b")
 _APPROVING = frozenset("👍✅🙋🙌👌💯")
 _SUPPER = re.compile(

@@ -9,7 +9,7 @@ from dataclasses import replace
 
 from planning.potluck import Need
 from planning.replies.english.foods import ALLERGEN, KIN, kin_of, needs_of, pieces
-from planning.replies.english.lexicon import words
+from planning.replies.english.lexicon import any_of, words
 from planning.replies.intents import Intent, ReplyContext, SetNeeds, SetPregnant
 from planning.replies.text import Message, Sentence
 
@@ -59,6 +59,20 @@ def read_lost(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         needs += (Need("gluten-free", 1, "allergy"),)
     start, end = sentence.span(0, len(sentence.tokens))
     return [SetNeeds(context.writer, needs, start=start, end=end, confidence=0.6)] if needs else []
+
+
+_OF_NO_FOOD = re.compile(
+    rf" (?:no|any|not|without|who|was|were) | allergic to (?:{any_of('nonallergen')}|me|you|us|him|her|it|them|everything|anything|this|that|these|those|being|getting|going|work[a-z]*)(?![a-z])"
+)
+
+
+def named(sentence: Sentence) -> bool:
+    """Whether an illness is told of that is to be asked about even where the food is unknown ("a lychee allergy")."""
+    return (
+        not sentence.question
+        and _NAMED_ILLNESS.search(sentence.text) is not None
+        and _OF_NO_FOOD.search(sentence.text) is None
+    )
 
 
 _PREGNANT = re.compile(

@@ -5,7 +5,6 @@
 from __future__ import annotations
 
 import re
-from dataclasses import replace
 
 from planning.potluck import Need
 from planning.replies.english.foods import (
@@ -18,16 +17,15 @@ from planning.replies.english.foods import (
     is_dish,
     kin_of,
     last_guest,
-    last_kin,
     member_of,
     name_before,
     needs_of,
     pieces,
 )
 from planning.replies.english.gone import read_cleared, read_gone
-from planning.replies.english.illness import REACTS, hardened, is_severe, read_lost
+from planning.replies.english.illness import REACTS, hardened, is_severe
 from planning.replies.english.lexicon import NUMBER, any_of, number_of, words
-from planning.replies.intents import AddPerson, Intent, ReplyContext, SetNeeds, SetParty
+from planning.replies.intents import Intent, ReplyContext, SetNeeds
 from planning.replies.text import Sentence
 
 EVERYBODY = 9999
@@ -282,47 +280,3 @@ def read_needs(sentence: Sentence, context: ReplyContext, earlier: str = "") -> 
     if context.addressed and not sentence.question:
         reader.bare()
     return list(reader.found)
-
-
-_TOLD_OF = re.compile(r"^ (?:(?:and|but|so|oh|ps|also|because|as|,) )*(?:he|she|they|nobody|no one|none) ")
-
-
-def read_told(sentence: Sentence, context: ReplyContext, earlier: str) -> list[Intent]:
-    """What is said of somebody else is not for us, but for a need of one of the writer's own: "she's coeliac" after
-    "with my mum", or with the person named behind it; and an illness named beside a food is asked about."""
-    if not context.addressed or sentence.question:
-        return []
-    whole = _TOLD_OF.match(sentence.text)
-    if whole is not None and (last_kin(f"{earlier} {sentence.text}") or "nobody" in whole[0] or "no one" in whole[0]):
-        found = read_needs(sentence, context, earlier)
-        if found:
-            return found
-    return read_lost(sentence, context)
-
-
-def settle(found: list[Intent], context: ReplyContext) -> list[Intent]:
-    """Needs seen from the whole message: "we're all vegan (4 of us)" is four, "no allergies" beside a need denies
-    only the others, and what a person has who is added here is that person's."""
-    party = next((i.party for i in reversed(found) if isinstance(i, SetParty) and not i.relative), context.party)
-    everybody = party.total if party is not None and party.total > 1 else 1
-    added = {i.name.split()[-1].lower(): i.name for i in found if isinstance(i, AddPerson)}
-    needed = any(isinstance(i, SetNeeds) and i.needs and not i.cleared for i in found)
-    settled: list[Intent] = []
-    for intent in found:
-        if isinstance(intent, SetNeeds):
-            if intent.cleared and not intent.needs and needed:
-                continue
-            needs = tuple(replace(n, count=everybody) if n.count == EVERYBODY else n for n in intent.needs)
-            intent = replace(intent, needs=needs)
-        settled.append(intent)
-    return settled if not added else [_of_added(i, added) for i in settled]
-
-
-def _of_added(intent: Intent, added: dict[str, str]) -> Intent:
-    if not isinstance(intent, SetNeeds) or intent.member is None:
-        return intent
-    names = {"mother": ("mum", "mom", "mam", "mummy", "mommy"), "father": ("dad", "daddy")}
-    for word in (intent.member, *names.get(intent.member, ())):
-        if word in added:
-            return replace(intent, member=added[word])
-    return intent
