@@ -14,7 +14,7 @@ from planning.replies.text import Sentence
 
 _WE = r"(?:i|we|all of us|both of us|the whole family|us two)"
 _ADV = r"(?:(?:also|definitely|totally|so|both|all|still|just|probably|sadly|unfortunately|really|for sure|certainly|absolutely|actually|now|too|there|in that case|happily|of course|very much|sorry|afraid|i am afraid|sure) )*"
-_COME = r"(?:pop in|drop in|come(?! (?:by|over|round|back|up|down|out|off|true|to (?:think|terms|mind)))|make it(?! (?:quick|short|work|up|clear|happen|easy|easier|count|a|an|the|so|more|less|hot|spicy|vegan|vegetarian|[0-9]|for|with|gluten|without|fast|double|better|look|big|bigger|smaller|small)\b)|be there|join(?: you| in| us| you all| everyone)?|attend|be coming|be joining|be able to (?:come|make it|join|attend|be there)|come along|get there|be in|turn up|show up|pop in|drop by|stop by|swing by|be around|be present)"
+_COME = r"(?:pop in|drop in|come(?! (?:by|over|round|back|up|down|out|off|true|to (?:think|terms|mind)))|make it(?! (?:quick|short|work|up|clear|happen|easy|easier|count|a|an|the|so|more|less|hot|spicy|vegan|vegetarian|[0-9]|for|with|gluten|without|fast|double|better|look|big|bigger|smaller|small)\b)|be there|join(?: you| in| us| you all| everyone)?|attend|be coming|be joining|be able to (?:come|make it|join|attend|be there|pop in|drop in|get there)|come along|get there|be in|turn up|show up|pop in|drop by|stop by|swing by|be around|be present)"
 _COMING = r"(?:coming|joining|attending|going to (?:come|make it|be there|join|attend|be able to (?:make it|come|join|attend))|able to (?:come|make it|join|attend|be there)|free|available|going|around)"
 
 _START = r"(?:^|(?<= ,)|(?<= but)|(?<= and)|(?<= so)|(?<= actually)|(?<= no)|(?<= yes)|(?<= sorry)|(?<= that)|(?<= :)|(?<= -)) "
@@ -36,7 +36,15 @@ _NO = [
     (rf"\b{_WE} {_ADV}(?:am|are|is) {_ADV}not {_ADV}{_COMING}\b", 0.96),
     (rf"{_START}{_ADV}(?:can|could|will) not {_ADV}(?:{_COME}|do it|do (?:(?:that|this|the) (?:day|date|one|weekend)|saturday|sunday|friday|then))\b", 0.96),
     (rf"{_START}{_ADV}not {_ADV}(?:coming|joining|attending|going|able to {_COME}|{_COMING})\b", 0.94),
-    (rf"\b(?:{_WE} (?:am|are|will be) )?(?:unable to|not able to) {_COME}\b", 0.96),
+    (rf"\b(?:{_WE} (?:am|are|will be) )?(?:unable to|(?:not|no longer|not actually) able to) {_COME}\b", 0.96),
+    (rf"(?:{_START}|\b{_WE} (?:am|are) )no longer (?:coming|joining|attending|free|available|going)\b", 0.96),
+    (rf"\b(?:{_WE} )?(?:will|have to|going to have to|going to|got to|must|need to) (?:say|be|make (?:it|that)) (?:a )?no\b", 0.9),
+    (r"\b(?:take|taking|need) a rain ?check\b", 0.88),
+    (r"^ (?:(?:sorry|maybe|perhaps|hopefully|another time|alas|sadly) ,? ?)*(?:next|another) (?:time|year)(?: then| maybe| for us| i hope| hopefully| perhaps)*(?= $)", 0.7),
+    (rf"\b{_WE} (?:have )?(?:all |both )?(?:got|have|caught|come down with|am down with|are down with) (?:the )?(?:covid|flu|norovirus|a (?:stomach )?bug|a tummy bug|chicken ?pox)\b", 0.65),
+    (rf"\b{_WE} (?:am|are) (?:all |both |still |too |really )*(?:ill|sick|poorly|unwell|isolating|injured|grounded)\b", 0.65),
+    (r"\b(?:that|it) (?:is|will be|falls on) (?:on )?(?:our|my|the|his|her|their|[a-z]+'s) (?:[a-z]+ ){0,2}?(?:anniversary|birthday|wedding|exams?|reunion|holidays?|graduation)\b", 0.65),
+    (r"\b(?:clashes|conflicts|overlaps) with\b", 0.7),
     (r"\bcount (?:me|us) out\b", 0.97),
     (rf"\b(?:{_WE} )?(?:will |am going to |are going to |going to )?(?:have to|need to|must|got to|has to) (?:pass|skip|miss|cancel|bail|bow out|decline|drop out|pull out|sit (?:this|it) one? ?out|back out|give it a miss|opt out)\b", 0.94),
     (rf"\b{_WE} (?:will|am going to|are going to) (?:pass|skip|miss|sit) (?:it|this|this one|on this one|this time|out)\b", 0.93),
@@ -69,6 +77,12 @@ _MAYBE = [
     (r"\bwill know (?:more |for sure )?(?:on|by|later|tomorrow|soon|next|in|when)\b|\bask me (?:again|later|tomorrow)\b|^ only if\b", 0.85),
     (r"\b(?:do not know(?! (?:how|who|where|why|what|that))|no idea(?! (?:what|how|who|where|why))|can not say|can not tell|hard to say|too early to say|have to see|will see|need to check|have to check|let me check|will check|will let you (?:all )?know|will tell you|get back to you|will confirm)(?: yet| if i can| whether i can| for sure| later| tomorrow| soon| tonight| nearer the time)?\b", 0.85),
     (r"\bdepends\b", 0.8),
+    (r"\b(?:[1-9][0-9]?) ?%(?: (?:sure|certain|likely|chance|there|in|yes))?\b|\b(?:not|less than|not quite|not yet) (?:100|a hundred) ?%|\b[1-9][0-9]?/[1-9][0-9](?= $| ,)", 0.9),
+    (rf"{_START}(?:i |we )?(?:think|believe|guess|reckon|hope) so\b", 0.85),
+    (rf"(?:{_START}|\b{_WE} )should be (?:able|ok|okay|fine|good|there|free|possible|doable|in)\b", 0.85),
+    (rf"(?:{_START}|\b{_WE} (?:am|are) )(?:just |still )*(?:waiting (?:on|for|to hear)|checking with)\b", 0.75),
+    (r"\b(?:will|have to|need to|must|let me|going to|got to) (?:just |first )*(?:double[- ]check|check|ask (?=[^,]* first)|see)(?: (?:with|if|whether)| my| our| the| first|(?= $))", 0.8),
+    (r"\b(?:touch and go|up in the air|all being well|fingers crossed(?= $| ,)|god willing|if all goes well|too soon to (?:say|tell))\b", 0.85),
     (r"^ (?:probably|likely|most likely) (?:a )?(?:yes|in|coming|there|no)\b", 0.88),
     (r"(?:^|(?<= ,)|(?<= but)|(?<= i)|(?<= we)) (?:might|may) have to (?:work|miss|cancel|skip|leave|travel|go|be|look|stay)\b", 0.86),
     (r"^ 50:50\b", 0.93),
@@ -93,6 +107,9 @@ _YES = [
     (r"^ (?:yes(?: ,)? )?(?:(?:that|it|this|the|saturday|sunday|friday|date|day|time) )+(?:works|suits)(?= $| ,)", 0.85),
     (rf"(?:{_START}{_WE} (?:am|are|will be)|^) free(?= $| ,| that| then| on)", 0.88),
     (r"^ in(?= $| ,| if )", 0.9),
+    (r"\b(?:it is |that is |that will be |is )?an? (?:definite |firm |big |sure )*yes (?:from|for) (?:me|us|both|all|the)\b|^ yes from (?:me|us|both|all|the)\b", 0.95),
+    (r"\b(?:convinced|persuaded) (?:me|us)\b|\btwist(?:ed)? (?:my|our) arm\b|\btalked (?:me|us) into it\b|^ (?:oh )?go on then\b", 0.85),
+    (r"\bsave (?:me|us) (?:a|some|two|three) (?:seat|spot|place|chair|room)s?\b|\btry (?:and|to) stop (?:me|us)\b", 0.85),
     (r"^ (?:ok|okay|k|kk|okey dokey|okie dokie|fine|alright|all right)(?: then| by me| with me)?(?= $)", 0.6),
     (r"^ would (?:really |so )?love to(?: come| join| be there)?(?= $| ,)(?!.*\bbut\b)", 0.88),
     (r"\b(?:put|mark|note) (?:me|us) (?:down )?(?:as )?(?:a )?(?:yes|coming|attending|in)\b", 0.95),
@@ -156,8 +173,28 @@ def _other_day(sentence: Sentence, context: ReplyContext) -> bool | None:
     return True
 
 
+_SHORT = re.compile(r"^ (?:(?:yes|no|sure|of course|course|indeed|oh) ,? ?)*(?:i|we) (?:(?:am|are|will|can|do|would|shall)(?P<not> not)?)(?: (?:indeed|too|for sure|sure|sorry|yes|now|be|all|both|afraid))*(?= $)")
+"""A short answer to "are you coming?"."""
+_CHANGED = re.compile(r"\b(?:now|make (?:that|it|us|me)|(?:changing|changed|change|switch|switching)(?: (?:me|us|it|my answer|our answer|that))? (?:to|into)) (?:a |an |definite |firm )*(?P<what>yes|no|maybe)\b")
+
+
+def _plainly(sentence: Sentence, context: ReplyContext) -> SetAnswer | None:
+    """An answer that its place or its form makes plain: "we are indeed" below the question, "now a yes"."""
+    if (match := _CHANGED.search(sentence.text)) is not None:
+        start, end = sentence.span_of(match)
+        return SetAnswer(context.writer, Answer(match["what"]), start=start, end=end, confidence=0.93)
+    match = _SHORT.match(sentence.text)
+    if match is None or (context.asked != "answer" and context.replying_to != "board"):
+        return None
+    start, end = sentence.span_of(match)
+    answer = Answer.NO if match["not"] or sentence.text.startswith(" no ") else Answer.YES
+    return SetAnswer(context.writer, answer, start=start, end=end, confidence=0.9 if context.asked else 0.75)
+
+
 def read_answer(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """The writer's own answer in this sentence; a condition makes a yes a maybe."""
+    if (plain := _plainly(sentence, context)) is not None:
+        return [plain]
     found: list[tuple[int, SetAnswer]] = []
     for answer, rules in _RULES:
         best: tuple[float, re.Match[str]] | None = None

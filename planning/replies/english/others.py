@@ -17,10 +17,11 @@ from planning.replies.english.things import things_at
 from planning.replies.intents import AddPerson, AddPromise, Intent, ReplyContext, SetAnswer, SetParty
 from planning.replies.text import Sentence
 
+_ALSO = r"(?: (?:both|also|all|definitely|certainly|probably|sadly|unfortunately|now|actually|still|just|for sure|sorry))*"
 _AFTER = (
-    (Answer.NO, re.compile(r" (?:(?:is|are) not (?:coming|able to (?:come|make it)|joining|going to (?:make it|come))|(?:can|will|could) not (?:come|make it|be (?:there|coming|able to (?:come|make it))|join(?: us)?|attend)|(?:has|have) to (?:cancel|skip|pass|miss|bail)|(?:is|are) out|has (?:cancelled|dropped out|canceled)|will (?:miss|skip) it)\b")),
-    (Answer.MAYBE, re.compile(r" (?:might|may) (?:not )?(?:come|make it|join|be (?:there|coming))\b| (?:is|are) (?:a maybe|not sure)(?= $| ,| if| whether)")),
-    (Answer.YES, re.compile(r" (?:(?:is|are) (?:also )?(?:coming|joining|in|attending)|(?:will|would love to|wants to|want to|would like to) (?:also )?(?:come|be (?:there|coming|joining)|join(?: us)?|make it)|can (?:come|make it)(?: after all| too)?)\b(?= (?:too|as well|after all|with|also|and|for|along)| $| ,)")),
+    (Answer.NO, re.compile(rf"{_ALSO} (?:(?:is|are) not (?:coming|able to (?:come|make it)|joining|going to (?:make it|come))|(?:can|will|could) not (?:come|make it|be (?:there|coming|able to (?:come|make it))|join(?: us)?|attend)|(?:has|have) to (?:cancel|skip|pass|miss|bail)|(?:is|are){_ALSO} out|(?:can|will) not(?= $| ,| sorry| unfortunately| this time| either)|(?:is|are){_ALSO} (?:away|busy|abroad|on holiday|working|ill|sick|poorly|out of town)(?= $| ,| that| then| this| and| till| until)|(?:is|are) (?:a )?no(?= $| ,)|has (?:cancelled|dropped out|canceled)|will (?:miss|skip) it)\b")),
+    (Answer.MAYBE, re.compile(rf"{_ALSO} (?:might|may) (?:not )?(?:come|make it|join|be (?:there|coming))\b| (?:is|are) (?:a maybe|not sure)(?= $| ,| if| whether)")),
+    (Answer.YES, re.compile(rf"{_ALSO} (?:(?:is|are){_ALSO} (?:coming|joining|in|attending|a yes)|(?:will|would love to|wants to|want to|would like to) (?:also )?(?:come|be (?:there|coming|joining)|join(?: us)?|make it)|can (?:come|make it)(?: after all| too)?)\b(?= (?:too|as well|after all|with|also|and|for|along)| $| ,)")),
 )  # fmt: skip
 _AND = frozenset(("and", "&", "+", ",", "plus"))
 _BRINGS = re.compile(r"^ ?(?:(?:too|as well|also|,|and|who|she|he|they) )*(?:is |are |will (?:be )?)?(?:also )?(?P<verb>brings|bringing|bring|makes|making|make|bakes|baking|bake|cooks|cooking|does|doing) ")
@@ -99,7 +100,26 @@ def read_others(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         found = _said_of(sentence, named, context, own=own)
         if found:
             return found
+        if named[0].guest is not None and (found := _pronoun_said(sentence, named[0])):
+            return found
         i = end
+    return []
+
+
+_PRONOUN = re.compile(r" (?:,|and|but|so|that) (?:he|she|they)(?= )")
+
+
+def _pronoun_said(sentence: Sentence, named: _Named) -> list[Intent]:
+    """ "Spoke to Pat and she's coming": an answer told of the guest named before."""
+    for match in _PRONOUN.finditer(sentence.text, sentence.offset(named.last) - 1):
+        rest = sentence.text[match.end() :]
+        for answer, pattern in _AFTER:
+            if (said := pattern.match(rest)) is not None and named.guest is not None:
+                first = sentence.token_range(match)[0]
+                last = first + len(f"{match[0]}{said[0]}".split())
+                start, end = sentence.span(named.first, last)
+                sentence.take(named.first, last)
+                return [SetAnswer(named.guest, answer, start=start, end=end, confidence=0.7)]
     return []
 
 
