@@ -7,17 +7,18 @@ spoiling another, is offered. The order is common practice, no source.
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from datetime import datetime, timedelta
 
 from planning.kitchen.attempt import Attempt, attempt
+from planning.kitchen.mend import can_cook_at_home, mended
 from planning.kitchen.modes import SLOT_MIN
 from planning.kitchen.problem import wake_up
 from planning.kitchen.result import Conflict, DishTimes
-from planning.kitchen.steps import HEATING, OVEN, SLOW, STOVE, Checked, say_conflict
-from planning.kitchen.ways import MOST_LATER_MIN, Way, can_cook_ahead, can_cook_at_home, in_use, usual_way
-from planning.potluck import Circuit, HeatStep, Kitchen, Oven, Potluck, Say, SlowCooker
+from planning.kitchen.steps import HEATING, OVEN, SLOW, STOVE, Checked, check, say_conflict
+from planning.kitchen.ways import MOST_LATER_MIN, Way, can_cook_ahead, in_use, usual_way
+from planning.potluck import Potluck, Say
 from planning.safety.wall_clock import plain_facts
 
 MOST_EXPLAINED = 6
@@ -27,8 +28,6 @@ LARGE = 60
 """Tasks above which a try is made by list scheduling alone."""
 
 SOON_MIN, LATER_MIN = (5, 10, 15, 20), (30, 45, 60, 90, 120)
-REHEAT = HeatStep("oven", 30, 350)
-"""A dish cooked ahead and reheated; the time is common practice, no source."""
 
 
 class _Enough(Exception):
@@ -39,33 +38,31 @@ class _Search:
     """Tries variants of one potluck, each at most once, with a small part of the effort."""
 
     def __init__(self, potluck: Potluck, checked: Sequence[Checked], now: datetime, effort: float, seed: int) -> None:
-        self.potluck, self.checked, self.now, self.seed = potluck, tuple(checked), now, seed
+        self.potluck, self.now, self.seed = potluck, now, seed
         self.effort = min(effort / 10, 0.02)
         # The larger the kitchen, the longer a try takes, so the fewer are made. Counted, not timed: always the same.
         self.left = max(8, 800 // max(1, sum(len(c.steps) for c in checked)))
-        self._known: dict[str, Attempt] = {}
+        self._known: dict[tuple[str, int, str], Attempt | None] = {}
 
-    def run(self, name: str, potluck: Potluck | None = None, checked: Sequence[Checked] | None = None,
-            coolers: frozenset[str] = frozenset()) -> Attempt:  # fmt: skip
-        if name not in self._known:
-            dishes = self.checked if checked is None else tuple(checked)
-            where = potluck or self.potluck
-            if self.left <= 0:
-                raise _Enough
-            self.left -= 1
-            quick = attempt(where, dishes, self.now, effort=0, coolers=coolers, lists=12)
-            if quick.broken and self.effort > 0 and len(quick.made.problem.tasks) <= LARGE:
-                quick = attempt(
-                    where, dishes, self.now, effort=self.effort, seed=self.seed, coolers=coolers, neat=False, lists=12
-                )
-            self._known[name] = quick
-        return self._known[name]
+    def mend(self, kind: str, promise: str = "", minutes: int = 0) -> Attempt | None:
+        """The kitchen with this way out taken; None where it cannot be taken. Raises _Enough."""
+        key = (kind, minutes, promise)
+        if key not in self._known:
+            changed = mended(self.potluck, promise, kind, minutes)
+            self._known[key] = None if changed is None else self.run(changed)
+        return self._known[key]
 
-    def with_kitchen(self, name: str, change: Callable[[Kitchen], Kitchen]) -> Attempt:
-        return self.run(name, replace(self.potluck, kitchen=change(self.potluck.kitchen)))
-
-    def swapped(self, promise: str, steps: tuple[HeatStep, ...]) -> list[Checked]:
-        return [replace(c, steps=steps) if c.promise.id == promise else c for c in self.checked]
+    def run(self, potluck: Potluck) -> Attempt | None:
+        if self.left <= 0:
+            raise _Enough
+        self.left -= 1
+        dishes, _ = check(potluck)
+        if not dishes:
+            return None
+        quick = attempt(potluck, dishes, self.now, effort=0, lists=12)
+        if quick.broken and self.effort > 0 and len(quick.made.problem.tasks) <= LARGE:
+            return attempt(potluck, dishes, self.now, effort=self.effort, seed=self.seed, neat=False, lists=12)
+        return quick
 
 
 def explain(potluck: Potluck, checked: Sequence[Checked], now: datetime, found: Attempt, *, effort: float,
@@ -109,56 +106,50 @@ def _mends(way: Way, dish: DishTimes, found: Attempt) -> bool:
 def _ways(search: _Search, one: Checked, dish: DishTimes) -> Iterator[Way]:
     """What could be done about this dish, from the least to the most trouble."""
     promise = one.promise
-    kinds = {s.kind for s in one.steps if s.at == "venue" and not s.own_appliance}
+    here = [s for s in one.steps if s.at == "venue"]
+    kinds = {s.kind for s in here if not s.own_appliance}
     heats = [s for s in one.steps if s.kind in HEATING]
     if dish.unsafe_min and heats and heats[-1].at == "home":
-        yield Way("cooler", 0, search.run(f"cooler {promise.id}", coolers=frozenset({promise.id})))
+        yield Way("cooler", 0, search.mend("cooler", promise.id))
     if promise.arrives_at is not None:
-        free = [replace(c, promise=replace(c.promise, arrives_at=None)) if c is one else c for c in search.checked]
-        earlier = search.run(f"arrive {promise.id}", checked=free)
-        at = min((s.start for s in earlier.steps if s.promise == promise.id and s.at == "venue"), default=None)
-        if at is not None and at < promise.arrives_at:
-            minutes = math.ceil((promise.arrives_at - at).total_seconds() / 60)
-            yield Way("arrive-earlier", minutes, earlier, at)
-    if any(s.kind == "prep" or s.hands_min for c in search.checked for s in c.steps if s.at == "venue"):
-        yield Way("more-hands", 0, search.with_kitchen("hands", lambda k: replace(k, cooks=k.cooks + 1)))
+        yield from _earlier(search, one, promise.arrives_at)
+    if any(s.kind == "prep" or s.hands_min for p in search.potluck.promises for s in p.heat or () if s.at == "venue"):
+        yield Way("more-hands", 0, search.mend("more-hands"))
     if kinds & {STOVE, *SLOW}:
-        extra = SlowCooker()
-        yield Way("borrow-slow-cooker", 0, search.with_kitchen(
-            "slow", lambda k: replace(k, slow_cookers=(*k.slow_cookers, extra))))  # fmt: skip
+        yield Way("borrow-slow-cooker", 0, search.mend("borrow-slow-cooker"))
     yield from _later(search, SOON_MIN)
-    yield from _ahead(search, one)
+    if any(s.kind in HEATING for s in here):
+        # A guest cooks at home and brings it hot in a cooler; the host cooks the day before and reheats.
+        if can_cook_at_home(search.potluck, promise, one.steps):
+            yield Way("cook-at-home", 0, search.mend("cook-at-home", promise.id))
+        if can_cook_ahead(search.potluck, one, search.now):
+            yield Way("cook-ahead", 0, search.mend("cook-ahead", promise.id))
     if kinds & {*SLOW, "microwave"} or any(s.own_appliance for s in one.steps):
-        yield Way("another-circuit", 0, search.with_kitchen(
-            "circuit", lambda k: replace(k, circuits=(*k.circuits, Circuit()))))  # fmt: skip
+        yield Way("another-circuit", 0, search.mend("another-circuit"))
     if OVEN in kinds:
-        yield Way("borrow-oven", 0, search.with_kitchen("oven", lambda k: replace(k, ovens=(*k.ovens, Oven()))))
+        yield Way("borrow-oven", 0, search.mend("borrow-oven"))
     just = math.ceil(dish.late_min / SLOT_MIN) * SLOT_MIN
     yield from _later(search, tuple(sorted({*LATER_MIN, just} if just <= MOST_LATER_MIN else LATER_MIN)))
-    rest = [c for c in search.checked if c is not one]
-    if rest:
-        yield Way("leave-out", 0, search.run(f"without {promise.id}", checked=rest))
+    if len(search.potluck.promises) > 1:
+        yield Way("leave-out", 0, search.mend("leave-out", promise.id))
+
+
+def _earlier(search: _Search, one: Checked, arrives_at: datetime) -> Iterator[Way]:
+    """As much earlier as the dish would begin if it were there all day."""
+    free = replace(one.promise, arrives_at=None)
+    others = tuple(free if p.id == free.id else p for p in search.potluck.promises)
+    there = search.run(replace(search.potluck, promises=others))
+    at = (
+        min((s.start for s in there.steps if s.promise == free.id and s.at == "venue"), default=None) if there else None
+    )
+    if at is not None and at < arrives_at:
+        minutes = math.ceil((arrives_at - at).total_seconds() / 60)
+        yield Way("arrive-earlier", minutes, search.mend("arrive-earlier", free.id, minutes), at)
 
 
 def _later(search: _Search, choices: tuple[int, ...]) -> Iterator[Way]:
     for minutes in choices:
-        when = search.potluck.starts_at + timedelta(minutes=minutes)
-        yield Way("later", minutes, search.run(f"later {minutes}", replace(search.potluck, starts_at=when)))
-
-
-def _ahead(search: _Search, one: Checked) -> Iterator[Way]:
-    """A guest cooks at home and brings it hot in a cooler; the host cooks the day before and reheats."""
-    potluck, promise = search.potluck, one.promise
-    if not any(s.kind in HEATING and s.at == "venue" for s in one.steps):
-        return
-    if can_cook_at_home(potluck, one):
-        home = tuple(replace(s, at="home") for s in one.steps)
-        moved = search.swapped(promise.id, home)
-        yield Way("cook-at-home", 0, search.run(f"home {promise.id}", checked=moved, coolers=frozenset({promise.id})))
-    if can_cook_ahead(potluck, one, search.now):
-        pans = max((s.pans for s in one.steps), default=1)
-        reheated = search.swapped(promise.id, (replace(REHEAT, pans=pans),))
-        yield Way("cook-ahead", 0, search.run(f"ahead {promise.id}", checked=reheated))
+        yield Way("later", minutes, search.mend("later", minutes=minutes))
 
 
 def _told(potluck: Potluck, one: Checked, dish: DishTimes, way: Way | None, found: Attempt, now: datetime) -> Conflict:

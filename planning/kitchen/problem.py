@@ -221,7 +221,7 @@ def _home_by(potluck: Potluck, frame: Frame, one: Checked, travel: int) -> int |
     promise, steps = one.promise, one.steps
     if promise.arrives_at is not None or promise.guest == potluck.host:
         return None
-    if any(s.at != "home" or s.kind == "transport" for s in steps):
+    if any(s.at != "home" for s in steps) or any(s.kind == "transport" for s in promise.heat or steps):
         return None
     last = max((n for n, s in enumerate(steps) if keeps_hot(s)), default=-1)
     rests = sum(slots(s.minutes) for s in steps[last + 1 :]) if one.hot and last >= 0 else 0

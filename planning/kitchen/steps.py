@@ -7,8 +7,10 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 from datetime import timedelta
 
+from planning.kitchen.mend import elsewhere
 from planning.kitchen.result import Conflict, Fix
-from planning.kitchen.usual import HEATING, HEAVIEST_LB, is_roast_turkey, pounds, steps_of
+from planning.kitchen.usual import HEATING as HEATING
+from planning.kitchen.usual import HEAVIEST_LB, is_roast_turkey, pounds, steps_of
 from planning.potluck import HeatStep, Kitchen, Potluck, Promise, Say
 
 OVEN, STOVE, MICROWAVE, GRILL, KEEP_WARM = "oven", "stove", "microwave", "grill", "keep-warm"
@@ -115,7 +117,7 @@ def _bad(value: float | None) -> bool:
 
 def _faults(potluck: Potluck, promise: Promise, steps: tuple[HeatStep, ...]) -> Iterator[Conflict]:
     """At most one conflict a rule for this promise."""
-    kitchen, one, dish = potluck.kitchen, (promise.id,), promise.dish
+    one, dish = (promise.id,), promise.dish
     if promise.frozen_lb is not None and (_bad(promise.frozen_lb) or promise.frozen_lb < 0):
         yield say_conflict(one, "frozen-weight", "correct", dish=dish, lb=str(promise.frozen_lb))
     elif promise.frozen_lb is not None and promise.frozen_lb > HEAVIEST_LB:
@@ -140,7 +142,7 @@ def _faults(potluck: Potluck, promise: Promise, steps: tuple[HeatStep, ...]) -> 
             yield fault
             return
     yield from _order_faults(promise, steps)
-    yield from _equipment_faults(kitchen, promise, steps)
+    yield from _equipment_faults(potluck, promise, steps)
 
 
 def _plain(value: float) -> object:
@@ -180,40 +182,41 @@ def _order_faults(promise: Promise, steps: tuple[HeatStep, ...]) -> Iterator[Con
         yield say_conflict((promise.id,), "thaw-after-heat", "correct", dish=promise.dish)
 
 
-def _equipment_faults(kitchen: Kitchen, promise: Promise, steps: tuple[HeatStep, ...]) -> Iterator[Conflict]:
+def _equipment_faults(potluck: Potluck, promise: Promise, steps: tuple[HeatStep, ...]) -> Iterator[Conflict]:
     """What the venue does not have at all."""
-    one, seen = (promise.id,), set()
+    kitchen, one, seen = potluck.kitchen, (promise.id,), set()
+    way = elsewhere(potluck, promise, steps)
     for step in steps:
         if step.at != "venue" or step.kind in seen or _takes_no_time(step):
             continue
         facts: dict[str, object] = {"dish": promise.dish, "minutes": step.minutes}
         fault: Conflict | None = None
         if step.own_appliance:
-            fault = _power_fault(kitchen, one, step, facts)
+            fault = _power_fault(kitchen, one, step, facts, way)
         elif step.kind == OVEN:
             most = max((o.racks * o.pans_per_rack for o in kitchen.ovens), default=0)
             if most <= 0:
-                fault = say_conflict(one, "no-oven", "cook-ahead", facts)
+                fault = say_conflict(one, "no-oven", way, facts)
             elif step.pans > most:
                 fault = say_conflict(one, "too-many-pans", "split", facts, pans=step.pans, most=most)
         elif step.kind == STOVE and kitchen.burners <= 0:
-            fault = say_conflict(one, "no-burner", "cook-ahead", facts)
+            fault = say_conflict(one, "no-burner", way, facts)
         elif step.kind == GRILL and kitchen.grills <= 0:
-            fault = say_conflict(one, "no-grill", "cook-ahead", facts)
+            fault = say_conflict(one, "no-grill", way, facts)
         elif step.kind in SLOW:
-            fault = (_power_fault(kitchen, one, step, facts) if kitchen.slow_cookers
+            fault = (_power_fault(kitchen, one, step, facts, way) if kitchen.slow_cookers
                      else say_conflict(one, "no-slow-cooker", "borrow-slow-cooker", facts))  # fmt: skip
         elif step.kind == MICROWAVE:
-            fault = (_power_fault(kitchen, one, step, facts) if kitchen.microwaves
-                     else say_conflict(one, "no-microwave", "cook-ahead", facts))  # fmt: skip
+            fault = (_power_fault(kitchen, one, step, facts, way) if kitchen.microwaves
+                     else say_conflict(one, "no-microwave", way, facts))  # fmt: skip
         elif step.kind == "prep" and kitchen.cooks <= 0:
-            fault = say_conflict(one, "no-hands", "cook-ahead", facts)
+            fault = say_conflict(one, "no-hands", "more-hands", facts)
         elif step.kind == KEEP_WARM and not kitchen.slow_cookers and not any(
             o.racks * o.pans_per_rack >= step.pans for o in kitchen.ovens
         ):  # fmt: skip
             fault = say_conflict(one, "nothing-to-hold-in", "borrow-slow-cooker", facts)
         if fault is None and step.hands_min > 0 and kitchen.cooks <= 0:
-            fault = say_conflict(one, "no-hands", "cook-ahead", facts)
+            fault = say_conflict(one, "no-hands", "more-hands", facts)
         if fault is not None:
             seen.add(step.kind)
             yield fault
@@ -235,15 +238,16 @@ def draw(kitchen: Kitchen, step: HeatStep) -> int:
     return {OVEN: 1200, STOVE: 1150, KEEP_WARM: 250}.get(step.kind, 0)
 
 
-def _power_fault(kitchen: Kitchen, one: tuple[str, ...], step: HeatStep, facts: dict[str, object]) -> Conflict | None:
+def _power_fault(kitchen: Kitchen, one: tuple[str, ...], step: HeatStep, facts: dict[str, object],
+                 way: str) -> Conflict | None:  # fmt: skip
     if step.own_appliance and step.kind not in (OVEN, STOVE, *SLOW, MICROWAVE, KEEP_WARM):
         return None
     if step.watts is not None and step.watts < 0:
         return say_conflict(one, "watts", "correct", facts, watts=step.watts)
     with_outlets = [c for c in kitchen.circuits if c.outlets > 0]
     if not with_outlets:
-        return say_conflict(one, "no-outlet", "cook-ahead", facts)
+        return say_conflict(one, "no-outlet", "another-circuit", facts)
     watts, most = draw(kitchen, step), max(usable_watts(c.amps, c.volts) for c in with_outlets)
     if watts > most:
-        return say_conflict(one, "too-much-power", "cook-ahead", facts, watts=watts, most=most)
+        return say_conflict(one, "too-much-power", way, facts, watts=watts, most=most)
     return None

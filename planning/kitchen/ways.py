@@ -8,10 +8,11 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from planning.kitchen.attempt import Attempt
+from planning.kitchen.mend import can_cook_at_home, reheated
 from planning.kitchen.modes import SLOT_MIN
 from planning.kitchen.problem import wake_up
 from planning.kitchen.result import DishTimes, PlannedStep
-from planning.kitchen.steps import HEATING, OVEN, Checked, usable_watts
+from planning.kitchen.steps import HEATING, Checked, usable_watts
 from planning.potluck import Potluck
 
 MOST_LATER_MIN = 180
@@ -31,20 +32,12 @@ class Way:
     by: datetime | None = None
 
 
-def can_cook_at_home(potluck: Potluck, one: Checked) -> bool:
-    """Whether a guest, not the host, could do the dish's heating at home."""
-    guest = potluck.guest(one.promise.guest)
-    if guest is None or guest.id == potluck.host or not guest.can_cook:
-        return False
-    return guest.has_oven or not any(s.kind == OVEN for s in one.steps)
-
-
 def can_cook_ahead(potluck: Potluck, one: Checked, now: datetime) -> bool:
-    """Whether the dish could be cooked on an earlier day, chilled, and reheated in the venue's oven."""
+    """Whether the dish could be cooked on an earlier day, chilled, and reheated at the venue."""
     guest = potluck.guest(one.promise.guest)
-    if guest is not None and guest.id != potluck.host and not can_cook_at_home(potluck, one):
+    if guest is not None and guest.id != potluck.host and not can_cook_at_home(potluck, one.promise, one.steps):
         return False
-    return one.hot and bool(potluck.kitchen.ovens) and now < wake_up(potluck) - timedelta(hours=12)
+    return one.hot and bool(reheated(potluck.kitchen, one.steps)) and now < wake_up(potluck) - timedelta(hours=12)
 
 
 def usual_way(potluck: Potluck, one: Checked, dish: DishTimes, now: datetime) -> Way | None:
@@ -58,7 +51,7 @@ def usual_way(potluck: Potluck, one: Checked, dish: DishTimes, now: datetime) ->
     later = math.ceil(dish.late_min / SLOT_MIN) * SLOT_MIN
     if later <= MOST_LATER_MIN:
         return Way("later", later)
-    if heated_there and can_cook_at_home(potluck, one) and now < wake_up(potluck):
+    if heated_there and can_cook_at_home(potluck, one.promise, one.steps) and now < wake_up(potluck):
         return Way("cook-at-home", 0)
     return None
 
