@@ -1,0 +1,102 @@
+"""A reading is carried out, and what was understood is said in one line."""
+
+from __future__ import annotations
+
+from bot.context import Turn
+from bot.texts import Html
+from bot.understood.dishes import add_dish, change_dish, drop_dish, take
+from bot.understood.outcome import Understood
+from bot.understood.people import set_answer, set_guests_needs, set_guests_party
+from planning.changes import Refusal, add_person, reschedule, resize, set_kitchen, set_place, set_pregnant
+from planning.kitchen_words import Unread, read_kitchen
+from planning.potluck import Say
+from planning.replies import (
+    AddPerson,
+    AddPromise,
+    ChangePromise,
+    DropPromise,
+    Intent,
+    KitchenSays,
+    MoveTo,
+    Reading,
+    Reschedule,
+    Resize,
+    SetAnswer,
+    SetNeeds,
+    SetParty,
+    SetPregnant,
+    TakeTopping,
+)
+
+ORDER = (SetAnswer, SetParty, AddPerson, SetNeeds, ChangePromise, DropPromise, AddPromise, TakeTopping)
+"""Who comes is settled before what they bring, whatever the order of the words."""
+
+
+def act(turn: Turn, reading: Reading) -> Understood:
+    """Carry out every intent of a reading. Raises Refusal when one of them is not allowed."""
+    understood = Understood()
+    for intent in sorted(reading.intents, key=lambda i: ORDER.index(type(i)) if type(i) in ORDER else len(ORDER)):
+        _act(turn, intent, understood)
+    return understood
+
+
+def _act(turn: Turn, intent: Intent, understood: Understood) -> None:
+    match intent:
+        case SetAnswer():
+            set_answer(turn, intent, understood)
+        case SetParty():
+            set_guests_party(turn, intent, understood)
+        case SetNeeds():
+            set_guests_needs(turn, intent, understood)
+        case AddPromise():
+            if intent.vague:
+                understood.vague = True
+            else:
+                add_dish(turn, intent, understood)
+        case ChangePromise():
+            change_dish(turn, intent, understood)
+        case DropPromise():
+            drop_dish(turn, intent, understood)
+        case TakeTopping():
+            take(turn, intent, understood)
+        case SetPregnant():
+            turn.change(set_pregnant(turn.potluck, turn.actor, intent.who, intent.pregnant), "did-needs")
+            understood.lines.append(Say("read-pregnant", {"pregnant": intent.pregnant}))
+        case Reschedule() | MoveTo() | Resize() | KitchenSays():
+            _hosting(turn, intent, understood)
+        case AddPerson():
+            after, guest = add_person(turn.potluck, turn.actor, intent.name, intent.party)
+            turn.change(after, "did-add", name=guest.name)
+            understood.lines.append(Say("read-person", {"name": guest.name}))
+
+
+def _hosting(turn: Turn, intent: Intent, understood: Understood) -> None:
+    """What a host says about the potluck itself."""
+    match intent:
+        case Reschedule():
+            from bot.capabilities.hosting import new_start
+
+            starts_at = new_start(turn, intent.words).starts_at
+            turn.change(reschedule(turn.potluck, turn.actor, starts_at, turn.now), "did-when")
+            understood.lines.append(Say("read-when", {"when": turn.potluck.starts_at}))
+        case MoveTo():
+            turn.change(set_place(turn.potluck, turn.actor, intent.place), "did-place")
+            understood.lines.append(Say("read-where", {"place": turn.potluck.place}))
+        case Resize():
+            turn.change(resize(turn.potluck, turn.actor, intent.people), "did-resize")
+            understood.lines.append(Say("read-size", {"people": intent.people}))
+        case KitchenSays():
+            try:
+                kitchen = read_kitchen(intent.words, turn.potluck.kitchen)
+            except Unread as unread:
+                raise Refusal("refused-kitchen-words", words=unread.words) from None
+            turn.change(set_kitchen(turn.potluck, turn.actor, kitchen), "did-kitchen")
+            understood.lines.append(Say("read-kitchen", {"words": intent.words}))
+
+
+def say_understood(turn: Turn, understood: Understood) -> None:
+    """One line for everything that was read, with undo."""
+    if not understood.lines:
+        return
+    what = "; ".join(turn.voice.say(line).rstrip(".") for line in understood.lines)
+    turn.say("understood", what=Html(what), buttons=[[turn.undo_button()]])

@@ -1,0 +1,34 @@
+"""What the reader of sentences may know of a chat."""
+
+from __future__ import annotations
+
+from bot.context import Turn
+from planning.potluck import Answer
+from planning.replies import ReplyContext
+
+
+def context(turn: Turn, *, replying_to: str | None, replied_text: str = "") -> ReplyContext:
+    """What the reader of sentences may know. Without a potluck there is nothing to know."""
+    potluck = turn.potluck
+    guest = potluck.guest(turn.me)
+    bar = potluck.bar
+    from planning.bar import toppings_for
+
+    names = tuple(dict.fromkeys((*(t.name for t in bar.toppings), *toppings_for(bar.base)))) if bar else ()
+    return ReplyContext(
+        writer=turn.me,
+        writer_name=turn.event.person.name,
+        replying_to=replying_to,
+        guests=tuple((g.id, g.name) for g in potluck.guests),
+        own_promises=tuple((p.id, p.dish) for p in potluck.promises_of(turn.me)),
+        all_promises=tuple((p.id, p.dish) for p in potluck.promises),
+        party=guest.party if guest and guest.answer is not Answer.NONE else None,
+        answer=guest.answer if guest else Answer.NONE,
+        toppings=names,
+        now=turn.now,
+        timezone=potluck.timezone,
+        host=potluck.host == turn.me,
+        starts_at=potluck.starts_at,
+        replied_text=replied_text,
+        language=turn.voice.language,
+    )
