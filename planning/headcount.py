@@ -12,6 +12,8 @@ from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache
+from itertools import groupby
+from operator import attrgetter, itemgetter
 from typing import TYPE_CHECKING
 
 from planning.potluck import AGE_GROUPS, Party, Potluck, Say
@@ -126,43 +128,50 @@ def headcount(potluck: Potluck) -> Headcount:
     `GUESS_CORE`). So before anybody answers the expected number is the guess, and each answer replaces
     a piece of it. More guests and larger parties never lower any figure.
     """
+    import numpy as np
+
     now = odds(potluck)
-    parties: list[tuple[int, int, float, int]] = []
-    by_age = dict.fromkeys(AGE_GROUPS, 0.0)
-    expected = expected_eaters = 0.0
-    alike = Counter((str(g.answer), *(getattr(g.party, group) for group in AGE_GROUPS)) for g in potluck.guests)
-    for (answer, *ages), times in sorted(alike.items()):
-        p, party = now.of(answer), Party(*(min(MOST_PEOPLE, max(0, n)) for n in ages))
-        people, eaters = party.total, eaters_of(party)
-        if p <= 0 or people <= 0:
-            continue
-        parties.append((people, round(eaters * QUARTERS), p, times))
-        expected += p * people * times
-        expected_eaters += p * eaters * times
-        for group, n in party.counts():
-            by_age[group] += p * n * times
-    guessed = _left_of_guess(potluck, now)
+    # Parties alike at once, in one order: sums of floats depend on their order, answers must not.
+    alike = sorted(Counter(map(_ANSWER_AND_AGES, potluck.guests)).items())
+    ages = np.array([[min(MOST_PEOPLE, max(0, n)) for n in key[1:]] for key, _ in alike], dtype=float)
+    ages = ages.reshape(len(alike), len(AGE_GROUPS))
+    people = ages.sum(1).tolist()
+    quarters = (QUARTERS * (ages @ np.array([weights()[group] for group in AGE_GROUPS]))).tolist()
+    chance = {answer: now.of(answer) for answer in {key[0] for key, _ in alike}}
+    sure = [chance[key[0]] for key, _ in alike]
+    coming = np.array([p * times for p, (_, times) in zip(sure, alike, strict=True)])
+    by_age = dict(zip(AGE_GROUPS, (coming @ ages).tolist(), strict=True))
+    parties = [
+        (round(size), round(appetite), p, times)
+        for size, appetite, p, (_, times) in zip(people, quarters, sure, alike, strict=True)
+    ]
+    spoken_for = math.fsum(
+        size * times * (now.none if key[0] == "none" else 1.0) for size, (key, times) in zip(people, alike, strict=True)
+    )
+    guessed = _left_of_guess(potluck, spoken_for)
     core = math.floor(guessed * GUESS_CORE)
     if guessed:
         parties.append((core, core * QUARTERS, 1.0, 1))
         parties.append((1, QUARTERS, 0.5, 2 * (guessed - core)))
-        expected += guessed
-        expected_eaters += guessed
         by_age["adults"] += guessed
-    people_step, people_pmf = distribution((people, p, times) for people, _, p, times in parties)
-    eater_step, eater_pmf = distribution((quarters, p, times) for _, quarters, p, times in parties)
+    people_step, people_pmf = distribution((size, p, times) for size, _, p, times in parties)
+    eater_step, eater_pmf = distribution((appetite, p, times) for _, appetite, p, times in parties)
     level = min(1.0, max(0.0, potluck.service_level))
     everybody = level >= 1
+    likely = np.flatnonzero(people_pmf > 1e-15)
     return Headcount(
-        expected=expected,
+        expected=float(coming @ people) + guessed,
         low=quantile(people_pmf, 0.1) * people_step,
         high=quantile(people_pmf, 0.9) * people_step,
         at_service_level=(len(people_pmf) - 1 if everybody else quantile(people_pmf, level)) * people_step,
         eaters=(len(eater_pmf) - 1 if everybody else quantile(eater_pmf, level)) * eater_step / QUARTERS,
-        expected_eaters=expected_eaters,
-        pmf=tuple((n * people_step, p) for n, p in enumerate(people_pmf.tolist()) if p > 1e-15),
+        expected_eaters=float(coming @ quarters) / QUARTERS + guessed,
+        pmf=tuple(zip((likely * people_step).tolist(), people_pmf[likely].tolist(), strict=True)),
         by_age=by_age,
     )
+
+
+_ANSWER_AND_AGES = attrgetter("answer", *(f"party.{group}" for group in AGE_GROUPS))
 
 
 def distribution(parties: Iterable[tuple[int, float, int]]) -> tuple[int, numpy.ndarray]:
@@ -172,35 +181,48 @@ def distribution(parties: Iterable[tuple[int, float, int]]) -> tuple[int, numpy.
     """
     import numpy as np
 
-    alike: dict[tuple[float, int], int] = {}
-    for size, p, times in parties:
-        if size > 0 and p > 0 and times > 0:
-            alike[(p, size)] = alike.get((p, size), 0) + times
-    step = max(1, math.ceil(sum(size * times for (_, size), times in alike.items()) / MOST_CELLS))
-    if step > 1:
-        larger: dict[tuple[float, int], int] = {}
-        for (p, size), times in alike.items():
-            larger[(p, math.ceil(size / step))] = larger.get((p, math.ceil(size / step)), 0) + times
-        alike = larger
-    total = sum(size * times for (_, size), times in alike.items())
+    known = [(size, p, times) for size, p, times in parties if size > 0 and p > 0 and times > 0]
+    step = max(1, math.ceil(sum(size * times for size, _, times in known) / MOST_CELLS))
+    alike: dict[tuple[int, float], int] = {}
+    for size, p, times in known:
+        key = (math.ceil(size / step), p)
+        alike[key] = alike.get(key, 0) + times
+    total = sum(size * times for (size, _), times in alike.items())
     low, window = 0, np.ones(1)
-    # Equal parties at once, in order of odds and size: sums of floats depend on their order, answers must not.
-    for (p, size), times in sorted(alike.items()):
-        if p >= 1:
-            low += size * times
-            continue
-        first, coming = _binomial(times, p)
-        wider = np.zeros(len(window) + (len(coming) - 1) * size)
-        for at, chance in enumerate(coming.tolist()):
-            wider[at * size : at * size + len(window)] += window * chance
-        low, window = low + first * size, wider
+    certain = sum(size * times for (size, p), times in alike.items() if p >= 1)
+    unsure = sorted((size, p, times) for (size, p), times in alike.items() if p < 1)
+    for size, same in groupby(unsure, key=itemgetter(0)):
+        first, coming = 0, np.ones(1)
+        for _, p, times in same:
+            here, more = _binomial(times, p)
+            first, coming = first + here, np.convolve(coming, more)
+        window = _in_steps(window, coming, size)
+        low += first * size
         # What is far less than a float's own rounding is not worth carrying along.
         kept = np.flatnonzero(window > NEGLIGIBLE)
         low, window = low + int(kept[0]), window[kept[0] : kept[-1] + 1]
     pmf = np.zeros(total + 1)
-    pmf[low : low + len(window)] = window
+    pmf[low + certain : low + certain + len(window)] = window
     return step, pmf
 
+
+def _in_steps(window: numpy.ndarray, coming: numpy.ndarray, size: int) -> numpy.ndarray:
+    """The distribution of a + size * b for a from `window` and b from `coming`."""
+    import numpy as np
+
+    wider = (len(coming) - 1) * size
+    if size <= _SMALL_PARTY:
+        spread = np.zeros(wider + 1)
+        spread[::size] = coming
+        return np.convolve(window, spread)
+    made = np.zeros(len(window) + wider)
+    for at, chance in enumerate(coming.tolist()):
+        made[at * size : at * size + len(window)] += window * chance
+    return made
+
+
+_SMALL_PARTY = 16
+"""Up to this size one convolution, mostly of zeros, is quicker than an addition for each number of parties."""
 
 NEGLIGIBLE = 1e-20
 _MOST_AT_ONCE = 500
@@ -217,10 +239,13 @@ def _binomial(n: int, p: float) -> tuple[int, numpy.ndarray]:
     if p > 0.5:
         staying_first, staying = _binomial(n, 1 - p)
         return n - staying_first - len(staying) + 1, staying[::-1]
-    counts = np.arange(1, n + 1)
-    chances = np.concatenate(([1.0], np.cumprod((n - counts + 1) / counts * (p / (1 - p))))) * (1 - p) ** n
-    kept = np.flatnonzero(chances > NEGLIGIBLE)
-    return int(kept[0]), chances[kept[0] : kept[-1] + 1]
+    chance, ratio, chances = (1 - p) ** n, p / (1 - p), [(1 - p) ** n]
+    for k in range(n):
+        chance *= (n - k) / (k + 1) * ratio
+        chances.append(chance)
+    found = np.array(chances)
+    kept = np.flatnonzero(found > NEGLIGIBLE)
+    return int(kept[0]), found[kept[0] : kept[-1] + 1]
 
 
 def quantile(pmf: Sequence[float] | numpy.ndarray, level: float) -> int:
@@ -242,13 +267,11 @@ def newsvendor_level(short_costs: float, left_costs: float) -> float:
     return short_costs / (short_costs + left_costs)
 
 
-def _left_of_guess(potluck: Potluck, now: Odds) -> int:
+def _left_of_guess(potluck: Potluck, spoken_for: float) -> int:
+    """People of the host's guess about whom the guests' answers say nothing yet."""
     if not potluck.expected_people:
         return 0
-    accounted = sum(
-        min(MOST_PEOPLE, g.party.total) * (now.none if g.answer == "none" else 1.0) for g in potluck.guests
-    )
-    return max(0, math.ceil(min(MOST_PEOPLE, potluck.expected_people) - accounted - 1e-9))
+    return max(0, math.ceil(min(MOST_PEOPLE, potluck.expected_people) - spoken_for - 1e-9))
 
 
 def _past(potluck: Potluck) -> dict[tuple[str, str, str], bool]:
