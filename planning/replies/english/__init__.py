@@ -20,6 +20,7 @@ from planning.replies.english import (
     kin,
     needs,
     offers,
+    open_chat,
     others,
     people,
     questions,
@@ -134,13 +135,21 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         ]
     if not chatted.addressed:
         if not plain:
-            supper = _SUPPER.search(message.plain) is not None
-            return [i for i in found if supper or not isinstance(i, (SetAnswer, Ask, SetParty))], passed
+            if open_chat.SUPPER.search(message.plain) is not None:
+                return found, passed
+            told = _in_the_open(message, chatted) if open_chat.worth_a_look(message) else []
+            return [*told, *(i for i in found if not isinstance(i, (SetAnswer, Ask, SetParty)) and i not in told)], passed
         found = [  # "I'm in" says that all of it is for us
             replace(i, confidence=0.92) if i.confidence >= 0.85 and not isinstance(i, (Ask, SetNeeds)) else i
             for i in found
         ]
     return found, passed
+
+
+def _in_the_open(message: Message, context: ReplyContext) -> list[Intent]:
+    """Who comes, told to the group and not to the bot."""
+    found, _ = read(open_chat.again(message), replace(context, replying_to="board"))
+    return open_chat.answered(message, found, context)
 
 
 _SAME = re.compile(
@@ -186,12 +195,6 @@ _TOLD = re.compile(
 
 _COMES_OR_NOT = re.compile(r"\b(?:com(?:e|ing)|make it|be there|join|attend|count (?:me|us) out|(?:am|are) out)\b")
 _APPROVING = frozenset("👍✅🙋🙌👌💯")
-_SUPPER = re.compile(
-    r"\b(?:potluck|supper|harvest|dinner|feast|party|get-together|gathering|barbecue|bbq|picnic|brunch|lunch"
-    r"|on the [0-9]{1,2}(?:st|nd|rd|th)?)\b"
-    r"|^(?:\S+ ){1,5}(?:on )?(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)$"
-)
-"""In the open chatter an answer or a question is for us only beside such a word."""
 _ASKS_AFTER = re.compile(
     r"^(?:and |but |so |also |ok )?(?:what|when|where|who|how|which|is there|are there|do you|do we|can i|can we"
     r"|should i|shall i)\b"

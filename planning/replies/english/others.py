@@ -123,6 +123,16 @@ def _pronoun_said(sentence: Sentence, named: _Named) -> list[Intent]:
     return []
 
 
+_THEIRS = re.compile(
+    rf"(?: (?:after all|too|as well|also|,|for sure))* (?:and|&|with|plus) (?:her|his|their) (?P<kin>{any_of('kin')}|{any_of('kins')}|{any_of('guestkin')})(?= )"
+)
+
+
+def _one_of(kin: str) -> Party:
+    group = next(words(role)[kin] for role in ("kin", "kins", "guestkin") if kin in words(role))
+    return Party(**(dict.fromkeys(AGE_GROUPS, 0) | {group: 1}))
+
+
 def _said_of(sentence: Sentence, named: list[_Named], context: ReplyContext, *, own: bool) -> list[Intent]:
     tokens, end = sentence.tokens, named[-1].last
     rest = " " + " ".join(t.plain for t in tokens[end:]) + " "
@@ -135,7 +145,7 @@ def _said_of(sentence: Sentence, named: list[_Named], context: ReplyContext, *, 
     if any(not sentence.free(k) for k in range(end, min(end + 2, len(tokens)))):
         return []
     opens = named[0].first == 0 or tokens[named[0].first - 1].plain in (",", "and", "but", "yes", "also", "ok")
-    theirs = re.match(rf" (?:and|&|with|plus) (?:her|his|their) (?P<kin>{any_of('kin')}|{any_of('kins')}|{any_of('guestkin')})(?= )", rest)
+    theirs = _THEIRS.match(rest)
     if theirs is not None and len(named) == 1:
         end += len(theirs[0].split())
         rest = rest[theirs.end() :]
@@ -149,6 +159,9 @@ def _said_of(sentence: Sentence, named: list[_Named], context: ReplyContext, *, 
             break
     if answer is None and bringing is None:
         return []
+    if theirs is None and answer is Answer.YES and len(named) == 1:
+        theirs = _THEIRS.match(" " + " ".join(t.plain for t in tokens[after:]) + " ")
+        after += len(theirs[0].split()) if theirs is not None else 0
     unknown = [n for n in named if n.guest is None]
     with_me = re.match(r"(?:and|&) (?:i|me|myself) ", " ".join(t.plain for t in tokens[end : end + 2]) + " ") is not None
     if unknown and own and not with_me and not any(n.titled for n in unknown):
@@ -161,12 +174,12 @@ def _said_of(sentence: Sentence, named: list[_Named], context: ReplyContext, *, 
         if n.guest is not None:
             found.append(SetAnswer(n.guest, answer, start=start, end=stop, confidence=0.75))
             if theirs is not None and answer is Answer.YES:
-                group = next(words(r)[theirs["kin"]] for r in ("kin", "kins", "guestkin") if theirs["kin"] in words(r))
-                more = Party(**(dict.fromkeys(AGE_GROUPS, 0) | {group: 1}))
-                found.append(SetParty(n.guest, more, True, start=start, end=stop, confidence=0.7))
+                found.append(SetParty(n.guest, _one_of(theirs["kin"]), True, start=start, end=stop, confidence=0.7))
         elif answer is Answer.YES:
-            adult = Party()
-            found.append(AddPerson(n.name, adult, start=start, end=stop, confidence=0.85 if n.titled else 0.7))
+            sure = 0.85 if n.titled else 0.7
+            found.append(AddPerson(n.name, Party(), start=start, end=stop, confidence=sure))
+            if theirs is not None:
+                found.append(AddPerson(f"{n.name}'s {theirs['kin']}", _one_of(theirs["kin"]), start=start, end=stop, confidence=sure))
         else:
             found.append(SetAnswer("", answer, unknown_name=n.name, start=start, end=stop, confidence=0.7))
     if with_me:

@@ -68,7 +68,8 @@ def _list_with_me(sentence: Sentence) -> Iterator[Count]:
                 sentence.take(k, more.last)
                 break
         before = i > 2 and tokens[i - 1].plain in (",", "and", "&") and tokens[i - 2].raw[:1].isupper()
-        doubt = found.unknown_number or found.names or before or _name_follows(tokens, found)
+        stated = any((n := whole_number(tokens, k)) is not None and n[0] == found.total for k in range(i))
+        doubt = found.unknown_number or before or _name_follows(tokens, found) or (found.names and not stated)
         yield Count(i, found.last, found.party(), False, 0.6 if doubt else 0.95)
 
 
@@ -96,7 +97,12 @@ def _list_alone(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
         found = members.at(i)
         if found is None or found.me or not found.total or not _counted(tokens, found) or _marvels(tokens):
             continue
-        if not _whole(sentence, found) or not (found.bare or found.items > 1 or context.asked == "people"):
+        if not _whole(sentence, found):
+            continue
+        alone = i == 0 and found.last == len(tokens) and not found.unknown_number
+        if context.addressed and alone and not found.counts.get("adults"):
+            yield Count(i, found.last, found.party(), True, 0.6)  # "3 kids (one's a toddler)": beside the writer
+        if not (found.bare or found.items > 1 or context.asked == "people"):
             continue
         if tokens[found.last : found.last + 1] and tokens[found.last].plain == "more":
             continue
