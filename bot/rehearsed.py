@@ -150,7 +150,13 @@ def renamed(potluck: Potluck, people: Mapping[int, str]) -> Potluck:
         cohosts=tuple(one(c) for c in potluck.cohosts),
         guests=tuple(replace(g, id=one(g.id), added_by=one(g.added_by)) for g in potluck.guests),
         promises=tuple(
-            replace(p, guest=one(p.guest), sharers=tuple(one(s) for s in p.sharers)) for p in potluck.promises
+            replace(
+                p,
+                guest=one(p.guest),
+                sharers=tuple(one(s) for s in p.sharers),
+                takers=tuple(one(t) for t in p.takers),
+            )
+            for p in potluck.promises
         ),
         bar=bar,
         history=tuple(replace(h, guest=one(h.guest)) for h in potluck.history),

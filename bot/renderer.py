@@ -15,6 +15,7 @@ from bot.courier.render import Drawn, ReminderCase
 from bot.registry import Registry
 from bot.storage.values import ChatRecord, Post, ReminderRow, Stored
 from bot.texts import Html, Voice
+from planning.again import next_month
 from planning.headcount import headcount
 from planning.menu import most_needed
 from planning.potluck import Potluck
@@ -68,6 +69,14 @@ class BotRenderer:
                     Button(voice.plain("button-cant"), "ans", ("no",)),
                 ]
             ]
+        if case.kind == "collect":
+            rows = [[Button(voice.plain("button-leftovers"), "left"), Button(voice.plain("button-lessons"), "lessons")]]
+            again = voice.plain("button-same-again", when=next_month(potluck))
+            return [*rows, [Button(again, "again")]] if potluck.repeats else rows
+        if case.kind == "return":
+            return [[Button(voice.plain("button-dishes"), "backs")]]
+        if case.kind == "start":
+            return [[Button(voice.plain("button-here"), "here")]]
         if case.kind == "bring" and most_needed(potluck, headcount(potluck)):
             return [[Button(voice.plain("button-missing"), "missing")]]
         return []

@@ -43,7 +43,8 @@ WELL_BEFORE = timedelta(minutes=30)
 IDLE_OVEN_MIN = 60
 """An oven that nobody uses for longer is switched off, and preheated again."""
 
-KINDS = ("answer-by", "bring", "thaw", "slow-cooker", "preheat", "swap", "leave", "start", "out-limit", "collect")
+KINDS = ("answer-by", "bring", "thaw", "slow-cooker", "preheat", "swap", "leave", "start", "out-limit", "collect",
+         "return")  # fmt: skip
 
 
 @dataclass(frozen=True)
@@ -87,7 +88,7 @@ def reminders(potluck: Potluck, timeline: Timeline | None, now: datetime) -> tup
     """All reminders still ahead of `now`, by due time and key."""
     if potluck.stage is Stage.CANCELLED:
         return ()
-    found: list[Reminder] = list(_collect(potluck))
+    found: list[Reminder] = [*_collect(potluck), *_return(potluck)]
     if potluck.stage is Stage.PLANNED:
         steps = timeline.steps if timeline is not None else ()
         for part in (
@@ -178,11 +179,13 @@ def _slow_cooker(potluck: Potluck, steps: tuple[PlannedStep, ...]) -> Iterator[R
 
 
 def _oven(potluck: Potluck, steps: tuple[PlannedStep, ...]) -> Iterator[Reminder]:
-    """Preheat before each spell of heat, and a swap wherever pans go out and others in."""
+    """Preheat before each spell of heat, and a swap wherever pans go out and others in.
+
+    Each is named by the step that goes in first: a dish put before others is announced, whatever has been sent of them.
+    """
     ovens = sorted({s.appliance for s in steps if s.appliance is not None and s.appliance.startswith("oven:")})
     for oven in ovens:
         mine = sorted((s for s in steps if s.appliance == oven), key=lambda s: (s.start, s.promise, s.step))
-        preheats = swaps = 0
         clear: datetime | None = None
         starts = sorted({s.start for s in mine})
         for start in starts:
@@ -193,20 +196,19 @@ def _oven(potluck: Potluck, steps: tuple[PlannedStep, ...]) -> Iterator[Reminder
             number = int(oven.split(":")[1]) + 1
             temp = coming[0].temp_f or 0
             dishes = [_dish(potluck, s.promise) for s in coming]
+            what = f"{oven}:{coming[0].promise}:{coming[0].step}"
             if fresh:
-                preheats += 1
                 due = start - timedelta(minutes=PREHEAT_MIN)
                 facts = _facts(potluck, oven=number, temp=temp, dishes=dishes, at=start)
                 yield Reminder("preheat", "host", due, start + timedelta(minutes=15),
-                               Say("reminder-preheat", facts), f"preheat:{oven}:{preheats}")  # fmt: skip
+                               Say("reminder-preheat", facts), f"preheat:{what}")  # fmt: skip
             elif gone := [s for s in before if s.end > start - timedelta(minutes=IDLE_OVEN_MIN)]:
-                swaps += 1
                 due = max(s.end for s in gone)
                 out = [_dish(potluck, s.promise) for s in gone]
                 facts = _facts(potluck, oven=number, temp=temp, dishes=dishes, out=out, at=start,
                                change="yes" if any(s.temp_f != temp for s in gone) else "no")  # fmt: skip
                 yield Reminder("swap", "host", due, max(start, due) + timedelta(minutes=20),
-                               Say("reminder-swap", facts), f"swap:{oven}:{swaps}")  # fmt: skip
+                               Say("reminder-swap", facts), f"swap:{what}")  # fmt: skip
             clear = start
 
 
@@ -259,6 +261,16 @@ def _collect(potluck: Potluck) -> Iterator[Reminder]:
     facts = _facts(potluck, dishes=dishes, count=len(dishes))
     yield Reminder("collect", "group", due, wall(potluck.zone, day, EVENING_ENDS),
                    Say("reminder-collect", facts), "collect")  # fmt: skip
+
+
+def _return(potluck: Potluck) -> Iterator[Reminder]:
+    """Two days after, kindly, whose dish is still where: common practice, no source."""
+    left = [p.dish for p in potluck.promises if p.category not in ("drink", "supplies") and not p.returned]
+    if left:
+        day = potluck.local(potluck.ends - timedelta(hours=6)).date() + timedelta(days=2)
+        due = wall(potluck.zone, day, LATE_MORNING)
+        yield Reminder("return", "group", due, wall(potluck.zone, day, EVENING_ENDS),
+                       Say("reminder-return", _facts(potluck, dishes=left, count=len(left))), "return")  # fmt: skip
 
 
 def _facts(potluck: Potluck, **facts: object) -> dict[str, object]:

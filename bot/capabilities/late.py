@@ -68,7 +68,7 @@ async def running_late(turn: Turn, minutes: int | None, *, at: datetime | None =
     turn.say("late-moved", when=turn.voice.time(comes), buttons=[[turn.undo_button()]])
     if host is None:
         return
-    lines = [turn.voice("told-late-until", name=name, when=turn.voice.time(comes))]
+    lines: list[str] = [turn.voice("told-late-until", name=name, when=turn.voice.time(comes))]
     lines += await _broken(turn, before, after)
     await turn.tell(host, "told-lines", lines=Html("\n".join(lines)))
 

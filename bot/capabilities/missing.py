@@ -39,9 +39,7 @@ def missing_lines(turn: Turn) -> Html:
         lines.append(voice("missing-nothing"))
     for category, factor in potluck.corrections.items():
         percent, more = round(abs(factor - 1) * 100), factor > 1
-        lines.append(
-            voice("missing-learned", category=voice.plain(f"category-{category}"), percent=percent, more=more)
-        )
+        lines.append(voice("missing-learned", category=voice.plain(f"category-{category}"), percent=percent, more=more))
     for dish, ids in doubles(potluck):
         names = [g.name for i in ids if (p := potluck.promise(i)) and (g := potluck.guest(p.guest))]
         lines.append(voice("missing-double", dish=dish, names=names))

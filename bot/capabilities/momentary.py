@@ -14,7 +14,7 @@ MOST_STEPS = 12
 async def now(turn: Turn) -> None:
     """/now: what is in the oven, on the stove and in people's hands at this minute."""
     running = moment(_timeline(turn), turn.now).running
-    lines = [turn.voice("now-head", n=len(running), at=turn.voice.time(turn.now))]
+    lines: list[str] = [turn.voice("now-head", n=len(running), at=turn.voice.time(turn.now))]
     lines += [step_line(turn.voice, turn.potluck, s) for s in running[:MOST_STEPS]]
     _post(turn, lines, "next")
 
@@ -22,13 +22,14 @@ async def now(turn: Turn) -> None:
 async def next_(turn: Turn) -> None:
     """/next: what starts within two hours, at least the next thing."""
     coming = moment(_timeline(turn), turn.now).coming
-    lines = [turn.voice("next-head", n=len(coming))]
+    lines: list[str] = [turn.voice("next-head", n=len(coming))]
     lines += [step_line(turn.voice, turn.potluck, s) for s in coming[:MOST_STEPS]]
     _post(turn, lines, "now")
 
 
 def _timeline(turn: Turn) -> Timeline | None:
-    return turn.services.planner.timeline(turn.potluck)
+    found: Timeline | None = turn.services.planner.timeline(turn.potluck)
+    return found
 
 
 def _post(turn: Turn, lines: list[str], other: str) -> None:

@@ -10,6 +10,7 @@ from bot.registry import Registry
 from bot.storage.values import PotluckPlace
 from bot.texts import Voice
 from bot.zones import find_zone
+from planning.again import carried, corrections
 from planning.bar import base_named
 from planning.changes import Refusal, open_bar, open_potluck, resize, set_budget, set_place
 from planning.potluck import Potluck, Stage
@@ -84,6 +85,8 @@ async def start(turn: Turn, line: str) -> None:
         mealtime=opening.mealtime or "meal",
         units=turn.chat.units,
     )
+    past = [s.potluck for s in await turn.store.potlucks_in(turn.event.chat_id)]
+    opened = replace(opened, history=carried(past, turn.now), corrections=corrections(past, turn.now))
     place = PotluckPlace(opened.id, turn.event.chat_id, turn.event.thread_id)
     turn.start_potluck(opened, place)
     for note in opening.when.notes:

@@ -12,7 +12,7 @@ from bot.texts import languages
 from bot.zones import find_zone
 from planning.changes import Refusal, may_manage
 
-REMINDER_KINDS = ("answer-by", "bring", "thaw", "slow-cooker", "preheat", "swap", "leave", "start", "collect")
+REMINDER_KINDS = ("answer-by", "bring", "thaw", "slow-cooker", "preheat", "swap", "leave", "start", "collect", "return")
 
 
 async def command(turn: Turn) -> None:

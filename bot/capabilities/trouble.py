@@ -81,16 +81,21 @@ async def read_words(turn: Turn) -> None:
     found = next((t for language in languages if (t := read_trouble(turn.words, language))), None)
     if found is None:
         return
-    if not may_manage(potluck, turn.actor):
-        own = _dish(turn, found.about, potluck.promises_of(turn.me)) if found.kind == "burnt" else None
-        if own is None:
-            return
-    elif found.kind == "burnt" and _dish(turn, found.about, potluck.promises) is None:
-        return
-    elif found.kind == "no-show" and _person(potluck, turn.words) is None:
+    if not _may_tell(turn, found):
         return
     turn.handled = True
     await _take(turn, found)
+
+
+def _may_tell(turn: Turn, found: Trouble) -> bool:
+    """Hosts may tell everything that names somebody or something known; a cook tells of their own dish."""
+    potluck = turn.potluck
+    if found.kind == "burnt":
+        among = potluck.promises if may_manage(potluck, turn.actor) else potluck.promises_of(turn.me)
+        return _dish(turn, found.about, among) is not None
+    if not may_manage(potluck, turn.actor):
+        return False
+    return found.kind != "no-show" or _person(potluck, turn.words) is not None
 
 
 async def _take(turn: Turn, found: Trouble) -> None:

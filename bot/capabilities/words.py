@@ -41,7 +41,8 @@ async def read_words(turn: Turn) -> None:
     if turn.private and not turn.has_potluck and event.kind == "message" and event.media is None:
         # Nothing told in private may get lost in silence: say where the door is.
         raise Refusal("refused-no-potluck-private")
-    if not turn.has_potluck or event.media is not None or event.forwarded or event.person.anonymous:
+    without_words = event.media is not None and not event.text
+    if not turn.has_potluck or without_words or event.forwarded or event.person.anonymous:
         return
     if event.kind == "edited" and not await _edit_of_something_read(turn):
         return

@@ -8,13 +8,14 @@ The payload of a post is plain JSON:
   reply_to    message id
   silent      true: no sound
   message_id  for edit, delete, pin, unpin, react, markup
+  latitude, longitude  degrees, for location
   photo, document   {"path"} or {"file_id"} or {"base64"}, and "name"
   emoji       for react; empty takes the reaction away
   query_id    for answer, with text and alert: a press that could not be acknowledged at once
   about       what it is about; remembered, so that a reply to it can be understood
   until       ISO instant after which it is not sent any more
   again_in_doubt  true: rather twice than not at all (see `delivery.py`); a number: again so many times at most
-Methods: send, photo, document, edit, markup, delete, pin, unpin, react, answer.
+Methods: send, location, photo, document, edit, markup, delete, pin, unpin, react, answer.
 """
 
 from __future__ import annotations
@@ -29,7 +30,7 @@ from typing import Any
 import telegram
 from telegram import ForceReply, InlineKeyboardButton, InlineKeyboardMarkup, LinkPreviewOptions, ReplyParameters
 
-SENDS = frozenset({"send", "photo", "document"})
+SENDS = frozenset({"send", "location", "photo", "document"})
 """Methods that make a new message: not repeatable when in doubt."""
 EDITS = frozenset({"edit", "markup"})
 COUNTED = SENDS | EDITS
@@ -96,6 +97,10 @@ async def call(
         sent = await bot.send_message(
             chat_id, words, parse_mode=mode, reply_markup=markup, link_preview_options=_NO_PREVIEW, **common
         )
+        return sent.message_id
+    if method == "location":
+        latitude, longitude = float(payload["latitude"]), float(payload["longitude"])
+        sent = await bot.send_location(chat_id, latitude, longitude, reply_markup=markup, **common)
         return sent.message_id
     if method in ("photo", "document"):
         caption = _words(payload.get("caption") or payload.get("text") or "", MOST_CAPTION, as_plain) or None

@@ -31,7 +31,11 @@ def without_person(potluck: Potluck, guest_id: str, marks: Marks) -> Potluck:
             replace(g, added_by=None) if g.added_by == guest_id else g for g in potluck.guests if g.id != guest_id
         ),
         promises=tuple(
-            replace(p, sharers=tuple(s for s in p.sharers if s != guest_id))
+            replace(
+                p,
+                sharers=tuple(s for s in p.sharers if s != guest_id),
+                takers=tuple(t for t in p.takers if t != guest_id),
+            )
             for p in potluck.promises
             if p.guest != guest_id
         ),

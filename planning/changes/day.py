@@ -21,7 +21,7 @@ from planning.changes.rules import (
     whole,
     without,
 )
-from planning.potluck import Answer, Guest, Kitchen, Party, Potluck, Promise, Stage
+from planning.potluck import Answer, Guest, Kitchen, Party, PastAnswer, Potluck, Promise, Stage
 
 OUTCOMES = ("ran-out", "came-back")
 DOOR_WORDS = 60
@@ -62,6 +62,10 @@ def no_show(potluck: Potluck, by: Actor, guest_id: str) -> Potluck:
     guest = potluck.guest(guest_id)
     if guest is None:
         raise Refusal("refused-unknown-person", name="")
+    day = potluck.local(potluck.starts_at).date().isoformat()
+    missed = PastAnswer(day, guest_id, None, guest.answer.value, False)
+    if guest.answer in (Answer.YES, Answer.MAYBE) and missed not in potluck.history:
+        potluck = replace(potluck, history=(*potluck.history, missed))
     potluck = replace_guest(potluck, replace(guest, answer=Answer.NO, arrived_at=None))
     kept = (_without_cook(p, guest_id) for p in potluck.promises)
     bar = potluck.bar and replace(

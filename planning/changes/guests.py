@@ -54,7 +54,12 @@ def _rename_id(potluck: Potluck, named: Guest, by: Actor) -> Potluck:
     taken_over = replace(named, id=by.id, name=by.name, username=by.username, added_by=None)
     swap = {named.id: by.id}
     promises = tuple(
-        replace(p, guest=swap.get(p.guest, p.guest), sharers=tuple(swap.get(s, s) for s in p.sharers))
+        replace(
+            p,
+            guest=swap.get(p.guest, p.guest),
+            sharers=tuple(swap.get(s, s) for s in p.sharers),
+            takers=tuple(swap.get(t, t) for t in p.takers),
+        )
         for p in potluck.promises
     )
     bar = potluck.bar and replace(

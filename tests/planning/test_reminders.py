@@ -158,7 +158,7 @@ def test_a_cancelled_potluck_reminds_nobody() -> None:
 
 
 def test_a_finished_potluck_only_asks_to_collect_dishes() -> None:
-    assert list(kinds(supper(stage=Stage.DONE))) == ["collect"]
+    assert list(kinds(supper(stage=Stage.DONE))) == ["collect", "return"]
 
 
 def test_dishes_are_collected_late_in_the_next_morning() -> None:
@@ -168,7 +168,7 @@ def test_dishes_are_collected_late_in_the_next_morning() -> None:
 def test_what_is_past_is_not_produced() -> None:
     found = reminders(supper(), None, at("2027-09-18T12:00"))
 
-    assert {r.kind for r in found} == {"leave", "start", "collect"}
+    assert {r.kind for r in found} == {"leave", "start", "collect", "return"}
 
 
 def test_a_skipped_wall_time_shifts_forward() -> None:
@@ -251,7 +251,7 @@ def test_deriving_again_later_only_drops_what_is_past(potluck: Potluck, now: dat
 @given(potlucks())
 def test_a_message_for_the_day_is_never_sent_at_night(potluck: Potluck) -> None:
     for reminder in reminders(potluck, None, LONG_AGO):
-        if reminder.kind in ("bring", "answer-by", "collect"):
+        if reminder.kind in ("bring", "answer-by", "collect", "return"):
             due, last = (potluck.local(x) for x in (reminder.due_at, reminder.expires_at))
             assert due.hour in range(8, 22)
             assert last.date() == due.date() or reminder.kind == "answer-by"
@@ -268,7 +268,7 @@ def test_moving_the_potluck_by_a_day_moves_every_wall_time_by_a_day(potluck: Pot
     still = replace(potluck, promises=moved.promises)
 
     def walls(p: Potluck) -> dict[str, datetime]:
-        kinds_on_the_wall = ("bring", "answer-by", "collect")
+        kinds_on_the_wall = ("bring", "answer-by", "collect", "return")
         return {r.key: p.local(r.due_at).replace(tzinfo=None) for r in reminders(p, None, LONG_AGO)
                 if r.kind in kinds_on_the_wall}  # fmt: skip
 

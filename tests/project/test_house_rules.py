@@ -23,7 +23,9 @@ def test_only_the_clock_file_reads_the_clock() -> None:
 
 
 def test_planning_reads_files_in_one_place_only() -> None:
-    opens = re.compile(r"\bopen\(|\.read_text\(|\.read_bytes\(|importlib\.resources|from importlib import resources")
+    opens = re.compile(
+        r"(?<![\w.])(?<!def )open\(|\.read_text\(|\.read_bytes\(|importlib\.resources|from importlib import resources"
+    )
     found = [
         p.relative_to(ROOT).as_posix() for p in ROOT.glob("planning/**/*.py") if opens.search(p.read_text("utf-8"))
     ]

@@ -1,5 +1,6 @@
 help-late = you run late, like “/late 20” or “/late 5:30pm”
 help-here = you have arrived
+button-here = We're here
 late-how-much = How late?
 button-late = { $n } min
 button-out = { $dish } is out

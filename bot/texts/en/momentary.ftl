@@ -1,6 +1,6 @@
 help-now = what runs in the kitchen now
 help-next = what comes next in the kitchen
-button-now = Now
+button-now = Running
 button-next = Next
 now-head = <b>Now, { $at }</b>{ $n ->
     [0] {" "}– nothing runs.

@@ -91,3 +91,4 @@ reminder-collect = Thank you all! { $count ->
         [0] Please look whether anything of yours was left behind.
        *[other] Please collect what is yours: { $dishes }.
     }
+reminder-return = Is a dish or a box here that isn't yours, or yours somewhere else? Press Dishes to return when it is back: { $dishes }.

@@ -41,6 +41,7 @@ reminder-kind-leave = leave now
 reminder-kind-start = start
 reminder-kind-out-limit = out too long
 reminder-kind-collect = thanks and dishes
+reminder-kind-return = dishes to return
 reminder-to-group = everybody
 reminder-head = <b>{ $title }</b>
 reminder-for = { $name }: { $what }

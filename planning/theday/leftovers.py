@@ -1,0 +1,67 @@
+"""What is left: what keeps how long, what must go, and what this potluck teaches about the next."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import date, datetime, timedelta
+
+from planning.potluck import CATEGORIES, Potluck, Promise
+from planning.safety.clocks import clock
+from planning.safety.standing_out import leftover_days
+from planning.safety.words import perishable
+
+DRY_DAYS = 7
+"""What needs no cold is worth eating within a week: common practice, no source."""
+
+STEP = 0.15
+LEAST, MOST = 0.7, 1.4
+"""How far one evening moves the portions of a category, and how far all evenings together may
+(common practice, no source)."""
+
+
+@dataclass(frozen=True)
+class Leftover:
+    """`keep_until` the last day in the refrigerator; `must_go` when it stood out too long; `rule` the row behind it."""
+
+    promise: Promise
+    keep_until: date
+    days: int
+    must_go: bool
+    out_min: int
+    rule: str
+
+
+def leftovers(potluck: Potluck, now: datetime) -> tuple[Leftover, ...]:
+    """Each dish that could be left. Days count from the day of the potluck; the shorter of two sources holds."""
+    day = potluck.local(potluck.starts_at).date()
+    found = []
+    for promise in potluck.promises:
+        if promise.category in ("drink", "supplies"):
+            continue
+        ticking = clock(potluck, promise)
+        out = ticking.limit_min - ticking.left_min(now)
+        spoils = perishable(promise)
+        days, rule = leftover_days(promise) if spoils else (DRY_DAYS, "practice")
+        gone = spoils and out >= ticking.limit_min
+        why = ticking.rule if gone else rule
+        found.append(Leftover(promise, day + timedelta(days=days), days, gone, max(0, round(out)), why))
+    return tuple(found)
+
+
+def learned(potluck: Potluck) -> Mapping[str, float]:
+    """The corrections for the next potluck: a category whose dishes ran out grows, one that came back shrinks.
+
+    Of the dishes of a category, the share that ran out adds up to 15 %, the share that came back takes as much
+    off; together with what was learned before it stays within 0.7 and 1.4. Nothing said changes nothing.
+    """
+    found = dict(potluck.corrections)
+    for category in CATEGORIES:
+        dishes = [p for p in potluck.promises if p.category == category]
+        ran_out = sum(p.outcome == "ran-out" for p in dishes)
+        came_back = sum(p.outcome == "came-back" for p in dishes)
+        if not ran_out and not came_back:
+            continue
+        factor = found.get(category, 1.0) * (1 + STEP * (ran_out - came_back) / len(dishes))
+        found[category] = round(min(MOST, max(LEAST, factor)), 4)
+    return {c: f for c, f in found.items() if f != 1.0}
