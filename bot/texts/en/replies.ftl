@@ -28,6 +28,8 @@ reply-ask-fewer = { $people ->
 } with you?
 reply-ask-needs = Shall I note for your party: { $needs }?
 reply-ask-needs-gone = Shall I take this off your needs: { $needs }?
+reply-ask-needs-of = Shall I note for { $name }: { $needs }?
+reply-ask-needs-gone-of = Shall I take this off { $name }’s needs: { $needs }?
 reply-ask-promise = Will you bring { $dish }?
 reply-ask-promise-of = Does { $name } bring { $dish }?
 reply-ask-promise-if = Shall I put you down for { $dish }?
