@@ -105,6 +105,7 @@ def find(text: str) -> Found:
     by_claim = [words for words in _largest(frozenset(key)) if not words.isdisjoint(_CLAIMING)]
     taken: Words = frozenset().union(*by_claim)
     words, claims = _claims([word for word in key if word not in taken])
+    claims |= _claims(list(key))[1]
     whole = exact.get(tuple(words))
     largest = [*by_claim, frozenset(words)] if whole is not None else [*by_claim, *_largest(frozenset(words))]
     rows = {whole if whole is not None and found == frozenset(words) else by_set[found] for found in largest}

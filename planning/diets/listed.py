@@ -61,7 +61,28 @@ def _listed(name: str, ingredients: tuple[str, ...] | None) -> Listed:
     row = ingredient_named(name)
     if row is not None:
         return _union([Found((row,), frozenset(), ())], named.claims, USUAL, ())
-    return _union([named], named.claims, UNKNOWN, ())
+    return _union([named, _of_its_sort(name)], named.claims, UNKNOWN, ())
+
+
+def _of_its_sort(name: str) -> Found:
+    """What a dish nobody knows may hold: what the commonest of its sort does, an unheard-of pie a pie's crust."""
+    said = key_of(name)
+    sort = lookup(said[-1]).dish if len(said) > 1 else None
+    rows = usual_rows(sort) if sort is not None else ()
+    return Found(
+        tuple(
+            replace(
+                row,
+                holds=frozenset(),
+                may_hold=row.holds | row.may_hold,
+                breaks=frozenset(),
+                may_break=row.breaks | row.may_break,
+            )
+            for row in rows
+        ),
+        frozenset(),
+        (),
+    )
 
 
 def _only_plain(named: Found) -> Found:

@@ -1,4 +1,4 @@
-"""The catalogue of everyday dishes, from `data/dishes.csv`.
+"""The catalogue of everyday dishes, from `data/dishes.csv` and `data/dishes_more.csv`.
 
 Heat is written compactly in the table, `kind:minutes@temp_f`, links separated by spaces:
 `prep:30 oven:60@375 rest:15`. `time_source` says where the minutes come from: a source id, "practice" for
@@ -148,7 +148,32 @@ def catalogue() -> tuple[Dish, ...]:
         # Much the same to plan with, yet another dish: it doubles nothing, and its ingredients are not known.
         for name in _split(row["like"]):
             found.append(replace(dish, name=name, aliases=(), ingredients=(), like=dish.name))
-    return tuple(found)
+    return (*found, *_more({dish.name: dish for dish in found}))
+
+
+def _more(known: dict[str, Dish]) -> tuple[Dish, ...]:
+    """Dishes which are planned like another and hold something else; `known` are the others by name.
+
+    Raises ValueError when a row is like a dish that stands neither in `known` nor above it in the table.
+    """
+    found: dict[str, Dish] = {}
+    for row in tables.rows("dishes_more"):
+        like = known.get(row["like"]) or found.get(row["like"])
+        if like is None:
+            raise ValueError(f"dishes_more.csv: {row['name']} is like an unknown dish")
+        found[row["name"]] = replace(
+            like,
+            name=row["name"],
+            aliases=_split(row["aliases"]),
+            category=row["category"] or like.category,
+            serve=row["serve"] or like.serve,
+            # A publication's minutes are for the dish it names; for one like it they are common practice at most.
+            time_source=like.time_source if like.time_source in ("", INVENTED) else tables.PRACTICE,
+            ingredients=_split(row["ingredients"]),
+            like=like.name,
+            source=row["source"],
+        )
+    return tuple(found.values())
 
 
 @cache

@@ -62,6 +62,8 @@ def lookup(text: str) -> DishMatch:
         return DishMatch(dish, name, dish.category, round(0.95 - off, 2))
     if dish := _reordered(index, spelt):
         return DishMatch(dish, name, dish.category, round(0.9 - off, 2))
+    if dish := _with_its_sort(index, spelt):
+        return DishMatch(dish, name, dish.category, round(0.9 - off, 2))
     return _by_head(index, name, spelt, off)
 
 
@@ -126,7 +128,7 @@ def _spelt(index: Index, words: list[str]) -> tuple[list[str], int]:
             spelt.append(word)
         elif parts := _parts(word, index.vocabulary):
             spelt.extend(parts)
-        elif right := names.corrected(word, index.vocabulary):
+        elif right := names.corrected(word, index.vocabulary) or names.corrected(f"{word}s", index.vocabulary):
             spelt.append(right)
             slips += 1
         else:
@@ -174,6 +176,27 @@ def _reordered(index: Index, words: list[str]) -> Dish | None:
     return None
 
 
+SORTS = frozenset(("curry", "stew", "soup", "salad", "dip", "dessert", "drink", "rice", "noodle"))
+"""Words which may follow a dish's own name and only say what sort of thing it is ("massaman curry")."""
+
+SERVED_ON = frozenset(("platter", "tray", "board", "dish", "skewer", "bite", "cup", "plate"))
+"""Words which may follow a name and say how it is served ("devilled egg platter")."""
+
+
+def _with_its_sort(index: Index, words: list[str]) -> Dish | None:
+    """A dish's whole name with a word after it that changes nothing."""
+    dish = index.exact.get(" ".join(words[:-1])) if len(words) > 1 else None
+    if dish is None or dish.category == "supplies":
+        return None
+    alike = words[-1] in SORTS and category_of_head(index, words, frozenset(words)) == dish.category
+    return dish if alike or (words[-1] in SERVED_ON and not _holds_it(dish, words[-1])) else None
+
+
+def _holds_it(dish: Dish, word: str) -> bool:
+    """A "coffee cup" holds the drink, and is no coffee."""
+    return dish.category in ("drink", "topping", "bread") or (word in ("cup", "plate", "dish") and len(dish.name) < 5)
+
+
 def _by_head(index: Index, name: str, words: list[str], off: float) -> DishMatch:
     before, after = noun_phrase(index, words)
     if not before:
@@ -189,7 +212,7 @@ def _by_head(index: Index, name: str, words: list[str], off: float) -> DishMatch
             unknown = sum(word not in index.vocabulary for word in extra)
             weaker = 0.05 if any(names.is_kind(word, *FOOD_KINDS) for word in extra) else 0.0
             category = category_of_head(index, before, everything)
-            if category is not None and category != dish.category and weaker:
+            if category is not None and category != dish.category and weaker and not first <= wanted:
                 break
             return DishMatch(dish, name, dish.category, round(0.9 - weaker - 0.05 * min(unknown, 2) - off, 2))
     if is_gear(index, head, before):
@@ -223,6 +246,8 @@ def _unknown(index: Index, name: str, words: list[str]) -> DishMatch:
             return DishMatch(dish, name, dish.category, 0.6)
     if any(names.is_kind(word, "person", "chatter") for word in words):
         return DishMatch(None, name, None, 0.0)
+    if len(words) <= 5 and (dish := _inside(index, words)) is not None:
+        return DishMatch(dish, name, dish.category, 0.55)
     inside = [word for word in words if word in index.heads or names.is_kind(word, *FOOD_KINDS)]
     if inside:
         category = category_of_head(index, inside, frozenset(inside))
@@ -232,3 +257,14 @@ def _unknown(index: Index, name: str, words: list[str]) -> DishMatch:
     if len(words) > 4 or not any(word.isalpha() and len(word) > 2 for word in words):
         return DishMatch(None, name, None, 0.0)
     return DishMatch(None, name, "main", 0.1)
+
+
+def _inside(index: Index, words: list[str]) -> Dish | None:
+    """The longest whole name of a dish, of one long word or of several, among words nobody knows."""
+    for length in range(len(words) - 1, 0, -1):
+        for start in range(len(words) - length + 1):
+            part = words[start : start + length]
+            dish = index.exact.get(" ".join(part))
+            if dish is not None and dish.category != "supplies" and (length > 1 or len(part[0]) > 6):
+                return dish
+    return None

@@ -86,7 +86,7 @@ def is_gear(index: Index, head: str, before: list[str]) -> bool:
     if not names.is_kind(head, "supply") and not vessel:
         return False
     if head in _FOOD_OR_GEAR:
-        kinds = ("meat", "fish", "vegetable", "veg", "fruit", "starch", "bean", "dairy", "nut", "sweet")
+        kinds = ("meat", "fish", "egg", "vegetable", "veg", "fruit", "starch", "bean", "dairy", "nut", "sweet")
         return not any(names.is_kind(word, *kinds) for word in before[:-1])
     return True
 

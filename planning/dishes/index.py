@@ -57,10 +57,21 @@ def index_of_names() -> Index:
         entries.sort(key=lambda entry: (-len(entry[0]), entry[1] not in own, entry[1]))
     return Index(
         exact=exact,
-        joined={key.replace(" ", ""): key for key in reversed(list(exact))},
+        joined=_joined(exact),
         sorted_words=sorted_words,
         by_word={word: tuple(entries) for word, entries in by_word.items()},
         vocabulary=frozenset(vocabulary),
         heads=heads,
         keys=tuple(exact),
     )
+
+
+def _joined(exact: dict[str, Dish]) -> dict[str, str]:
+    """Names written as one word, "and" also as its n: "macncheese"."""
+    found: dict[str, str] = {}
+    for key in exact:
+        found.setdefault(key.replace(" ", ""), key)
+    for key in exact:
+        if " and " in key:
+            found.setdefault(key.replace(" and ", "n").replace(" ", ""), key)
+    return found
