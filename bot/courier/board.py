@@ -77,9 +77,18 @@ class Boards:
         if (due := self._limiter.free_at(chat_id, edit=edit)) > self._clock.now():
             return due
         await self._limiter.turn(chat_id, edit=edit)
+        place = self._limiter.place(chat_id, edit=edit)
+        if (due := await self._desk.claim_board(potluck_id, place)) is not None:
+            # Another replica is at it; a moment later it is either done or ours to do.
+            return max(due, self._clock.now() + timedelta(seconds=GAP_S))
+        return await self._draw(potluck_id)
+
+    async def _draw(self, potluck_id: str) -> datetime | None:
+        """Show the board that was claimed; how it ends also ends the claim."""
         # Read after the place was taken, so that what is drawn is the newest.
         stored = await self._desk.stored(potluck_id)
         if stored is None or stored.place.board_dirty_since is None:
+            await self._desk.leave_board(potluck_id)
             return None
         place = stored.place
         chat = await self._desk.chat(place.chat_id)
@@ -147,6 +156,7 @@ class Boards:
 
     async def _failed(self, stored: Stored, fate: Fate) -> datetime | None:
         place, now = stored.place, self._clock.now()
+        await self._desk.leave_board(place.potluck_id)
         self._metrics.boards.labels("failed").inc()
         self._metrics.api_errors.labels(fate.kind.value).inc()
         # Whatever was shown last is not certain any more.

@@ -259,26 +259,27 @@ class Courier:
                     self._kinds.popitem(last=False)
             await self._patiently(lambda: self._desk.sent(post, outcome.message_id))
             self._sorter.look(posts=True)
-        elif outcome.end is End.LATER:
-            assert outcome.at is not None
-            await self._desk.again(post, outcome.at)
-            self._sorter.look_at(outcome.at)
+        elif outcome.end in (End.LATER, End.NOT_YET):
+            at = outcome.at or self._clock.now()
+            give = self._desk.again if outcome.end is End.LATER else self._desk.give_back
+            await self._patiently(lambda: give(post, at))
+            self._sorter.look_at(at)
         elif outcome.end is End.MOVED:
             assert outcome.new_chat_id is not None
             await self._desk.again(post, self._clock.now())
             await self.moved(chat_id, outcome.new_chat_id)
         elif outcome.end is not End.FENCED:
-            await self._lost(post, outcome)
+            await self._patiently(lambda: self._lost(post, outcome))
             self._sorter.look(posts=True)
 
     async def _patiently(self, record: Any) -> None:
-        """What the platform has done must be recorded, or it would be done again: no step back here."""
+        """How a call ended must be recorded, or it would be made again: no step back here."""
         while True:
             try:
                 await record()
                 return
             except StorageTrouble as trouble:
-                _log.warning("a sent message can't be recorded now", what=trouble.key, again_in_s=TROUBLE_WAIT_S)
+                _log.warning("how a message ended can't be recorded now", what=trouble.key, again_in_s=TROUBLE_WAIT_S)
                 await self._clock.sleep(TROUBLE_WAIT_S)
 
     async def _lost(self, post: Post, outcome: Outcome) -> None:
@@ -293,13 +294,12 @@ class Courier:
         await self._desk.given_up(post, outcome.why)
 
     async def _give_back(self) -> None:
-        """Claimed, but not begun: the next process need not wait for the lease to run out."""
+        """Claimed, but not begun: the next process need not wait for the claim to run out."""
         now = self._clock.now()
         for chat in self._chats.values():
             for post in chat.hand:
-                if post.id not in self._delivery.begun:
-                    try:
-                        await self._desk.again(post, now)
-                    except StorageTrouble:
-                        return
+                try:
+                    await self._desk.give_back(post, now)
+                except StorageTrouble:
+                    return
         self._chats.clear()

@@ -4,10 +4,13 @@ When a process died, or an answer was lost, between the call and the record, nob
 platform carried it out, and it offers no key by which to ask. So:
   edits, pins, deletions, reactions   are made again: doing them twice changes nothing
   the board                           is posted again: better two than none; the newer one is kept
-  reminders that guard health         (RESENT_IN_DOUBT) are sent a second time at most: a doubled
-                                      warning does no harm, a lost one may
+  reminders that guard health         (out-limit, thaw) are sent up to twice more: a doubled warning
+                                      does no harm, a lost one may
+  every other reminder                is sent once more: people rely on it, and reading it twice costs little
   files somebody asked for            once more (`again_in_doubt`): uploads are what a slow line loses
-  everything else                     is not sent again; the post is recorded as given up, "in doubt"
+  everything else (answers in a chat) is not sent again: the change itself is stored and on the board;
+                                      the post is recorded as given up, "in doubt"
+What a dead process had claimed but not begun is not in doubt and is simply sent.
 """
 
 from __future__ import annotations
@@ -31,7 +34,8 @@ from bot.storage.values import Post
 
 _log = log.get("courier")
 
-RESENT_IN_DOUBT = frozenset({"out-limit", "thaw"})
+AGAIN_IN_DOUBT = {"out-limit": 2, "thaw": 2}
+"""How often more a reminder is sent, by kind; others once."""
 RETRY_S = (1.0, 2.0, 4.0, 8.0, 15.0, 30.0, 60.0)
 """Waits between tries after the line failed; the last one repeats."""
 MOST_TRIES = 40
@@ -48,7 +52,8 @@ _WHY = {
 
 class End(StrEnum):
     SENT = "sent"
-    LATER = "later"
+    LATER = "later"  # the call failed; it is made again
+    NOT_YET = "not-yet"  # a limit says wait; the call was not begun
     MOVED = "moved"
     BLOCKED = "blocked"
     GONE = "gone"
@@ -63,7 +68,7 @@ class Outcome:
     why: str = ""
     """A text key (`courier.ftl`): what the host may be told."""
     at: datetime | None = None
-    """When to try again (LATER)."""
+    """When to try again (LATER, NOT_YET)."""
     new_chat_id: int | None = None
 
 
@@ -77,33 +82,33 @@ class Delivery:
     def __init__(self, bot: telegram.Bot, clock: Waits, limiter: Limiter, desk: Desk, metrics: Metrics) -> None:
         self._bot = bot
         self._desk = desk
-        self.begun: set[int] = set()
-        """Ids of posts whose call is being made."""
         self._clock = clock
         self._limiter = limiter
         self._metrics = metrics
 
     async def deliver(self, post: Post) -> Outcome:
         """Make the call within the limits. Never raises for anything the platform says."""
-        if post.doubtful and (verdict := self._in_doubt(post, post.tries - 1)) is not None:
+        if post.doubtful and (verdict := self._in_doubt(post)) is not None:
             return verdict
         if (late := self._too_late(post)) is not None:
             return late
         if post.method in COUNTED:
-            # A post that has to wait is given back: while it is held it counts as being sent, and a
-            # crash would leave it in doubt.
+            # A post that has to wait is given back, so that its claim does not run out meanwhile.
             edit = post.method in EDITS
             if (at := self._limiter.free_at(post.chat_id, edit=edit)) > self._clock.now():
-                return self._too_late(post, at) or Outcome(End.LATER, at=at)
+                return self._too_late(post, at) or Outcome(End.NOT_YET, at=at)
             await self._limiter.turn(post.chat_id, edit=edit)
-        if not await self._desk.still_mine(post):
+            place = self._limiter.place(post.chat_id, edit=edit)
+        else:
+            place = None
+        begun = await self._desk.begin(post, place)
+        if isinstance(begun, datetime):
+            return self._too_late(post, begun) or Outcome(End.NOT_YET, at=begun)
+        if begun is None or (begun.lease_until or self._clock.now()) < self._clock.now():
+            # The second: it slept between the record and the call, and somebody may have taken over.
             self._metrics.posts.labels(post.method, "fenced").inc()
             return Outcome(End.FENCED)
-        self.begun.add(post.id)
-        try:
-            return await self._make(post)
-        finally:
-            self.begun.discard(post.id)
+        return await self._make(begun)
 
     async def _make(self, post: Post) -> Outcome:
         as_plain, thread_id = False, post.thread_id
@@ -136,7 +141,7 @@ class Delivery:
             return Outcome(End.LATER, at=now + timedelta(seconds=fate.seconds))
         if fate.kind is Kind.MOVED:
             return Outcome(End.MOVED, new_chat_id=fate.new_chat_id)
-        if fate.kind is Kind.DOUBT and (verdict := self._in_doubt(post, post.tries, fate.why)) is not None:
+        if fate.kind is Kind.DOUBT and (verdict := self._in_doubt(post, fate.why)) is not None:
             return verdict
         if fate.kind in (Kind.LATER, Kind.DOUBT):
             return self._again(post, fate)
@@ -150,13 +155,12 @@ class Delivery:
             return self._ended(post, End.GIVEN_UP, "courier-why-line", fate.why)
         return self._too_late(post, at) or Outcome(End.LATER, at=at)
 
-    def _in_doubt(self, post: Post, made: int, words: str = "a process died while sending it") -> Outcome | None:
-        """None: make the call (again). `made` is how often it may have been made."""
+    def _in_doubt(self, post: Post, words: str = "a process died while sending it") -> Outcome | None:
+        """None: make the call (again). `post.tries` is how often it may have been made."""
         again = post.payload.get("again_in_doubt")
-        if post.method not in SENDS or again is True or (again and made <= int(again)):
-            return None
-        about = reminder_of(post)
-        if about is not None and about.get("kind") in RESENT_IN_DOUBT and post.tries <= 2:
+        if (about := reminder_of(post)) is not None and again is None:
+            again = AGAIN_IN_DOUBT.get(str(about.get("kind")), 1)
+        if post.method not in SENDS or again is True or (again and post.tries <= int(again)):
             return None
         return self._ended(post, End.GIVEN_UP, "courier-why-doubt", words)
 

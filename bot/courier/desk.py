@@ -7,6 +7,7 @@ from dataclasses import replace
 from datetime import datetime, timedelta
 
 from bot.clock import Clock
+from bot.storage.pace import Place
 from bot.storage.store import Store
 from bot.storage.values import (
     Batch,
@@ -21,8 +22,10 @@ from bot.storage.values import (
 )
 
 LEASE = timedelta(seconds=120)
-"""Longer than a call with all its time-outs (45 s) and a usual wait for a place; longer waits renew it."""
-RENEW_BELOW = timedelta(seconds=60)
+"""Of a post whose call is being made: longer than a call with all its time-outs (45 s, files 90 s)."""
+CLAIM = timedelta(seconds=60)
+"""Of a post that waits for its chat's worker; a longer wait loses it to whoever is free, and does no harm."""
+BOARD_LEASE = timedelta(seconds=60)
 REMINDER_LEASE = timedelta(seconds=60)
 
 
@@ -40,17 +43,19 @@ class Desk:
 
     async def claim_posts(self, limit: int) -> tuple[Post, ...]:
         now = self._clock.now()
-        return await self._store.claim_posts(now, self._owner, now + LEASE, limit)
+        return await self._store.claim_posts(now, self._owner, now + CLAIM, limit)
 
     async def waiting_posts(self, limit: int) -> tuple[Post, ...]:
         return await self._store.pending_posts(limit)
 
-    async def still_mine(self, post: Post) -> bool:
-        """Whether this claim still holds; renewed when it ends soon. A process that slept learns it here."""
+    async def begin(self, post: Post, place: Place | None) -> Post | datetime | None:
+        """Write down that the call is made now. None: the claim was lost (a process that slept learns it
+        here); an instant: other replicas have used up the limits until then."""
         now = self._clock.now()
-        if post.lease_until is not None and post.lease_until - now > RENEW_BELOW:
-            return True
-        return await self._store.renew_post(post.id, self._owner, now + LEASE)
+        begun = await self._store.begin_post(post.id, self._owner, now, now + LEASE, place)
+        if not isinstance(begun, int):
+            return begun
+        return replace(post, tries=begun, state="sending", lease_until=now + LEASE)
 
     async def sent(self, post: Post, message_id: int | None) -> None:
         about = post.payload.get("about")
@@ -62,10 +67,15 @@ class Desk:
         await self._store.mark_post_sent(post.id, message)
 
     async def again(self, post: Post, at: datetime) -> None:
-        await self._store.requeue(post.id, at)
+        """The call was not carried out; another try at `at`."""
+        await self._store.requeue(post.id, at, self._owner)
+
+    async def give_back(self, post: Post, at: datetime) -> None:
+        """The call was not begun; somebody may make it at `at`."""
+        await self._store.give_back(post.id, self._owner, at)
 
     async def given_up(self, post: Post, why: str) -> None:
-        await self._store.give_up(post.id, why)
+        await self._store.give_up(post.id, why, self._owner)
 
     async def post(self, *posts: Post) -> CommitResult:
         return await self._store.commit(Batch(now=self._clock.now(), posts=posts))
@@ -77,6 +87,14 @@ class Desk:
 
     async def stored(self, potluck_id: str) -> Stored | None:
         return await self._store.potluck(potluck_id)
+
+    async def claim_board(self, potluck_id: str, place: Place | None) -> datetime | None:
+        """None: ours to edit. An instant: others have it, or have used up the limits, until then."""
+        now = self._clock.now()
+        return await self._store.claim_board(potluck_id, self._owner, now, now + BOARD_LEASE, place)
+
+    async def leave_board(self, potluck_id: str) -> None:
+        await self._store.release_board(potluck_id, self._owner)
 
     async def board_shown(self, seen: PotluckPlace, message_id: int | None, *, pinned: bool) -> None:
         await self._store.board_sent(
@@ -135,4 +153,4 @@ class Desk:
 
     async def queue_length(self) -> int:
         lengths = await self._store.queue_length()
-        return lengths.get("pending", 0) + lengths.get("sending", 0)
+        return sum(lengths.get(state, 0) for state in ("pending", "claimed", "sending"))

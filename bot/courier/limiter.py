@@ -14,6 +14,7 @@ from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 
 from bot.clock import Clock
+from bot.storage.pace import Limit, Place
 
 BURST = 3
 """Messages in one chat may come three together, if no three seconds hold more than three."""
@@ -128,6 +129,15 @@ class Limiter:
         if chat.minute is not None:
             at = max(at, chat.minute.free_at(now, GROUP_EDITS_PER_MINUTE if edit else None))
         return at
+
+    def place(self, chat_id: int, *, edit: bool = False) -> Place | None:
+        """What several replicas together have to keep for one message; None where nothing is limited."""
+        if not self._on:
+            return None
+        limits = [Limit(BURST, BURST_S)]
+        if chat_id < 0:
+            limits.append(Limit(GROUP_EDITS_PER_MINUTE if edit else GROUP_PER_MINUTE, 60.0))
+        return Place(chat_id, tuple(limits), (Limit(ALL_PER_SECOND, 1.0),))
 
     def stop(self, chat_id: int, seconds: float) -> None:
         """The platform said 429 for this chat: nothing more in it for `seconds`. Other chats go on."""

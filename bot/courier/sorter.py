@@ -115,9 +115,10 @@ class Sorter:
             self._waiting = False
             now = self._clock.now()
             for post in await self._desk.waiting_posts(LOOKED_THROUGH):
-                if post.state == "sending" and self._desk.holds(post):
+                held = post.state != "pending"
+                if held and self._desk.holds(post):
                     # In our own hands: its worker says how it ends.
                     continue
-                free = post.lease_until if post.state == "sending" else post.not_before
+                free = post.lease_until if held else post.not_before
                 if free is not None and free > now:
                     self.look_at(free)

@@ -6,10 +6,12 @@ from datetime import datetime
 from typing import Any
 
 from sqlalchemy import bindparam, case, null, or_, select, update
+from sqlalchemy.engine import Connection
 
 from bot.storage import schema as t
 from bot.storage.base import Base
 from bot.storage.columns import Instant
+from bot.storage.pace import Place, take_place
 from bot.storage.records import place_from
 from bot.storage.values import PotluckPlace
 
@@ -37,30 +39,17 @@ _ready = (
     t.place.c.board_dirty_since.is_not(None),
     or_(t.place.c.board_lease_until.is_(None), t.place.c.board_lease_until <= _now),
 )
-_any_ready = select(t.place.c.potluck_id).where(*_ready).limit(1)
-_due = (
-    select(t.place.c.potluck_id)
-    .where(*_ready)
-    .order_by(t.place.c.board_dirty_since, t.place.c.potluck_id)
-    .limit(bindparam("p_limit"))
-    .with_for_update(skip_locked=True)
-    .cte("due")
-)
 _claim = (
     update(t.place)
-    .where(t.place.c.potluck_id.in_(select(_due.c.potluck_id)))
+    .where(t.place.c.potluck_id == bindparam("p_id"), *_ready)
     .values(board_owner=bindparam("p_owner"), board_lease_until=bindparam("p_until", type_=Instant))
-    .returning(t.place)
 )
+_free = select(t.place.c.board_lease_until).where(t.place.c.potluck_id == bindparam("p_id"))
 _release = (
     update(t.place)
     .where(t.place.c.potluck_id == bindparam("p_id"), t.place.c.board_owner == bindparam("p_owner"))
     .values(board_owner=null(), board_lease_until=null())
 )
-
-
-def _by_dirt(place: PotluckPlace) -> tuple[datetime | None, str]:
-    return place.board_dirty_since, place.potluck_id
 
 
 class Boards(Base):
@@ -91,16 +80,25 @@ class Boards(Base):
         statement = _board_sent if chat_id is None else _board_sent_there
         return await self._writer.job(lambda conn: bool(conn.execute(statement, params).rowcount))
 
-    async def claim_boards(
-        self, now: datetime, owner: str, lease_until: datetime, limit: int = 100
-    ) -> tuple[PotluckPlace, ...]:
-        """Take dirty boards to send, longest waiting first, so that of several processes only one
-        edits a board. `board_sent` or `release_board` ends the claim, else its lease does."""
-        if await self._runner.glance(lambda conn: conn.execute(_any_ready, {"p_now": now}).first()) is None:
-            return ()
-        params = {"p_now": now, "p_owner": owner, "p_until": lease_until, "p_limit": limit}
-        rows = await self._writer.job(lambda conn: list(conn.execute(_claim, params)))
-        return tuple(sorted((place_from(r) for r in rows), key=_by_dirt))
+    async def claim_board(
+        self, potluck_id: str, owner: str, now: datetime, lease_until: datetime, place: Place | None = None
+    ) -> datetime | None:
+        """Take a dirty board to send, so that of several processes only one edits it. None: it is ours, until
+        `board_sent` or `release_board` ends the claim or its lease does. An instant: somebody else has it till
+        then, or replicas share the limits and `place` is free then; when it is not dirty any more, `now`."""
+        params = {"p_id": potluck_id, "p_owner": owner, "p_now": now, "p_until": lease_until}
+        shared = not self._runner.is_sqlite
+
+        def work(conn: Connection) -> datetime | None:
+            if not conn.execute(_claim, params).rowcount:
+                held: datetime | None = conn.scalar(_free, {"p_id": potluck_id})
+                return max(held or now, now)
+            if shared and place is not None and (free := take_place(conn, place, now)) is not None:
+                conn.execute(_release, params)
+                return free
+            return None
+
+        return await self._writer.job(work)
 
     async def release_board(self, potluck_id: str, owner: str) -> bool:
         """Give a claimed board back as dirty as it is."""

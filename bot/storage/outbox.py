@@ -1,7 +1,9 @@
 """The courier's side: posts and what was sent.
 
+pending -> claimed (by one process, for a while) -> sending (its call is being made) -> gone | given-up.
 Posts of one chat leave in the order they were stored: only a chat's oldest waiting post can be
-claimed, and one that must wait (`not_before`) holds up those behind it.
+claimed, and one that must wait (`not_before`) holds up those behind it. Of what a process held when it
+died only the posts whose call had begun are `doubtful`; the others are as good as new.
 """
 
 from __future__ import annotations
@@ -16,6 +18,7 @@ from sqlalchemy.engine import Connection
 from bot.storage import schema as t
 from bot.storage.base import Base
 from bot.storage.columns import Instant
+from bot.storage.pace import Place, take_place
 from bot.storage.records import message_row, post_from
 from bot.storage.sql import put
 from bot.storage.values import Post, SentMessage
@@ -23,10 +26,11 @@ from bot.storage.values import Post, SentMessage
 _p = t.post.c
 _now = bindparam("p_now", type_=Instant)
 _earlier = t.post.alias("earlier")
-_WAITING = ("pending", "sending")
+_HELD = ("claimed", "sending")
+_WAITING = ("pending", *_HELD)
 _ready = or_(
     and_(_p.state == "pending", or_(_p.not_before.is_(None), _p.not_before <= _now)),
-    and_(_p.state == "sending", _p.lease_until <= _now),
+    and_(_p.state.in_(_HELD), _p.lease_until <= _now),
 )
 _first_of_chat = ~(
     select(_earlier.c.id)
@@ -46,11 +50,10 @@ _claim = (
     update(t.post)
     .where(_p.id.in_(select(_due.c.id)))
     .values(
-        state="sending",
+        state="claimed",
         owner=bindparam("p_owner"),
         lease_until=bindparam("p_until", type_=Instant),
-        tries=_p.tries + 1,
-        doubtful=_p.state == "sending",
+        doubtful=or_(_p.doubtful, _p.state == "sending"),
     )
     .returning(t.post)
 )
@@ -69,10 +72,18 @@ _requeue = (
         doubtful=False,
     )
 )
-_renew = (
+_give_back = (
     update(t.post)
-    .where(_p.id == bindparam("p_id"), _p.owner == bindparam("p_owner"), _p.state == "sending")
-    .values(lease_until=bindparam("p_until", type_=Instant))
+    .where(_p.id == bindparam("p_id"), _p.owner == bindparam("p_owner"), _p.state == "claimed")
+    .values(state="pending", not_before=bindparam("p_before", type_=Instant), owner=None, lease_until=None)
+)
+_mine = (_p.id == bindparam("p_id"), _p.owner == bindparam("p_owner"), _p.state == "claimed")
+_held = select(_p.id).where(*_mine).with_for_update()
+_begin = (
+    update(t.post)
+    .where(*_mine)
+    .values(state="sending", tries=_p.tries + 1, lease_until=bindparam("p_until", type_=Instant))
+    .returning(_p.tries)
 )
 _give_up = (
     update(t.post)
@@ -121,10 +132,29 @@ class Outbox(Base):
         params = {"p_id": post_id, "p_before": not_before}
         return await self._writer.job(lambda conn: _as_owner(conn, _requeue, params, owner))
 
-    async def renew_post(self, post_id: int, owner: str, lease_until: datetime) -> bool:
-        """Hold a claimed post longer. False: the claim was lost."""
+    async def give_back(self, post_id: int, owner: str, not_before: datetime | None) -> bool:
+        """Let go of a claimed post whose call was not begun; what was doubtful before stays so."""
+        params = {"p_id": post_id, "p_owner": owner, "p_before": not_before}
+        return await self._writer.job(lambda conn: bool(_run(conn, _give_back, params)))
+
+    async def begin_post(
+        self, post_id: int, owner: str, now: datetime, lease_until: datetime, place: Place | None = None
+    ) -> int | datetime | None:
+        """Write down that the call is made now. How often it has been begun; None when the claim was lost;
+        an instant when replicas share the limits and `place` is not free before (nothing is written then)."""
         params = {"p_id": post_id, "p_owner": owner, "p_until": lease_until}
-        return await self._writer.job(lambda conn: bool(_run(conn, _renew, params)))
+        shared = not self._runner.is_sqlite
+
+        def work(conn: Connection) -> int | datetime | None:
+            if shared and place is not None:
+                if conn.scalar(_held, params) is None:
+                    return None
+                if (free := take_place(conn, place, now)) is not None:
+                    return free
+            tries: int | None = conn.scalar(_begin, params)
+            return tries
+
+        return await self._writer.job(work)
 
     async def give_up(self, post_id: int, why: str, owner: str | None = None) -> bool:
         """Stop trying; the post stays on record for the host. `why` is a text key. `owner` as above."""
@@ -159,7 +189,7 @@ class Outbox(Base):
 def _as_owner(conn: Connection, statement: Any, params: dict[str, Any], owner: str | None) -> bool:
     if owner is None:
         return bool(_run(conn, statement, params))
-    held = statement.where(_p.owner == bindparam("p_owner"), _p.state == "sending")
+    held = statement.where(_p.owner == bindparam("p_owner"), _p.state.in_(_HELD))
     return bool(_run(conn, held, params | {"p_owner": owner}))
 
 

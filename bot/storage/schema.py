@@ -24,7 +24,7 @@ from sqlalchemy import (
 
 from bot.storage.columns import BigId, Instant, JsonText, Words
 
-HEAD = "20261125_board_claims"
+HEAD = "20261125_shared_pace"
 """The newest migration; kept here so that a start on an up-to-date database needn't load Alembic."""
 
 metadata = MetaData(
@@ -300,6 +300,14 @@ update_taken = Table(
     "update_taken",
     metadata,
     Column("update_id", BigInteger, primary_key=True, autoincrement=False),
+    Column("at", Instant, nullable=False, index=True),
+)
+
+pace = Table(
+    "pace",
+    metadata,
+    Column("chat_id", BigInteger, primary_key=True, autoincrement=False),
+    _json("taken"),
     Column("at", Instant, nullable=False, index=True),
 )
 

@@ -113,6 +113,7 @@ class Store(Reads, Outbox, Boards, Reminders, Copying):
             conn.execute(delete(t.update_taken).where(t.update_taken.c.at < now - UPDATES_KEPT))
             conn.execute(delete(t.sent_message).where(t.sent_message.c.at < now - kept * 6))
             conn.execute(delete(t.action).where(t.action.c.at < now - kept))
+            conn.execute(delete(t.pace).where(t.pace.c.at < now - timedelta(days=1)))
             conn.execute(delete(t.dialog).where(t.dialog.c.expires_at < now))
 
         await self._writer.job(work)

@@ -118,11 +118,10 @@ class Action:
 
 @dataclass(frozen=True)
 class Post:
-    """Something to be sent. `id` is 0 until it is stored. `state`: pending, sending, given-up.
+    """Something to be sent. `id` is 0 until it is stored. `state`: pending, claimed, sending, given-up.
 
-    A post may be stored as "sending" with `owner` and `lease_until`: then the process that
-    committed it may send it at once and nobody else takes it before the lease has run out.
-    `doubtful` on a claimed post: somebody held it before and never said how it ended.
+    `tries` counts the calls begun. `doubtful` on a claimed post: somebody began the call before and
+    never said how it ended.
     """
 
     chat_id: int

@@ -135,14 +135,17 @@ async def test_a_withdrawn_reminder_is_not_sent(rig: Rig) -> None:
     assert not said(rig, rig.group)
 
 
-@pytest.mark.parametrize(("kind", "times"), [("bring", 1), ("out-limit", 2)])
-async def test_in_doubt_only_what_guards_health_is_said_again(rig: Rig, kind: str, times: int) -> None:
+@pytest.mark.parametrize(("kind", "most"), [("bring", 2), ("out-limit", 3)])
+async def test_a_reminder_in_doubt_is_said_again_once_and_twice_where_it_guards_health(
+    rig: Rig, kind: str, most: int
+) -> None:
     await rig.add_potluck(Due("a", START + HOUR, kind))
     await rig.settle()
-    rig.room.faults.add(Fault("timeout", method="sendMessage", stored=True))
+    rig.room.faults.add(Fault("timeout", method="sendMessage", count=10, stored=True))
     await rig.go_to(START + 2 * HOUR)
 
-    assert said(rig, rig.group) == [f"{kind} for group: a"] * times
+    assert said(rig, rig.group) == [f"{kind} for group: a"] * most
+    assert await rig.given_up(rig.group) == ["courier-why-doubt"]
 
 
 async def test_a_process_that_slept_past_its_lease_sends_nothing(rig: Rig) -> None:

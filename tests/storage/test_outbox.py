@@ -50,30 +50,46 @@ async def test_a_post_that_must_wait_holds_up_those_behind_it(store: Store) -> N
     assert texts(await store.claim_posts(later(seconds=30), "me", LEASE)) == ["a1"]
 
 
-async def test_a_post_whose_holder_died_is_claimed_again_and_doubtful(store: Store) -> None:
-    await put(store, post("a1"))
+async def test_a_post_whose_holder_died_while_it_was_sent_is_claimed_again_and_doubtful(store: Store) -> None:
+    (sent,) = await put(store, post("a1"))
     (first,) = await store.claim_posts(NOW, "dead", LEASE)
+    assert await store.begin_post(sent.id, "dead", NOW, LEASE) == 1
 
     assert await store.claim_posts(later(minutes=1), "me", later(minutes=9)) == ()
     (again,) = await store.claim_posts(LEASE, "me", later(minutes=9))
 
-    assert (first.doubtful, first.tries) == (False, 1)
-    assert (again.doubtful, again.tries, again.owner) == (True, 2, "me")
+    assert (first.doubtful, first.tries) == (False, 0)
+    assert (again.doubtful, again.tries, again.owner) == (True, 1, "me")
 
 
-async def test_a_post_committed_as_being_sent_is_left_to_its_owner(store: Store) -> None:
-    await put(store, post("mine", state="sending", owner="me", lease_until=LEASE))
+async def test_a_post_whose_holder_died_before_the_call_is_as_good_as_new(store: Store) -> None:
+    await put(store, post("a1"))
+    await store.claim_posts(NOW, "dead", LEASE)
 
-    assert await store.claim_posts(NOW, "you", LEASE) == ()
-    assert texts(await store.claim_posts(LEASE, "you", later(minutes=9))) == ["mine"]
+    (again,) = await store.claim_posts(LEASE, "me", later(minutes=9))
+
+    assert (again.doubtful, again.tries) == (False, 0)
 
 
-async def test_a_claim_is_renewed_only_by_its_holder(store: Store) -> None:
+async def test_a_doubtful_post_given_back_before_its_call_stays_doubtful(store: Store) -> None:
+    (sent,) = await put(store, post("a1"))
+    await store.claim_posts(NOW, "dead", LEASE)
+    await store.begin_post(sent.id, "dead", NOW, LEASE)
+    await store.claim_posts(LEASE, "me", later(minutes=9))
+
+    assert await store.give_back(sent.id, "me", None)
+
+    (again,) = await store.claim_posts(LEASE, "you", later(minutes=9))
+    assert again.doubtful
+
+
+async def test_a_call_is_begun_only_by_who_holds_the_post_and_only_once_a_claim(store: Store) -> None:
     (mine,) = await put(store, post("a"))
     await store.claim_posts(NOW, "me", LEASE)
 
-    assert not await store.renew_post(mine.id, "you", later(hours=1))
-    assert await store.renew_post(mine.id, "me", later(hours=1))
+    assert await store.begin_post(mine.id, "you", NOW, later(hours=1)) is None
+    assert await store.begin_post(mine.id, "me", NOW, later(hours=1)) == 1
+    assert await store.begin_post(mine.id, "me", NOW, later(hours=1)) is None
     assert await store.claim_posts(LEASE, "you", later(hours=2)) == ()
 
 
@@ -84,7 +100,7 @@ async def test_a_process_that_slept_can_neither_put_back_nor_give_up_what_anothe
 
     assert not await store.requeue(mine.id, NOW, owner="slept")
     assert not await store.give_up(mine.id, "blocked", owner="slept")
-    assert [(p.state, p.owner) for p in await store.pending_posts()] == [("sending", "me")]
+    assert [(p.state, p.owner) for p in await store.pending_posts()] == [("claimed", "me")]
     assert await store.requeue(mine.id, NOW, owner="me")
 
 
@@ -95,7 +111,7 @@ async def test_a_post_given_up_stays_on_record_and_lets_the_next_one_through(sto
 
     assert [(p.payload["text"], p.why, p.state) for p in await store.given_up(CHAT)] == [("a1", "blocked", "given-up")]
     assert texts(await store.claim_posts(NOW, "me", LEASE)) == ["a2"]
-    assert await store.queue_length() == {"given-up": 1, "sending": 1}
+    assert await store.queue_length() == {"given-up": 1, "claimed": 1}
 
 
 async def test_two_processes_never_claim_the_same_post(store: Store, url: str) -> None:
@@ -159,32 +175,41 @@ async def test_of_several_processes_one_sends_a_board(store: Store, url: str) ->
     await stored(store)
     await dirty(store)
     async with await Store.open(url) as other:
-        taken = await asyncio.gather(*(s.claim_boards(NOW, "x", LEASE) for s in (store, other, store)))
+        held = await asyncio.gather(
+            *(s.claim_board("p1", str(n), NOW, LEASE) for n, s in enumerate((store, other, store)))
+        )
 
-    assert sorted(len(boards) for boards in taken) == [0, 0, 1]
+    assert sorted(held, key=str) == [LEASE, LEASE, None]
 
 
 async def test_a_board_sent_or_released_can_be_claimed_again_when_dirty(store: Store) -> None:
     await stored(store)
     await dirty(store)
-    (board,) = await store.claim_boards(NOW, "me", LEASE)
+    assert await store.claim_board("p1", "me", NOW, LEASE) is None
     assert not await store.release_board("p1", "you")
     assert await store.release_board("p1", "me")
-    (board,) = await store.claim_boards(NOW, "you", LEASE)
+    assert await store.claim_board("p1", "you", NOW, LEASE) is None
+    (board,) = await store.dirty_boards()
     await dirty(store)
 
     await store.board_sent("p1", 70, True, board.board_dirty_since)
 
-    assert [b.board_message_id for b in await store.claim_boards(NOW, "me", LEASE)] == [70]
+    assert await store.claim_board("p1", "me", NOW, LEASE) is None
+
+
+async def test_a_board_that_is_not_dirty_can_not_be_claimed(store: Store) -> None:
+    await stored(store)
+
+    assert await store.claim_board("p1", "me", NOW, LEASE) == NOW
 
 
 async def test_a_board_whose_sender_died_is_claimed_by_another(store: Store) -> None:
     await stored(store)
     await dirty(store)
-    await store.claim_boards(NOW, "dead", LEASE)
+    await store.claim_board("p1", "dead", NOW, LEASE)
 
-    assert await store.claim_boards(NOW, "me", LEASE) == ()
-    assert len(await store.claim_boards(LEASE, "me", later(hours=1))) == 1
+    assert await store.claim_board("p1", "me", NOW, later(hours=1)) == LEASE
+    assert await store.claim_board("p1", "me", LEASE, later(hours=1)) is None
 
 
 async def test_a_board_that_was_deleted_is_posted_anew(store: Store) -> None:
