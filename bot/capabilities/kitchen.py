@@ -1,73 +1,95 @@
-"""The kitchen: what the host has, how a dish is heated, and the timeline that comes of it."""
+"""The kitchen: what the host has, the timeline that comes of it, and ways out where it fails."""
 
+import asyncio
+from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.buttons import Button
 from bot.context import Turn
 from bot.kitchen_words import conflict_lines, degrees, step_line
 from bot.registry import Registry
 from bot.texts import Html
-from planning.changes import Refusal, change_promise, set_kitchen
-from planning.kitchen_words import Unread, read_kitchen, read_steps
+from planning.changes import Refusal, change_promise, reschedule, set_kitchen
+from planning.kitchen import Conflict, Timeline, timeline
+from planning.kitchen.known import with_last
+from planning.kitchen.mend import mended
+from planning.kitchen.usual import Estimate, estimates, steps_of
+from planning.kitchen_words import Unread, read_kitchen
 from planning.potluck import HeatStep, Potluck
+
+EFFORT, SECONDS = 0.3, 10.0
+MOST_STEPS = 40
+MOST_BUTTONS = 4
 
 
 async def kitchen(turn: Turn) -> None:
     """/kitchen shows the timeline; "/kitchen 1 oven, 2 slow cookers, 4 burners" says what there is."""
-    if turn.words:
-        try:
-            now = read_kitchen(turn.words, turn.potluck.kitchen)
-        except Unread as unread:
-            raise Refusal("refused-kitchen-words", words=unread.words) from None
-        turn.change(set_kitchen(turn.potluck, turn.actor, now), "did-kitchen")
-        turn.say(
-            "ovenplan-noted",
-            ovens=len(now.ovens),
-            burners=now.burners,
-            slow=len(now.slow_cookers),
-            microwaves=len(now.microwaves),
-            cooks=now.cooks,
-            buttons=[[turn.undo_button()]],
-        )
+    if not turn.words:
+        made = await planned(turn)
+        turn.post(in_words(turn, turn.potluck, made), buttons=_buttons(turn, made))
         return
-    turn.post(await picture_in_words(turn, turn.potluck))
+    try:
+        now = read_kitchen(turn.words, turn.potluck.kitchen)
+    except Unread as unread:
+        raise Refusal("refused-kitchen-words", words=unread.words) from None
+    turn.change(set_kitchen(turn.potluck, turn.actor, now), "did-kitchen")
+    noted = turn.voice(
+        "ovenplan-noted",
+        ovens=len(now.ovens),
+        burners=now.burners,
+        slow=len(now.slow_cookers),
+        microwaves=len(now.microwaves),
+        cooks=now.cooks,
+        fridge=round(now.fridge_l) if now.fridge_l is not None else 0,
+    )
+    await with_conflicts(turn, noted, None)
 
 
-async def picture_in_words(turn: Turn, potluck: Potluck) -> Html:
-    import asyncio
+async def planned(turn: Turn) -> Timeline:
+    """The timeline as it would be now, near to what people have been told."""
+    planner = turn.services.planner
+    known = planner.timeline(turn.potluck) if planner is not None else None
+    potluck = with_last(turn.potluck, known, turn.now)
+    return await asyncio.to_thread(timeline, potluck, turn.now, EFFORT, 0, SECONDS)
 
-    from planning.kitchen import timeline
 
+def in_words(turn: Turn, potluck: Potluck, made: Timeline) -> Html:
     voice = turn.voice
-    made = await asyncio.to_thread(timeline, potluck, turn.now, 0.3, 0, 10.0)
-    lines = [voice("ovenplan-head", serve=potluck.starts_at, status=made.status, n=len(made.steps))]
+    asked = estimates(potluck)
+    lines = [voice("ovenplan-head", serve=potluck.starts_at, status=made.status, n=len(made.steps), asked=len(asked))]
     lines += conflict_lines(voice, made)
-    lines += [step_line(voice, potluck, s) for s in sorted(made.steps, key=lambda s: (s.start, s.promise, s.step))][:40]
-    late = [d for d in made.dishes if d.late_min or d.unsafe_min]
-    for d in late:
-        promise = potluck.promise(d.promise)
-        lines.append(voice("ovenplan-late", dish=promise.dish if promise else "", late=d.late_min, wait=d.unsafe_min))
+    steps = sorted(made.steps, key=lambda s: (s.start, s.promise, s.step))
+    lines += [step_line(voice, potluck, s) for s in steps[:MOST_STEPS]]
+    if len(steps) > MOST_STEPS:
+        lines.append(voice("ovenplan-more", n=len(steps) - MOST_STEPS))
+    lines += _by_the_book(turn, potluck)
+    if asked:
+        lines.append(voice("ovenplan-asked", n=len(asked)))
+        lines += [
+            voice("ovenplan-estimate", dish=_dish(potluck, e.promise), steps=_words(turn, e.steps)) for e in asked
+        ]
     return Html("\n".join(lines))
 
 
-async def heat(turn: Turn) -> None:
-    """/heat lasagna: 40 minutes at 375, covered - the cook knows best."""
-    from bot.capabilities.bringing import find_promise
+def _by_the_book(turn: Turn, potluck: Potluck) -> list[Html]:
+    """Dishes planned with a table's minutes, as their cooks said nothing: to be corrected in words."""
+    from bot.capabilities.buying import source_words
 
-    head, colon, rest = turn.words.partition(":")
-    if not colon:
-        raise Refusal("refused-heat-words")
-    found = find_promise(turn, head)
-    try:
-        steps = read_steps(rest)
-    except Unread as unread:
-        raise Refusal("refused-heat-words", words=unread.words) from None
-    serve = found.serve or ("hot" if any(s.kind in HOT for s in steps) else None)
-    turn.change(change_promise(turn.potluck, turn.actor, found.id, heat=steps, serve=serve), "did-heat")
-    wrong = next((s.temp_f for s in steps if s.temp_f is not None and not 100 <= s.temp_f <= 600), None)
-    if wrong is not None:
-        raise Refusal("refused-oven-temperature", temp=round(wrong))
-    words = [step_words(turn, s) for s in steps]
-    turn.say("heat-noted", dish=found.dish, steps=words, buttons=[[turn.undo_button()]])
+    taken = [(p.dish, steps_of(potluck, p)[1]) for p in potluck.promises if p.heat is None]
+    by_source = {source: [d for d, of in taken if of == source] for _, source in taken if source}
+    return [
+        turn.voice("ovenplan-assumed", dishes=dishes, source=source_words(turn, source))
+        for source, dishes in sorted(by_source.items())
+    ]
+
+
+def _dish(potluck: Potluck, promise_id: str) -> str:
+    promise = potluck.promise(promise_id)
+    return promise.dish if promise is not None else ""
+
+
+def _words(turn: Turn, steps: Sequence[HeatStep]) -> list[str]:
+    return [step_words(turn, s) for s in steps]
 
 
 def step_words(turn: Turn, step: HeatStep) -> str:
@@ -75,50 +97,83 @@ def step_words(turn: Turn, step: HeatStep) -> str:
     return turn.voice.plain("heat-step", what=turn.voice.plain(f"step-{step.kind}"), minutes=step.minutes, temp=temp)
 
 
-HOT = ("oven", "stove", "slow-cooker-low", "slow-cooker-high", "microwave", "grill")
+def _buttons(turn: Turn, made: Timeline) -> list[list[Button]]:
+    return [*_ways_out(turn, made.conflicts), *_estimate_buttons(turn, estimates(turn.potluck))]
 
 
-async def frozen(turn: Turn) -> None:
-    """/frozen turkey 14 lb: thawing takes days in the refrigerator."""
-    from bot.capabilities.bringing import find_promise
-    from planning.amounts import parse, to_unit
-
-    words = turn.words.split()
-    amount = None
-    for split in range(len(words)):
-        amount = parse(" ".join(words[split:]))
-        if amount is not None and amount.kind == "mass":
-            break
-    else:
-        raise Refusal("refused-frozen-words")
-    found = find_promise(turn, " ".join(words[:split]))
-    pounds = float(to_unit(amount, "lb") or 0)
-    turn.change(change_promise(turn.potluck, turn.actor, found.id, frozen_lb=pounds), "did-frozen", dish=found.dish)
-    turn.say(
-        "frozen-noted", dish=found.dish, lb=pounds, days=-(-int(pounds * 100) // 400), buttons=[[turn.undo_button()]]
-    )
+def _ways_out(turn: Turn, conflicts: Sequence[Conflict]) -> list[list[Button]]:
+    """One for each way out that is a change of the potluck and not offered yet, the worst dish first."""
+    rows: list[list[Button]] = []
+    labels: set[str] = set()
+    for conflict in conflicts:
+        promise = conflict.promises[0] if conflict.promises else ""
+        kind, minutes = conflict.fix.kind, conflict.fix.minutes
+        if kind == "leave-out" or mended(turn.potluck, promise, kind, minutes) is None:
+            continue
+        label = turn.voice.plain(f"button-fix-{kind}", dish=_dish(turn.potluck, promise), n=minutes)
+        if label not in labels and len(rows) < MOST_BUTTONS:
+            labels.add(label)
+            of_all = kind in FOR_ALL
+            rows.append([Button(label, "mend", ("" if of_all else promise, kind, str(minutes)))])
+    return rows
 
 
-async def arrive(turn: Turn) -> None:
-    """/arrive 4pm: when this guest comes with their dishes."""
-    from bot.capabilities.hosting import understand_when
-    from bot.capabilities.mylist import show
+def _estimate_buttons(turn: Turn, asked: Sequence[Estimate]) -> list[list[Button]]:
+    rows = []
+    for one in asked[:MOST_BUTTONS]:
+        dish = _dish(turn.potluck, one.promise)
+        rows.append(
+            [Button(turn.voice.plain(f"button-heat-{at}", dish=dish), "usualhot", (one.promise, at)) for at in PLACES]
+        )
+    return rows
 
+
+PLACES = ("venue", "home")
+FOR_ALL = ("later", "more-hands", "borrow-slow-cooker", "borrow-oven", "another-circuit")
+"""Ways out that change the kitchen or the hour, whichever dish they were found for."""
+
+
+async def mend(turn: Turn) -> None:
+    """The way out is taken: hosts for all of it, cooks for their own dish."""
+    promise_id, kind, minutes = turn.args[0], turn.args[1], int(turn.args[2])
     potluck = turn.potluck
-    day = potluck.local(potluck.starts_at).date()
-    said = understand_when(turn, f"{day.isoformat()} {turn.words}")
-    if not said.has_time or said.starts_at > potluck.ends:
-        raise Refusal("refused-arrive")
-    mine = potluck.promises_of(turn.me)
-    if not mine:
-        raise Refusal("refused-no-own-promise")
-    promises = tuple(replace(p, arrives_at=said.starts_at) if p in mine else p for p in potluck.promises)
-    turn.change(replace(potluck, promises=promises), "did-arrive")
-    await show(turn)
+    # Pressed twice, or late: what is mended by now is left as it is.
+    open_ones = (await planned(turn)).conflicts
+    if not any(c.fix.kind == kind and (kind in FOR_ALL or promise_id in c.promises) for c in open_ones):
+        turn.toast("fix-not-needed")
+        return
+    after = mended(potluck, promise_id, kind, minutes)
+    if after is None:
+        raise Refusal("refused-no-promise")
+    dish = _dish(potluck, promise_id)
+    if kind == "later":
+        turn.change(reschedule(potluck, turn.actor, after.starts_at, turn.now), "did-when")
+    elif after.kitchen != potluck.kitchen:
+        turn.change(set_kitchen(potluck, turn.actor, after.kitchen), "did-kitchen")
+    else:
+        now = next(p for p in after.promises if p.id == promise_id)
+        turn.change(
+            change_promise(potluck, turn.actor, promise_id, heat=now.heat, arrives_at=now.arrives_at, serve=now.serve),
+            "did-heat",
+        )
+    turn.toast("answer-below")
+    said = turn.voice(
+        "ovenplan-mended", kind=kind, dish=dish, when=after.starts_at, minutes=minutes,
+        metric="yes" if turn.voice.units == "metric" else "no",
+    )  # fmt: skip
+    await with_conflicts(turn, said, None, reply=False)
+
+
+async def with_conflicts(turn: Turn, said: Html, promise: str | None, rows: list[list[Button]] | None = None,
+                          *, reply: bool | None = None) -> None:  # fmt: skip
+    """What was noted, and at once what does not fit now (of this dish, where one is meant), with its ways out."""
+    made = await planned(turn)
+    about = tuple(c for c in made.conflicts if promise is None or promise in c.promises)
+    buttons = [*(rows or []), *_ways_out(turn, about), [turn.undo_button()]]
+    lines = [said, *conflict_lines(turn.voice, replace(made, conflicts=about))]
+    turn.post(Html("\n".join(lines)), buttons=buttons, reply=reply)
 
 
 def register(app: Registry) -> None:
     app.command("kitchen", kitchen, order=70, hosts=True)
-    app.command("heat", heat, order=71)
-    app.command("frozen", frozen, order=72)
-    app.command("arrive", arrive, order=73)
+    app.button("mend", mend)

@@ -8,6 +8,7 @@ from datetime import UTC, datetime
 
 from planning.kitchen.core import Task
 from planning.kitchen.problem import KitchenProblem
+from planning.kitchen.result import Timeline
 from planning.potluck import Potluck
 
 
@@ -50,6 +51,23 @@ def known_steps(potluck: Potluck, now: datetime) -> tuple[Known, ...]:
             )
         )  # fmt: skip
     return tuple(sorted(found, key=lambda k: (k.start, k.promise, k.kind)))
+
+
+def with_last(potluck: Potluck, last: Timeline | None, now: datetime) -> Potluck:
+    """The potluck with its last timeline as `previous`, so that a new one keeps to it where it can.
+
+    A potluck that carries steps of a previous plan already keeps those; asks of the previous plan stay.
+    """
+    before = potluck.previous or {}
+    if last is None or not last.steps or before.get("steps"):
+        return potluck
+    told = [
+        {"promise": s.promise, "kind": s.kind, "start": s.start.isoformat(), "appliance": s.appliance,
+         "circuit": s.circuit, "temp_f": s.temp_f}
+        for s in last.steps
+    ]  # fmt: skip
+    begun = [{"promise": s.promise, "kind": s.kind} for s in last.steps if s.start <= now]
+    return replace(potluck, previous={**before, "steps": told, "started": begun})
 
 
 def _instant(potluck: Potluck, value: object) -> datetime | None:

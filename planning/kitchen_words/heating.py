@@ -167,7 +167,9 @@ _FILLER = re.compile(
 )
 
 
-def cooking_words(text: str, dishes: Sequence[str]) -> tuple[str | None, tuple[HeatStep, ...]] | None:
+def cooking_words(
+    text: str, dishes: Sequence[str], *, metric: bool = False
+) -> tuple[str | None, tuple[HeatStep, ...]] | None:
     """(dish or None, steps) where a message says how a dish is heated and nothing else; None for any other.
 
     "the lasagna needs 40 minutes at 375" with "lasagna" among the dishes. The dish is None where none is named.
@@ -188,7 +190,7 @@ def cooking_words(text: str, dishes: Sequence[str]) -> tuple[str | None, tuple[H
             named, plain = dish, plain.replace(f" {name} ", " ", 1)
             break
     try:
-        steps = read_steps(plain.strip())
+        steps = read_steps(plain.strip(), metric=metric)
     except Unread:
         return None
     rest = _PANS.sub(" ", _TEMP.sub(" ", _TIME.sub(" ", plain)))

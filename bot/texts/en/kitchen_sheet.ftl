@@ -1,15 +1,50 @@
 help-kitchen = the oven plan; “/kitchen 1 oven, 2 slow cookers” says what there is
-help-heat = how your dish is heated, like “/heat lasagna: 40 minutes at 375”
-help-frozen = your dish is frozen, like “/frozen turkey 14 lb”
-help-arrive = when you arrive with your dishes, like “/arrive 4pm”
-ovenplan-noted = Noted: ovens { $ovens }, burners { $burners }, slow cookers { $slow }, microwaves { $microwaves }, cooks { $cooks }.
+ovenplan-noted = Noted: ovens { $ovens }, burners { $burners }, slow cookers { $slow }, microwaves { $microwaves }, cooks { $cooks }{ $fridge ->
+    [0] {""}
+   *[other] , refrigerator { $fridge } l
+}.
+# $n steps planned, $asked dishes whose heating nobody has told
 ovenplan-head = <b>Kitchen for { $serve }</b>{ $n ->
-    [0] {" "}– nothing to heat so far; cooks add it with /heat.
+    [0] {" "}– { $asked ->
+        [0] nothing to heat so far; cooks add it with /heat.
+       *[other] nothing is planned yet.
+    }
    *[other] { $status ->
         [impossible] {" "}– this does not work yet:
        *[other] {""}
     }
 }
+ovenplan-more = … and { $n } more; /print has them all.
+ovenplan-assumed = Usual time for { $dishes } ({ $source }). Cooks say it better, like “needs 40 minutes at 375”.
+ovenplan-asked = { $n ->
+    [one] Not planned, as its cook has not said how it is heated. It is usually about this long (common practice, no source):
+   *[other] Not planned, as their cooks have not said how they are heated. They are usually about this long (common practice, no source):
+}
+ovenplan-estimate = ? { $dish }: { $steps }
+# What was done: $kind of the way out, $dish, $when (for later), $minutes
+ovenplan-mended = { $kind ->
+    [later] Noted: the food is served at { $when }.
+    [more-hands] Noted: one more person cooks.
+    [borrow-slow-cooker] Noted: one more slow cooker.
+    [borrow-oven] Noted: one more oven.
+    [another-circuit] Noted: one more circuit.
+    [arrive-earlier] Noted: { $dish } comes { $minutes } minutes earlier.
+    [cook-ahead] Noted: { $dish } is cooked the day before, chilled, and heated through to { at-165 } here.
+    [cook-at-home] Noted: { $dish } is cooked at home and comes hot in a cooler.
+   *[cooler] Noted: { $dish } comes hot in a cooler.
+}
+fix-not-needed = That is no longer needed.
+button-fix-later = Serve { $n } minutes later
+button-fix-more-hands = One more person cooks
+button-fix-borrow-slow-cooker = One more slow cooker
+button-fix-borrow-oven = One more oven
+button-fix-another-circuit = One more circuit
+button-fix-arrive-earlier = { $dish } comes earlier
+button-fix-cook-ahead = { $dish }: cooked the day before
+button-fix-cook-at-home = { $dish }: comes hot in a cooler
+button-fix-cooler = { $dish }: comes in a cooler
+button-heat-venue = { $dish }: heated here
+button-heat-home = At home
 ovenplan-step = { $start }–{ $end } { $dish }: { $what }{ $has-where ->
     [yes] , { $where }
    *[no] {""}
@@ -22,15 +57,10 @@ ovenplan-step = { $start }–{ $end } { $dish }: { $what }{ $has-where ->
 }
 ovenplan-conflict = ⚠ { $why } → { $fix }
 ovenplan-late = ⚠ { $dish }: { $late } minutes late, { $wait } minutes off heat too long
-heat-noted = Noted for { $dish }: { $steps }.
 heat-step = { $what } { $minutes } min{ $has-temp ->
     [yes] {" "}at { $temp }
    *[no] {""}
 }
-frozen-noted = { $dish }, { $lb } lb frozen: { $days ->
-    [one] one day
-   *[other] { $days } days
-} in the refrigerator; you will be reminded.
 step-oven = oven
 step-stove = stove
 step-slow-cooker-low = slow cooker on low

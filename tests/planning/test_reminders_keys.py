@@ -1,0 +1,51 @@
+"""A reminder that was sent keeps its meaning: its key names what goes in, not how many came before it."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime, timedelta
+
+from hypothesis import given, settings
+
+from planning.kitchen import timeline
+from planning.kitchen.result import PlannedStep, Timeline
+from planning.potluck import Potluck
+from planning.reminders import Reminder, reminders
+from tests.planning.kitchen.builders import WEEK_BEFORE, at, dish, oven, potluck
+from tests.planning.kitchen.strategies import kitchen_potlucks
+
+LONG_AGO = datetime(2000, 1, 1, tzinfo=UTC)
+PARTY = potluck(dish("pie", oven(40)), dish("roast", oven(60)), host="g")
+
+
+def of_the_oven(party: Potluck, *steps: PlannedStep) -> list[Reminder]:
+    found = reminders(party, Timeline("optimal", 0, 0, steps), LONG_AGO)
+    return [r for r in found if r.kind in ("preheat", "swap")]
+
+
+def baked(promise: str, start: str, end: str, temp: float = 350.0) -> PlannedStep:
+    return PlannedStep(promise, "oven", "oven:0", None, at(start), at(end), temp, 1)
+
+
+def test_a_dish_put_before_another_is_announced_though_the_others_preheating_was_sent() -> None:
+    before = {r.key for r in of_the_oven(PARTY, baked("pie", "16:20", "17:00"))}
+
+    after = of_the_oven(PARTY, baked("roast", "15:10", "16:10"), baked("pie", "16:20", "17:00"))
+
+    preheat = next(r for r in after if r.kind == "preheat")
+    assert preheat.about.facts["dishes"] == ["roast"]
+    assert preheat.key not in before
+
+
+def test_the_preheating_of_a_dish_is_the_same_reminder_when_its_time_moves() -> None:
+    keys = [{r.key for r in of_the_oven(PARTY, baked("pie", start, "17:00"))} for start in ("16:20", "16:00")]
+
+    assert keys[0] == keys[1]
+
+
+@settings(max_examples=25, deadline=None, derandomize=True)
+@given(kitchen_potlucks(most=6))
+def test_no_two_reminders_of_one_potluck_share_a_key(party: Potluck) -> None:
+    found = reminders(party, timeline(party, WEEK_BEFORE, effort=0), LONG_AGO)
+
+    assert len({r.key for r in found}) == len(found)
+    assert all(r.due_at < r.expires_at <= r.due_at + timedelta(days=7) for r in found)
