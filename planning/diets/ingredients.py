@@ -17,6 +17,7 @@ CLAIM_WORDS = {
     "vegan": ("vegan",), "vegetarian": ("vegetarian",), "plantbased": ("vegan",), "meatless": ("vegetarian",),
     "halal": ("halal",), "kosher": ("kosher",), "gf": ("gluten-free",), "glutenfree": ("gluten-free",),
     "df": ("dairy-free",), "dairyfree": ("dairy-free",), "nutfree": ("nut-free",), "eggless": ("egg-free",),
+    "virgin": ("alcohol-free",), "nonalcoholic": ("alcohol-free",), "mocktail": ("alcohol-free",),
 }  # fmt: skip
 FREE_WORDS = {
     "gluten": "gluten-free", "wheat": "wheat", "dairy": "dairy-free", "milk": "milk", "lactose": "dairy-free",
@@ -96,7 +97,7 @@ def find(text: str) -> Found:
     "crunchy peanut butter" is peanut butter, not peanut and butter; "garlic butter mushrooms" is three things.
     Words that say what it is free of become claims and are not searched.
     """
-    exact, _, by_set = _index()
+    exact, by_word, by_set = _index()
     key = key_of(text)
     whole = exact.get(key)
     if whole is not None:
@@ -106,12 +107,20 @@ def find(text: str) -> Found:
     taken: Words = frozenset().union(*by_claim)
     words, claims = _claims([word for word in key if word not in taken])
     claims |= _claims(list(key))[1]
+    unknown = tuple(word for word in words if word not in by_word and not _is_noise(word))
+    # "penut butter" is the peanut the cook meant, but what was misspelt stays to be asked about.
+    words = [names.corrected(word, _vocabulary()) or word if word in unknown else word for word in words]
     whole = exact.get(tuple(words))
     largest = [*by_claim, frozenset(words)] if whole is not None else [*by_claim, *_largest(frozenset(words))]
     rows = {whole if whole is not None and found == frozenset(words) else by_set[found] for found in largest}
     covered: Words = frozenset().union(*largest)
     unmatched = tuple(word for word in words if word not in covered and not _is_noise(word))
-    return Found(tuple(sorted(rows, key=lambda row: row.name)), claims, unmatched)
+    return Found(tuple(sorted(rows, key=lambda row: row.name)), claims, tuple(dict.fromkeys((*unknown, *unmatched))))
+
+
+@cache
+def _vocabulary() -> frozenset[str]:
+    return frozenset(word for word in _index()[1] if len(word) > 4)
 
 
 def _largest(have: Words) -> list[Words]:

@@ -14,6 +14,7 @@ from functools import lru_cache
 from planning.diets.ingredients import Found, Ingredient, find, ingredient_named, key_of
 from planning.diets.needs import ANYTHING, NeedRule, allergens, core_of, rule_of
 from planning.dishes import Dish, lookup
+from planning.dishes.names import is_kind
 from planning.potluck import Promise
 
 COOK, USUAL, UNKNOWN = "cook", "usual recipe", "unknown"
@@ -56,7 +57,7 @@ def _listed(name: str, ingredients: tuple[str, ...] | None) -> Listed:
     dish = lookup(name).dish
     rows = usual_rows(dish) if dish is not None else ()
     if rows:
-        usual = Found(rows, frozenset(), ())
+        usual = Found(_without_other_meats(rows, name, dish, named), frozenset(), ())
         return _union([usual, _only_plain(named)], named.claims, USUAL, ())
     row = ingredient_named(name)
     if row is not None:
@@ -69,20 +70,32 @@ def _of_its_sort(name: str) -> Found:
     said = key_of(name)
     sort = lookup(said[-1]).dish if len(said) > 1 else None
     rows = usual_rows(sort) if sort is not None else ()
-    return Found(
-        tuple(
-            replace(
-                row,
-                holds=frozenset(),
-                may_hold=row.holds | row.may_hold,
-                breaks=frozenset(),
-                may_break=row.breaks | row.may_break,
-            )
-            for row in rows
-        ),
-        frozenset(),
-        (),
+    return Found(tuple(_doubting(row, row.holds) for row in rows), frozenset(), ())
+
+
+def _doubting(row: Ingredient, marks: frozenset[str]) -> Ingredient:
+    """The row with these marks only perhaps there."""
+    if not row.holds & marks:
+        return row
+    return replace(
+        row,
+        holds=row.holds - marks,
+        may_hold=row.may_hold | (row.holds & marks),
+        breaks=frozenset(),
+        may_break=row.breaks | row.may_break,
     )
+
+
+def _without_other_meats(rows: tuple[Ingredient, ...], name: str, dish: Dish, named: Found) -> tuple[Ingredient, ...]:
+    """The usual recipe's meats become a question where the name puts something else in their place.
+
+    "Mushroom stroganoff", "veggie wraps" or "shrimp tacos" may well be without the usual beef; nobody has said so.
+    """
+    instead = [word for word in key_of(name) if word not in key_of(dish.name)]
+    if not any(is_kind(word, "meat", "fish", "bean", "veg", "vegetable", "egg") for word in instead):
+        return rows
+    said = frozenset().union(*(row.holds for row in named.rows))
+    return tuple(_doubting(row, MEATS - said) for row in rows)
 
 
 def _only_plain(named: Found) -> Found:

@@ -16,7 +16,9 @@ from planning import tables
 LONGEST = 160
 """Characters of a name looked at; more is no dish's name."""
 
-CUTS = frozenset({"with", "w", "in", "on", "over", "topped", "served", "from", "for", "using", "plus", "without", "no"})
+CUTS = frozenset(
+    {"with", "w", "in", "on", "over", "topped", "served", "from", "for", "using", "plus", "without", "no", "alla"}
+)
 """What follows one of these words describes the dish and is not its head."""
 
 JOINS = frozenset({"and", "n", "or", "und", "y", "et"})

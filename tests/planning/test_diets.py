@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from bot.texts.catalogue import catalogue as texts
 from planning import tables
-from planning.diets import can_eat, diets, listed, need_of, need_words, people_without, rule_of, say_of, usually_fits
+from planning.diets import can_eat, diets, listed, people_without, rule_of, say_of, usually_fits
 from planning.diets.needs import eu_fourteen, us_nine
 from planning.dishes import catalogue, dish_named
 from planning.potluck import Answer, Guest, Need, Party, Potluck, Promise
@@ -205,44 +205,6 @@ def test_the_table_of_ingredients_is_followed_row_by_row() -> None:
         for diet in filter(None, row["breaks"].split(";")):
             name = diet.rstrip("?")
             assert name in (what.breaks | what.may_break if diet.endswith("?") else what.breaks), (row["name"], diet)
-
-
-# Needs in people's words.
-
-
-@pytest.mark.parametrize(
-    ("said", "need", "kind"),
-    [
-        ("celiac", "gluten-free", "intolerance"),
-        ("coeliac disease", "gluten-free", "intolerance"),
-        ("GF", "gluten-free", "diet"),
-        ("lactose intolerant", "dairy-free", "intolerance"),
-        ("dairy", "milk", "allergy"),
-        ("nuts", "nut-free", "diet"),
-        ("nut allergy", "nut-free", "allergy"),
-        ("allergic to peanuts", "peanut", "allergy"),
-        ("tree nuts", "tree-nut", "allergy"),
-        ("shellfish", "shellfish", "allergy"),
-        ("severe egg allergy", "egg", "allergy"),
-        ("two vegetarians", "vegetarian", "diet"),
-        ("plant-based", "vegan", "diet"),
-        ("no pork", "pork-free", "diet"),
-        ("doesn't eat meat", "vegetarian", "diet"),
-        ("keto", "low-carb", "diet"),
-        ("soya", "soy", "allergy"),
-    ],
-)
-def test_needs_are_understood_in_everyday_words(said: str, need: str, kind: str) -> None:
-    assert need_of(said) == (need, kind)
-
-
-def test_what_is_no_need_is_not_guessed() -> None:
-    assert need_of("tall") is None
-    assert need_of("") is None
-
-
-def test_every_word_for_a_need_is_understood() -> None:
-    assert all(need_of(word) is not None for word in need_words())
 
 
 def test_a_need_nobody_wrote_down_is_always_asked() -> None:

@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from planning.diets import can_eat, diets, meant, need_words, needs_in, rule_of, say_of
+from planning.diets import can_eat, diets, meant, need_of, need_words, needs_in, rule_of, say_of
 from planning.diets.table import needs_of
 from planning.potluck import Answer, Guest, Need, Potluck, Promise
 from planning.safety.allergens import avoided
@@ -122,3 +122,38 @@ def test_two_allergies_written_as_one_are_both_watched_for() -> None:
 
 def test_words_for_one_need_are_one_row() -> None:
     assert needs_of(one(Need("no pork"), diets=("pork-free",), allergies=("pork",))) == ("pork-free",)
+
+
+@pytest.mark.parametrize(
+    ("said", "need", "kind"),
+    [
+        ("celiac", "gluten-free", "intolerance"),
+        ("coeliac disease", "gluten-free", "intolerance"),
+        ("GF", "gluten-free", "diet"),
+        ("lactose intolerant", "dairy-free", "intolerance"),
+        ("dairy", "milk", "allergy"),
+        ("nuts", "nut-free", "diet"),
+        ("nut allergy", "nut-free", "allergy"),
+        ("allergic to peanuts", "peanut", "allergy"),
+        ("tree nuts", "tree-nut", "allergy"),
+        ("shellfish", "shellfish", "allergy"),
+        ("severe egg allergy", "egg", "allergy"),
+        ("two vegetarians", "vegetarian", "diet"),
+        ("plant-based", "vegan", "diet"),
+        ("no pork", "pork-free", "diet"),
+        ("doesn't eat meat", "vegetarian", "diet"),
+        ("keto", "low-carb", "diet"),
+        ("soya", "soy", "allergy"),
+    ],
+)
+def test_needs_are_understood_in_everyday_words(said: str, need: str, kind: str) -> None:
+    assert need_of(said) == (need, kind)
+
+
+def test_what_is_no_need_is_not_guessed() -> None:
+    assert need_of("tall") is None
+    assert need_of("") is None
+
+
+def test_every_word_for_a_need_is_understood() -> None:
+    assert all(need_of(word) is not None for word in need_words())

@@ -1,0 +1,69 @@
+"""What dishes usually hold, by their everyday names: a missed allergen is the worst fault there is."""
+
+from __future__ import annotations
+
+import pytest
+
+from planning.diets import listed
+from planning.potluck import Promise
+
+
+def dish(name: str, *ingredients: str) -> Promise:
+    return Promise("p1", "ravi", name, "main", ingredients=ingredients or None)
+
+
+@pytest.mark.parametrize(
+    ("name", "mark"),
+    [
+        ("walnutt brownies", "tree-nut"),
+        ("penut butter cookies", "peanut"),
+        ("buckeyes", "peanut"),
+        ("bakewell tart", "tree-nut"),
+        ("nasi lemak", "peanut"),
+        ("tortilla española", "egg"),
+        ("raita", "milk"),
+        ("aguachile", "shellfish"),
+        ("mole", "peanut"),
+        ("turrón", "tree-nut"),
+        ("dukkah", "sesame"),
+        ("tapenade", "fish"),
+        ("takoyaki", "mollusc"),
+        ("green beans almondine", "tree-nut"),
+    ],
+)
+def test_what_a_dish_usually_holds_is_listed_by_its_everyday_name(name: str, mark: str) -> None:
+    # Common practice, no source: what recipes under these names hold.
+    assert mark in listed(dish(name)).contains
+
+
+def test_a_dish_nobody_knows_may_hold_what_its_sort_holds() -> None:
+    # An unheard-of pie has a pie's crust.
+    assert "wheat" in listed(dish("duck pie")).may_contain
+
+
+@pytest.mark.parametrize("name", ["veggie wraps", "mushroom stroganoff", "shrimp tacos", "tempeh tacos"])
+def test_another_filling_in_the_name_makes_the_usual_meat_a_question(name: str) -> None:
+    what = listed(dish(name))
+
+    assert not {"beef", "meat", "pork"} & what.holds
+    assert {"beef", "meat", "pork"} & what.may_hold or name == "shrimp tacos"
+
+
+def test_a_named_meat_stays_although_another_stands_in_the_usual_recipe() -> None:
+    what = listed(dish("lamb tagine"))
+
+    assert ("meat" in what.holds, "poultry" in what.may_hold) == (True, True)
+
+
+def test_a_claim_counts_also_where_its_words_are_an_ingredients_name() -> None:
+    # "dairy free cheese" is an ingredient; in "dairy free mac and cheese" the words are a claim as well.
+    what = listed(dish("dairy free mac and cheese"))
+
+    assert ("milk" in what.holds, "milk" in what.may_hold) == (False, True)
+
+
+def test_a_misspelt_ingredient_warns_and_is_still_asked_about() -> None:
+    what = listed(dish("sauce", "tomatoes", "penut butter"))
+
+    assert "peanut" in what.contains
+    assert what.unknown_ingredients == ("penut butter",)
