@@ -4,36 +4,28 @@ Where the bot sees everything, open chatter is read too, but acted on only when 
 """
 
 import re
+from collections.abc import Sequence
 from dataclasses import replace
-from typing import Any
+from datetime import timedelta
 
-from bot.capabilities.needs import need_name
+from bot.capabilities.late import running_late
 from bot.context import Turn
 from bot.registry import Registry
-from bot.understood import act, context, say_understood
+from bot.understood import Understood, act, context, place_of, say_understood
+from bot.understood.asked import answer_question
+from bot.understood.consequences import tell_host
 from planning.changes import Refusal
-from planning.potluck import Answer, Say, Stage
-from planning.replies import Ask, Late, Reading, SetNeeds, Undo, read
+from planning.potluck import Answer, Stage
+from planning.replies import Ask, Intent, Late, Reading, SetAnswer, SetNeeds, Undo, read
 
 MOST_READ = 4096
-SURE_NEED = 0.85
+LINE_KEPT = timedelta(seconds=30)
+"""In a rush a line that could only come later is left out: the reaction and the board say it, too."""
 CAN_NOT_EAT = re.compile(
     r"\b(?:allerg\w+|intoleran\w+|coeliac|celiac"
     r"|(?:can['’]?t|cannot|mustn['’]?t|doesn['’]?t|don['’]?t) (?:have|eat))\b",
     re.IGNORECASE,
 )
-
-
-def _place(turn: Turn) -> str | None:
-    """Where the words stand, in the reader's terms."""
-    event = turn.event
-    if turn.about == "board" or (turn.about or "").startswith("question:"):
-        return turn.about
-    if turn.about is not None or (event.private and event.reply_to is None):
-        return "bot"
-    if event.reply_to is not None:
-        return "bot" if event.reply_to_bot else "person"
-    return None
 
 
 async def read_words(turn: Turn) -> None:
@@ -46,7 +38,7 @@ async def read_words(turn: Turn) -> None:
         return
     if event.kind == "edited" and not await _edit_of_something_read(turn):
         return
-    place = _place(turn)
+    place = place_of(turn)
     if turn.potluck.stage is not Stage.PLANNED:
         if place == "board":
             raise Refusal("refused-cancelled" if turn.potluck.stage is Stage.CANCELLED else "refused-over")
@@ -78,36 +70,29 @@ async def _edit_of_something_read(turn: Turn) -> bool:
 
 
 async def take(turn: Turn, reading: Reading, *, addressed: bool) -> None:
-    """Act on a sure reading, ask about an unsure one, stay out of the rest."""
-    questions = [i for i in reading.intents if isinstance(i, Ask)]
+    """Act on a sure reading, ask about an unsure one and do what is sure of it, stay out of the rest."""
     if reading.question is not None and not reading.sure:
         if not reading.intents and turn.question_is_fresh:
             # Nobody can read it as a reply: it may be the answer to what was asked a moment ago.
             return
         turn.handled = True
-        # What is sure about somebody's needs does not wait for an answer that may never come.
-        needs = tuple(i for i in reading.intents if isinstance(i, SetNeeds) and i.needs and i.confidence >= SURE_NEED)
-        if needs and not any(i.cleared for i in needs):
-            say_understood(turn, act(turn, replace(reading, intents=needs)))
-        await _ask_back(turn, reading)
+        understood = await carry_out(turn, reading, reading.now)
+        from bot.capabilities.confirming import ask_back
+
+        await ask_back(turn, reading, understood)
         return
     if not reading.sure or not reading.intents:
         return
     turn.handled = True
-    for intent in reading.intents:
-        if isinstance(intent, Undo):
-            from bot.capabilities.undoing import command
+    if any(isinstance(i, Undo) for i in reading.intents):
+        from bot.capabilities.undoing import command
 
-            await command(turn)
-            return
-        if isinstance(intent, Late):
-            from bot.capabilities.late import running_late
-
-            await running_late(turn, intent.minutes)
-    understood = act(turn, reading)
+        await command(turn)
+        return
+    understood = await carry_out(turn, reading, reading.intents)
     if understood.lines:
         turn.react("👍")
-        say_understood(turn, understood)
+        say_understood(turn, understood, until=None if turn.private else turn.now + LINE_KEPT)
     if addressed and not any(isinstance(i, SetNeeds) for i in reading.intents) and CAN_NOT_EAT.search(turn.words):
         # Something was said about what somebody can't eat and nobody could read it: it must not get lost.
         turn.say("needs-missed")
@@ -115,108 +100,29 @@ async def take(turn: Turn, reading: Reading, *, addressed: bool) -> None:
         from bot.capabilities.bringing import offer
 
         await offer(turn)
-    for question in questions:
-        await answer_question(turn, question)
 
 
-async def _ask_back(turn: Turn, reading: Reading) -> None:
-    from bot.buttons import Button
-
-    buttons = [
-        [
-            Button(turn.voice.plain("button-yes"), "readyes", (), owner=turn.me),
-            Button(turn.voice.plain("button-no"), "readno", (), owner=turn.me),
-        ]
-    ]
-    question = reading.question or Say("read-left")
-    facts: dict[str, Any] = dict(question.facts)
-    if isinstance(facts.get("needs"), (list, tuple)):
-        facts["needs"] = [need_name(turn.voice, str(n)) for n in facts["needs"]]
-    text = turn.voice(question.key, **facts)
-    if not reading.intents:
-        turn.post(text)
-        return
-    turn.remember_question("confirm", {"words": turn.words[:1000], "place": _place(turn) or ""})
-    turn.post(text, buttons=buttons, about="question:confirm")
-
-
-async def confirmed(turn: Turn) -> None:
-    """Yes below an unsure reading: the same words are read again, and this time acted on."""
-    if turn.dialog is None or turn.dialog.kind != "confirm":
-        raise Refusal("refused-button-old")
-    words = str(turn.dialog.data["words"])
-    reading = read(words, context(turn, replying_to=str(turn.dialog.data["place"]) or None))
-    understood = act(turn, reading)
-    turn.answered()
-    if understood.asked:
-        turn.delete_pressed()
-        turn.toast("answer-below")
-        return
-    if not understood.lines:
-        turn.edit_pressed("read-nothing")
-        return
-    from bot.texts import Html
-
-    what = Html("; ".join(turn.voice.say(line) for line in understood.lines))
-    turn.edit_pressed("understood", what=what, buttons=[[turn.undo_button()]])
-    turn.toast("read-done")
-
-
-async def denied(turn: Turn) -> None:
-    turn.answered()
-    turn.edit_pressed("read-left")
-    turn.toast("read-left")
-
-
-async def answer_question(turn: Turn, question: Ask) -> None:
-    """Short, from the plan, to whoever asked."""
-    from bot.capabilities import mylist
-    from bot.capabilities.missing import missing_lines
-
-    potluck = turn.potluck
-    match question.topic:
-        case "missing" | "what-should-i-bring":
-            turn.post(missing_lines(turn))
-        case "when":
-            turn.say("answer-when", when=potluck.starts_at)
-        case "where":
-            turn.say("answer-where", place=potluck.place, known=bool(potluck.place))
-        case "who-brings":
-            await _who_brings(turn, question.about)
-        case "who-comes":
-            names = [g.name for g in potluck.guests if g.answer is Answer.YES]
-            turn.say("answer-who-comes", names=names, n=len(names))
-        case "my-list":
-            await mylist.show(turn)
-        case "can-eat":
-            from bot.capabilities.eating import for_me
-
-            await for_me(turn)
-        case _:
-            host = potluck.guest(potluck.host)
-            turn.say("answer-ask-host", host=host.name if host else "")
-            if host is not None:
-                await turn.tell(host, "told-question", name=turn.event.person.name, words=turn.words[:200])
-
-
-async def _who_brings(turn: Turn, about: str) -> None:
-    from rapidfuzz import fuzz
-
-    found = [
-        p for p in turn.potluck.promises if not about or fuzz.partial_ratio(about.casefold(), p.dish.casefold()) > 85
-    ]
-    if not found:
-        turn.say("answer-nobody-brings", what=about)
-        return
-    lines = [
-        turn.voice.plain("answer-brings", dish=p.dish, name=g.name)
-        for p in found[:12]
-        if (g := turn.potluck.guest(p.guest)) is not None
-    ]
-    turn.say("answer-who-brings", lines=lines)
+async def carry_out(turn: Turn, reading: Reading, intents: Sequence[Intent]) -> Understood:
+    """Do what these intents of a reading ask for; questions among them are answered."""
+    before = turn.potluck.promises_of(turn.me)
+    for intent in intents:
+        if isinstance(intent, Late):
+            await running_late(turn, intent.minutes)
+    understood = act(turn, replace(reading, intents=tuple(intents)))
+    for taker, dish in understood.given:
+        await turn.tell(taker, "told-given", by=turn.event.person.name, dish=dish)
+    words = reading.why.facts.get("words")
+    if words and understood.lines:
+        turn.tag_action(read=str(words)[:120])
+    left = any(isinstance(i, SetAnswer) and i.who == turn.me and i.answer is Answer.NO for i in intents)
+    gone = [p for p in before if turn.potluck.promise(p.id) is None]
+    if left or gone:
+        await tell_host(turn, list(before) if left else gone, left=left)
+    for question in intents:
+        if isinstance(question, Ask):
+            await answer_question(turn, question)
+    return understood
 
 
 def register(app: Registry) -> None:
     app.reader(read_words, order=50)
-    app.button("readyes", confirmed)
-    app.button("readno", denied)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from datetime import datetime
+
 from bot.context import Turn
 from bot.texts import Html
 from bot.understood.dishes import add_dish, change_dish, drop_dish, take
@@ -33,10 +35,18 @@ ORDER = (SetAnswer, SetParty, AddPerson, SetNeeds, ChangePromise, DropPromise, A
 
 
 def act(turn: Turn, reading: Reading) -> Understood:
-    """Carry out every intent of a reading. Raises Refusal when one of them is not allowed."""
+    """Carry out every intent of a reading. Raises Refusal when it is not allowed; one refused topping or change of a
+    dish does not take the rest of the sentence with it."""
     understood = Understood()
-    for intent in sorted(reading.intents, key=lambda i: ORDER.index(type(i)) if type(i) in ORDER else len(ORDER)):
-        _act(turn, intent, understood)
+    intents = sorted(reading.intents, key=lambda i: ORDER.index(type(i)) if type(i) in ORDER else len(ORDER))
+    for intent in intents:
+        try:
+            _act(turn, intent, understood)
+        except Refusal as no:
+            if len(intents) == 1 or not isinstance(intent, (TakeTopping, ChangePromise, DropPromise)):
+                raise
+            understood.lines.append(Say(no.key, no.facts))
+            understood.warned = True
     return understood
 
 
@@ -94,9 +104,11 @@ def _hosting(turn: Turn, intent: Intent, understood: Understood) -> None:
             understood.lines.append(Say("read-kitchen", {"words": intent.words}))
 
 
-def say_understood(turn: Turn, understood: Understood) -> None:
-    """One line for everything that was read, with undo."""
+def say_understood(turn: Turn, understood: Understood, until: datetime | None = None) -> None:
+    """One quiet line for everything that was read, with undo; one without a warning need not be sent after `until`."""
     if not understood.lines:
         return
     what = "; ".join(turn.voice.say(line).rstrip(".") for line in understood.lines)
-    turn.say("understood", what=Html(what), buttons=[[turn.undo_button()]])
+    late = {"until": until.isoformat()} if until is not None and not understood.warned else {}
+    text = turn.voice("understood", what=Html(what))
+    turn.post(text, buttons=[[turn.undo_button()]], silent=True, **late)

@@ -25,6 +25,7 @@ def context(turn: Turn, *, replying_to: str | None, replied_text: str = "") -> R
         party=guest.party if guest and guest.answer is not Answer.NONE else None,
         answer=guest.answer if guest else Answer.NONE,
         toppings=names,
+        bar_base=bar.base if bar else "",
         now=turn.now,
         timezone=potluck.timezone,
         host=potluck.host == turn.me,
@@ -32,3 +33,15 @@ def context(turn: Turn, *, replying_to: str | None, replied_text: str = "") -> R
         replied_text=replied_text,
         language=turn.voice.language,
     )
+
+
+def place_of(turn: Turn) -> str | None:
+    """Where the words stand, in the reader's terms."""
+    event = turn.event
+    if turn.about == "board" or (turn.about or "").startswith("question:"):
+        return turn.about
+    if turn.about is not None or (event.private and event.reply_to is None):
+        return "bot"
+    if event.reply_to is not None:
+        return "bot" if event.reply_to_bot else "person"
+    return None

@@ -9,11 +9,21 @@ from typing import Any
 from bot.buttons import Button
 from bot.context import Turn
 from bot.servings import amount_words
+from bot.understood.consequences import gaps
 from bot.understood.context import context
 from bot.understood.outcome import Understood
 from bot.understood.people import person
 from planning.bar import match_topping
-from planning.changes import Refusal, answer, change_promise, drop_promise, promise, share_promise, take_topping
+from planning.changes import (
+    Refusal,
+    answer,
+    change_promise,
+    drop_promise,
+    give_promise,
+    promise,
+    share_promise,
+    take_topping,
+)
 from planning.changes.rules import LONGEST_NAME, MOST_SERVINGS, tidy
 from planning.dishes import lookup
 from planning.headcount import headcount
@@ -116,6 +126,7 @@ def add_dish(turn: Turn, intent: AddPromise, understood: Understood) -> None:
         if n.promise == made.id and n.rule.startswith("XCON") and n.severity == "warn"
     ]
     understood.lines.append(Say("read-promise", {**facts, "heat": _heat_words(turn, steps)}))
+    understood.warned = understood.warned or bool(warned)
     if facts["doubled"]:
         understood.lines.append(Say("read-doubled", facts))
     understood.lines.extend(warned)
@@ -151,6 +162,8 @@ def change_dish(turn: Turn, intent: ChangePromise, understood: Understood) -> No
     servings = intent.servings
     if intent.factor is not None:
         servings = servings_of(was, headcount(turn.potluck)) * intent.factor
+    if intent.for_all and servings is None:
+        servings = float(headcount(turn.potluck).at_service_level)
     category = intent.category
     if intent.dish and not category:
         category = lookup(intent.dish).category
@@ -178,8 +191,14 @@ def drop_dish(turn: Turn, intent: DropPromise, understood: Understood) -> None:
     found = turn.potluck.promise(intent.promise) if intent.promise else (own[0] if len(own) == 1 else None)
     if found is None:
         raise Refusal("refused-which-promise" if own else "refused-no-own-promise", dishes=[p.dish for p in own])
+    if intent.to is not None and (taker := turn.potluck.guest(intent.to)) is not None:
+        turn.change(give_promise(turn.potluck, turn.actor, found.id, taker.id), "did-give", dish=found.dish)
+        understood.lines.append(Say("read-given", {"dish": found.dish, "name": taker.name}))
+        understood.given.append((taker, found.dish))
+        return
     turn.change(drop_promise(turn.potluck, turn.actor, found.id), "did-drop", dish=found.dish)
     understood.lines.append(Say("read-dropped", {"dish": found.dish}))
+    understood.lines += gaps(turn, [found.category])
 
 
 def take(turn: Turn, intent: TakeTopping, understood: Understood) -> None:

@@ -4,14 +4,18 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
-from planning.potluck import Say
+from planning.potluck import Guest, Say
 
 
 @dataclass
 class Understood:
-    """`lines` say what was done; `tell` are named guests to be told; `vague` offers need the offer sheet."""
+    """`lines` say what was done; `vague` offers need the offer sheet."""
 
     lines: list[Say] = field(default_factory=list)
     vague: bool = False
     asked: bool = False
     """Something was asked back instead of being done."""
+    warned: bool = False
+    """Among the lines is one that must not get lost."""
+    given: list[tuple[Guest, str]] = field(default_factory=list)
+    """Who was handed which dish, and is to be told."""

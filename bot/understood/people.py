@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from bot.context import Turn
 from bot.understood.outcome import Understood
-from planning.changes import answer, clear_needs, find_guest, merge_needs, set_party
+from planning.changes import add_person, answer, clear_needs, find_guest, merge_needs, set_party
 from planning.potluck import AGE_GROUPS, Answer, Party, Say
 from planning.replies import SetAnswer, SetNeeds, SetParty
 

@@ -82,7 +82,7 @@ def _echo(message: Message, context: ReplyContext) -> Reading | None:
     )  # fmt: skip
     if not mine or any(isinstance(i, SetNeeds) and i.cleared for i in mine):
         return Reading(why=Say("reply-why-chatter", {"reason": "unsure"}))
-    return Reading(mine, True, None, Say("reply-why-read", {"words": context.replied_text[:60]}))
+    return Reading(mine, True, why=Say("reply-why-read", {"words": context.replied_text[:60]}))
 
 
 def read_party(text: str, language: str = "en") -> Party | None:

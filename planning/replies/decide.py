@@ -39,6 +39,8 @@ from planning.replies.intents import (
 
 SURE, ASK, SURE_IN_CHATTER, ASK_IN_CHATTER = 0.8, 0.5, 0.9, 0.7
 
+SURE_NEED = 0.85
+"""What is said of an allergy is noted at once from here on, whatever else is asked."""
 CLASH = 6
 """A party that grows by so many people or more is confirmed first (common practice, no source)."""
 
@@ -91,23 +93,38 @@ def decide(
         doubtful = not kept or others or len(kept) < len(intents) or any(_clashes(i, context) for i in kept)
         if feared and (doubtful or not _about_this_supper(kept)):  # an allergy is asked about rather than lost
             why = Say("reply-why-read", {"words": _words(feared, original)})
-            return Reading(feared, False, question_for(feared[0], feared, context, original), why)
+            sure = tuple(i for i in feared if i.confidence >= SURE_NEED and not i.cleared)
+            return Reading(feared, False, question_for(feared[0], feared, context, original), sure, why)
         own = [i for i in intents if isinstance(i, (ChangePromise, DropPromise)) and i.confidence >= ASK_IN_CHATTER]
         if doubtful and own and len(own) == len(intents):  # "can Pat take over my slaw?" names what only we know of
             why = Say("reply-why-read", {"words": _words(own, original)})
-            return Reading(tuple(own), False, question_for(own[0], own, context, original), why)
+            return Reading(tuple(own), question=question_for(own[0], own, context, original), why=why)
         if doubtful or not _about_this_supper(kept):
             return Reading(why=Say("reply-why-chatter", {"reason": "unsure"}))
-        return Reading(kept, True, None, Say("reply-why-read", {"words": _words(kept, original)}))
+        return Reading(kept, True, why=Say("reply-why-read", {"words": _words(kept, original)}))
     kept = tuple(i for i in intents if i.confidence >= ASK)
     if not kept:
         return Reading(why=Say("reply-why-nothing", {"reason": "unsure"}))
     unsure = [i for i in kept if i.confidence < SURE or _clashes(i, context)]
     why = Say("reply-why-read", {"words": _words(kept, original)})
     if not unsure:
-        return Reading(kept, True, None, why)
+        return Reading(kept, True, why=why)
     worst = min(unsure, key=lambda i: isinstance(i, SetAnswer) and i.implied)
-    return Reading(kept, False, question_for(worst, unsure, context, original), why)
+    asked = question_for(worst, unsure, context, original)
+    return Reading(kept, False, asked, _need_not_wait(kept, unsure, context), why)
+
+
+def _need_not_wait(kept: Sequence[Intent], unsure: Sequence[Intent], context: ReplyContext) -> tuple[Intent, ...]:
+    """What holds whatever the answer to the question is: not a party while it is in doubt whether they come at all."""
+    sure = [
+        i for i in kept
+        if i not in unsure and not isinstance(i, Undo) and (not isinstance(i, SetNeeds) or i.confidence >= SURE_NEED)
+    ]  # fmt: skip
+    if any(isinstance(i, SetNeeds) and i.cleared for i in kept):
+        sure = [i for i in sure if not isinstance(i, SetNeeds)]
+    if any(isinstance(i, SetAnswer) and i.who == context.writer and not i.implied for i in unsure):
+        sure = [i for i in sure if isinstance(i, (SetNeeds, Ask))]
+    return tuple(sure)
 
 
 def _allergy(intent: SetNeeds) -> bool:
@@ -136,6 +153,9 @@ def question_for(intent: Intent, unsure: Sequence[Intent], context: ReplyContext
     if isinstance(intent, SetNeeds):
         same = [i for i in unsure if isinstance(i, SetNeeds) and i.cleared is intent.cleared]
         facts |= {"needs": list(dict.fromkeys(n.need for i in same for n in i.needs))}
+        if intent.who != context.writer and intent.who in dict(context.guests):
+            name = dict(context.guests)[intent.who]
+            return Say("reply-ask-needs-gone-of" if intent.cleared else "reply-ask-needs-of", facts | {"name": name})
         return Say("reply-ask-needs-gone" if intent.cleared else "reply-ask-needs", facts)
     if isinstance(intent, AddPromise):
         facts |= {"dish": intent.dish, "category": intent.category or "unknown"}
@@ -148,6 +168,8 @@ def question_for(intent: Intent, unsure: Sequence[Intent], context: ReplyContext
     if isinstance(intent, ChangePromise):
         dish = dict(context.own_promises).get(intent.promise, "")
         return Say("reply-ask-change", facts | {"dish": dish, "servings": intent.servings or 0})
+    if isinstance(intent, DropPromise) and intent.to is not None:
+        return Say("reply-ask-give", facts | {"dish": intent.dish, "name": dict(context.guests).get(intent.to, "")})
     if isinstance(intent, DropPromise):
         return Say("reply-ask-drop" if intent.promise else "reply-ask-drop-which", facts | {"dish": intent.dish})
     if isinstance(intent, AddPerson):

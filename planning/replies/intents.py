@@ -105,6 +105,8 @@ class DropPromise(Intent):
 
     promise: str | None
     dish: str = ""
+    to: str | None = None
+    """The id of the guest who shall bring it instead."""
 
 
 @dataclass(frozen=True)
@@ -120,12 +122,16 @@ class AddPerson(Intent):
     party: Party = field(default_factory=Party)
 
 
-TOPICS = ("missing", "when", "where", "who-brings", "can-eat", "oven", "what-should-i-bring", "my-list", "who-comes", "host")
+TOPICS = (
+    "missing", "when", "where", "who-brings", "can-eat", "oven", "what-should-i-bring", "my-list", "who-comes", "host",
+    "why",
+)  # fmt: skip
 
 
 @dataclass(frozen=True)
 class Ask(Intent):
-    """`topic` is one of TOPICS ("host": what only the host can know); `about` a need, a dish or a guest's name."""
+    """`topic` is one of TOPICS ("host": what only the host can know, "why": why the bot did what it did); `about` a
+    need, a dish or a guest's name."""
 
     topic: str
     about: str = ""
@@ -216,9 +222,11 @@ class ReplyContext:
 @dataclass(frozen=True)
 class Reading:
     """`sure`: act at once. Not sure and a `question`: ask it, and act on `intents` if the answer is yes.
-    Neither intents nor a question: stay silent. `why` explains the decision."""
+    Neither intents nor a question: stay silent. `now` are those of the intents that are sure all the same and need not
+    wait for the answer. `why` explains the decision."""
 
     intents: tuple[Intent, ...] = ()
     sure: bool = False
     question: Say | None = None
+    now: tuple[Intent, ...] = ()
     why: Say = field(default_factory=lambda: Say("reply-why-nothing", {"reason": "none"}))

@@ -36,6 +36,7 @@ reply-ask-promise-if = Shall I put you down for { $dish }?
 reply-ask-what-is-it = Is “{ $dish }” something for the table?
 reply-ask-change = Shall I change your { $dish }?
 reply-ask-drop = Shall I take { $dish } off your list?
+reply-ask-give = Shall I hand { $dish } over to { $name }?
 reply-ask-drop-which = Which of your dishes shall I take off?
 reply-ask-topping = Will you bring that topping?
 reply-ask-person = Shall I add { $names }?

@@ -1,4 +1,6 @@
 understood = Noted: { $what }.
+understood-and-ask = Noted: { $what }. { $question }
+numbered = { $n }. { $what }
 read-answer = { $answer ->
     [yes] coming
     [maybe] maybe
@@ -36,6 +38,7 @@ read-where = it is at { $place }
 read-size = about { $people } people
 read-kitchen = the kitchen has { $words }
 read-dropped = not { $dish } any more
+read-given = { $name } brings { $dish } now
 read-topping = { $topping } for the bar
 edited-away = Taken back: what this message said before.
 read-nothing = There was nothing left to note.
@@ -56,8 +59,34 @@ answer-nobody-brings = Nobody brings { $has-what ->
     [no] anything
    *[yes] { $what }
 } yet.
-answer-ask-host = That is for { $has-host ->
-    [no] the host
-   *[yes] { $host }
-} to say; I passed it on.
+answer-ask-host = That is for { $host } to say; I passed it on.
+answer-nobody-knows = That I do not know.
+answer-comes = { $answer ->
+    [yes] { $name } is coming.
+    [maybe] { $name } may come.
+    [no] { $name } can’t come.
+   *[none] { $name } has not said yet.
+}
+answer-brings-all = { $has-dishes ->
+    [yes] { $name } brings { $dishes }.
+   *[no] { $name } has not promised anything yet.
+}
+why-done = Because of your words “{ $words }”. /undo takes it back.
+why-asked = I was not sure what you meant by “{ $words }”, so I asked.
+why-unknown = I did not do anything on your words that I could explain. /undo takes back your last change.
+gap = { $short ->
+    [one] 1 serving short: { $category }
+   *[other] { $short } servings short: { $category }
+}
+told-dropped-out = { $name } can’t come after all{ $has-dishes ->
+    [yes] {""}. Still in that name: { $dishes }
+   *[no] {""}
+}.{ $has-short ->
+    [yes] {" "}Now { $short }.
+   *[no] {""}
+}
+told-gave-up = { $name } does not bring { $dishes } any more.{ $has-short ->
+    [yes] {" "}Now { $short }.
+   *[no] {""}
+}
 told-question = { $name } asks: “{ $words }”

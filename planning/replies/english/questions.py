@@ -49,9 +49,19 @@ _UNDO = re.compile(
 )
 
 
+_WHY = re.compile(
+    r"^ (?:(?:but|and|so|hey|bot|wait|um|,) )*(?:why|how come|what (?:makes|made) you|how did you (?:get|know|read|come)|where did you get)"
+    r"(?:(?= (?:did|do|have|are|would|should) you\b| you\b| that\b| it\b| is that\b| me\b)| (?:that|this|so|not|though)? ?$| (?:to|get|get that|it)\b)"
+)
+
+
 def read_question(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """A question the plan answers."""
     asking = sentence.question or _ASKING.match(sentence.text) is not None
+    if context.addressed and _WHY.match(sentence.text):
+        start, end = sentence.span(0, len(sentence.tokens))
+        sentence.take(0, len(sentence.tokens))
+        return [Ask("why", start=start, end=end, confidence=0.9)]
     if not asking:
         return []
     for topic, pattern, confidence in _COMPILED:

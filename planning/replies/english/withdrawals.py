@@ -19,7 +19,7 @@ _DROPS: tuple[re.Pattern[str], ...] = (
     re.compile(r" (?:i|we)? ?(?:can|will|am|are|could)? ?not (?:able to |going to |be able to |be )?(?:actually |now |after all |also |longer )*(?:bring|bringing|make|making|do|doing|bake|baking|cook|cooking|manage|supply|provide|get|handle|have time (?:to (?:make|bake|cook|do)|for)|offer) (?P<what>[^\x00]{1,60}?)(?= $| ,| after| any ?more| now| but| sorry| because| as | so | this| \x00|$)"),
     re.compile(r" (?:no longer|not) (?:bringing|making|doing|baking|cooking|able to (?:bring|make|do|bake)|going to (?:bring|make|do|bake)) (?P<what>[^\x00]{1,60}?)(?= $| ,| after| any ?more| now| but| sorry| because| as | so | \x00|$)"),
     re.compile(r" (?:scrap|cancel|drop|remove|delete|take off|forget(?: about)?|scratch|unlist|skip|withdraw|cross off|take back|take me off|take us off|remove me from|take my|unassign me from|release me from) (?P<what>(?:my |the |our |me from |me off )?[^\x00]{1,50}?)(?= $| ,| after| now| but| from| off| because| as | so | \x00|$)"),
-    re.compile(r" (?:someone|somebody|anyone|anybody|(?:can|could|would|will) (?!not\b|i\b|we\b)[a-z]+(?: [a-z]+)??|who can) (?:else )?(?:please )?(?:take|do|bring|make|cover|have|want)(?: over)? (?P<what>(?:my|the|our) [^\x00]{1,40}?)(?= $| ,| from me| instead| for me| \x00|$)"),
+    re.compile(r" (?:someone|somebody|anyone|anybody|(?:can|could|would|will) (?!not\b|i\b|we\b)(?P<who>[^\W\d_]+(?: [^\W\d_]+)?)|who can) (?:else )?(?:please )?(?:take|do|bring|make|cover|have|want)(?: over)? (?P<what>(?:my|the|our) [^\x00]{1,40}?)(?= $| ,| from me| instead| for me| \x00|$)"),
     re.compile(r" (?:i|we) (?:have to|need to|must|will have to|had to) (?:drop|cancel|give up|pull out of|back out of|withdraw|pass on|bail on|skip)(?: on)? (?P<what>[^\x00]{1,40}?)(?= $| ,| sorry| \x00|$)"),
     re.compile(r"(?:^|(?<= so)|(?<= and)|(?<= ,)|(?<= but)) no (?:more )?(?P<what>[a-z ]{1,30}?)(?: from (?:me|us))?(?: after all| then| any ?more| now)*(?= $| ,)"),
 )  # fmt: skip
@@ -62,7 +62,11 @@ def read_handover(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     start, end = sentence.span_of(match)
     sentence.take(0, len(sentence.tokens))
     sure = min(confidence, 0.7 if sentence.question or " the " in match[0] else 0.85)
-    return [DropPromise(promise, dish, start=start, end=end, confidence=sure)]
+    named = (match["who"] or "").strip().split()
+    to = next(
+        (g for g, n in context.guests if g != context.writer and named and n and n.lower().split()[0] == named[0]), None
+    )
+    return [DropPromise(promise, dish, to, start=start, end=end, confidence=min(sure, 0.7) if to else sure)]
 
 
 def read_withdrawals(sentence: Sentence, context: ReplyContext) -> list[Intent]:

@@ -1,0 +1,143 @@
+"""Questions about an unsure reading: one message, buttons, and "yes" in words does as well."""
+
+from collections.abc import Sequence
+
+from bot.buttons import Button
+from bot.capabilities.needs import need_name
+from bot.context import Turn
+from bot.registry import Registry
+from bot.servings import amount_words
+from bot.texts import Html
+from bot.understood import Understood, context, place_of, say_understood
+from planning.changes import Refusal
+from planning.potluck import Answer, Say
+from planning.replies import Intent, Reading, SetAnswer, kind_of, read
+
+
+def _mark(intent: Intent) -> str:
+    return f"{kind_of(intent)}:{intent.start}:{intent.end}"
+
+
+async def ask_back(turn: Turn, reading: Reading, understood: Understood) -> None:
+    """The question, behind what was done already; its buttons are the dishes where one of them is meant."""
+    question = reading.question or Say("read-left")
+    facts = dict(question.facts)
+    needs = facts.get("needs")
+    if isinstance(needs, (list, tuple)):
+        facts["needs"] = [need_name(turn.voice, str(n)) for n in needs]
+    text: str = turn.voice(question.key, **facts)
+    if understood.lines:
+        done = "; ".join(turn.voice.say(line).rstrip(".") for line in understood.lines)
+        text = turn.voice("understood-and-ask", what=Html(done), question=Html(text))
+        turn.react("👍")
+    if not reading.intents:
+        turn.post(text)
+        return
+    if question.key == "reply-ask-drop-which":
+        which(turn, text)
+        return
+    yes = Button(turn.voice.plain("button-yes"), "readyes", (), owner=turn.me)
+    no = Button(turn.voice.plain("button-no"), "readno", (), owner=turn.me)
+    row = [yes, no, turn.undo_button()] if understood.lines else [yes, no]
+    data = {"words": turn.words[:1000], "place": place_of(turn) or "", "done": [_mark(i) for i in reading.now]}
+    turn.remember_question("confirm", data)
+    turn.post(text, buttons=[row], about="question:confirm")
+
+
+def which(turn: Turn, text: str) -> None:
+    """Which of one's dishes is meant: a button each, with its amount, so that namesakes can be told apart."""
+    own = turn.potluck.promises_of(turn.me)
+    if not own:
+        raise Refusal("refused-no-own-promise")
+    labels = [" ".join((p.dish, amount_words(turn.voice, turn.potluck, p))).strip() for p in own]
+    rows = [
+        [
+            Button(
+                turn.voice.plain("numbered", n=n, what=label) if labels.count(label) > 1 else label,
+                "drop",
+                (p.id,),
+                owner=turn.me,
+            )
+        ]
+        for n, (p, label) in enumerate(zip(own, labels, strict=True), start=1)
+    ]
+    rows.append([Button(turn.voice.plain("button-nothing"), "readno", (), owner=turn.me)])
+    turn.remember_question("dropwhich", {})
+    turn.post(text, buttons=rows, about="question:dropwhich")
+
+
+async def which_told(turn: Turn) -> None:
+    """The dish named in words."""
+    from bot.capabilities.bringing import drop
+
+    turn.answered()
+    await drop(turn)
+
+
+async def confirmed(turn: Turn) -> None:
+    """Yes below an unsure reading: the same words are read again, and this time acted on."""
+    if turn.dialog is None or turn.dialog.kind != "confirm":
+        raise Refusal("refused-button-old")
+    understood = await _carry_out_rest(turn)
+    if understood.asked:
+        turn.delete_pressed()
+        turn.toast("answer-below")
+        return
+    if not understood.lines:
+        turn.edit_pressed("read-nothing")
+        return
+    what = Html("; ".join(turn.voice.say(line) for line in understood.lines))
+    turn.edit_pressed("understood", what=what, buttons=[[turn.undo_button()]])
+    turn.toast("read-done")
+
+
+async def _carry_out_rest(turn: Turn) -> Understood:
+    from bot.capabilities.words import carry_out
+
+    assert turn.dialog is not None
+    data = turn.dialog.data
+    reading = read(str(data["words"]), context(turn, replying_to=str(data["place"]) or None))
+    done = data.get("done") or []
+    rest = [i for i in reading.intents if _mark(i) not in done]
+    understood = await carry_out(turn, reading, rest)
+    turn.answered()
+    return understood
+
+
+async def denied(turn: Turn) -> None:
+    turn.answered()
+    turn.edit_pressed("read-left")
+    turn.toast("read-left")
+
+
+def plain_answer(turn: Turn) -> Answer | None:
+    """Whether the words are a yes or a no to the question and nothing more."""
+    reading = read(turn.words[:200], context(turn, replying_to="bot"))
+    said: Sequence[Intent] = [i for i in reading.intents if not (isinstance(i, SetAnswer) and i.implied)]
+    only = said[0] if len(said) == 1 else None
+    if not isinstance(only, SetAnswer) or only.who != turn.me or only.conditional or len(turn.words.split()) > 4:
+        return None
+    return only.answer if only.answer is not Answer.MAYBE else None
+
+
+async def told(turn: Turn) -> None:
+    """Words below the question: yes, no, or something of their own."""
+    match plain_answer(turn):
+        case Answer.YES:
+            say_understood(turn, await _carry_out_rest(turn))
+        case Answer.NO:
+            turn.answered()
+            turn.say("read-left")
+        case _:
+            for reader in turn.services.registry.readers:
+                turn.handled = False
+                await reader.handler(turn)
+                if turn.handled:
+                    return
+
+
+def register(app: Registry) -> None:
+    app.button("readyes", confirmed)
+    app.button("readno", denied)
+    app.question("confirm", told)
+    app.question("dropwhich", which_told)

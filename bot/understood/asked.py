@@ -1,0 +1,89 @@
+"""Questions to the bot, answered shortly from the plan to whoever asked; the rest goes to the host."""
+
+from __future__ import annotations
+
+from bot.context import Turn
+from planning.changes import find_guest
+from planning.potluck import Answer
+from planning.replies import Ask
+
+
+async def answer_question(turn: Turn, question: Ask) -> None:
+    from bot.capabilities import eating, mylist
+    from bot.capabilities.missing import missing_lines
+
+    potluck = turn.potluck
+    match question.topic:
+        case "missing" | "what-should-i-bring":
+            turn.post(missing_lines(turn))
+        case "when":
+            turn.say("answer-when", when=potluck.starts_at)
+        case "where":
+            turn.say("answer-where", place=potluck.place, known=bool(potluck.place))
+        case "who-brings":
+            _who_brings(turn, question.about)
+        case "who-comes":
+            _who_comes(turn, question.about)
+        case "my-list":
+            await mylist.show(turn)
+        case "can-eat":
+            await eating.for_me(turn)
+        case "why":
+            await _why(turn)
+        case _:
+            await _to_host(turn)
+
+
+async def _to_host(turn: Turn) -> None:
+    """What the plan does not know is the host's to say."""
+    host = turn.potluck.guest(turn.potluck.host)
+    if host is None or host.id == turn.me:
+        turn.say("answer-nobody-knows")
+        return
+    turn.say("answer-ask-host", host=host.name)
+    await turn.tell(host, "told-question", name=turn.event.person.name, words=turn.words[:200])
+
+
+def _who_comes(turn: Turn, name: str) -> None:
+    guest = find_guest(turn.potluck, name) if name else None
+    if guest is not None:
+        turn.say("answer-comes", name=guest.name, answer=guest.answer.value)
+        return
+    names = [g.name for g in turn.potluck.guests if g.answer is Answer.YES]
+    turn.say("answer-who-comes", names=names, n=len(names))
+
+
+def _who_brings(turn: Turn, about: str) -> None:
+    from rapidfuzz import fuzz
+
+    guest = find_guest(turn.potluck, about) if about else None
+    if guest is not None:
+        turn.say("answer-brings-all", name=guest.name, dishes=[p.dish for p in turn.potluck.promises_of(guest.id)])
+        return
+    wanted = about.casefold()
+    found = [
+        p
+        for p in turn.potluck.promises
+        if not wanted or p.category == wanted.rstrip("s") or fuzz.partial_ratio(wanted, p.dish.casefold()) > 85
+    ]
+    if not found:
+        turn.say("answer-nobody-brings", what=about)
+        return
+    lines = [
+        turn.voice.plain("answer-brings", dish=p.dish, name=g.name)
+        for p in found[:12]
+        if (g := turn.potluck.guest(p.guest)) is not None
+    ]
+    turn.say("answer-who-brings", lines=lines)
+
+
+async def _why(turn: Turn) -> None:
+    """Why the bot did the last thing it did on this person's words: the words it read it from."""
+    action = await turn.store.last_action(turn.potluck.id, turn.me)
+    words = str(action.facts.get("read", "")) if action is not None else ""
+    if turn.dialog is not None and turn.dialog.kind == "confirm":
+        turn.say("why-asked", words=str(turn.dialog.data.get("words", ""))[:120])
+    elif words:
+        turn.say("why-done", words=words)
+    else:
+        turn.say("why-unknown")
