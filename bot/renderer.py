@@ -76,7 +76,9 @@ class BotRenderer:
         if case.kind == "return":
             return [[Button(voice.plain("button-dishes"), "backs")]]
         if case.kind == "start":
-            return [[Button(voice.plain("button-here"), "here")]]
+            return [[Button(voice.plain("button-here"), "here"), Button(voice.plain("button-lates"), "lates")]]
+        if case.kind == "leave":
+            return [[Button(voice.plain("button-lates"), "lates")]]
         if case.kind == "bring" and most_needed(potluck, headcount(potluck)):
             return [[Button(voice.plain("button-missing"), "missing")]]
         return []

@@ -258,7 +258,9 @@ def _collect(potluck: Potluck) -> Iterator[Reminder]:
     day = potluck.local(potluck.ends - timedelta(hours=6)).date() + timedelta(days=1)
     due = wall(potluck.zone, day, LATE_MORNING)
     dishes = [p.dish for p in potluck.promises if p.category != "supplies"]
-    facts = _facts(potluck, dishes=dishes, count=len(dishes))
+    cooks = {w for p in potluck.promises for w in (p.guest, *p.sharers)}
+    names = [g.name for g in potluck.guests if g.id in cooks]
+    facts = _facts(potluck, dishes=dishes, count=len(dishes), names=names)
     yield Reminder("collect", "group", due, wall(potluck.zone, day, EVENING_ENDS),
                    Say("reminder-collect", facts), "collect")  # fmt: skip
 

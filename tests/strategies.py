@@ -121,6 +121,7 @@ def guests(draw: st.DrawFn, guest_id: str) -> Guest:
         has_oven=draw(st.booleans()),
         added_by=draw(st.none() | words),
         username=draw(st.none() | words),
+        arrived_at=draw(st.none() | instants),
     )
 
 
@@ -142,6 +143,9 @@ def promises(draw: st.DrawFn, promise_id: str, guest_ids: tuple[str, ...]) -> Pr
         out_since=draw(st.none() | instants),
         out_min=draw(floats),
         sharers=draw(tuples(whose, 2, unique=True)),
+        takers=draw(tuples(whose, 2, unique=True)),
+        outcome=draw(st.sampled_from(("", "ran-out", "came-back"))),
+        returned=draw(st.booleans()),
     )
 
 
@@ -197,6 +201,13 @@ def potlucks(draw: st.DrawFn, potluck_id: str = "p1", most_guests: int = 5) -> P
         payments=draw(tuples(st.builds(Payment, whose, moneys, words))),
         previous=draw(st.none() | st.dictionaries(words, json_values, max_size=2)),
         declined=draw(tuples(st.builds(Declined, whose, categories))),
+        kitchen_before=draw(st.none() | kitchens),
+        weather=draw(wide),
+        parking=draw(wide),
+        door_code=draw(wide),
+        pin=draw(st.none() | st.tuples(st.floats(-90, 90), st.floats(-180, 180))),
+        repeats=draw(st.sampled_from(("", "monthly"))),
+        corrections=draw(st.dictionaries(categories, st.floats(0.7, 1.4), max_size=2)),
         last_number=draw(st.integers(0, 1000)),
     )
 

@@ -51,6 +51,12 @@ async def pressed(turn: Turn) -> None:
     turn.toast("answer-below")
 
 
+async def choose(turn: Turn) -> None:
+    """ "I'm late" below a reminder: by how much?"""
+    turn.say("late-how-much", buttons=[_choices(turn)], reply=False)
+    turn.toast("answer-below")
+
+
 async def running_late(turn: Turn, minutes: int | None, *, at: datetime | None = None) -> None:
     """Move what this person brings, tell them so, and tell the host what it breaks."""
     before = turn.potluck
@@ -128,4 +134,5 @@ def register(app: Registry) -> None:
     app.command("late", command, order=60)
     app.command("here", here, order=61)
     app.button("late", pressed)
+    app.button("lates", choose)
     app.button("here", here)

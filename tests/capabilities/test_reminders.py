@@ -134,7 +134,7 @@ async def test_a_dish_left_out_is_called_in_before_its_time_is_over(play):
 async def test_a_guest_who_is_late_is_told_to_the_host(play):
     played = await play(press("ravi", "Coming", on="board"), board("ravi", "running 20 minutes late"))
 
-    assert "Ravi is running late by 20 minutes" in played.everything()
+    assert "Ravi comes at 5:20 PM" in played.everything()
 
 
 async def test_on_the_night_clocks_change_the_hour_is_kept(play):

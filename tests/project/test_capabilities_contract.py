@@ -34,7 +34,7 @@ def test_the_promised_commands_exist(registry: Registry) -> None:
 
 def test_the_promised_words_stand_on_buttons() -> None:
     english = catalogue("en")
-    labels = [Voice().plain(k, name="", category="", dish="", servings=1, units="us", language="", n=1, when="", on=False)
+    labels = [Voice().plain(k, name="", category="", dish="", servings=1, units="us", language="", n=1, when="", on=False, minutes=1)
               for k in english.keys if k.startswith("button-")]  # fmt: skip
 
     for word in LABELS_PROMISED:

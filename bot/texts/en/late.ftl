@@ -1,6 +1,7 @@
 help-late = you run late, like “/late 20” or “/late 5:30pm”
 help-here = you have arrived
 button-here = We're here
+button-lates = I'm late
 late-how-much = How late?
 button-late = { $n } min
 button-out = { $dish } is out

@@ -1,3 +1,6 @@
+help-mydata = everything I keep of you, as a file, in private
+mydata-here = Everything I keep of you. /forget removes it.
+mydata-private = That is sent in private only.
 help-forget = remove everything I know of you
 forget-sure = Remove your answers, dishes, needs and name from everything I keep?
 button-forget-yes = Yes, remove it

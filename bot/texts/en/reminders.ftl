@@ -86,8 +86,11 @@ reminder-out-limit = “{ $dish }” has nearly used up its { $limit ->
        *[120] two hours
     } at room temperature or warmer. By { $by_time } put it back in the cold or heat it through again; after that, throw it out.
 
-# $dishes, $count
-reminder-collect = Thank you all! { $count ->
+# $dishes, $count, $names of those who brought something
+reminder-collect = { $has-names ->
+        [yes] Thank you, { $names }, and everybody who came!
+       *[no] Thank you all!
+    } { $count ->
         [0] Please look whether anything of yours was left behind.
        *[other] Please collect what is yours: { $dishes }.
     }
