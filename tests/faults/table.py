@@ -1,0 +1,44 @@
+"""The table: one row for each thing that was tried, on each database."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True)
+class Row:
+    """`did` says what was done, with counts. `lost`: acknowledged changes or reminders that are not there.
+    `doubled`: done twice. `half`: changes of which only a part is there. `notes`: what a reader must know,
+    one line each; every doubled one is listed there."""
+
+    what: str
+    database: str
+    did: str
+    lost: int
+    doubled: int
+    half: int
+    notes: tuple[str, ...] = ()
+
+    @property
+    def bad(self) -> bool:
+        return bool(self.lost or self.half)
+
+
+HEAD = ("fault", "database", "lost", "doubled", "half", "what was done")
+
+
+def table(rows: Iterable[Row]) -> str:
+    cells = [(r.what, r.database, str(r.lost), str(r.doubled), str(r.half), r.did) for r in rows]
+    widths = [max(len(row[n]) for row in [HEAD, *cells]) for n in range(len(HEAD))]
+    widths[-1] = 0
+    lines = [_line(HEAD, widths), _line(tuple("-" * w for w in widths), widths)]
+    for row, r in zip(cells, rows, strict=True):
+        lines.append(_line(row, widths))
+        lines += [f"    {note}" for note in r.notes]
+    return "\n".join(lines)
+
+
+def _line(cells: tuple[str, ...], widths: list[int]) -> str:
+    shown = [c.rjust(w) if c.isdigit() else c.ljust(w) for c, w in zip(cells, widths, strict=True)]
+    return "  ".join(shown).rstrip()
