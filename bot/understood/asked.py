@@ -49,8 +49,8 @@ def _who_comes(turn: Turn, name: str) -> None:
     if guest is not None:
         turn.say("answer-comes", name=guest.name, answer=guest.answer.value)
         return
-    names = [g.name for g in turn.potluck.guests if g.answer is Answer.YES]
-    turn.say("answer-who-comes", names=names, n=len(names))
+    yes = [g for g in turn.potluck.guests if g.answer is Answer.YES]
+    turn.say("answer-who-comes", names=[g.name for g in yes], n=len(yes), people=sum(g.party.total for g in yes))
 
 
 def _who_brings(turn: Turn, about: str) -> None:

@@ -51,7 +51,10 @@ answer-where = { $known ->
 }
 answer-who-comes = { $n ->
     [0] Nobody has said yes yet.
-   *[other] Coming so far: { $names }.
+   *[other] Coming so far, { $people ->
+        [one] 1 person
+       *[other] { $people } people
+    } in all: { $names }.
 }
 answer-brings = { $name }: { $dish }
 answer-who-brings = { $lines }

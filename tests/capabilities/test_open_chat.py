@@ -1,0 +1,45 @@
+"""Where the bot sees everything it is more reluctant; what names a promised dish is still heard."""
+
+from tests.capabilities.conftest import board, say
+
+SEES_ALL = {"bot_sees_all": True}
+
+
+async def test_a_dish_is_swapped_in_the_open_chat(play):
+    played = await play(
+        board("ravi", "lemonade for 20"),
+        say("ravi", "scratch the lemonade, I'll do iced tea for 25 instead"),
+        first=SEES_ALL,
+    )
+
+    assert [(p["dish"], p["servings"]) for p in played.promises("ravi")] == [("iced tea", 25)]
+
+
+async def test_small_talk_about_food_is_met_with_silence(play):
+    talk = (
+        "who ate all the pies",
+        "we had lasagna for 12 at work today",
+        "I'm making soup for dinner",
+        "what's for tea?",
+    )
+    before = await play(first=SEES_ALL)
+    after = await play(*(say("ravi", line) for line in talk), first=SEES_ALL)
+
+    assert after.texts() == before.texts()
+    assert after.promises() == []
+
+
+async def test_a_question_about_the_supper_is_answered_and_another_is_not(play):
+    played = await play(
+        say("ravi", "what time is the match?"), say("mei", "what time does the supper start?"), first=SEES_ALL
+    )
+
+    assert "5:00 PM" in played.last()
+    assert len([t for t in played.texts() if "It is on" in t]) == 1
+
+
+async def test_toppings_in_words_beside_a_bar_stand_in_the_bar(play):
+    played = await play(say("ines", "/bar taco"), board("ravi", "I'll bring cheese and salsa"))
+
+    assert played.promises("ravi") == []
+    assert {t["name"] for t in played.state["bar"]["toppings"] if t["guest"] == "ravi"} == {"grated cheddar", "salsa"}
