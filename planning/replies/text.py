@@ -177,8 +177,13 @@ def _abbreviation(current: list[Token], found: list[re.Match[str]], number: int)
 def _without_neutral(tokens: list[Token], neutral: frozenset[str]) -> list[Token]:
     """Leaves out thanks, please and greetings; a phrase of two words stands in `neutral` with a space."""
     kept: list[Token] = []
+    begins = {phrase.partition(" ")[0] for phrase in neutral}
     i = 0
     while i < len(tokens):
+        if tokens[i].plain not in begins:
+            kept.append(tokens[i])
+            i += 1
+            continue
         for n in (4, 3, 2, 1):
             if " ".join(t.plain for t in tokens[i : i + n]) in neutral and i + n <= len(tokens):
                 i += n
