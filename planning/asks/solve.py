@@ -86,6 +86,14 @@ def greedy(problem: Problem) -> dict[str, int]:
         state.take(t)
 
 
+def least(problem: Problem) -> tuple[int, ...]:
+    """What each level cannot fall below, whoever is asked: needs for which nobody can bring anything stay open."""
+    possible = {t for person in problem.people for t in person.can}
+    fed = {p for t in possible for p in problem.templates[t].fits}
+    without = sum(profile.people for p, profile in enumerate(problem.profiles) if p not in fed)
+    return tuple(without if level == "diets" else 0 for level in LEVELS)
+
+
 class _State:
     """What is still short while asks are added one after another."""
 
@@ -142,12 +150,13 @@ class _Search:
         self.seed = seed
         self.seconds = seconds
         self.heaviest: int | None = None
+        self.least = least(problem)
 
     def run(self) -> Solution:
         proved: list[bool] = []
         model: Model | None = None
         for level in range(len(LEVELS)):
-            if self.value(level) == 0:
+            if self.value(level) == self.least[level]:
                 proved.append(True)
             elif level == HEAVIEST:
                 proved.append(self.lighten())
@@ -219,6 +228,10 @@ class _Search:
         solver.parameters.num_workers = 1
         solver.parameters.random_seed = self.seed
         solver.parameters.linearization_level = 2
+        # The models are small and have no symmetry left: long preparations cost more than they save.
+        solver.parameters.max_presolve_iterations = 1
+        solver.parameters.cp_model_probing_level = 0
+        solver.parameters.symmetry_level = 0
         solver.parameters.max_deterministic_time = max(LEAST, min(self.effort, self.left))
         if self.seconds is not None:
             solver.parameters.max_time_in_seconds = self.seconds
