@@ -174,6 +174,8 @@ def _portion(p: Any) -> dict[str, Any]:
         "total": {"value": number(p.total), "unit": p.total_unit},
         "buy": {"value": number(p.buy), "unit": p.buy_unit},
         "packages": _packages(p.packages),
+        "left_over": number(p.left_over),
+        "factors": {name: number(value) for name, value in p.factors.items()},
         "source": _source(p.source),
     }
 

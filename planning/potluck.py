@@ -305,6 +305,8 @@ class Potluck:
     """Latitude and longitude in degrees."""
     repeats: str = ""
     """"monthly" where the next one is proposed when this one is over."""
+    hearty: float = 0.0
+    """The share of the crowd that eats for one and a half (a rowing club, field hands), 0 to 1."""
     corrections: Mapping[str, float] = field(default_factory=dict)
     """Portions of a category against the table's, learned from the group's own potlucks (1 = as in the table)."""
     last_number: int = 0

@@ -15,9 +15,9 @@ from planning.headcount import Headcount
 from planning.menu.servings import servings_of
 from planning.menu.supplies import SETS, covered_by_supplies
 from planning.portions.names import words
-from planning.portions.rules import hours
+from planning.portions.rules import HEARTY, heat, hours
 from planning.portions.wanted import base_item, item_of
-from planning.potluck import CATEGORIES, Potluck, Promise
+from planning.potluck import CATEGORIES, FOOD_CATEGORIES, Potluck, Promise
 from planning.tables import rows, source_text
 
 
@@ -118,6 +118,8 @@ def _row(potluck: Potluck, headcount: Headcount, target: Target) -> MenuRow:
     factor = target.between_meals if potluck.mealtime == "between-meals" else 1.0
     if target.category == "topping" and potluck.bar is None:
         factor = 0.0
+    if target.category in FOOD_CATEGORIES and target.category != "topping":
+        factor *= 1 + HEARTY * min(1.0, max(0.0, potluck.hearty))
     # What the group's own potlucks taught (`theday.leftovers.learned`) moves the whole range alike.
     factor *= potluck.corrections.get(target.category, 1.0)
     want = target.servings * factor * eaters
@@ -158,11 +160,12 @@ def _row(potluck: Potluck, headcount: Headcount, target: Target) -> MenuRow:
 
 def _portions_of(promise: Promise, headcount: Headcount, potluck: Potluck) -> float:
     """A promise in eaters' portions. A drink said by quantity is counted in glasses first, of which one eater
-    has several: three in the usual three hours, one more or fewer for each hour (Q270, Q271)."""
+    has several: three in the usual three hours, one more or fewer for each hour (Q270, Q271), in heat half as many
+    again, as of everything cold (`kinds.csv`)."""
     servings = servings_of(promise, headcount, potluck)
     if promise.category != "drink" or promise.servings is not None or not promise.quantity:
         return servings
-    return servings / (GLASSES * (1 + hours(potluck)) / 4)
+    return servings / (GLASSES * (1 + hours(potluck)) / 4 * (1 + 0.5 * heat(potluck)))
 
 
 GLASSES = 3.0

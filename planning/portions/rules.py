@@ -28,6 +28,9 @@ HEARTY = 0.5
 
 USUAL_HOURS = 3.0
 
+MOST_DRINKS = 6.0
+"""Nobody is planned more standard drinks than this, however long the day: common practice, no source."""
+
 
 @dataclass(frozen=True)
 class Package:
@@ -83,19 +86,19 @@ def heat(potluck: Potluck) -> float:
 
 
 def hours(potluck: Potluck) -> float:
-    """How long people eat and drink, between half an hour and a day."""
-    return min(24.0, max(0.5, (potluck.ends - potluck.starts_at).total_seconds() / 3600))
+    """How long people eat and drink, between half an hour and half a day: longer is a stay, not a party (practice)."""
+    return min(12.0, max(0.5, (potluck.ends - potluck.starts_at).total_seconds() / 3600))
 
 
-def table_of(potluck: Potluck, served: Iterable[Item], hearty: float = 0.0) -> Table:
-    """The table these different items make; `hearty` is the share of hearty eaters, 0..1."""
+def table_of(potluck: Potluck, served: Iterable[Item]) -> Table:
+    """The table these different items make."""
     here = tuple(served)
     dishes: dict[str, int] = {}
     for item in here:
         family = _family(item.kind)
         dishes[family] = dishes.get(family, 0) + 1
     between = potluck.mealtime == "between-meals"
-    table = Table(dishes, hours(potluck), heat(potluck), between, min(1.0, max(0.0, hearty)))
+    table = Table(dishes, hours(potluck), heat(potluck), between, min(1.0, max(0.0, potluck.hearty)))
     return replace(table, sides_share=_sides_share(here, table))
 
 
@@ -139,6 +142,8 @@ def portion_of(
     `dishes` is how many unlike dishes of the table are this item; things for the table are one however called.
     """
     applied = factors(item, table)
+    if (learned := potluck.corrections.get(item.category, 1.0)) != 1.0:
+        applied["learned"] = learned
     if dishes > 1 and item.category != "supplies":
         applied["dishes"] = float(dishes)
     per_eater = item.amount * math.prod(applied.values())
@@ -208,7 +213,7 @@ def _hours_factor(kind_name: str, event_hours: float) -> float:
         case "cold-drink":
             return (1 + event_hours) / (1 + USUAL_HOURS)
         case "alcohol":
-            return event_hours
+            return min(MOST_DRINKS, event_hours)
     return 1.0
 
 

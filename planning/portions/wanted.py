@@ -37,6 +37,9 @@ def item_for(text: str, category: str | None = None) -> Item:
     like = items()[GENERAL[category]]
     if category == "supplies":
         like = replace(like, amount=1.0)
+    elif category == "topping":
+        # Nobody knows what it is sold in; a bottle of ketchup is a wrong answer.
+        like = replace(like, sizes=())
     return replace(like, name=" ".join(text.lower().split())[:60] or like.name, aliases=(), source="practice")
 
 
@@ -84,10 +87,10 @@ def base_item(base: str) -> Item:
     return found if found.category in ("main", "dessert") else replace(found, category="main", kind="main")
 
 
-def portions(potluck: Potluck, headcount: Headcount, *, hearty: float = 0.0) -> tuple[Portion, ...]:
+def portions(potluck: Potluck, headcount: Headcount) -> tuple[Portion, ...]:
     """Every item promised, wanted (`potluck.items`) or needed anyway (`STAPLES`), once each, in the table's order.
 
-    `hearty` is the share of hearty eaters in 0..1. The toppings of the bar stand in `bar.amounts`, its base here.
+    The toppings of the bar stand in `bar.amounts`, its base here.
     """
     wanted: dict[str, Item] = {}
     dishes: dict[str, set[tuple[str, ...]]] = {}
@@ -103,7 +106,7 @@ def portions(potluck: Potluck, headcount: Headcount, *, hearty: float = 0.0) -> 
         wanted[base.name] = base
     # Two unlike casseroles are one item here but two dishes on the table.
     several = {name: len(dishes.get(name, ())) or 1 for name in wanted}
-    table = table_of(potluck, [item for item in wanted.values() for _ in range(several[item.name])], hearty)
+    table = table_of(potluck, [item for item in wanted.values() for _ in range(several[item.name])])
     # Everybody takes one base at a bar, whatever else is there: the Armed Forces card (Q177) counts one each.
     alone = replace(table, dishes={})
     for name in STAPLES:

@@ -100,6 +100,7 @@ def read(document: object) -> tuple[Potluck, datetime, tuple[Say, ...]]:
         door_code=top.text("door_code"),
         pin=read_pin(top),
         repeats=top.choice("repeats", ("", "monthly"), ""),
+        hearty=min(1.0, top.number("hearty", 0.0, low=0) or 0.0),
         corrections=read_corrections(top.part("corrections")),
     )
     top.asked.update(("format", "expected_people"))

@@ -57,6 +57,7 @@ def write(potluck: Potluck, now: datetime) -> dict[str, Any]:
         "door_code": potluck.door_code,
         "pin": None if potluck.pin is None else list(potluck.pin),
         "repeats": potluck.repeats,
+        "hearty": potluck.hearty,
         "corrections": dict(potluck.corrections),
         "last_number": potluck.last_number,
     }

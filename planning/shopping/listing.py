@@ -49,16 +49,16 @@ def shopping(
     """
     count = count if count is not None else headcount(potluck)
     needed = needed if needed is not None else portions(potluck, count)
-    found = [row for portion in needed if (row := _row(potluck, count, portion)) is not None]
+    found = [row for portion in needed if (row := _row(potluck, count, portion, needed)) is not None]
     found += [_topping(potluck, a) for a in amounts(potluck, count) if a.guest is None and a.buy > 0]
     return _with_totals(potluck, found)
 
 
-def _row(potluck: Potluck, count: Headcount, portion: Portion) -> ShoppingRow | None:
+def _row(potluck: Potluck, count: Headcount, portion: Portion, needed: Sequence[Portion]) -> ShoppingRow | None:
     item = _item(potluck, portion)
     if item is None:
         return None
-    left = 1.0 - _brought(potluck, count, item)
+    left = 1.0 - _brought(potluck, count, item, needed)
     if left <= 1e-6 or portion.buy <= 0:
         return None
     need, unit, packages, left_over = portion.buy, portion.buy_unit, portion.packages, portion.left_over
@@ -87,8 +87,8 @@ def _item(potluck: Potluck, portion: Portion) -> Item | None:
     return wanted.get(portion.item)
 
 
-def _brought(potluck: Potluck, count: Headcount, item: Item) -> float:
-    """The share of the need that promises cover, 0..1 or more.
+def _brought(potluck: Potluck, count: Headcount, item: Item, needed: Sequence[Portion]) -> float:
+    """The share of the need that promises cover, 0..1 or more; of cold drinks also what other lines of the list cover.
 
     Supplies and ice without a number are promised for everybody; "plates and cups" are both.
     Cold drinks are covered by every cold drink anybody brings, a serving being a glass.
@@ -104,13 +104,32 @@ def _brought(potluck: Potluck, count: Headcount, item: Item) -> float:
             covered += servings_of(promise, count, potluck) / people
         elif item.name == "cold drinks" and theirs.kind == "cold-drink":
             glasses = servings_of(promise, count, potluck)
-            covered += glasses / (people * _glasses_each(potluck))
-    return covered
+            covered += glasses / (people * _glasses_each(needed))
+    return covered + (_poured(potluck, needed) if item.name == "cold drinks" else 0.0)
 
 
-def _glasses_each(potluck: Potluck) -> float:
-    hours = max(0.5, (potluck.ends - potluck.starts_at).total_seconds() / 3600)
-    return 1 + hours
+def _poured(potluck: Potluck, needed: Sequence[Portion]) -> float:
+    """The share of all cold drinks which the named ones on the same list are: lemonade bought is not bought again.
+
+    Those somebody promises are counted as promised.
+    """
+    promised = {item_of(promise).name for promise in potluck.promises}
+    named = {item.name for item in map(item_for, potluck.items) if item.kind == "cold-drink"} - promised
+    every = next((p for p in needed if p.item == "cold drinks"), None)
+    if every is None or every.total <= 0:
+        return 0.0
+    poured = sum(convert(p.total, p.total_unit, every.total_unit) for p in needed if p.item in named)
+    return poured / every.total
+
+
+GLASS_FL_OZ = 8.0
+"""One glass, as the cold drinks of the table are reckoned in (`portions.csv`)."""
+
+
+def _glasses_each(needed: Sequence[Portion]) -> float:
+    """Glasses one eater drinks at this potluck, with its hours and heat."""
+    every = next(p for p in needed if p.item == "cold drinks")
+    return convert(every.per_eater_value, every.per_eater_unit, "fl oz") / GLASS_FL_OZ
 
 
 def _topping(potluck: Potluck, amount: ToppingAmount) -> ShoppingRow:

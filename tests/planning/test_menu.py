@@ -88,6 +88,13 @@ def test_dishes_follow_the_expected_people_and_servings_the_service_level() -> N
     assert main.target_servings == headcount(unsure).eaters > 12
 
 
+def test_hearty_eaters_ask_for_more_of_the_food_and_no_more_cups() -> None:
+    plain, hearty = rows(supper(20)), rows(supper(20, hearty=1.0))
+
+    assert hearty["main"].target_servings == 1.5 * plain["main"].target_servings
+    assert hearty["supplies"].target_servings == plain["supplies"].target_servings
+
+
 def test_children_ask_for_fewer_servings() -> None:
     children = replace(supper(0), guests=(Guest("g1", "x", Answer.YES, Party(0, 0, 8)),))
 

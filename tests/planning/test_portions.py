@@ -152,13 +152,36 @@ def test_between_meals_people_eat_less_of_the_mains() -> None:
 
 
 def test_hearty_eaters_ask_for_up_to_half_as_much_again() -> None:
-    potluck = cookout(20, "casserole")
-    count = headcount(potluck)
+    hearty = amounts(cookout(20, "casserole", "soda", hearty=1.0))
 
-    hearty = {p.item: p for p in portions(potluck, count, hearty=1.0)}["casserole"]
+    # 1.5 for a table of them (Q247); nobody drinks more for it.
+    assert hearty["casserole"].per_eater_value == pytest.approx(1.5)
+    assert hearty["soda"].total == amounts(cookout(20, "casserole", "soda"))["soda"].total
 
-    # 1.5 for a table of them (Q247).
-    assert hearty.per_eater_value == pytest.approx(1.5)
+
+def test_half_a_crowd_of_hearty_eaters_asks_for_a_quarter_more() -> None:
+    assert amounts(cookout(20, "stew", hearty=0.5))["stew"].per_eater_value == pytest.approx(1.25)
+
+
+def test_what_the_group_learned_of_its_own_appetite_moves_the_portion() -> None:
+    eaten = amounts(cookout(20, "casserole", "cake", corrections={"dessert": 0.8}))
+
+    assert eaten["cake"].per_eater_value == pytest.approx(0.8)
+    assert eaten["casserole"].per_eater_value == pytest.approx(1.0)
+
+
+@pytest.mark.parametrize("kinds", [("beer",), ("beer", "wine"), ("beer", "wine", "sangria")])
+def test_more_kinds_of_alcohol_are_not_more_alcohol(kinds: tuple[str, ...]) -> None:
+    # An hour a drink for who drinks (NIAAA's standard drinks, Q303 and Q304); three hours, six in ten adults.
+    drinks = math.fsum(amounts(cookout(20, *kinds))[kind].per_eater_value / items()[kind].amount for kind in kinds)
+
+    assert drinks <= 3 * 0.6 + 1e-9
+
+
+def test_nobody_is_planned_a_drink_an_hour_all_day_long() -> None:
+    whole_day = cookout(20, "beer", ends_at=SATURDAY + timedelta(hours=12))
+
+    assert amounts(whole_day)["beer"].per_eater_value == pytest.approx(6 * 12 * 0.6)
 
 
 def test_what_is_needed_anyway_is_always_there() -> None:

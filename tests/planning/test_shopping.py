@@ -65,6 +65,13 @@ def test_lemonade_lessens_the_cold_drinks_to_buy() -> None:
     assert rows(with_some)["cold drinks"].need == pytest.approx(rows(supper(20))["cold drinks"].need * 0.75, rel=0.01)
 
 
+def test_a_drink_on_the_list_by_name_is_not_bought_again_among_the_cold_drinks() -> None:
+    plain, named = rows(supper(20)), rows(supper(20, "lemonade"))
+
+    # 32 fl oz of cold drinks each; 360 mL (Q013) of it is the lemonade.
+    assert named["cold drinks"].need == pytest.approx(plain["cold drinks"].need * (1 - 360 / 29.5735 / 32), rel=0.01)
+
+
 def test_the_base_and_the_untaken_toppings_of_a_bar_are_bought() -> None:
     bar = Bar("baked potato", (Topping("sour cream"), Topping("chives", "g1")))
 
