@@ -80,14 +80,7 @@ def problem_of(potluck: Potluck, menu_rows: Sequence[MenuLine], diet_rows: Seque
         match.dish.name for promise in potluck.promises if (match := lookup(promise.dish)).dish is not None
     )
     dishes = _candidates(gaps, profiles, season, promised, before)
-    able = {
-        dish.name: tuple(
-            guest.id
-            for guest in askable
-            if can_make(dish, guest, minutes_left(potluck, guest, now), guest.id == potluck.host)
-        )
-        for dish in dishes
-    }
+    able = _able(potluck, askable, dishes, now)
     templates, able_for = _merge(dishes, able, profiles, _again(gaps, dishes))
     loads = _loads(potluck, askable)
     likes = likes_of(potluck)
@@ -122,6 +115,26 @@ def problem_of(potluck: Potluck, menu_rows: Sequence[MenuLine], diet_rows: Seque
         season,
         promised,
     )
+
+
+def _able(
+    potluck: Potluck, askable: Sequence[Guest], dishes: Sequence[Dish], now: datetime
+) -> dict[str, tuple[str, ...]]:
+    """Dish -> who can make it and bring it in time. Guests alike in what decides that are looked at once."""
+    alike: dict[tuple[int, bool, bool, bool], list[Guest]] = {}
+    for guest in askable:
+        kind = (guest.travel_min, guest.has_oven, guest.can_cook, guest.id == potluck.host)
+        alike.setdefault(kind, []).append(guest)
+    found: dict[str, tuple[str, ...]] = {}
+    for dish in dishes:
+        able = {
+            guest.id
+            for kind, guests in alike.items()
+            if can_make(dish, guests[0], minutes_left(potluck, guests[0], now), kind[-1])
+            for guest in guests
+        }
+        found[dish.name] = tuple(guest.id for guest in askable if guest.id in able)
+    return found
 
 
 def _servings_short(row: MenuLine) -> int:

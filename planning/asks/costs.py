@@ -1,7 +1,7 @@
 """What a dish would cost host or shop: the host's own price where there is one, else a class of costs.
 
-The classes are a rough estimate in US dollars ("common practice, no source"); for another currency without the
-host's own price nothing is guessed.
+The classes are a rough estimate in US dollars ("common practice, no source"); in another currency, or where nobody
+has named one and the group measures in kilograms, nothing is guessed without the host's own price.
 """
 
 from __future__ import annotations
@@ -14,6 +14,7 @@ from planning.dishes import Dish
 from planning.potluck import Money, Potluck
 
 CENT = Decimal("0.01")
+ESTIMATED_IN = "USD"
 
 
 @cache
@@ -24,12 +25,13 @@ def _classes() -> dict[tuple[str, int], tuple[Decimal, Decimal]]:
     }
 
 
-def currency_of(potluck: Potluck) -> str:
-    """The budget's currency, else that of the host's prices, else of what was paid, else US dollars."""
+def currency_of(potluck: Potluck) -> str | None:
+    """The budget's currency, else that of the host's prices, else of what was paid, else US dollars - but not in a
+    group with metric units, whose money nobody has named yet."""
     if potluck.budget is not None:
         return potluck.budget.currency
     known = [p.money.currency for p in potluck.prices.values()] + [p.money.currency for p in potluck.payments]
-    return known[0] if known else "USD"
+    return known[0] if known else "USD" if potluck.units == "us" else None
 
 
 def cost_of(potluck: Potluck, dish: Dish | None, servings: float, bought: bool = False) -> Money | None:
@@ -39,10 +41,10 @@ def cost_of(potluck: Potluck, dish: Dish | None, servings: float, bought: bool =
     price = potluck.prices.get(dish.name)
     if price is not None and price.per in ("serving", "portion", "servings"):
         return Money(_cents(price.money.amount * Decimal(servings)), price.money.currency)
-    if currency_of(potluck).upper() != "USD":
+    if (currency_of(potluck) or "").upper() != ESTIMATED_IN:
         return None
     cook, buy = _classes()[dish.category, dish.cost_class]
-    return Money(_cents((buy if bought else cook) * Decimal(servings)), currency_of(potluck))
+    return Money(_cents((buy if bought else cook) * Decimal(servings)), ESTIMATED_IN)
 
 
 def _cents(amount: Decimal) -> Decimal:

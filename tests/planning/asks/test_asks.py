@@ -23,6 +23,7 @@ from planning.potluck import (
     Party,
     PastAnswer,
     Potluck,
+    Price,
     Promise,
 )
 from tests.planning.asks.builders import NOW, START, Row, someone, supper
@@ -208,6 +209,22 @@ def test_in_a_currency_without_prices_no_cost_is_guessed() -> None:
     found = asks(supper(budget=Money(Decimal(50), "EUR")), MAINS, (), NOW)
 
     assert {ask.cost for ask in found if ask.how == "buy"} == {None}
+
+
+def test_a_metric_group_which_named_no_currency_hears_no_dollars() -> None:
+    metric = supper(units="metric")
+
+    assert {ask.cost for ask in asks(metric, MAINS, (), NOW)} == {None}
+    assert all(ask.cost for ask in asks(replace(metric, units="us"), MAINS, (), NOW))
+
+
+def test_the_hosts_own_price_is_in_the_hosts_currency() -> None:
+    found = asks(supper(units="metric"), MAINS, (), NOW)
+    prices = {ask.dish: Price(Money(Decimal("2.50"), "EUR"), "serving") for ask in found}
+
+    (bought,) = asks(supper(units="metric", prices=prices), MAINS, (), NOW)
+
+    assert bought.cost == Money(Decimal("2.50") * Decimal(bought.servings), "EUR")
 
 
 def test_dishes_promised_already_are_not_asked_for() -> None:
