@@ -18,7 +18,7 @@ from planning.kitchen_words import Unread, read_kitchen
 from planning.potluck import HeatStep, Potluck
 
 EFFORT, SECONDS = 0.3, 10.0
-MOST_STEPS = 40
+MOST_STEPS, MOST_CONFLICTS = 30, 8
 MOST_BUTTONS = 4
 
 
@@ -57,7 +57,7 @@ def in_words(turn: Turn, potluck: Potluck, made: Timeline) -> Html:
     voice = turn.voice
     asked = estimates(potluck)
     lines = [voice("ovenplan-head", serve=potluck.starts_at, status=made.status, n=len(made.steps), asked=len(asked))]
-    lines += conflict_lines(voice, made)
+    lines += _conflicts(turn, made)
     steps = sorted(made.steps, key=lambda s: (s.start, s.promise, s.step))
     lines += [step_line(voice, potluck, s) for s in steps[:MOST_STEPS]]
     if len(steps) > MOST_STEPS:
@@ -69,6 +69,13 @@ def in_words(turn: Turn, potluck: Potluck, made: Timeline) -> Html:
             voice("ovenplan-estimate", dish=_dish(potluck, e.promise), steps=_words(turn, e.steps)) for e in asked
         ]
     return Html("\n".join(lines))
+
+
+def _conflicts(turn: Turn, made: Timeline) -> list[Html]:
+    """The worst first, as many as a message can hold beside the steps."""
+    shown = conflict_lines(turn.voice, replace(made, conflicts=made.conflicts[:MOST_CONFLICTS]))
+    left = len(made.conflicts) - len(shown)
+    return [*shown, turn.voice("ovenplan-more-conflicts", n=left)] if left > 0 else shown
 
 
 def _by_the_book(turn: Turn, potluck: Potluck) -> list[Html]:
@@ -170,7 +177,7 @@ async def with_conflicts(turn: Turn, said: Html, promise: str | None, rows: list
     made = await planned(turn)
     about = tuple(c for c in made.conflicts if promise is None or promise in c.promises)
     buttons = [*(rows or []), *_ways_out(turn, about), [turn.undo_button()]]
-    lines = [said, *conflict_lines(turn.voice, replace(made, conflicts=about))]
+    lines = [said, *_conflicts(turn, replace(made, conflicts=about))]
     turn.post(Html("\n".join(lines)), buttons=buttons, reply=reply)
 
 

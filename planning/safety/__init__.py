@@ -13,7 +13,7 @@ from planning.safety.guests import food_notes
 from planning.safety.heat import hot_notes, slow_cooker_notes, thaw_notes
 from planning.safety.notes import BLOCK, NOTE, WARN, SafetyNote
 from planning.safety.standing import power_notes, standing_notes
-from planning.safety.standing_out import leftover_notes, out_notes
+from planning.safety.standing_out import cooling_notes, leftover_notes, out_notes, transport_notes
 
 __all__ = ["BLOCK", "NOTE", "WARN", "SafetyNote", "safety"]
 
@@ -33,7 +33,8 @@ def safety(potluck: Potluck, now: datetime, timeline: Timeline | None = None) ->
         guest = potluck.guest(promise.guest)
         if guest is not None and guest.answer is Answer.NO:
             continue
-        found.extend(out_notes(potluck, promise, now))
+        found.extend(out_notes(potluck, promise, now, timeline))
+        found.extend(cooling_notes(potluck, promise))
         found.extend(thaw_notes(potluck, promise, now, timeline))
         found.extend(slow_cooker_notes(potluck, promise, timeline))
         found.extend(hot_notes(potluck, promise))
@@ -41,6 +42,7 @@ def safety(potluck: Potluck, now: datetime, timeline: Timeline | None = None) ->
         found.extend(allergen_notes(potluck, promise, needs))
     found.extend(topping_notes(potluck, needs))
     found.extend(power_notes(potluck, timeline))
+    found.extend(transport_notes(potluck))
     found.extend(leftover_notes(potluck))
     found.extend(standing_notes(potluck))
     told = (replace(n, say=say_in_units(potluck, n.say)) for n in found)

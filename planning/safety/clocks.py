@@ -8,9 +8,11 @@ heat), TIME-04 (the threshold; taken as "at 90 °F and above", the stricter read
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 
+from planning.kitchen.result import PlannedStep
 from planning.potluck import Potluck, Promise
 
 HOT_DAY_F = 90.0
@@ -19,6 +21,8 @@ LIMIT_HOT_MIN = 60
 DAY_MIN = 1440
 WARN_BEFORE_MIN = 15
 """How long before the end people are told; common practice, no source."""
+
+_HOT = ("oven", "stove", "slow-cooker-low", "slow-cooker-high", "microwave", "grill", "keep-warm")
 
 WARM_HALF_NORTH = range(4, 10)
 """April to September; October to March in the south."""
@@ -69,6 +73,24 @@ def warm_half(timezone: str, when: datetime) -> bool:
     return month in WARM_HALF_NORTH
 
 
+def more_minutes(potluck: Potluck, promise_id: str, minutes: float) -> Potluck:
+    """The potluck once a dish has spent so many minutes more in the car or on the counter; at most a day in all."""
+
+    def more(promise: Promise) -> Promise:
+        spent = promise.out_min if math.isfinite(promise.out_min) else float(DAY_MIN)
+        return replace(promise, out_min=min(float(DAY_MIN), max(0.0, spent) + max(0.0, minutes)))
+
+    return replace(potluck, promises=tuple(more(p) if p.id == promise_id else p for p in potluck.promises))
+
+
+def on_the_table(potluck: Potluck, promise_id: str, steps: Iterable[PlannedStep], now: datetime) -> Potluck:
+    """The potluck with the minutes counted that a dish, put on the table now for the first time, spent off heat."""
+    promise = potluck.promise(promise_id)
+    if promise is None or promise.out_since is not None or promise.out_min > 0:
+        return potluck
+    return more_minutes(potluck, promise_id, off_heat_min(potluck, promise, steps, now))
+
+
 def is_hot(potluck: Potluck) -> tuple[bool, bool]:
     """(the one-hour limit holds, that is an assumption). Indoors it holds only when a temperature says so."""
     if potluck.outdoor_temp_f is not None and potluck.setting == "outdoor":
@@ -78,12 +100,27 @@ def is_hot(potluck: Potluck) -> tuple[bool, bool]:
     return (warm_half(potluck.timezone, potluck.local(potluck.starts_at)),) * 2
 
 
-def clock(potluck: Potluck, promise: Promise) -> Clock:
-    """The clock of one dish, running when `out_since` is set."""
+def off_heat_min(potluck: Potluck, promise: Promise, steps: Iterable[PlannedStep], table: datetime) -> float:
+    """Minutes between the end of a dish's last heat, as planned, and the table: counter and car count too.
+
+    0 where nothing is planned for it.
+    """
+    hot = [s.end for s in steps if s.promise == promise.id and s.kind in _HOT]
+    return max(0.0, (table - max(hot)).total_seconds() / 60) if hot else 0.0
+
+
+def clock(potluck: Potluck, promise: Promise, steps: Iterable[PlannedStep] = ()) -> Clock:
+    """The clock of one dish, running when `out_since` is set.
+
+    Before that the minutes planned between its last heat and the table, by the steps of the timeline, are
+    spent as well; once it is on the table they stand in `out_min`.
+    """
     hot, assumed = is_hot(potluck)
     limit = LIMIT_HOT_MIN if hot else LIMIT_MIN
     # A figure that is none counts as used up: the careful reading.
     spent = min(max(0.0, promise.out_min), DAY_MIN) if math.isfinite(promise.out_min) else float(DAY_MIN)
+    if promise.out_since is None:
+        spent = min(spent + off_heat_min(potluck, promise, steps, potluck.starts_at), float(DAY_MIN))
     deadline = None
     if promise.out_since is not None:
         deadline = promise.out_since + timedelta(minutes=limit - spent)

@@ -1,27 +1,18 @@
-"""What always stands under the plan, the circuits, and the cook who is ill."""
+"""What always stands under the plan, and the circuits."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from datetime import datetime, timedelta
 
 from planning.kitchen.result import Timeline
 from planning.kitchen.steps import MICROWAVE, SLOW, usable_watts
 from planning.potluck import Potluck
 from planning.safety.notes import NOTE, WARN, SafetyNote, note
 
-ILL_WAIT = timedelta(hours=48)
-"""ILL-01: two days after the last symptom."""
-
 US_ZONES = ("America/New_York", "America/Chicago", "America/Denver", "America/Los_Angeles", "America/Phoenix",
             "America/Anchorage", "America/Detroit", "America/Indiana", "America/Kentucky", "America/Boise",
             "America/Juneau", "America/Nome", "America/Sitka", "America/Adak", "America/Menominee",
             "America/North_Dakota", "Pacific/Honolulu", "America/Puerto_Rico", "US/")  # fmt: skip
-
-
-def may_cook_from(last_symptom: datetime) -> datetime:
-    """The first moment at which somebody who was ill may prepare food for others."""
-    return last_symptom + ILL_WAIT
 
 
 def standing_notes(potluck: Potluck) -> Iterator[SafetyNote]:

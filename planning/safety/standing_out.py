@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from datetime import datetime, timedelta
 
+from planning.kitchen.result import Timeline
+from planning.kitchen.usual import HEATING
 from planning.potluck import Potluck, Promise
 from planning.safety.clocks import clock
 from planning.safety.notes import BLOCK, NOTE, WARN, SafetyNote, note
@@ -15,9 +17,11 @@ LEFTOVER_DAYS = 3
 """LEFT-01 and STORE-01: three to four days; the shorter of the two."""
 
 
-def out_notes(potluck: Potluck, promise: Promise, now: datetime) -> Iterator[SafetyNote]:
+def out_notes(
+    potluck: Potluck, promise: Promise, now: datetime, timeline: Timeline | None = None
+) -> Iterator[SafetyNote]:
     """The clock of one dish: running, spent, or what it will be once it is on the table."""
-    ticking = clock(potluck, promise)
+    ticking = clock(potluck, promise, timeline.steps if timeline is not None else ())
     keeps = not perishable(promise)
     if promise.category in ("drink", "supplies") or (keeps and ticking.since is None):
         return
@@ -60,6 +64,25 @@ def leftover_notes(potluck: Potluck) -> Iterator[SafetyNote]:
         days, rule = leftover_days(promise)
         if days < LEFTOVER_DAYS:
             yield note(rule, NOTE, "leftovers-short", {"dish": promise.dish, "days": days}, promise=promise.id)
+
+
+def cooling_notes(potluck: Potluck, promise: Promise) -> Iterator[SafetyNote]:
+    """A dish cooked ahead cools quickly: shallow, and in the refrigerator within two hours (COOL-08).
+
+    The two stages of the Food Code (COOL-01, COOL-02) are slower; the consumer rule is the stricter one.
+    """
+    heats = [n for n, s in enumerate(promise.heat or ()) if s.kind in HEATING]
+    if heats and any(s.kind == "chill" for s in (promise.heat or ())[heats[0] :]):
+        yield note("COOL-08", NOTE, "cool-ahead", {"dish": promise.dish, "hours": 2, "inches": 2}, promise=promise.id)
+
+
+def transport_notes(potluck: Potluck) -> Iterator[SafetyNote]:
+    """Cold food travels cold and hot food hot; said once for all that is brought."""
+    brought = [p for p in potluck.promises if p.guest != potluck.host and perishable(p)]
+    if brought:
+        yield note("TRANS-01", NOTE, "way-cold", {})
+    if any(p.serve == "hot" for p in brought):
+        yield note("TRANS-02", NOTE, "way-hot", {})
 
 
 def cooling(hot_at: datetime) -> tuple[tuple[float, datetime], ...]:

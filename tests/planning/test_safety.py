@@ -19,8 +19,8 @@ from planning.potluck import Answer, Guest, HeatStep, Kitchen, Party, Potluck, P
 from planning.safety import BLOCK, NOTE, WARN, SafetyNote, safety
 from planning.safety.clocks import clock, warm_half
 from planning.safety.heat import cold_water
+from planning.safety.ill import may_cook_from
 from planning.safety.notes import note
-from planning.safety.standing import may_cook_from
 from planning.safety.standing_out import cooling, leftover_days
 from planning.safety.words import perishable
 

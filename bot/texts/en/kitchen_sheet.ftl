@@ -14,6 +14,10 @@ ovenplan-head = <b>Kitchen for { $serve }</b>{ $n ->
        *[other] {""}
     }
 }
+ovenplan-more-conflicts = ⚠ { $n ->
+    [one] One more dish does not fit either.
+   *[other] { $n } more do not fit either.
+}
 ovenplan-more = … and { $n } more; /print has them all.
 ovenplan-assumed = Usual time for { $dishes } ({ $source }). Cooks say it better, like “needs 40 minutes at 375”.
 ovenplan-asked = { $n ->

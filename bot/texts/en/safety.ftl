@@ -75,6 +75,12 @@ safety-out-over = “{ $dish }” has been out for longer than { $limit ->
 safety-out-spent = “{ $dish }” has already spent { $spent } minutes out of the cold or off the heat, and { $limit } is the limit. It must not go on the table.
 safety-out-keeps = “{ $dish }” is on the list of foods that keep at room temperature. The clock is only shown because it was started.
 
+safety-cool-ahead = “{ $dish }”: after cooking cool it in shallow containers, no deeper than { $metric ->
+    [yes] 5 cm
+   *[no] { $inches } inches
+}, and have it in the refrigerator within { $hours } hours.
+safety-way-cold = On the way keep cold food in a cooler with ice, at { at-40 } or colder; minutes out of the cold count with those on the table.
+safety-way-hot = On the way keep hot food wrapped in an insulated carrier, at { at-140 } or hotter; minutes off the heat count with those on the table.
 safety-leftovers-chill = Leftovers into the refrigerator by { $by_time }{ $hours ->
         [1] {" "}(one hour, as it is hot outside)
        *[2] {""}
