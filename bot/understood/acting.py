@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import datetime
+from typing import Any
 
 from bot.context import Turn
 from bot.texts import Html
@@ -109,6 +110,6 @@ def say_understood(turn: Turn, understood: Understood, until: datetime | None = 
     if not understood.lines:
         return
     what = "; ".join(turn.voice.say(line).rstrip(".") for line in understood.lines)
-    late = {"until": until.isoformat()} if until is not None and not understood.warned else {}
     text = turn.voice("understood", what=Html(what))
+    late: dict[str, Any] = {"until": until.isoformat()} if until is not None and not understood.warned else {}
     turn.post(text, buttons=[[turn.undo_button()]], silent=True, **late)

@@ -95,7 +95,11 @@ def decide(
             why = Say("reply-why-read", {"words": _words(feared, original)})
             sure = tuple(i for i in feared if i.confidence >= SURE_NEED and not i.cleared)
             return Reading(feared, False, question_for(feared[0], feared, context, original), sure, why)
-        own = [i for i in intents if isinstance(i, (ChangePromise, DropPromise)) and i.confidence >= ASK_IN_CHATTER]
+        own = [
+            i for i in intents
+            if i.confidence >= ASK_IN_CHATTER
+            and (isinstance(i, DropPromise) or (isinstance(i, ChangePromise) and i.dish))
+        ]  # fmt: skip
         if doubtful and own and len(own) == len(intents):  # "can Pat take over my slaw?" names what only we know of
             why = Say("reply-why-read", {"words": _words(own, original)})
             return Reading(tuple(own), question=question_for(own[0], own, context, original), why=why)

@@ -17,6 +17,7 @@ from planning.replies.english import (
     heat,
     hosting,
     illness,
+    inside,
     kin,
     needs,
     offers,
@@ -256,14 +257,17 @@ def _statement(sentence: Sentence, context: ReplyContext, earlier: str) -> list[
     found += others.read_others(sentence, context)
     given = answers.read_answer(sentence, context)
     if any(isinstance(i, DropPromise) for i in found) and not _COMES_OR_NOT.search(sentence.text):
-        given = [i for i in given if i.answer is not Answer.NO]  # "I have to bail on the slaw"
+        given = [i for i in given if not (isinstance(i, SetAnswer) and i.answer is Answer.NO)]  # "I have to bail on the slaw"
     found += given
     found += people.read_people(sentence, context)
-    found += offers.read_promises(sentence, context)
+    offered = offers.read_promises(sentence, context)
+    for offer in offered:  # "I'll see to the rolls" is no "we'll see"
+        found = [i for i in found if not (isinstance(i, SetAnswer) and offer.start <= i.start and i.end <= offer.end)]
+    found += offered
     if context.addressed and not any(isinstance(i, (Late, AddPromise)) for i in found):
         for intent in given:  # what said yes or no is no dish
             for k, token in enumerate(sentence.tokens):
                 if intent.start <= token.start < intent.end:
                     sentence.take(k, k + 1)
-        found += bare.read_bare(sentence, context)
+        found += bare.read_bare(sentence, context) or inside.read_inside(sentence, context)
     return found

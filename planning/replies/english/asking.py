@@ -15,7 +15,7 @@ from planning.replies.intents import Ask, Intent, ReplyContext
 from planning.replies.text import Sentence
 
 _PUT_AS_ONE = re.compile(
-    r"^ (?:(?:ok|so|and|but|also|um|oh|bot|just|quick question|tell me|remind me|can you tell me|could you tell me|do you know|any idea|does anyone know|sorry|wait|,|hey|hi) )*(?:of )?"
+    r"^ (?:(?:[a-z]+(?: [a-z]+)? ,|ok|so|and|but|also|um|oh|bot|just|quick question|tell me|remind me|can you tell me|could you tell me|do you know|any idea|does anyone know|sorry|wait|,|hey|hi) )*(?:of )?"
     r"(?:what|when|where|who|whose|which|how|is|are|do|does|did|can|could|may|should|shall|will|would|has|have|am|any|anything|anyone|anybody|got|need|the (?:place|time|address|date))(?! not\b)\b"
     r"(?<!\bcan(?= (?:do|bring|make|bake|cook|come|be)\b))(?<!\bcould(?= (?:do|bring|make|bake|cook|come|be)\b))(?<!\bwill(?= (?:do|bring|make|bake|cook|come|be)\b))"
 )
@@ -33,11 +33,11 @@ _NEED = (
 _TOPICS = tuple(
     (topic, re.compile(source))
     for topic, source in (
-        ("my-list", rf"\b(?:what|which|remind)\b.* {_I} .*\b(?:promised?|signed?(?: up)?|said|say|offer(?:ed)?|down for|down as|list|commit(?:ted)?|supposed to|meant to|volunteer(?:ed)?)\b|\bwhat is (?:my|our) (?:dish|job|bit|part|list|turn|promise)\b"),
-        ("what-should-i-bring", rf"\b(?:what|anything|something|which (?:dish|thing))\b.* {_I} (?:[a-z]+ ){{0,3}}(?:bring|make|cook|bake|contribute|help|prepare|get|pick up|buy|do for)\b|\b(?:what|anything) (?:[a-z]+ ){{0,2}}(?:help|useful|handy|most welcome|be (?:best|good|great|welcome))\b|\bhow can {_I} help\b|\bwhat (?:food|dish)(?: [a-z]+)? (?:do|would) you (?:want|need|like)\b"),
+        ("my-list", rf"\b(?:what|which|remind)\b.* {_I} .*\b(?:promised?|signed?(?: up)?|said|say|offer(?:ed)?|down for|down as|list|commit(?:ted)?|supposed to|meant to|volunteer(?:ed)?)\b|\b(?:what|which)(?: [a-z]+){{0,2}} (?:was|am|were|are) {_I} (?:doing|bringing|making|on|down|cooking|baking)\b|\bwhat is (?:my|our) (?:dish|job|bit|part|list|turn|promise)\b"),
+        ("what-should-i-bring", rf"\b(?:what|anything|something|which (?:dish|thing))\b.* {_I} (?:[a-z]+ ){{0,3}}(?:bring|make|cook|bake|contribute|help|prepare|get|pick up|buy|do for)\b|\b(?:what|anything) (?:[a-z]+ ){{0,2}}(?:help|useful|handy|most welcome|be (?:best|good|great|welcome))\b|\bhow can {_I} help\b|\b(?:expected|supposed|meant|need|have|required) to (?:bring|make|cook|contribute)\b|\bwhat (?:food|dish)(?: [a-z]+)? (?:do|would) you (?:want|need|like)\b"),
         ("oven", rf"\b{_APPLIANCE}\b|\b(?:heat|reheat|warm|warm up|heat up|chill|plug)\b.*\b(?:there|up|in|on|it|my|something)\b"),
         ("can-eat", rf"\b{_FED}\b.*\b{_NEED}\b|\b{_NEED}\b.*\b{_FED}\b|\bcan {_I} (?:eat|have) (?:the|any|some|your|that|[a-z]+ is)\b|\bwhat can (?:[a-z]+ ){{1,3}}eat\b|\bwhat is in (?:the|that|your|[a-z]+ is)\b"),
-        ("missing", r"\b(?:missing|lacking|lack|short of|needed|takers?|unclaimed|uncovered|gaps?|spoken for|not covered|enough|too (?:many|much|few)|running low|in short supply|over-?supplied)\b|\bwhat (?:else )?(?:do|does|is|are) (?:we|you|the (?:table|menu|list)) (?:still )?(?:need|want|short|after|lack)\b|\b(?:still|most) (?:need|wanted|required)\b|\bleft to (?:bring|find|cover|fill)\b"),
+        ("missing", r"\b(?:missing|lacking|lack|short of|needed|takers?|unclaimed|uncovered|gaps?|spoken for|not covered|enough|too (?:many|much|few)|running low|in short supply|over-?supplied)\b|\bwhat (?:else )?(?:do|does|is|are) (?:we|you|the (?:table|menu|list)) (?:still )?(?:need|want|short|after|lack)\b|\b(?:still|most) (?:need|wanted|required)\b|\banything left\b|\b(?:are|is) (?:we|it|that|everything) (?:all )?(?:ok|okay|good|fine|all right|set|covered|sorted|alright) (?:for|on|with)\b|\b(?:nobody|no one) (?:is|has)\b|\bleft to (?:bring|find|cover|fill)\b"),
         ("who-comes", r"\bhow many\b.*\b(?:we|us|people|coming|come|there|guests?|mouths|heads|turn up|turning up|folks|adults|kids|children)\b|\bwho\b.*\b(?:coming|come|comes|attending|turning up|joining|be there|answered|replied|said (?:yes|no|maybe)|not (?:answered|replied|coming))\b|\b(?:has|have|did) (?:everyone|everybody|all|anyone|[a-z]+(?: [a-z]+)?) (?:answered|replied|responded|confirmed|rsvped|said (?:yes|no|if|whether))\b|\bheadcount\b"),
         ("when", r"\b(?:what|which) (?:time|day|date|hour)\b|\bwhen\b.* (?:i|we|it|this|everyone|people|supper|potluck|dinner|party|doors?|food|start|eat|arrive|come|end|over)\b|\bhow (?:long|late|early)\b.* (?:it|we|i|this|supper|potluck|party|dinner|last|go)\b|\bthe (?:time|date|day)\b|\b(?:until|till) when\b"),
         ("where", r"\bwhere\b(?!.*\b(?:park|parking|toilets?|loos?|keys?|my|your)\b).* (?:i|we|it|this|that|supper|potluck|party|dinner|meet|meeting|held|place|happening|everyone|come)\b|\b(?:address|venue|location|directions|postcode|zip code|the place)\b"),
@@ -47,7 +47,7 @@ _WHO_HAS_NEEDS = re.compile(
     r"\b(?:any|how many|who is|is anyone|are there) (?:[a-z]+ )?(?:vegetarians|vegans|celiacs|coeliacs|allergies|allergic|veggies)\b(?!.* (?:food|dish|option))"
 )
 _HOST = re.compile(
-    rf"^ (?:(?:ok|so|and|but|also|sorry|hi|hey|bot|,) )*(?:(?:can|could|may|should|shall|must|do) {_I} (?!bring (?:anything|something))|(?:is|are|will) there (?:be )?(?:a |an |any |some |still )?(?:[a-z'-]+)|(?:is it|would it be) (?:ok|okay|all right|fine|possible|a problem) (?:if|to)|where (?:can|do|should|could) {_I}|what (?:about|happens|is the plan)|how (?:much|do|should|can) {_I}|is the [a-z]+ |are (?:kids|children|dogs|pets|partners|plus ones) )"
+    rf"^ (?:(?:ok|so|and|but|also|sorry|hi|hey|bot|,) )*(?:(?:can|could|may|should|shall|must|do) {_I} (?!bring (?:anything|something))|(?:is|are|will) there (?:be )?(?:a |an |any |some |still )?(?:[a-z'-]+)|(?:is it|would it be) (?:ok|okay|all right|fine|possible|a problem) (?:if|to)|where (?:can|do|should|could) {_I}|what (?:about|happens|is the plan)|how (?:much|do|should|can) {_I}|(?:is|are|do|does|will|has|have) (?:the|they|it|there) |are (?:kids|children|dogs|pets|partners|plus ones) )"
 )
 
 

@@ -22,7 +22,7 @@ MOST_STRANGE = 6
 """Beside more words nobody knows here, a dish that is only named is part of a story."""
 _FIRST_PERSON = re.compile(r" (?:i|we|me|us|my|our|mine|ours) ")
 _HOW_MANY = re.compile(
-    rf"^ (?:(?:about|around|enough|for|roughly|maybe|say|like|probably|it|will|feed|feeds|serves|is|up|to|make|just|only|the|all|do not know|not sure|no idea|hmm|um|uh|oh|well|i think|i guess|should|be|can|would|,) )*(?P<n>[0-9]{{1,6}}|{NUMBER})(?: (?:people|servings|portions|or so|i think|eaters|guests|ish|of us|really|i guess|maybe|i suppose|adults|,|at least|at most))*(?= $)"
+    rf"^ (?:(?:about|around|enough|for|roughly|maybe|say|like|probably|it|will|feed|feeds|serves|is|up|to|make|just|only|the|all|do not know|not sure|no idea|hmm|um|uh|oh|well|i think|i guess|should|be|can|would|,) )*(?P<n>[0-9]{{1,6}}|{NUMBER})(?:(?: ,)?(?: (?:or|to|maybe|perhaps|-))+ (?P<hi>[0-9]{{1,6}}|{NUMBER}))?(?: (?:people|servings|portions|or so|i think|eaters|guests|ish|of us|really|i guess|maybe|i suppose|adults|,|at least|at most))*(?= $)"
 )
 _FOR_EVERYBODY = re.compile(
     r"^ (?:(?:enough|plenty|for|to feed|feeds|serves|it|is|should|will|do|be|about) )*(?:everyone|everybody|all of us|the lot of us|the whole (?:lot|group|gang|crowd|party)|us all|all|the lot)(?= $)"
@@ -88,7 +88,7 @@ def read_servings(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         sentence.take(0, len(sentence.tokens))
         return [ChangePromise(context.own_promises[-1][0], for_all=True, start=start, end=end, confidence=0.9)]
     start, end = sentence.span_of(match)
-    n = float(number_of(match["n"]))
+    n = (number_of(match["n"]) + number_of(match["hi"] or match["n"])) / 2
     return [ChangePromise(context.own_promises[-1][0], servings=n, start=start, end=end, confidence=0.92)]
 
 

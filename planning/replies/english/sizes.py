@@ -53,7 +53,7 @@ def counted(name: Sequence[Token]) -> bool:
 
 
 _BEHIND = re.compile(
-    r"^(?: (?:or so|ish|easily|comfortably|i think|i guess|i reckon|of them|of those|pieces|pcs|altogether|in total|total|in all|at least|each|or thereabouts|give or take))*"
+    r"^(?: (?:or so|ish|easily|comfortably|i think|i guess|i reckon|of them|of those|pieces|pcs|halves|bits|squares|rounds|slices|altogether|in total|total|in all|at least|each|or thereabouts|give or take))*"
 )
 _OPENERS = (",", "-", "–", "(", ":", "x", "×")
 

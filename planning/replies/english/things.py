@@ -31,6 +31,13 @@ def _inside(tokens: list[Token], i: int, last: int) -> bool:
     return (tokens[i].plain == "in" and following[0] in words("sauce")) or following[-1] in words("sauce")
 
 
+def _manner(tokens: list[Token], i: int, last: int) -> bool:
+    """Whether the word behind the comma only says how the dish is made ("soup, vegan, for 9", "sweetcorn, chopped")."""
+    ends = i + 1 >= last or tokens[i + 1].plain in (",", "for", "-", "(", "and", "feeds", "serves")
+    plain = tokens[i].plain
+    return ends and (plain in words("diet") or plain in words("manner") or (len(plain) > 5 and plain.endswith("ed")))
+
+
 _WHATEVER = re.compile(
     r"^ (?:whatever|anything|something|what|whichever dish)(?: else)? (?:is|you|we|they|the (?:table|menu|list))(?: (?:are|is|still|all|most|would|do|have|you))* "
     r"(?:short of|short|missing|needed|need|left|lacking|lack|wanted|want|like|prefer|useful|required|running low on)(?: the)?(?: most)?(?= $| ,|$)"
@@ -228,6 +235,8 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
                 and "like" not in aside[0]
             )
             i, progress = i + len(aside[0].split()), True
+        elif tokens[i].plain == "," and i + 1 < last and _manner(tokens, i + 1, last):
+            i, progress = i + 2, True
         elif tokens[i].plain in (",", "-", "–", "(", ":") and i + 1 < last:
             after = " " + " ".join(t.plain for t in tokens[i + 1 : last])
             if re.match(r" (?:store|shop)[ -]bought|^ from the (?:store|shop|bakery)", after):
@@ -262,31 +271,7 @@ def _vague(tokens: list[Token], i: int, last: int) -> tuple[str, int] | None:
     for n in (5, 4, 3, 2, 1):
         if i + n <= last and (phrase := " ".join(t.plain for t in tokens[i : i + n])) in table:
             nxt = tokens[i + n].plain if i + n < last else ""
-            if nxt and nxt not in (
-                ",",
-                "and",
-                "for",
-                "+",
-                "&",
-                "if",
-                "but",
-                "too",
-                "as",
-                "(",
-                "-",
-                "then",
-                "to",
-                "with",
-                "from",
-                "also",
-                "that",
-                "again",
-                "or",
-                "instead",
-                "of",
-                "duty",
-                "detail",
-            ):
+            if nxt and nxt not in words("aftervague"):
                 continue
             return table[phrase], i + n
     return None

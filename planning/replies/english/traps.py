@@ -18,7 +18,7 @@ _REPORTED = re.compile(
 )
 _HYPOTHETICAL = re.compile(
     r"\bif (?:i|we) (?:were|was|had|could|ever|only|did|won|lived)\b|\bif only\b|\bwould have\b|\bcould have\b|\bshould have\b"
-    r"|\bmight have\b(?! to)|\b(?:i|we) wish\b(?! (?:i|we) could (?:come|make it|be there|join))|\bimagine\b|\bwhat if\b|\bsuppos(?:e|ing)\b|\bin theory\b|\bone day\b|\bsome ?day\b"
+    r"|\bmight have\b(?! to)|\b(?:i|we) wish\b(?! (?:i|we) could (?:come|make it|be there|join))|\bimagine\b|\bwhat if\b|(?<!\bi )(?<!\bwe )\bsuppos(?:e|ing)\b|\bin theory\b|\bone day\b|\bsome ?day\b"
     r"|\bwould be (?:nice|fun|funny|great|cool|lovely|amazing|good)\b|\bhypothetically\b|\bin another life\b"
     r"|\bdream(?:t|ed|ing)?\b|\bas if (?:i|we)\b|\bwhen hell\b|\bwhen pigs\b|\bnext year\b|(?<!^ )\bnext time\b(?! $)|\bany ?one would\b"
 )
@@ -28,11 +28,13 @@ _PAST = re.compile(
     r"|\b(?:i|we|he|she|they|you) (?:brought|made|came|baked|cooked|had(?! to (?:cancel|drop|pull))|ate|went|(?:was|were)(?! (?:not )?(?:going|planning|thinking|hoping|wondering))|did|took|forgot|loved)\b|\bwas allergic\b|\bthat was\b"
     r"|\bthe other (?:day|week|night)\b"
 )
-_NOW = re.compile(r"\b(?:will|this time|this year|now|am (?:bringing|coming|making)|again|instead|are (?:coming|bringing))\b")
+_NOW = re.compile(
+    r"\b(?:will|this time|this year|now|am (?:bringing|coming|making)|again|instead|are (?:coming|bringing))\b"
+)
 _OTHERS = re.compile(
     r"^ (?:(?:and |so |but |ok |well )?(?:you|everyone|everybody|someone|somebody|anyone|anybody|people|they|guys|folks|y'all|nobody|no one|who|whoever|he|she)) (?!can count|bet)"
-    r"|(?<!see )\byou (?:should|could|can(?! count)|must|need to|have to|will|guys|all|might|would|are|do)\b|\b(?:someone|somebody|anyone|anybody|nobody|no one|everyone|everybody) (?:should|could|can|will|has to|needs|else|is|might|would|please|brings?)\b"
-    r"|^ (?:please )?(?:do not(?! know| think)|never|no more|stop|enough(?! for)|let us|remember|make sure|be sure|tell|ask(?! me))\b"
+    r"|(?<!see )(?<!whatever )(?<!what )(?<!anything )(?<!something )\byou (?:should|could|can(?! count)|must|need to|have to|will|guys|all|might|would|are|do)\b|\b(?:someone|somebody|anyone|anybody|nobody|no one|everyone|everybody) (?:should|could|can|will|has to|needs|else|is|might|would|please|brings?)\b"
+    r"|^ (?:please )?(?:do not(?! know| think)|never|no more|stop|enough(?! for)|let us(?! (?:say|do|go with|make it|put|bring)\b)|remember|make sure|be sure|tell|ask(?! me))\b"
 )
 _ELSEWHERE = re.compile(
     r"\b(?:come|coming|make it|go|going|be) (?:over )?(?:to|at) (?:the |my |our |your |a )?"
