@@ -56,7 +56,7 @@ def _listed(name: str, ingredients: tuple[str, ...] | None) -> Listed:
         return _union([*found, _only_plain(named)], frozenset(), COOK, unknown)
     dish = lookup(name).dish
     rows = usual_rows(dish) if dish is not None else ()
-    if rows:
+    if dish is not None and rows:
         usual = Found(_without_other_meats(rows, name, dish, named), frozenset(), ())
         return _union([usual, _only_plain(named)], named.claims, USUAL, ())
     row = ingredient_named(name)

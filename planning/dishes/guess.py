@@ -246,8 +246,8 @@ def _unknown(index: Index, name: str, words: list[str]) -> DishMatch:
             return DishMatch(dish, name, dish.category, 0.6)
     if any(names.is_kind(word, "person", "chatter") for word in words):
         return DishMatch(None, name, None, 0.0)
-    if len(words) <= 5 and (dish := _inside(index, words)) is not None:
-        return DishMatch(dish, name, dish.category, 0.55)
+    if len(words) <= 5 and (known := _inside(index, words)) is not None:
+        return DishMatch(known, name, known.category, 0.55)
     inside = [word for word in words if word in index.heads or names.is_kind(word, *FOOD_KINDS)]
     if inside:
         category = category_of_head(index, inside, frozenset(inside))

@@ -135,15 +135,25 @@ def factors(item: Item, table: Table) -> dict[str, float]:
 
 
 def portion_of(
-    potluck: Potluck, headcount: Headcount, item: Item, table: Table, name: str = "", *, dishes: int = 1
+    potluck: Potluck,
+    headcount: Headcount,
+    item: Item,
+    table: Table,
+    name: str = "",
+    *,
+    dishes: int = 1,
+    suited: float = 1.0,
 ) -> Portion:
     """The item's portion for this potluck; `name` if it goes by another name than the table's.
 
     `dishes` is how many unlike dishes of the table are this item; things for the table are one however called.
+    `suited`, 1 or more, is for those who can't eat the others (`suited_factors`).
     """
     applied = factors(item, table)
     if (learned := potluck.corrections.get(item.category, 1.0)) != 1.0:
         applied["learned"] = learned
+    if suited > 1.0:
+        applied["diets"] = suited
     if dishes > 1 and item.category != "supplies":
         applied["dishes"] = float(dishes)
     per_eater = item.amount * math.prod(applied.values())

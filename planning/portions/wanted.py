@@ -10,6 +10,7 @@ from planning.headcount import Headcount
 from planning.portions.catalogue import GENERAL, Item, find, items
 from planning.portions.names import best, words
 from planning.portions.rules import Portion, portion_of, table_of
+from planning.portions.suited import suited_factors
 from planning.potluck import Potluck, Promise
 from planning.tables import rows
 
@@ -94,13 +95,18 @@ def portions(potluck: Potluck, headcount: Headcount) -> tuple[Portion, ...]:
     """
     wanted: dict[str, Item] = {}
     dishes: dict[str, set[tuple[str, ...]]] = {}
+    mains: dict[str, list[Promise]] = {}
     for promise in potluck.promises:
         item = item_of(promise)
         wanted.setdefault(item.name, item)
         dishes.setdefault(item.name, set()).add(tuple(sorted(words(promise.dish))))
+        if item.kind == "main":
+            mains.setdefault(item.name, []).append(promise)
     for name in potluck.items:
         item = item_for(name)
         wanted.setdefault(item.name, item)
+        if item.kind == "main":
+            mains.setdefault(item.name, []).append(Promise("", "", name, "main"))
     base = None if potluck.bar is None else base_item(potluck.bar.base)
     if base is not None:
         wanted[base.name] = base
@@ -111,9 +117,12 @@ def portions(potluck: Potluck, headcount: Headcount) -> tuple[Portion, ...]:
     alone = replace(table, dishes={})
     for name in STAPLES:
         wanted.setdefault(name, items()[name])
+    suited = {} if base is not None and base.category == "main" else suited_factors(potluck, headcount, mains)
     return tuple(
         portion_of(potluck, headcount, item, alone)
         if base is not None and item.name == base.name
-        else portion_of(potluck, headcount, item, table, dishes=several.get(item.name, 1))
+        else portion_of(
+            potluck, headcount, item, table, dishes=several.get(item.name, 1), suited=suited.get(item.name, 1.0)
+        )
         for item in wanted.values()
     )
