@@ -8,11 +8,13 @@ from datetime import datetime
 from decimal import Decimal
 from math import ceil
 
-from planning.asks.build import HOST_COULD, INSTEAD, OFFERED, WEIGHTS, Built, likes_of
+from planning.asks.build import HOST_COULD, INSTEAD, WEIGHTS, Built
 from planning.asks.costs import cost_of
 from planning.asks.eligible import can_make, minutes_left, minutes_needed
+from planning.asks.people import likes_of
 from planning.asks.problem import Gap, Problem, Template
 from planning.asks.solve import Solution
+from planning.asks.templates import OFFERED
 from planning.diets import usually_fits
 from planning.dishes import Dish, dish_named, suggest
 from planning.potluck import Guest, Money, Potluck, Say
