@@ -155,7 +155,7 @@ def cut(
         after = found[number + 1][0].lower() if number + 1 < len(found) else ""
         written = expand.get(word, word)
         if word.endswith("'s") and written == word and after in is_before:
-            written = expand.get(word[:-2], word[:-2]) + " is"  # "my partner's vegan"
+            written = expand.get(word[:-2], word[:-2]) + (" has" if after == "got" else " is")  # "my partner's vegan"
         for plain in written.split(" "):
             current.append(Token(plain, raw, match.start(), match.end()))
     close(False)

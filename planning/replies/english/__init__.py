@@ -66,7 +66,7 @@ _IS_BEFORE = frozenset(
     (
         "on", "vegan", "vegetarian", "allergic", "coming", "not", "gluten", "lactose", "celiac", "coeliac", "bringing",
         "ill", "sick", "mine", "expecting", "pregnant", "diabetic", "kosher", "halal", "severely", "highly", "also", "anaphylactic",
-        "lactose", "dairy", "egg", "only", "a", "an", "pescatarian", "intolerant", "veggie", "covered", "from", "joining",
+        "lactose", "dairy", "egg", "only", "got", "a", "an", "pescatarian", "intolerant", "veggie", "covered", "from", "joining",
     )
 )  # fmt: skip
 _HYPHENED = re.compile(r"-(?=(?:intolerant|intolerance|allergy|allergic|sensitive)\b)", re.IGNORECASE)
@@ -109,6 +109,10 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         found += undo
         if undo and undo[0].confidence >= 0.8:
             continue
+        offer = [] if trap not in (None, "others") else offers.read_offer_question(sentence, context)
+        if offer:
+            found += offer
+            continue
         asked = [] if undo else questions.read_question(sentence, context)
         if not undo and not asked:
             asked = asking.read_loosely(sentence, context, trap)
@@ -137,7 +141,8 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
     if not chatted.addressed:
         if not plain:
             if open_chat.SUPPER.search(message.plain) is not None:
-                return found, passed
+                told = _in_the_open(message, chatted, supper=True) if open_chat.worth_a_look(message) else []
+                return [*told, *(i for i in found if not told or not isinstance(i, (SetAnswer, SetParty)))], passed
             told = _in_the_open(message, chatted) if open_chat.worth_a_look(message) else []
             return [*told, *(i for i in found if not isinstance(i, (SetAnswer, Ask, SetParty)) and i not in told)], passed
         found = [  # "I'm in" says that all of it is for us
@@ -147,9 +152,11 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
     return found, passed
 
 
-def _in_the_open(message: Message, context: ReplyContext) -> list[Intent]:
-    """Who comes, told to the group and not to the bot."""
+def _in_the_open(message: Message, context: ReplyContext, *, supper: bool = False) -> list[Intent]:
+    """Who comes, told to the group and not to the bot; `supper`: beside a word for it."""
     found, _ = read(open_chat.again(message), replace(context, replying_to="board"))
+    if supper:
+        return open_chat.beside_supper(found, context)
     return open_chat.answered(message, found, context)
 
 
@@ -198,7 +205,7 @@ _COMES_OR_NOT = re.compile(r"\b(?:com(?:e|ing)|make it|be there|join|attend|coun
 _APPROVING = frozenset("👍✅🙋🙌👌💯")
 _ASKS_AFTER = re.compile(
     r"^(?:and |but |so |also |ok )?(?:what|when|where|who|how|which|is there|are there|do you|do we|can i|can we"
-    r"|should i|shall i)\b"
+    r"|should i|shall i|(?:can|could|would|will) (?:you|someone|somebody|everyone|people|whoever|they|the|folks|anyone))\b"
 )
 
 

@@ -81,6 +81,16 @@ def under(tokens: Sequence[Token], i: int) -> tuple[str, int] | None:
     return (group_of_age(max(0, years)), _after(tail, match.end(), i)) if n <= 120 else None
 
 
+_BETWEEN = re.compile(rf"(?:aged |ages )?(?:between|from) (?P<low>{NUMBER}) (?:and|to|-) (?P<high>{NUMBER})(?= |$)")
+
+
+def between(tokens: Sequence[Token], i: int) -> int | None:
+    """Where "between 4 and 12", which says the age of several, ends."""
+    tail = _tail(tokens, i)
+    match = _BETWEEN.match(tail)
+    return _after(tail, match.end(), i) if match is not None else None
+
+
 def bare_age(tokens: Sequence[Token], i: int) -> tuple[int, int] | None:
     """A number meant as an age, with or without its unit ("3", "18 months", "7 years"): whole years, end."""
     read = whole_number(tokens, i) if i < len(tokens) and tokens[i].plain not in ("a", "an") else None

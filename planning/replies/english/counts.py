@@ -24,6 +24,12 @@ _WE_ARE = re.compile(
     rf"(?: (?:just|only|now|actually|still|all|about|in total|a|bringing|going to be|coming|the|us|party of|family of|group of|total of|down to|up to))*"
     rf" (?P<n>{N})(?: (?:of us|people|persons|in all|in total|altogether|total|now|adults|grown-ups|guests|instead|heads|after all|coming))*(?= \x00| $| ,| \(| and| for| including| plus| \+| in| -| with| incl| but| not| because| as| since| so| at)"
 )
+_SEATS = re.compile(
+    rf" (?P<n>{N}) (?:seats?|places?|spots?|chairs?) (?:for (?:us|me)|please|at the table|from us|reserved)(?: please)?(?= $| ,| and)"
+)
+_GROWN = re.compile(
+    rf" (?:grown|gone up|gone down|up|down|shrunk|increased|us down|us up|now at) to (?:be )?(?:a )?(?P<n>{N})(?: of us| people| now)*(?= $| ,| -| as | because| since)"
+)
 _FAMILY = re.compile(rf" (?:a |the |our )?(?:party|family|group|total) of (?P<n>{N})\b")
 _GANG = re.compile(
     rf"^ (?:(?:it is|all of us|yes|ok|bringing|coming) ?,? )*(?:the |my |our )?(?:whole |entire |full )?(?:gang|family|crew|lot|clan|tribe|house|household)(?: (?:is|are|makes|will be))?(?: ,| :| -| of)? (?:of )?(?P<n>{N})(?: (?:of us|people|in total|in all|altogether))*(?= $| ,| \()"
@@ -51,7 +57,7 @@ _FOR_US = re.compile(
     rf" (?:(?:put|count|sign) (?:me|us) (?:down|in) for|count on (?:me|us) (?:being|to be|as)|change (?:us|me|it) to|make (?:us|it|that)|can you make (?:it|that|us)|(?:yes|coming|in|count|reserve) (?:for|x))(?= |) ?(?:x|for)? ?(?P<n>{N})(?: of us| people)?(?= $| ,|!)"
 )
 _JUST_ME = re.compile(
-    r" (?:(?:it is|it will be|will be|only|am coming|i will be|i am|coming) )*(?:just|only) (?P<who>me|myself|one|us|us two|the two of us|we two)(?= $| ,| this| and| now| for| coming| then| after| tonight| -)|\b(?:alone|on my own|by myself|solo)\b"
+    r" (?:(?:it is|it will be|will be|only|am coming|i will be|i am|coming) )*(?<!not )(?:just|only) (?P<who>me|myself|one|us|us two|the two of us|we two)(?= $| ,| this| and| now| for| coming| then| after| tonight| -)|\b(?:alone|on my own|by myself|solo)\b"
 )
 MORE = re.compile(
     rf" (?:(?:and|make that|add|plus|there is|there are|we have|we are|i have|will be|so|actually|with|bringing|can i add|also) )*(?P<n>an?|{NUMBER}|another|a couple)(?: (?P<extra>more|extra|additional|fewer|less))?"
@@ -64,7 +70,7 @@ _ROUGHLY = re.compile(
     rf" (?:between {N} (?:and|to) {N}|{N} ?(?:or|to|-|/|maybe|possibly|perhaps|if not|, maybe|, possibly|, perhaps|maybe even) (?:maybe |possibly |perhaps |even )?{N}|{N} ?-? ?ish|(?:couple|two|few|some|bunch|lot|loads) of us , (?:maybe|possibly|perhaps) {N})(?= |$)"
 )
 _GROUP_WORD = {"kid": "children", "chi": "children", "adu": "adults", "peo": "adults", "per": "adults", "gue": "adults",
-               "fri": "adults", "tod": "toddlers", "tee": "teens", "bab": "infants", "inf": "infants", "gro": "adults", "mou": "adults", "of ": "adults"}  # fmt: skip
+               "fri": "adults", "tod": "toddlers", "tee": "teens", "bab": "infants", "inf": "infants", "new": "infants", "gro": "adults", "mou": "adults", "of ": "adults"}  # fmt: skip
 
 
 @dataclass(frozen=True)
@@ -161,6 +167,12 @@ def _total(sentence: Sentence, match: re.Match[str], confidence: float | None = 
     """A total with what divides it after it."""
     n = _value(match["n"])
     first, last = sentence.token_range(match)
+    listed = Members(sentence).at(sentence.token_range(match, "n")[0])
+    if (
+        listed is not None and not listed.me and not listed.unknown_number and listed.total >= n and listed.last >= last
+        and (listed.items > 1 or listed.counts.get("adults", 0) < n)
+    ):  # fmt: skip
+        return Count(first, listed.last, listed.party(), False, sure_total(n))  # "that's 2 adults plus 2 littles"
     party, end = breakdown(sentence, n, last)
     sure = sure_total(n) if confidence is None else confidence
     return Count(first, end, party or Party(adults=n), False, sure if n else 0.5)
@@ -173,6 +185,8 @@ def _totals(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
             (_INSTEAD, 0.85),
             (_FOR_US, 0.85),
             (_FROM_US, 0.9),
+            (_SEATS, 0.88),
+            (_GROWN, 0.9),
             (_COMING_N, 0.9),
             (_GANG, 0.88),
             (_ALTOGETHER, 0.88),

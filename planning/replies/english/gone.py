@@ -27,7 +27,7 @@ _GONE = re.compile(
     rf" {LIST} (?:allergy|intolerance)(?: (?:is|has|was))?(?: now)? (?:gone|cleared(?: up)?|outgrown|went away|over|no more|a mistake|a false alarm|wrong|not right)(?![a-z])"
 )
 _REMOVED = re.compile(
-    rf" (?:remove|delete|scrap|drop|cancel|forget|ignore|cross out|take (?:off|out|away)|scratch|undo|lose|clear) (?:(?:the|my|our|his|her|that|about) )*(?:(?:son|daughter|kid|wife|husband|partner)'s )?(?:{LIST}|{DIET})(?: (?:allergy|allergies|intolerance|diet|need|note|thing|one|entry))+(?![a-z])"
+    rf" (?:remove|do not worry about|never mind|no need to worry about|delete|scrap|drop|cancel|forget|ignore|cross out|take (?:off|out|away)|scratch|undo|lose|clear) (?:(?:the|my|our|his|her|that|about) )*(?:(?:son|daughter|kid|wife|husband|partner)'s )?(?:{LIST}|{DIET})(?: (?:allergy|allergies|intolerance|diet|need|note|thing|one|entry|stuff))+(?![a-z])"
     rf"|^ (?:please )?(?:remove|delete) (?:(?:the|my|our) )*(?:(?:allergy|intolerance|diet) (?:to|for|of) )(?P<list2>{FOODS})(?![a-z-])"
 )
 _CAN_AGAIN = re.compile(

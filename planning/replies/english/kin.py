@@ -46,7 +46,10 @@ def read_absent(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         found = members.at(i) if not bare else item(tokens, i, True)
         if found is None or found.me or not found.total or not found.household:
             continue
-        left_out = i > 0 and tokens[i - 1].plain == "without"
+        before = tokens[i - 1].plain if i else ""
+        left_out = before in ("without", "minus", "sans") or (
+            before in ("leave", "leaving") and "out" in {t.plain for t in tokens[found.last : found.last + 2]}
+        )
         if not left_out and _MISSING.match(sentence.left[sentence.offset(found.last) - 1 :]) is None:
             continue
         if context.party is None and _OWN_COMING.search(sentence.text):

@@ -7,7 +7,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
-from planning.replies.english.ages import aged_noun, ages, bare_age, group_of_age, year_old
+from planning.replies.english.ages import aged_noun, ages, bare_age, between, group_of_age, under, year_old
 from planning.replies.english.lexicon import whole_number, words
 from planning.replies.english.parts import division
 from planning.replies.english.persons import ADJECTIVES, AND, DETERMINERS, ROLES, People, named_kin, noun_at, phrase_at
@@ -20,8 +20,11 @@ _GROUP_OF_ADJECTIVE = {
     "grown": "adults",
     "baby": "infants",
 }
-_TWO = ("twins", "parents", "in-laws", "in laws", "grandparents")
+_TWO = ("twins", "folks", "parents", "in-laws", "in laws", "grandparents")
 """Plurals that are two persons when no number is said."""
+_MANNER = re.compile(r"[a-z]+(?:-[a-z]+)*(?:ed|ing|y|free|ful|ous|ish)")
+"""How an adjective looks that says nothing of age."""
+_PARTNER = frozenset(("girlfriend", "boyfriend", "husband", "wife", "partner", "fiance", "fiancee", "spouse"))
 _NOT_A_NAME = frozenset(
     ("i", "we", "you", "he", "she", "they", "it", "not", "no", "yes", "all", "so", "but", "then", "sorry", "sadly", "maybe", "hopefully", "will", "is", "are",
      "that", "this", "there", "see", "can", "could", "bringing", "coming", "please", "thanks", "happy", "looking", "love", "what", "when", "where", "who", "how")
@@ -89,6 +92,8 @@ def _lead(tokens: Sequence[Token], i: int) -> tuple[int, int | None, str, bool]:
         ):
             hint = _GROUP_OF_ADJECTIVE.get(plain, hint)
             i += 1
+        elif (number is not None or determined) and _MANNER.fullmatch(plain) and noun_at(tokens, i + 1):
+            i += 1  # "1 meat-eating teen", "one tired dad"
         else:
             break
     return i, number, hint, determined
@@ -130,6 +135,15 @@ def item(tokens: Sequence[Token], i: int, listed: bool = False) -> People | None
     return None
 
 
+def _side_after(tokens: Sequence[Token], i: int) -> tuple[str, int] | None:
+    """ "Under 5" behind a noun, in brackets or not."""
+    opened = i < len(tokens) and tokens[i].plain in ("(", "aged", "all")
+    side = under(tokens, i + opened)
+    if side is None:
+        return None
+    return side[0], side[1] + (opened and side[1] < len(tokens) and tokens[side[1]].plain == ")")
+
+
 def _several_aged(tokens: Sequence[Token], i: int, number: int) -> tuple[dict[str, int], int] | None:
     """ "Two 3 and 5 year olds" after the number."""
     years: list[int] = []
@@ -151,6 +165,11 @@ def _several_aged(tokens: Sequence[Token], i: int, number: int) -> tuple[dict[st
 def _count(found: People, tokens: Sequence[Token], group: str, number: int | None, role: str) -> None:
     """Counts the persons of one noun by the ages or the parts told after it, else by its number."""
     told = _ages_after(tokens, found.last)
+    if told is None and (side := _side_after(tokens, found.last)) is not None:
+        found.add(side[0], number if number is not None else 1)  # "2 littles under 5"
+        found.unknown_number = role == "kins" and number is None
+        found.last = side[1]
+        return
     if (
         told is not None
         and number is None
@@ -177,6 +196,8 @@ def _count(found: People, tokens: Sequence[Token], group: str, number: int | Non
         found.divide(group, parted[0])
         found.last = parted[1]
         return
+    if (aged := between(tokens, found.last)) is not None:
+        found.last = aged
     several = number is None and (found.kin in _TWO)
     found.unknown_number = role == "kins" and number is None and not several
     found.add(group, number if number is not None else 2 if several else 1)
@@ -215,6 +236,12 @@ class Members:
             if more.me and found.me and more.total == 1:
                 found.last, found.again = more.last, True  # "me, myself and I"
                 continue
+            if (
+                more.kin in _PARTNER
+                and tokens[more.first].plain in ("his", "her", "their")
+                and found.counts.get("children")
+            ):
+                found.divide("children", {"adults": 1})  # "my son and his girlfriend"
             found.merge(more)
 
     def _between(self, i: int) -> int:

@@ -58,11 +58,13 @@ _AVOID_RULES = (
     re.compile(rf" {_WHO} (?:am|is|are) (?:completely |totally |currently |now |still )?off {LIST}"),
 )  # fmt: skip
 _KILLS = re.compile(
-    rf" {LIST} (?:could|can|will|would|might) (?:kill|hospitali[sz]e|put) (?:me|us|him|her|them|{KIN}|(?:my|our) [a-z]+)"
+    rf" {LIST} (?:could|can|will|would|might|makes?|has)? ?(?:kills?|hospitali[sz]es?|puts?|lands?|sends?) (?:me|us|him|her|them|{KIN}|(?:my|our) [a-z]+)"
 )
 _SOMEBODY_AVOIDS = re.compile(
     rf" (?P<name>[^\W\d_][\w'-]*) (?:can not|does not|must not|will not|is not allowed to|can never|should not|avoids)(?: (?:eat|have|do|tolerate|touch|digest|take|drink))?(?: any| all)? {LIST}"
 )
+_BUT_NOT = re.compile(rf" {_WHO} (?:(?:can|do|will|am fine with|is fine with|are fine with) )?(?:eat |eats |do |have |has )?[^,\x00]{{1,40}} but (?:not|no|never) (?:eat |any )?{LIST}(?= $| ,| so| as| though)")
+_FREE = re.compile(rf"^ (?:(?:just|only|all|everything|it|keep|make) )*(?P<list>{ALLERGEN})(?: |-)free(?: (?:please|for me|for us|for {KIN.replace('?P<kin>', '?:')}|here|only|food|diet|if possible))*(?= $| ,| -| as| because)")
 _CELIAC = re.compile(
     rf" (?:i|{KIN}|he|she|one of us) (?:have|has)(?: got)?(?: a)? (?P<diet>celiac)(?: disease)?(?![a-z])"
 )
@@ -84,24 +86,33 @@ _BESIDE = re.compile(
 _JOKE_ALLERGY = re.compile(
     rf" allergic to (?:the |your |my |all |doing |any |having )*(?:{any_of('nonallergen')})(?![a-z])"
 )
+_LISTED = re.compile(rf"(?:,|and|&|\x00|\)) (?:and )?(?P<list>{ALLERGEN})(?: \( (?P<whose>[^()]{{1,20}}) \))?(?= $| ,)")
 _NONE = re.compile(
     r"^ (?:no|none|nothing|nope|nil|zero|all good|no needs|not really|nobody|none of us|(?:i am|we are) (?:easy|fine|all good|good))(?:(?: ,)? (?:all good|none|nothing|special|at all|for us|for me|here|needed|(?:i am|we are) (?:easy|fine|good)))*(?= $)"
 )
-_ALLERGENS_ALONE = re.compile(rf"^ (?:just |only |no |yes(?: ,)? |also |and )*{LIST}(?= $| ,)")
+_ALLERGENS_ALONE = re.compile(rf"^ (?:just |only |no |yes(?: ,)? |also |and )*{LIST}(?: (?:for|-) {KIN})?(?= $| ,)")
 _BARE = re.compile(
     rf"^ (?:(?:just|only|yes|i am|a|we are|strictly|strict|also|and|,|one|oh|all|both) )*{DIETS}(?: (?:only|here|for me|for us|one|too|also|as well|both of us|for both of us|myself|by the way|btw|household|family))*(?= $| ,| and)"
 )
 _REFUSED = re.compile(
     rf"^ (?:please ,? ?)?(?:no|without|nothing with|avoid) (?:any )?{LIST}(?: in (?:anything|it|the food|there))?(?: please)?(?= $| ,| as| because| or )"
 )
+_BRINGS = re.compile(r" (?:bring|bringing|make|making|bake|baking|cook|cooking|serves?|for [0-9]) ")
 _THIRD = re.compile(r" (?:[a-z]+'s|someone|somebody|anyone|people) (?:is|are|has|have|was)?$")
 _EVERYBODY = re.compile(
     r"^ (?:none of us|neither of us|we are all|all of us are|we all|the whole [a-z]+ (?:is|are))(?![a-z])| all (?:[a-z]+ )?of us are "
 )
 
 
+_SEVERAL = re.compile(
+    rf" (?:(?P<both>both)(?: of)?(?: my| our| the)?|(?:my|our|the) (?P<n>{NUMBER})) (?:[a-z]+ )??(?:{any_of('kins')})(?= )"
+)
+
+
 def _count(match: re.Match[str], before: str) -> int:
     got = match.groupdict()
+    if (several := _SEVERAL.search(f" {before[-8:]}{match[0]} ")) is not None:
+        return 2 if several["both"] else number_of(several["n"])
     for group in ("n", "n2"):
         word = got.get(group)
         if word == "both":
@@ -127,7 +138,7 @@ class _Reader:
         self.found: list[SetNeeds] = []
         self.severe = is_severe(sentence)
 
-    def said(self, match: re.Match[str], needs: tuple[Need, ...], confidence: float, cleared: bool = False) -> None:
+    def said(self, match: re.Match[str], needs: tuple[Need, ...], confidence: float, cleared: bool = False, only_diet: bool = False) -> None:
         sentence = self.sentence
         if self.severe and not cleared:
             needs = hardened(needs)
@@ -143,6 +154,8 @@ class _Reader:
             confidence = 0.4  # a friend's allergy, told to friends
         self.found.append(SetNeeds(who, needs, cleared, member, start=start, end=end, confidence=confidence))
         first, last = sentence.token_range(match)
+        if only_diet:  # "1 vegetarian adult" counts one, too
+            first = sentence.token_range(match, "diet")[0]
         sentence.take(sentence.token_range(match, "kin")[1] if named else first, last)
 
     def _other(self, match: re.Match[str]) -> tuple[str | None, str | None] | None:
@@ -187,22 +200,28 @@ class _Reader:
             while (match := pattern.search(sentence.left)) is not None:
                 after = sentence.left[match.end() :]
                 following = after.split()[:1]
-                if is_dish(after):
+                people = bool(following) and any(following[0] in words(role) for role in ("kin", "kins"))
+                if is_dish(after) and not people:
                     break
                 if (
                     following
+                    and not people
                     and following[0] not in _AFTER_DIET
                     and "\x00" not in following[0]
                     and not re.fullmatch(NUMBER, following[0])
                 ):
                     break  # "vegetarian jokes"
-                self.said(match, diets_of(match["diet"], _count(match, "")), 0.93)
+                before = sentence.left[: match.start()]
+                self.said(match, diets_of(match["diet"], _count(match, before)), 0.93, only_diet=people)
 
     def bare(self) -> None:
         """Needs that are only named ("gluten free too", "shellfish and celery, also my son can't have mustard"):
         written to the bot they are needs. A food alone may be a dish as well, so it is asked about unless a need
         stands beside it."""
         sentence, context, beside = self.sentence, self.context, bool(self.found)
+        if (match := _FREE.match(sentence.left)) is not None and not is_dish(sentence.left[match.end() :]):
+            self.said(match, needs_of(match["list"], 1, "allergy" if self.severe else ""), 0.88)
+            return
         if (match := _BARE.match(sentence.left)) is not None:
             if not is_dish(sentence.left[match.end() :]):
                 sure = 0.9 if context.asked == "diets" else 0.7 if context.asked in ("bring", "servings") else 0.88
@@ -234,6 +253,14 @@ class _Reader:
             r"[a-z]", sentence.left[match.end() :]
         ):
             self.said(match, needs_of(match["list"], 1, "allergy"), 0.65)
+
+
+def read_withdrawn(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    """Needs taken back in an order to the bot ("don't worry about the gluten thing")."""
+    reader = _Reader(sentence, context, "")
+    for match, gone in read_gone(sentence):
+        reader.said(match, gone, 0.6, cleared=True)
+    return list(reader.found)
 
 
 def read_needs(sentence: Sentence, context: ReplyContext, earlier: str = "") -> list[Intent]:
@@ -276,6 +303,11 @@ def read_needs(sentence: Sentence, context: ReplyContext, earlier: str = "") -> 
     reader.take_all(_AVOID_RULES, "")
     if (match := _SOMEBODY_AVOIDS.search(sentence.left)) is not None and reader.named(match):
         reader.said(match, needs_of(match["list"], 1, "allergy" if REACTS.search(sentence.text) else ""), 0.6)
+    if (match := _BUT_NOT.search(sentence.left)) is not None:
+        reader.said(match, needs_of(match["list"], _count(match, ""), ""), 0.85)
+    if any(n.severity not in ("", "diet") for i in reader.found for n in i.needs) and not _BRINGS.search(sentence.text):
+        while (match := _LISTED.search(sentence.left)) is not None:  # "sesame (me), kiwi (Tom)"
+            reader.said(match, needs_of(match["list"], 1, "allergy"), 0.6)
     reader.diets()
     if context.addressed and not sentence.question:
         reader.bare()

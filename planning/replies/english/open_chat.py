@@ -21,7 +21,7 @@ SUPPER = re.compile(
 
 _LONGEST = 30
 """Words; what says more is talk."""
-_SURE = 0.85
+_SURE, _PLAIN = 0.85, 0.88
 _FILLER = frozenset(
     ("i", "we", "us", "me", "am", "are", "is", "will", "be", "come", "comes", "coming", "there", "in", "too", "as", "well", "also",
      "and", "plus", "with", "for", "all", "of", "my", "our", "her", "his", "the", "so", "just", "only", "now", "then", "yes", "no", "maybe", "sorry", "sadly",
@@ -69,6 +69,15 @@ def answered(message: Message, found: Sequence[Intent], context: ReplyContext) -
     if not counted or not _covered(message, mine):
         return []
     return [replace(i, confidence=0.92) for i in (given, *(i for i in mine if not isinstance(i, SetAnswer)))]
+
+
+def beside_supper(found: Sequence[Intent], context: ReplyContext) -> list[Intent]:
+    """The writer's own answer and party of `found`, read as if written to the bot, when the supper is named beside."""
+    given = next((i for i in found if isinstance(i, SetAnswer) and i.who == context.writer and not i.implied), None)
+    mine = [i for i in found if isinstance(i, SetParty)]
+    if given is None or given.confidence < _PLAIN or any(i.confidence < _SURE for i in mine):
+        return []
+    return [replace(i, confidence=0.92) for i in (given, *mine)]
 
 
 def _reasoned(message: Message, given: SetAnswer, context: ReplyContext) -> list[Intent]:

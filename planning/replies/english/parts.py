@@ -18,6 +18,11 @@ _THEM = (
     ("of", "those"),
     ("of", "these"),
     ("of", "us"),
+    ("of", "the", "two"),
+    ("of", "the", "three"),
+    ("of", "the", "four"),
+    ("of", "the", "five"),
+    ("of", "the", "six"),
     ("of", "the", "kids"),
     ("of", "the", "children"),
 )

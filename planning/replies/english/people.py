@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from dataclasses import replace
 
 from planning.potluck import AGE_GROUPS, Party
 from planning.replies.english import kin
-from planning.replies.english.counts import Count, breakdown, counts, roughly, starts_with_plus_me
+from planning.replies.english.counts import Count, breakdown, counts, only_group, roughly, starts_with_plus_me
 from planning.replies.english.lexicon import whole_number
 from planning.replies.english.members import Members
+from planning.replies.english.nouns import known_thing
 from planning.replies.english.parts import division
-from planning.replies.english.persons import DETERMINERS, People
+from planning.replies.english.persons import DETERMINERS, People, noun_at
 from planning.replies.intents import Intent, ReplyContext, SetParty
 from planning.replies.text import Sentence, Token
 
@@ -19,7 +21,25 @@ LARGEST = 30
 """A party of more people is asked about (common practice, no source)."""
 _MARVELS = ("wow", "omg", "those", "gosh", "whoa")
 _FILLER = ("i", "think", "of", "us", "in", "total", "for", "now", "then", "or", "so", "altogether", ",")
-_EDGES = (",", ":", "-", "(", "yes", "so", "are", "be", "is")
+_BEFORE = ("the", "usual", "same", "still", "just", "only", "all", "about", "us", "as", "always")
+_EDGES = (
+    ",",
+    ":",
+    "-",
+    "(",
+    "yes",
+    "so",
+    "are",
+    "be",
+    "is",
+    "meant",
+    "said",
+    "actually",
+    "it",
+    "now",
+    "bringing",
+    "ok",
+)
 
 
 def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
@@ -31,6 +51,10 @@ def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     most = roughly(sentence)
     sentence.take(count.first, count.last)
     sure, party = count.confidence, count.party
+    if not count.relative and party == Party(party.adults):
+        party = _with_the_baby(sentence, count) or party
+    if not count.relative and _stranger_follows(sentence.tokens, count.last):
+        sure = min(sure, 0.6)
     if most is not None and not count.relative and party == Party(party.adults):
         party = Party(adults=max(most, party.adults))
     if most is not None or (not count.relative and not 0 < count.party.total <= LARGEST):
@@ -38,8 +62,60 @@ def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     return [SetParty(context.writer, party, count.relative, start=start, end=end, confidence=sure)]
 
 
+_SMALL = re.compile(r" (?:the|our|my) (?P<who>baby|newborn|infant|toddler)(?! (?:can|will|is|could) not)(?= )")
+
+
+def _with_the_baby(sentence: Sentence, count: Count) -> Party | None:
+    """ "Three of us but the baby doesn't eat yet": one of a number is small though it is told elsewhere."""
+    match = _SMALL.search(sentence.text, sentence.offset(count.last) - 1)
+    if match is None or count.party.total < 2:
+        return None
+    return _divided(count.party, {only_group(match["who"]): 1})
+
+
+def _stranger_follows(tokens: list[Token], i: int) -> bool:
+    """Whether more are counted in a word we do not know ("2 adults, 1 lodger's cousin"): then the sum is in doubt."""
+    while i < len(tokens) and tokens[i].plain in (",", "and", "&", "+", "plus"):
+        i += 1
+    read = whole_number(tokens, i) if i and tokens[i - 1].plain in (",", "and", "&", "+", "plus") else None
+    if read is None or read[1] >= len(tokens) or not tokens[read[1]].plain.isalpha():
+        return False
+    word = tokens[read[1]].plain
+    return word not in _NOT_COUNTED and not noun_at(tokens, read[1]) and known_thing(word)[1] < 0.5
+
+
+_NOT_COUNTED = frozenset(
+    (
+        "of",
+        "is",
+        "are",
+        "vegan",
+        "vegans",
+        "vegetarian",
+        "vegetarians",
+        "celiac",
+        "with",
+        "can",
+        "who",
+        "more",
+        "times",
+        "will",
+        "has",
+        "for",
+        "x",
+        "am",
+        "pm",
+        "minutes",
+        "min",
+        "mins",
+        "hours",
+    )
+)
+
+
 def _all_counts(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
     yield from _list_with_me(sentence)
+    yield from _known_divided(sentence, context)
     yield from _list_alone(sentence, context)
     yield from _bare_number(sentence, context)
     yield from counts(sentence, context)
@@ -133,6 +209,12 @@ def _whole(sentence: Sentence, found: People) -> bool:
 def _bare_number(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
     """ "4", "4, one's 3", "3 and the baby": sure only below the question how many."""
     tokens, asked = sentence.tokens, context.asked == "people"
+    lead = next((k for k, t in enumerate(tokens) if t.plain not in _BEFORE), 0)
+    bare = whole_number(tokens, lead)
+    if lead and bare is not None and asked and bare[1] == len(tokens):
+        yield Count(0, bare[1], Party(adults=bare[0]), False, 0.9)  # "the usual 4"
+    if asked and (most := roughly(sentence)) is not None and bare is not None:
+        yield Count(0, bare[1], Party(adults=most), False, 0.6)
     bare = whole_number(tokens, 0)
     if bare is None or not 0 < bare[0] <= 200 or not sentence.free(0) or not context.addressed:
         return
@@ -156,6 +238,25 @@ def _bare_number(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
         yield Count(0, end, party, False, 0.9 if asked else 0.75)
 
 
+def _known_divided(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
+    """ "One of the five is a 2 year old": what the known party is made of."""
+    parts = division(sentence.tokens, 0, loose=True) if context.party is not None and context.addressed else None
+    if parts is None or context.party is None or parts[1] != len(sentence.tokens):
+        return
+    party = _divided(context.party, parts[0])
+    if party is not None:
+        yield Count(0, parts[1], party, False, 0.75)
+
+
+def _divided(party: Party, parts: dict[str, int]) -> Party | None:
+    """The party with `parts` moved out of the adults, or else out of the children; None when it has not so many."""
+    n = sum(parts.values())
+    group = next((g for g in ("adults", "children") if getattr(party, g) >= n), None)
+    if group is None or n >= party.total:
+        return None
+    return Party(**{g: getattr(party, g) + parts.get(g, 0) - (n if g == group else 0) for g in AGE_GROUPS})
+
+
 def divide_last(sentence: Sentence, before: list[Intent]) -> bool:
     """ "Six of us. Two of them are under 3.": a sentence that only divides the party of the one before it."""
     at = next((k for k in reversed(range(len(before))) if isinstance(before[k], SetParty)), None)
@@ -164,12 +265,10 @@ def divide_last(sentence: Sentence, before: list[Intent]) -> bool:
         return False
     told = before[at]
     assert isinstance(told, SetParty)
-    n = sum(parts[0].values())
-    group = next((g for g in ("adults", "children") if getattr(told.party, g) >= n), None)
-    if told.relative or group is None or n >= told.party.total:
+    party = None if told.relative else _divided(told.party, parts[0])
+    if party is None:
         return False
-    left = {g: getattr(told.party, g) + parts[0].get(g, 0) - (n if g == group else 0) for g in AGE_GROUPS}
-    before[at] = replace(told, party=Party(**left))
+    before[at] = replace(told, party=party)
     return True
 
 

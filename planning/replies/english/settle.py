@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from planning.replies.english.foods import last_kin
 from planning.replies.english.illness import read_lost
-from planning.replies.english.needs import EVERYBODY, read_needs
+from planning.replies.english.needs import EVERYBODY, read_needs, read_withdrawn
 from planning.replies.intents import AddPerson, Intent, ReplyContext, SetNeeds, SetParty
 from planning.replies.text import Sentence
 
@@ -24,7 +24,7 @@ def read_told(sentence: Sentence, context: ReplyContext, earlier: str) -> list[I
         found = read_needs(sentence, context, earlier)
         if found:
             return found
-    return read_lost(sentence, context)
+    return read_withdrawn(sentence, context) or read_lost(sentence, context)
 
 
 def settle(found: list[Intent], context: ReplyContext) -> list[Intent]:

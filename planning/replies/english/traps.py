@@ -32,8 +32,8 @@ _NOW = re.compile(
     r"\b(?:will|this time|this year|now|am (?:bringing|coming|making)|again|instead|are (?:coming|bringing))\b"
 )
 _OTHERS = re.compile(
-    r"^ (?:(?:and |so |but |ok |well )?(?:you|everyone|everybody|someone|somebody|anyone|anybody|people|they|guys|folks|y'all|nobody|no one|who|whoever|he|she)) (?!can count|bet)"
-    r"|(?<!see )(?<!whatever )(?<!what )(?<!anything )(?<!something )\byou (?:should|could|can(?! count)|must|need to|have to|will|guys|all|might|would|are|do)\b|\b(?:someone|somebody|anyone|anybody|nobody|no one|everyone|everybody) (?:should|could|can|will|has to|needs|else|is|might|would|please|brings?)\b"
+    r"^ (?:(?:and |so |but |ok |well )?(?:you|everyone|everybody|someone|somebody|anyone|anybody|people|they|guys|folks|y'all|nobody|no one|who|whoever|he|she)) (?!can (?:count|mark|put|note|consider|sign|add)|bet|know i )"
+    r"|(?<!see )(?<!whatever )(?<!what )(?<!anything )(?<!something )\byou (?:should|could|can(?! (?:count|mark|put|note|consider|sign|add))|must|need to|have to|will|guys|all|might|would|are|do)\b|\b(?:someone|somebody|anyone|anybody|nobody|no one|everyone|everybody) (?:should|could|can|will|has to|needs|else|is|might|would|please|brings?)\b"
     r"|^ (?:please )?(?:do not(?! know| think)|never|no more|stop|enough(?! for)|let us(?! (?:say|do|go with|make it|put|bring)\b)|remember|make sure|be sure|tell|ask(?! me))\b"
 )
 _ELSEWHERE = re.compile(
