@@ -109,9 +109,8 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         found += undo
         if undo and undo[0].confidence >= 0.8:
             continue
-        offer = [] if trap not in (None, "others") else offers.read_offer_question(sentence, context)
-        if offer:
-            found += offer
+        if trap in (None, "others") and (offered := offers.read_plain_offer_question(sentence, context)):
+            found += offered
             continue
         asked = [] if undo else questions.read_question(sentence, context)
         if not undo and not asked:
@@ -141,10 +140,10 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
     if not chatted.addressed:
         if not plain:
             if open_chat.SUPPER.search(message.plain) is not None:
-                told = _in_the_open(message, chatted, supper=True) if open_chat.worth_a_look(message) else []
-                return [*told, *(i for i in found if not told or not isinstance(i, (SetAnswer, SetParty)))], passed
-            told = _in_the_open(message, chatted) if open_chat.worth_a_look(message) else []
-            return [*told, *(i for i in found if not isinstance(i, (SetAnswer, Ask, SetParty)) and i not in told)], passed
+                public = _in_the_open(message, chatted, supper=True) if open_chat.worth_a_look(message) else []
+                return [*public, *(i for i in found if not public or not isinstance(i, (SetAnswer, SetParty)))], passed
+            public = _in_the_open(message, chatted) if open_chat.worth_a_look(message) else []
+            return [*public, *(i for i in found if not isinstance(i, (SetAnswer, Ask, SetParty)) and i not in public)], passed
         found = [  # "I'm in" says that all of it is for us
             replace(i, confidence=0.92) if i.confidence >= 0.85 and not isinstance(i, (Ask, SetNeeds)) else i
             for i in found
