@@ -68,10 +68,19 @@ class GroupWriter:
     async def _write_all(self) -> None:
         try:
             while self._queue:
+                await self._all_who_are_ready()
                 group, self._queue = self._queue[:MOST_TOGETHER], self._queue[MOST_TOGETHER:]
                 await self._write_group(group)
         finally:
             self._task = None
+
+    async def _all_who_are_ready(self) -> None:
+        """Whoever can come without waiting for anything comes along: one flush of the disk costs more
+        than several turns of the event loop."""
+        seen = 0
+        while seen < len(self._queue) < MOST_TOGETHER:
+            seen = len(self._queue)
+            await asyncio.sleep(0)
 
     async def _write_group(self, group: list[_Waiting]) -> None:
         self.groups += 1

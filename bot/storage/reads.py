@@ -11,6 +11,7 @@ from bot.storage import potlucks
 from bot.storage import schema as t
 from bot.storage.base import Base
 from bot.storage.records import action_from, chat_from, dialog_from, message_from, person_from, place_from
+from bot.storage.sql import ask
 from bot.storage.values import (
     Action,
     ChatRecord,
@@ -101,7 +102,7 @@ class Reads(Base):
         """Chat, person, the potluck current there and the open question, in one statement when the
         potluck is in the cache."""
         params = {"p_chat": chat_id, "p_thread": thread_id, "p_person": person_id}
-        row = await self._runner.glance(lambda conn: conn.execute(_turn, params).one())
+        (row,) = await self._runner.glance(lambda conn: ask(conn, _turn, params))
         stored = None
         if row.place_potluck_id is not None:
             stored = await self._whole(row.revision, place_from(_Prefixed(row, "place")))

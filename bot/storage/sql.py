@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections import namedtuple
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from functools import cache
 from typing import Any
 
@@ -40,6 +41,36 @@ def _delete_from(table: Table) -> Any:
     return delete(table).where(table.c.potluck_id == bindparam("p_id"), table.c.position >= bindparam("p_from"))
 
 
+def ask(conn: Connection, statement: Any, params: Mapping[str, Any]) -> list[Any]:
+    """The rows of a reading statement, which must be one of the module-level ones: it is prepared once.
+
+    On SQLite without SQLAlchemy's execution around it, as in `run`.
+    """
+    if conn.dialect.name != "sqlite":
+        return list(conn.execute(statement, params))
+    text, values, row = _questions(statement, tuple(params))
+    raw: Any = conn.connection.driver_connection
+    return [row(found) for found in raw.execute(text, values(params))]
+
+
+@cache
+def _questions(statement: Any, names: tuple[str, ...]) -> tuple[str, Any, Callable[[tuple[Any, ...]], Any]]:
+    """The statement's text, what makes its values, and what makes a row of what SQLite returns."""
+    text, values = _prepared(statement, names)
+    columns = list(statement.selected_columns)
+    makers = [c.type.dialect_impl(_SQLITE).result_processor(_SQLITE, None) for c in columns]
+    converted = [(i, maker) for i, maker in enumerate(makers) if maker is not None]
+    make = namedtuple("Row", [c.key for c in columns])._make  # type: ignore[misc]
+
+    def row(found: tuple[Any, ...]) -> Any:
+        values = list(found)
+        for i, maker in converted:
+            values[i] = maker(values[i])
+        return make(values)
+
+    return text, values, row
+
+
 def run(conn: Connection, statement: Any, rows: Rows) -> None:
     """Execute a writing statement once for each row, when nothing is asked back.
 
@@ -60,7 +91,7 @@ def run(conn: Connection, statement: Any, rows: Rows) -> None:
 
 
 @cache
-def _prepared(statement: Any, names: tuple[str, ...]) -> tuple[str, Callable[[dict[str, Any]], list[Any]]]:
+def _prepared(statement: Any, names: tuple[str, ...]) -> tuple[str, Callable[[Mapping[str, Any]], list[Any]]]:
     """The statement's text and what turns a row into its values, in the order of the text's marks."""
     compiled = statement.compile(dialect=_SQLITE, column_keys=list(names))
     places: list[tuple[str | None, Any]] = []
@@ -72,7 +103,7 @@ def _prepared(statement: Any, names: tuple[str, ...]) -> tuple[str, Callable[[di
             value = compiled.params[name]
             places.append((None, convert(value) if convert else value))
 
-    def values(row: dict[str, Any]) -> list[Any]:
+    def values(row: Mapping[str, Any]) -> list[Any]:
         return [c if name is None else c(row[name]) if c else row[name] for name, c in places]
 
     return compiled.string, values
