@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import functools
 import html
 import re
 import unicodedata
@@ -23,6 +24,8 @@ from bot.texts.catalogue import TextFault, catalogue
 from planning.potluck import Money, Say
 
 LONGEST_SHOWN = 300
+SHORT = 100
+"""Code points of a fact with which a sentence is still kept in memory."""
 FIRST_STRONG_ISOLATE, POP_ISOLATE = "\u2068", "\u2069"
 
 
@@ -74,14 +77,21 @@ class Voice:
 
     def __call__(self, key: str, /, **facts: Any) -> Html:
         """HTML for the chat."""
-        return Html(self._say(key, facts, escape=True))
+        return Html(self._remembered(key, facts, escape=True))
 
     def plain(self, key: str, /, **facts: Any) -> Plain:
         """Plain text, for button labels, toasts and paper."""
-        return Plain(self._say(key, facts, escape=False))
+        return Plain(self._remembered(key, facts, escape=False))
 
     def say(self, said: Say) -> Html:
         return self(said.key, **said.facts)
+
+    def _remembered(self, key: str, facts: Mapping[str, Any], *, escape: bool) -> str:
+        """A sentence with plain facts is said from memory: most are the same few, thousands of times."""
+        told = tuple([(name, type(value), value) for name, value in facts.items()])
+        if all(kind in _SHORT and (value is None or len(str(value)) <= SHORT) for _, kind, value in told):
+            return _said(self, key, escape, told)
+        return self._say(key, facts, escape=escape)
 
     def has(self, key: str) -> bool:
         return key in catalogue(self.language) or key in catalogue("en")
@@ -163,6 +173,15 @@ class Voice:
         local = instant.astimezone(self.zone)
         day = format_skeleton("MMMEd", local, self.zone, locale=self.locale)
         return _plain_spaces(f"{day}, {self.time(instant)}")
+
+
+_SHORT = frozenset({str, Plain, Html, int, bool, type(None)})
+
+
+@functools.lru_cache(maxsize=2048)
+def _said(voice: Voice, key: str, escape: bool, told: tuple[tuple[str, type, Any], ...]) -> str:
+    # The types stand beside the values because 1 == True, and a Html text equals the same words unescaped.
+    return voice._say(key, {name: value for name, _, value in told}, escape=escape)
 
 
 def _plain_spaces(text: str) -> str:
