@@ -23,10 +23,11 @@ from bot import log
 from bot.clock import Clock, RealClock
 from bot.courier import Courier, Renderer
 from bot.courier.metrics import Metrics
-from bot.per_chat import PerChat
+from bot.events import slim
+from bot.per_chat import AT_ONCE, PerChat
 from bot.settings import Settings, host_port
 from bot.storage.errors import StorageTrouble
-from bot.transport import AiohttpRequest
+from bot.transport import AiohttpRequest, Updates
 from bot.web import Busy, Door, watch_routes, webhook_route
 
 _log = log.get("app")
@@ -111,7 +112,7 @@ class TureenBot:
         webhook_connections: int = 40,
         metrics_listen: tuple[str, int] | None = None,
         commands: Callable[[], Awaitable[None]] | None = None,
-        at_once: int = 16,
+        at_once: int = AT_ONCE,
     ) -> None:
         log.hide(token, webhook_secret)
         self.clock = clock
@@ -124,7 +125,7 @@ class TureenBot:
         self._metrics_listen = metrics_listen
         loopback = (urlsplit(base_url).hostname or "") in ("127.0.0.1", "localhost", "::1")
         self._requests = (
-            AiohttpRequest(connections=4, proxy_from_environment=not loopback),
+            Updates(connections=4, proxy_from_environment=not loopback),
             AiohttpRequest(connections=32, proxy_from_environment=not loopback),
         )
         self.bot = PatientBot(
@@ -346,7 +347,7 @@ class TureenBot:
 
     async def _take(self, data: dict[str, Any]) -> None:
         """A webhook's update; returns when it is handled."""
-        update = telegram.Update.de_json(data, self.bot)
+        update = telegram.Update.de_json(slim(data), self.bot)
         if not self._running:
             raise Busy
         await self._app.update_processor.process_update(update, self._app.process_update(update))

@@ -232,7 +232,9 @@ async def _press(turn: Turn) -> None:
     if pressed.owner is not None and pressed.owner != turn.me:
         raise Refusal("refused-button-not-yours")
     if pressed.potluck:
-        stored = await turn.store.potluck(pressed.potluck)
+        known = turn.stored
+        here = known is not None and known.potluck.id == pressed.potluck
+        stored = known if here else await turn.store.potluck(pressed.potluck)
         if stored is None:
             raise Refusal("refused-button-old")
         if not event.private and stored.place.chat_id != event.chat_id:

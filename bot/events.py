@@ -68,6 +68,21 @@ def someone(user: telegram.User) -> Someone:
     return Someone(user.id, name[:100], user.username, user.language_code)
 
 
+_WANTED_BELOW_A_PRESS = ("message_id", "date", "chat", "message_thread_id", "is_topic_message")
+
+
+def slim(update: dict[str, Any]) -> dict[str, Any]:
+    """The update's JSON without what nobody here reads, so that the library need not build it.
+
+    Below a pressed button stands our own message with all its words and keys: of it only the id, the
+    date, the chat and the topic are wanted.
+    """
+    query = update.get("callback_query")
+    if isinstance(query, dict) and isinstance(message := query.get("message"), dict):
+        query["message"] = {name: message[name] for name in _WANTED_BELOW_A_PRESS if name in message}
+    return update
+
+
 def read(update: telegram.Update, bot_id: int) -> Event | None:
     """The event, or None for what concerns nobody here (channels, other bots)."""
     if update.callback_query is not None:

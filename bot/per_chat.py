@@ -17,8 +17,9 @@ from typing import Any
 import telegram
 from telegram.ext import BaseUpdateProcessor
 
-AT_ONCE = 16
-"""Measured: with a platform that answers in 50 ms, 16 gave the most updates a second (8: -40 %, 64: -50 %)."""
+AT_ONCE = 64
+"""More than one transaction takes together; with the library's own transport more than 16 cost more than they gave,
+with ours they don't."""
 
 
 @dataclass
