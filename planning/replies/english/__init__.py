@@ -66,7 +66,7 @@ _IS_BEFORE = frozenset(
     (
         "on", "vegan", "vegetarian", "allergic", "coming", "not", "gluten", "lactose", "celiac", "coeliac", "bringing",
         "ill", "sick", "mine", "expecting", "pregnant", "diabetic", "kosher", "halal", "severely", "highly", "also", "anaphylactic",
-        "lactose", "dairy", "egg", "only", "got", "a", "an", "pescatarian", "intolerant", "veggie", "covered", "from", "joining",
+        "lactose", "dairy", "egg", "only", "got", "in", "out", "away", "a", "an", "pescatarian", "intolerant", "veggie", "covered", "from", "joining",
     )
 )  # fmt: skip
 _HYPHENED = re.compile(r"-(?=(?:intolerant|intolerance|allergy|allergic|sensitive)\b)", re.IGNORECASE)
@@ -100,6 +100,8 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         if hosted:
             found += hosted
             continue
+        if sentence.question and _ORDER.match(sentence.text) is not None:
+            sentence = Sentence(sentence.tokens, False)
         handed = withdrawals.read_handover(sentence, context)
         if handed:
             found += handed
@@ -159,6 +161,8 @@ def _in_the_open(message: Message, context: ReplyContext, *, supper: bool = Fals
     return open_chat.answered(message, found, context)
 
 
+_ORDER = re.compile(r"^ (?:(?:please|hey|bot|ok|so|and|,) )*(?:can|could|would|will) you (?:please )?(?:change|make|put|mark|note|update|count|take|remove|set) ")
+"""A question only in form."""
 _SAME = re.compile(
     r"^ (?:(?:and|oh|yes|well|ha) ,? ?)*(?:same(?: here| for (?:me|us)| with (?:me|us))?|me too|us too|(?:me|us) as well|ditto|likewise|same same|so (?:am|do|are) (?:i|we)|(?:i|we) (?:am|are|do) (?:too|as well)|count (?:me|us) in too|\+ 1)(?: (?:too|as well|here|then))* $"
 )
@@ -204,7 +208,7 @@ _COMES_OR_NOT = re.compile(r"\b(?:com(?:e|ing)|make it|be there|join|attend|coun
 _APPROVING = frozenset("👍✅🙋🙌👌💯")
 _ASKS_AFTER = re.compile(
     r"^(?:and |but |so |also |ok )?(?:what|when|where|who|how|which|is there|are there|do you|do we|can i|can we"
-    r"|should i|shall i|(?:can|could|would|will) (?:you|someone|somebody|everyone|people|whoever|they|the|folks|anyone))\b"
+    r"|should i|shall i|is (?:that|it|this) (?:ok|okay|all ?right|fine|possible|allowed|cool|good)|would that be|(?:can|could|would|will) (?:you|someone|somebody|everyone|people|whoever|they|the|folks|anyone))\b"
 )
 
 

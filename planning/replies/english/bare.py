@@ -9,10 +9,10 @@ from dataclasses import replace
 
 from planning.replies.english.lexicon import NUMBER, number_of, words
 from planning.replies.english.offers import added
-from planning.replies.english.sizes import amount_behind
+from planning.replies.english.sizes import Behind, amount_behind
 from planning.replies.english.things import things_at
 from planning.replies.intents import AddPromise, ChangePromise, Intent, ReplyContext
-from planning.replies.text import Sentence
+from planning.replies.text import Sentence, Token
 
 BARE = 0.72
 """How sure a dish is that was only named, without an amount."""
@@ -42,7 +42,7 @@ def read_bare(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         if not sentence.free(i) or plain in edges or not start_here:
             i += 1
             continue
-        things = things_at(sentence, i, len(sentence.tokens), bare=True)
+        things = things_at(sentence, i, len(sentence.tokens), bare=True, loose=context.asked == "bring")
         things = [t for t in things if not t.other and t.dish.lower() not in _IDIOMS]
         if not things:
             i += 1
@@ -97,7 +97,10 @@ def read_amount(sentence: Sentence, before: list[Intent]) -> bool:
     last = before[-1] if before else None
     if not isinstance(last, AddPromise) or last.servings or last.quantity or last.vague or len(sentence.tokens) > 8:
         return False
-    behind = amount_behind(sentence.tokens, 0, len(sentence.tokens), [])
+    dish = [Token(word, word, 0, 0) for word in last.dish.lower().split()]
+    behind = amount_behind(sentence.tokens, 0, len(sentence.tokens), dish)
+    if behind is None and re.fullmatch(r" [0-9]{1,4} of (?:them|those) ", sentence.text):
+        behind = Behind(len(sentence.tokens), None, sentence.tokens[0].raw)
     if (
         behind is None
         or behind.after < len(sentence.tokens)

@@ -37,7 +37,11 @@ def read_inside(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         if not sentence.free(i) or not _may_begin(sentence, i):
             continue
         things = [t for t in things_at(sentence, i, len(tokens), bare=True) if not t.other]
-        if not things or not all(_exact(t) for t in things):
+        if not things:
+            continue
+        if not all(_exact(t) for t in things):
+            if sentence.tokens[i].plain in ("a", "an", "some", "my", "our", "the"):
+                return []  # "a walnut loaf" is no loaf
             continue
         if not (_MINE.search(sentence.text) or all(t.servings or t.quantity for t in things)):
             return []

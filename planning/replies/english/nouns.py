@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from functools import cache
+
 from planning.dishes import lookup
 from planning.replies.english.lexicon import singulars, words
+from planning.tables import rows
 
 
 def known_thing(name: str) -> tuple[str, float, bool]:
@@ -46,3 +49,13 @@ def _catalogue(name: str) -> tuple[str, float]:
     """The catalogue's word on it; ("", 0) for what it does not know."""
     match = lookup(name)
     return match.category or "", float(match.confidence) if match.category else 0.0
+
+
+@cache
+def _ingredients() -> frozenset[str]:
+    return frozenset(w for row in rows("ingredients") for w in (row["name"], *row["aliases"].split(";")) if w)
+
+
+def is_ingredient(word: str) -> bool:
+    """Whether the word names an ingredient ("cheese", "onions") and no dish of its own kind."""
+    return any(form in _ingredients() for form in singulars(word))

@@ -7,6 +7,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
+from planning.replies.english.lexicon import any_of
 from planning.replies.english.own import match_promise, same_dish, topping_of
 from planning.replies.english.things import Thing, things_at
 from planning.replies.intents import AddPromise, ChangePromise, Intent, ReplyContext, TakeTopping
@@ -29,9 +30,11 @@ _OFFERS = (
     (re.compile(r"^ (?:my|our) (?:contribution|offering|share|part|dish|bit|plan|choice|pick)(?: (?:is|are|will be|would be|to it|to the (?:supper|potluck|table|party|meal)|this time|:|-))+ "), 0.9),
     (re.compile(r"^ (?:happy|glad|delighted|keen|willing) to (?P<verb>contribute|bring|make|bake|do|provide|supply|cook|offer) "), 0.9),
     (re.compile(r"^ (?:me|us) (?:for|on) "), 0.75),
+    (re.compile(rf"(?: ,| and| but| \+| also) {_ADV}(?P<aux>(?:will|can|could|going to|happy to) ){_ADV}(?P<verb>{_VERB})(?: along| over)? "), 0.86),
+    (re.compile(rf" (?:my|our) (?:{any_of('kin')}|{any_of('kins')}) {_ADV}(?:wants to|would like to|will|is going to|is|can|offered to|has offered to|would love to) {_ADV}(?P<verb>bring|bringing|make|making|bake|baking|cook|cooking|contribute)(?: along)? "), 0.7),
 )  # fmt: skip
 _ON_ME = re.compile(
-    r"^ (?P<what>(?:the |some |a )?[a-z ,'0-9-]+?) (?:is|are|will be) (?:on (?:me|us)|mine|ours|from (?:me|us)|my job|covered by me|coming from (?:me|us))(?= $| ,| then| this)"
+    r"^ (?P<what>(?:the |some |a )?[a-z ,'0-9-]+?) (?:is|are|will be) (?:on (?:me|us)|mine|ours|from (?:me|us)|my job|covered by me|coming from (?:me|us)|coming (?:along )?with (?:me|us))(?= $| ,| then| this)"
 )
 _LEFT_TO_ME = re.compile(
     r"^ (?:(?:you can|just|please|ok|and|so) )*leave (?P<what>(?:the |all the |some )?[a-z ,'0-9-]+?) (?:to|with|up to) (?:me|us)(?= $| ,| then| this)"
@@ -202,13 +205,22 @@ def read_offer_question(sentence: Sentence, context: ReplyContext) -> list[Inten
         ]
         return added(sentence, context, things, first, "could", "bring", 0.6) if things else []
     match = re.match(
-        r"^ (?:ok |so |and )?(?:should|shall|can|could|may|what if|how about|would it help if|would it be ok if) (?:i|we) (?:do |just )?(?:bring|make|bake|do|brought|made)(?: along)? ",
+        r"^ (?:ok |so |and |, )*(?:should|shall|can|could|may|what if|how about|(?:would it|does it|will it) help if|(?:would it be|is it) (?:ok|okay|all right|fine|useful|helpful) if|(?:(?:does|would|do) )?(?:any ?one|anybody|you) mind if|any objections? if|what about) (?:i|we|me|us) (?:do |just |also )?(?:bring|make|bake|do|brought|made|doing|bringing|making|did|bag|claim|take|grab|have)(?: along)? ",
         sentence.left,
     )
     if match is None:
-        match = re.match(r"^ (?:how about|what about) (?:if i (?:bring|make|brought|made) )?", sentence.left)
+        match = re.match(r"^ (?:how about|what about) (?:if i (?:bring|make|brought|made) |me (?:doing|bringing|making) )?", sentence.left)
     if match is None or not context.addressed:
         return []
     first, last = sentence.token_range(match)
     things = [t for t in things_at(sentence, last, len(sentence.tokens)) if t.known >= 0.75 and not t.other]
     return added(sentence, context, things, first, "could", "bring", 0.6) if things else []
+
+
+def read_plain_offer_question(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    """One that names a dish and cannot be a question after anything else ("anyone mind if I bring a tiramisu?")."""
+    asks = sentence.question or re.match(r"^ (?:what|how) about ", sentence.text)
+    if not asks or re.search(r" (?:instead of|rather than) ", sentence.text):
+        return []
+    found = read_offer_question(sentence, context)
+    return found if found and not any(isinstance(i, AddPromise) and i.vague for i in found) else []

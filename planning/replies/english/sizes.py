@@ -110,6 +110,8 @@ def amount_behind(tokens: Sequence[Token], i: int, last: int, name: Sequence[Tok
         if amount.unit == "piece" and not re.search("dozen|doz", tokens[end - 1].plain):
             break
         return _closed(tokens, end, last, Behind(end, None, raw_words(tokens[j:end]), amount))
+    if value and tokens[i].plain in ("x", "×"):
+        return _closed(tokens, after, last, Behind(after, None, raw_words(tokens[j:after])))
     if not value or not (said or opened) or not 6 <= value <= 500:
         return None
     found = Behind(after, None, raw_words(tokens[j:after])) if counted(name) else Behind(after, value)

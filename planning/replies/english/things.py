@@ -10,37 +10,15 @@ from dataclasses import dataclass, replace
 from planning import amounts
 from planning.replies.english.lexicon import words
 from planning.replies.english.nouns import known_thing
+from planning.replies.english.phrases import inside_name, joined, manner, vague_at
 from planning.replies.english.sizes import SERVINGS_OF, amount_at, amount_behind, raw_words, servings_in, tail
-from planning.replies.text import Sentence, Token
+from planning.replies.text import Sentence
 
 _ASIDE = re.compile(
-    r"^ (?:from (?:the |a )?(?:store|shop|bakery|supermarket|deli|market|corner shop|takeaway|freezer|garden|allotment|tree|plot)|store bought|store-bought|shop bought|shop-bought|bought|homemade|home-made|to share|again|too|as well|as usual|along|with me|for (?:the )?(?:bar|potato bar|supper|dinner|party|dessert|the table|potluck|pudding|starters?|the kids|the grill|lunch|the meal|saturday|sunday|friday|the day|the event)|for sure|on the day|this time|instead|like last (?:year|time)|then|tonight|tomorrow|on saturday|on sunday|on friday|on the side|if that is (?:ok|okay|fine|all right|useful|any good)|if that helps|if that works|if (?:you|anyone|people) (?:like|likes|want|wants|wish)|if (?:it is )?(?:needed|wanted|necessary|required|helpful)|if you need (?:it|them|more)|if no ?one else (?:is|does|has|will)(?: [a-z]+)?|if nobody else (?:is|does|has|will)(?: [a-z]+)?|from us|from me|duty|detail|on me|on us|now|after all|as promised|okay|ok|and that is it|in total|or so|each|over|there|myself|ourselves|together|coming your way|your way|by me|by us|from our side|coming from (?:me|us)|of mine|of ours|i guess|i think|i suppose|i reckon|maybe|perhaps|please)(?= |$)"
+    r"^ (?:on order|with me|from the (?!store|shop|bakery|supermarket|deli|market|corner|takeaway|freezer|garden|allotment|tree|plot)[a-z]+s|from (?:the |a )?(?:store|shop|bakery|supermarket|deli|market|corner shop|takeaway|freezer|garden|allotment|tree|plot)|store bought|store-bought|shop bought|shop-bought|bought|homemade|home-made|to share|again|too|as well|as usual|along|with me|for (?:the )?(?:bar|potato bar|supper|dinner|party|dessert|the table|potluck|pudding|starters?|the kids|the grill|lunch|the meal|saturday|sunday|friday|the day|the event)|for sure|on the day|this time|instead|like last (?:year|time)|then|tonight|tomorrow|on saturday|on sunday|on friday|on the side|if that is (?:ok|okay|fine|all right|useful|any good)|if that helps|if that works|if (?:you|anyone|people) (?:like|likes|want|wants|wish)|if (?:it is )?(?:needed|wanted|necessary|required|helpful)|if you need (?:it|them|more)|if no ?one else (?:is|does|has|will)(?: [a-z]+)?|if nobody else (?:is|does|has|will)(?: [a-z]+)?|from us|from me|duty|detail|on me|on us|now|after all|as promised|okay|ok|and that is it|in total|or so|each|over|there|myself|ourselves|together|coming your way|your way|by me|by us|from our side|coming from (?:me|us)|of mine|of ours|i guess|i think|i suppose|i reckon|maybe|perhaps|please)(?= |$)"
 )
 _STORE = re.compile(
     r"\b(?:store|shop|bakery|supermarket|deli)\b|\b(?:store|shop)-bought\b|\bbought\b|\b(?:buy|buying|grab|pick up|picking up|get|purchase)\b"
-)
-
-
-def _inside(tokens: list[Token], i: int, last: int) -> bool:
-    """Whether "on", "in" belongs to the dish's name ("corn on the cob", "chicken in wine sauce")."""
-    following = [t.plain for t in tokens[i + 1 : min(i + 3, last)]]
-    if tokens[i].plain not in ("on", "in") or not following:
-        return tokens[i].plain == "down" and following[:1] == ["cake"]
-    if " ".join(following) in words("inside") or following[0] in words("inside"):
-        return True
-    return (tokens[i].plain == "in" and following[0] in words("sauce")) or following[-1] in words("sauce")
-
-
-def _manner(tokens: list[Token], i: int, last: int) -> bool:
-    """Whether the word behind the comma only says how the dish is made ("soup, vegan, for 9", "sweetcorn, chopped")."""
-    ends = i + 1 >= last or tokens[i + 1].plain in (",", "for", "-", "(", "and", "feeds", "serves")
-    plain = tokens[i].plain
-    return ends and (plain in words("diet") or plain in words("manner") or (len(plain) > 5 and plain.endswith("ed")))
-
-
-_WHATEVER = re.compile(
-    r"^ (?:whatever|anything|something|what|whichever dish)(?: else)? (?:is|you|we|they|the (?:table|menu|list))(?: (?:are|is|still|all|most|would|do|have|you))* "
-    r"(?:short of|short|missing|needed|need|left|lacking|lack|wanted|want|like|prefer|useful|required|running low on)(?: the)?(?: most)?(?= $| ,|$)"
 )
 
 
@@ -69,9 +47,9 @@ class Thing:
         return self.vague or self.dish.lower() in words("kindname")
 
 
-def things_at(sentence: Sentence, first: int, last: int, *, bare: bool = False) -> list[Thing]:
+def things_at(sentence: Sentence, first: int, last: int, *, bare: bool = False, loose: bool = False) -> list[Thing]:
     """The list of things from token `first` on, at most to `last`. With `bare` (no "I'll bring" before it)
-    only what is known to be for the table counts."""
+    only what is known to be for the table counts; with `loose` too, what comes after that need not be known."""
     tokens = sentence.tokens
     found: list[Thing] = []
     i = first
@@ -83,6 +61,9 @@ def things_at(sentence: Sentence, first: int, last: int, *, bare: bool = False) 
             i += 2 if tokens[i].plain == "as" else 1
             if tokens[i - 1].plain == "as" or (tokens[i - 1].plain == "well" and i < last and tokens[i].plain == "as"):
                 i += 1
+        if i + 1 < last and tokens[i].plain in ("$", "€", "£") and tokens[i + 1].plain[0].isdigit():
+            i += 2  # money is no dish
+            continue
         if i >= last or not sentence.free(i):
             break
         if (
@@ -96,7 +77,7 @@ def things_at(sentence: Sentence, first: int, last: int, *, bare: bool = False) 
         thing, after = _thing(sentence, i, last)
         if thing is None or after <= i:
             break
-        if bare and not thing.vague and not _bare_name(thing):
+        if bare and not thing.vague and not _bare_name(thing) and not (loose and found):
             break
         if thing.servings and thing.category == "supplies" and found and found[-1].category == "supplies":
             before = found[-1]  # "plates and cups for 30" is 30 of both
@@ -113,7 +94,22 @@ def things_at(sentence: Sentence, first: int, last: int, *, bare: bool = False) 
             return [*found[:-1], *inside]  # "drinks: lemonade for 20 and water for 10"
         if i < last and tokens[i].plain not in (",", "and", "&", "+", "plus", "also", "as", "with"):
             break
-    return found
+    return _for_each(sentence, found, i, last)
+
+
+def _for_each(sentence: Sentence, found: list[Thing], i: int, last: int) -> list[Thing]:
+    """ "Pasta salad and garlic bread, both for 10": the amount is that of each."""
+    tokens = sentence.tokens
+    j = i + (i < last and tokens[i].plain == ",")
+    if len(found) < 2 or j + 1 >= last or tokens[j].plain not in ("both", "each", "all"):
+        return found
+    behind = amount_behind(tokens, j + 1, last, [])
+    if behind is None or not (behind.servings or behind.for_all):
+        return found
+    each = [
+        t if t.servings or t.quantity else replace(t, servings=behind.servings, for_all=behind.for_all) for t in found
+    ]
+    return [*each[:-1], replace(each[-1], last=behind.after)]
 
 
 def _bare_name(thing: Thing) -> bool:
@@ -124,21 +120,6 @@ def _bare_name(thing: Thing) -> bool:
     return thing.known >= (0.7 if thing.servings or thing.quantity else 0.9)
 
 
-def _joined(tokens: list[Token], i: int, j: int, last: int) -> bool:
-    """Whether the "and" at `j` is inside one dish ("mac and cheese")."""
-    if tokens[j].plain not in ("and", "&") or j + 1 >= last or j == i:
-        return False
-    pairs = words("pair")
-    for before in (3, 2, 1):
-        for after in (3, 2, 1):
-            a, b = j - before, j + 1 + after
-            if a >= i and b <= last:
-                phrase = " ".join([*(t.plain for t in tokens[a:j]), "and", *(t.plain for t in tokens[j + 1 : b])])
-                if phrase in pairs:
-                    return True
-    return False
-
-
 def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
     tokens, start = sentence.tokens, i
     amount: amounts.Amount | None = None
@@ -147,7 +128,7 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
     factor: float | None = None
     for_all = store = conditional = False
     # Before the name: words for how much, how big, whose.
-    vague = _vague(tokens, i, last)
+    vague = vague_at(tokens, i, last)
     while i < last and vague is None:
         plain = tokens[i].plain
         left = " " + " ".join(t.plain for t in tokens[i:last])
@@ -164,6 +145,7 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
         read = amount_at(tokens, i, last) if amount is None else None
         if read is not None:
             amount, quantity, i = read
+            i += i + 1 < last and tokens[i].plain in ("x", "×")  # "2x potato salad"
             continue
         if plain in words("determiner") or plain in words("sizeword"):
             i += 1
@@ -174,7 +156,7 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
         if plain == "store-bought" or (plain == "store" and i + 1 < last and tokens[i + 1].plain == "bought"):
             store, i = True, i + (1 if plain == "store-bought" else 2)
             continue
-        vague = _vague(tokens, i, last)
+        vague = vague_at(tokens, i, last)
         break
     name_start = i
     if vague is not None:
@@ -188,7 +170,7 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
                 break
             if plain == "x" and tokens[i + 1 : i + 2] and tokens[i + 1].plain[0].isdigit():
                 break  # "tortilla chips x 5 bags"
-            if plain in (",", "+", "/") or (plain in ("and", "&") and not _joined(tokens, name_start, i, last)):
+            if plain in (",", "+", "/") or (plain in ("and", "&") and not joined(tokens, name_start, i, last)):
                 break
             if i > name_start and plain == "full" and tokens[i + 1 : i + 2] and tokens[i + 1].plain == "of":
                 i += 2  # "a slow cooker full of meatballs" is meatballs
@@ -196,7 +178,7 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
                 continue
             if plain == "plus" or plain in words("endsdish"):
                 break
-            if plain in words("placeword") and (i == name_start or not _inside(tokens, i, last)):
+            if plain in words("placeword") and (i == name_start or not inside_name(tokens, i, last)):
                 break
             if plain in ("for", "feeds", "serves", "enough", "with"):
                 if (
@@ -235,7 +217,7 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
                 and "like" not in aside[0]
             )
             i, progress = i + len(aside[0].split()), True
-        elif tokens[i].plain == "," and i + 1 < last and _manner(tokens, i + 1, last):
+        elif tokens[i].plain == "," and i + 1 < last and manner(tokens, i + 1, last):
             i, progress = i + 2, True
         elif tokens[i].plain in (",", "-", "–", "(", ":") and i + 1 < last:
             after = " " + " ".join(t.plain for t in tokens[i + 1 : last])
@@ -255,23 +237,16 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
             plain_name, category, 0.9, start, i, servings, quantity, for_all, True, store, conditional, factor
         ), i
     typed = known_thing(raw)  # "roast veg" is no "roast vegetarian"
+    if (
+        " of " in plain_name
+        and plain_name not in words("dish")
+        and known_thing(plain_name.partition(" of ")[2])[1] >= 0.95
+    ):
+        raw = plain_name = raw.partition(" of ")[2]  # "a crock of baked beans"
+        typed = known_thing(raw)
     category, sure, other = typed if typed[1] >= 0.95 else known_thing(plain_name)
     if amount is not None and amount.kind == "serving" and servings is None:
         servings, quantity = float(amount.value + amount.most) / 2, None
     return Thing(
         raw, category, sure, start, i, servings, quantity, for_all, False, store, conditional, factor, other
     ), i
-
-
-def _vague(tokens: list[Token], i: int, last: int) -> tuple[str, int] | None:
-    """ "something", "a main", "whatever is missing": the category it names, and where it ends."""
-    table = words("vague")
-    if (match := _WHATEVER.match(" " + " ".join(t.plain for t in tokens[i:last]))) is not None:
-        return "", i + len(match[0].split())
-    for n in (5, 4, 3, 2, 1):
-        if i + n <= last and (phrase := " ".join(t.plain for t in tokens[i : i + n])) in table:
-            nxt = tokens[i + n].plain if i + n < last else ""
-            if nxt and nxt not in words("aftervague"):
-                continue
-            return table[phrase], i + n
-    return None

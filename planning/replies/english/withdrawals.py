@@ -44,16 +44,21 @@ _RESIZE = re.compile(
     rf" (?:make|change|set|bump|up|update|increase|reduce|raise|switch|cut|trim|lower|scale|stretch) (?:that|it|mine|(?:my |the |our )?(?P<what>[a-z ]{{2,30}}?))(?: (?:to|up to|down to|for|enough for|be))*(?: (?P<for>for|servings for))? (?P<n>[0-9]{{1,6}}|{NUMBER})(?: (?:servings|portions|people|instead|now|please|after all))*(?= $| ,| if| because| as| not| instead| \x00|$)"
 )
 _DOUBLE = re.compile(
-    r" (?:i will |i can |we will |can |will )?(?:(?:make|do|bring) (?:it |that |a )?)?(?P<word>double|triple|halve)(?: up)?(?: the| my| that| it| our| batch of| batch)?(?P<what>(?: [a-z]+){0,4}?)(?= $| ,| if| then| batch| now|$)"
+    r" (?:i will |i can |we will |can |will )?(?:(?:make|do|bring) (?:it |that |a )?)?(?P<word>double|triple|halve|twice)(?: up)?(?: as (?:much|many))?(?: the| my| that| it| our| batch of| batch)?(?P<what>(?: [a-z]+){0,4}?)(?= $| ,| if| then| batch| now|$)"
 )
 _MY_FOR = re.compile(
     rf" (?:my|the|our) (?P<what>[a-z ]{{2,30}}?) (?:will (?:now )?|now |should |can |is now |is |to )+(?:be )?(?:for|feeds?|serves?) (?P<n>[0-9]{{1,4}}|{NUMBER})\b"
 )
 
 
+_GIVE = re.compile(
+    r" (?:give|pass|hand)(?: over)? (?P<what>(?:my|the|our) [^\x00]{1,40}?)(?: over| on)? to (?P<who>(?!me\b|us\b)[^\W\d_]+(?: [^\W\d_]+)?)(?= $| ,| instead| please)"
+)
+
+
 def read_handover(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """ "Can someone else take my slaw?": asked about, for it is a wish and not yet so."""
-    match = _DROPS[3].search(sentence.left)
+    match = _GIVE.search(sentence.left) or _DROPS[3].search(sentence.left)
     if match is None or not context.own_promises:
         return []
     promise, dish, confidence = own_promise(re.sub(r"^(?:the|my|our) ", "", match["what"].strip()), context)
@@ -134,7 +139,7 @@ def _changes(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         promise, _, confidence = own_promise(match["what"] or "it", context)
         if promise is not None:
             start, end = sentence.span_of(match)
-            factor = {"double": 2.0, "triple": 3.0, "halve": 0.5}[match["word"]]
+            factor = {"double": 2.0, "twice": 2.0, "triple": 3.0, "halve": 0.5}[match["word"]]
             conditional = IF_NEEDED.search(sentence.text) is not None
             sentence.take_match(match)
             return [
