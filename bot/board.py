@@ -8,7 +8,7 @@ from datetime import datetime
 from bot.buttons import Signer
 from bot.context import sign_rows
 from bot.registry import Registry
-from bot.storage.values import ChatRecord, Stored
+from bot.storage.values import ChatRecord, PersonRecord, Stored
 from bot.texts import Voice
 from planning.headcount import Headcount, headcount
 from planning.menu import MenuRow, menu
@@ -36,8 +36,10 @@ class Facts:
         return f"https://t.me/{self.username}?start={'-'.join(parts)}"
 
 
-def voice_for(chat: ChatRecord | None, potluck: Potluck) -> Voice:
-    return Voice(chat.language if chat else "en", potluck.zone, potluck.units)
+def voice_for(chat: ChatRecord | None, potluck: Potluck, person: PersonRecord | None = None) -> Voice:
+    """The group's voice, or the own one of a person who is written to in private."""
+    own = person.language if person is not None else None
+    return Voice(own or (chat.language if chat else "en"), potluck.zone, potluck.units)
 
 
 def render(

@@ -70,6 +70,8 @@ class Turn:
     person: PersonRecord
     stored: Stored | None
     dialog: Dialog | None
+    group: ChatRecord | None = None
+    """In private: the group whose potluck this turn is about."""
     is_admin: bool = False
     admin_known: bool = False
     pressed: Pressed | None = None
@@ -121,9 +123,17 @@ class Turn:
 
     @property
     def voice(self) -> Voice:
+        """In private each person's own language, where they chose one; else the group's."""
+        return self.voice_in((self.private and self.person.language) or self.group_language)
+
+    def voice_in(self, language: str) -> Voice:
         units = self.stored.potluck.units if self.stored else self.chat.units
-        language = (self.private and self.person.language) or self.chat.language
-        return Voice(language or "en", self.zone, units)
+        return Voice(language, self.zone, units)
+
+    @property
+    def group_language(self) -> str:
+        """The language of the group this turn is about, also while its people write in private."""
+        return self.group.language if self.group is not None else self.chat.language
 
     @property
     def has_potluck(self) -> bool:
@@ -217,7 +227,8 @@ class Turn:
 
         In a group an answer to a message is a reply to it, so that it stays clear who is meant.
         """
-        self.post(self.voice(key, **facts), buttons=buttons, reply=reply, where=where, about=about, silent=silent)
+        voice = self.voice_in(self.group_language) if where == "group" else self.voice
+        self.post(voice(key, **facts), buttons=buttons, reply=reply, where=where, about=about, silent=silent)
 
     def post(
         self,
@@ -296,7 +307,8 @@ class Turn:
         person = await self.store.person(int(guest.id))
         potluck_id = self.stored.potluck.id if self.stored else None
         if person is not None and person.can_dm:
-            body: dict[str, Any] = {"text": str(self.voice(key, **facts))}
+            voice = self.voice_in(person.language or self.group_language)
+            body: dict[str, Any] = {"text": str(voice(key, **facts))}
             if buttons:
                 body["buttons"] = self.signed(person.id, buttons)
             self._posts.append(Post(person.id, "send", body, potluck_id=potluck_id))
@@ -306,7 +318,7 @@ class Turn:
             where="group",
             reply=False,
             name=mention(guest),
-            what=self.voice(key, **facts),
+            what=self.voice_in(self.group_language)(key, **facts),
             buttons=buttons,
         )
 

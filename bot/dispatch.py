@@ -122,6 +122,8 @@ class Dispatcher:
         self._remember(turn, data.chat is None, data.person)
         if event.private:
             turn.stored = await self._private_potluck(turn)
+            if turn.stored is not None:
+                turn.group = await store.chat(turn.stored.place.chat_id)
         return turn
 
     def _remember(self, turn: Turn, new_chat: bool, known: PersonRecord | None) -> None:

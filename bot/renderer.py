@@ -34,7 +34,8 @@ class BotRenderer:
 
     async def reminder(self, case: ReminderCase) -> Post | None:
         potluck = case.stored.potluck
-        voice = voice_for(case.chat, potluck)
+        reader = case.people.get(str(case.private_to)) if case.private_to is not None else None
+        voice = voice_for(case.chat, potluck, reader)
         lines = [self._line(voice, potluck, row, private=case.private_to is not None) for row in case.rows]
         lines = [line for line in lines if line]
         if not lines:

@@ -18,6 +18,9 @@ REMINDER_KINDS = ("answer-by", "bring", "thaw", "slow-cooker", "preheat", "swap"
 async def command(turn: Turn) -> None:
     """/settings shows them with buttons; "/settings timezone Chicago" and the like set one."""
     if turn.private:
+        name, _, value = turn.words.partition(" ")
+        if name.casefold() == "language":
+            own_language(turn, value.strip().casefold())
         await personal(turn)
         return
     if not turn.words:
@@ -52,7 +55,7 @@ def group_facts(turn: Turn) -> dict[str, Any]:
     return {
         "zone": chat.timezone or "UTC",
         "units": chat.units,
-        "language": chat.language,
+        "language": language_name(chat.language),
         "from": chat.quiet_from,
         "to": chat.quiet_to,
         "off": off,
@@ -67,7 +70,10 @@ def group_rows(turn: Turn) -> list[list[Button]]:
     langs = languages()
     if len(langs) > 1:
         rows.append(
-            [Button(voice.plain("button-language", language=lang), "set", ("language", lang)) for lang in langs]
+            [
+                Button(voice.plain("button-language", language=language_name(lang)), "set", ("language", lang))
+                for lang in langs
+            ]
         )
     kinds = [
         Button(
@@ -118,9 +124,10 @@ def set_units(turn: Turn, value: str) -> None:
 
 
 def set_language(turn: Turn, value: str) -> None:
-    if value not in languages():
-        raise Refusal("refused-language", languages=[Locale.parse(code).get_display_name("en") for code in languages()])
-    turn.save_chat(replace(turn.chat, language=value))
+    found = _language(value)
+    if found is None:
+        raise Refusal("refused-language", languages=[language_name(code) for code in languages()])
+    turn.save_chat(replace(turn.chat, language=found))
     turn.refresh_board()
 
 
@@ -150,7 +157,39 @@ async def personal(turn: Turn) -> None:
 
 def personal_rows(turn: Turn) -> list[list[Button]]:
     key = "button-unmute" if turn.person.muted else "button-mute"
-    return [[Button(turn.voice.plain(key), "mute", (), owner=turn.me)]]
+    rows = [[Button(turn.voice.plain(key), "mute", (), owner=turn.me)]]
+    if turn.private and len(languages()) > 1:
+        rows.append([Button(language_name(lang), "mylang", (lang,), owner=turn.me) for lang in languages()])
+    return rows
+
+
+def language_name(code: str) -> str:
+    """A language in its own words, which whoever needs it can read."""
+    return str(Locale.parse(code).get_display_name(code)).capitalize()
+
+
+def own_language(turn: Turn, value: str) -> None:
+    """What this person reads in private, whatever their groups speak."""
+    found = _language(value)
+    if found is None:
+        raise Refusal("refused-language", languages=[language_name(code) for code in languages()])
+    turn.save_person(replace(turn.person, language=found))
+
+
+def _language(value: str) -> str | None:
+    """A code, or the language's name in itself or in English."""
+    wanted = value.strip().casefold()
+    for code in languages():
+        names = {code, language_name(code).casefold(), str(Locale.parse(code).get_display_name("en")).casefold()}
+        if wanted in names:
+            return code
+    return None
+
+
+async def own_language_pressed(turn: Turn) -> None:
+    own_language(turn, turn.args[0])
+    turn.edit_pressed("settings-personal", muted=turn.person.muted, buttons=personal_rows(turn))
+    turn.toast("settings-saved")
 
 
 async def mute(turn: Turn) -> None:
@@ -170,3 +209,4 @@ def register(app: Registry) -> None:
     app.command("mute", mute_command, order=81)
     app.button("set", press)
     app.button("mute", mute)
+    app.button("mylang", own_language_pressed)

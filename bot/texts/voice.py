@@ -11,10 +11,12 @@ from dataclasses import dataclass, field, replace
 from datetime import UTC, date, datetime
 from decimal import Decimal
 from fractions import Fraction
+from functools import cache
 from typing import Any
 from zoneinfo import ZoneInfo
 
 import regex
+from babel import localedata
 from babel.dates import format_date, format_skeleton
 from babel.lists import format_list
 from babel.numbers import format_currency
@@ -41,6 +43,8 @@ class Plain(str):
     __slots__ = ()
 
 
+TIMES = ("time", "said", "shown")
+"""Names of facts that hold a wall time: what people typed never does, whatever it looks like."""
 WALL_TIME = re.compile(r"([01]\d|2[0-3]):[0-5]\d")
 
 
@@ -60,6 +64,14 @@ def visible(text: str, longest: int = LONGEST_SHOWN) -> str:
     return shown
 
 
+@cache
+def locale_of(language: str, units: str) -> str:
+    """The locale whose times and dates are written as where such units are used ("es_US"), where CLDR has one."""
+    country = "US" if units == "us" else {"en": "GB"}.get(language, "")
+    named = f"{language}_{country}"
+    return named if country and localedata.exists(named) else language
+
+
 @dataclass(frozen=True)
 class Voice:
     """`language` as in bot/texts/, `zone` the wall clock, `units` "us" or "metric"."""
@@ -70,7 +82,7 @@ class Voice:
 
     @property
     def locale(self) -> str:
-        return {"en": "en_US" if self.units == "us" else "en_GB"}.get(self.language, self.language)
+        return locale_of(self.language, self.units)
 
     def on(self, timezone: str) -> Voice:
         return replace(self, zone=ZoneInfo(timezone))
@@ -97,7 +109,7 @@ class Voice:
         return key in catalogue(self.language) or key in catalogue("en")
 
     def _say(self, key: str, facts: Mapping[str, Any], *, escape: bool) -> str:
-        ready = {name.replace("_", "-"): self._fact(value, escape) for name, value in facts.items()}
+        ready = {name.replace("_", "-"): self._fact(value, escape, name) for name, value in facts.items()}
         # Fluent can't select on an empty text, so each fact tells whether there is anything in it.
         ready |= {
             f"has-{n}": "yes" if facts[n.replace("-", "_")] else "no"
@@ -113,14 +125,14 @@ class Voice:
             raise TextFault(f"no text {key!r}")
         return texts.format(key, ready)
 
-    def _fact(self, value: Any, escape: bool) -> Any:
+    def _fact(self, value: Any, escape: bool, name: str = "") -> Any:
         if isinstance(value, Html):
             return str(value) if escape else html.unescape(value)
         if isinstance(value, Say):
             return self._say(value.key, value.facts, escape=escape)
         if isinstance(value, Plain):
             return html.escape(value, quote=False) if escape else str(value)
-        if isinstance(value, str) and WALL_TIME.fullmatch(value):
+        if isinstance(value, str) and name.endswith(TIMES) and WALL_TIME.fullmatch(value):
             return self.wall_time(value)
         if isinstance(value, str):
             # Fluent selectors compare raw strings; keys and ids pass through unchanged.

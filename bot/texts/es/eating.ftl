@@ -1,0 +1,19 @@
+help-eat = qué puedes comer, según lo que declararon quienes cocinan
+eat-no-needs = No me has dicho que necesites nada; /needs lo anota.
+eat-nobody-needs = Nadie me ha dicho que necesite algo.
+eat-head = Según lo que declararon quienes cocinan:
+eat-head-all = Toda la mesa, según lo que declararon quienes cocinan:
+eat-row = • { $need }, { $category }: { $n ->
+    [0] nada todavía que se haya declarado sin ello
+   *[other] nada declarado en { $dishes }, según quienes cocinan
+}{ $m ->
+    [0] {""}
+   *[other] ; pregunta antes por { $ask }
+}{ $short ->
+    [yes] {" "}– falta
+   *[no] {""}
+}
+eat-ask-cook = { $dish } ({ $name })
+eat-note = En las cocinas de casa y con cucharas compartidas todo se mezcla; si hay alergia, pregunta a quien cocina antes de comer.
+eat-in-private = Te lo digo en privado.
+button-private = Abrir nuestro chat privado

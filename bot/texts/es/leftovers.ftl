@@ -1,0 +1,23 @@
+help-leftovers = lo que sobra: cuánto se conserva, qué hay que tirar, quién se lo lleva
+help-dishes = qué platos y recipientes faltan por devolver
+button-leftovers = Sobras
+button-take = { $dish }: para mí
+button-dishes = Platos por devolver
+button-back-home = { $dish }: devuelto
+left-head = <b>Sobras</b> – lo que estuvo fuera se enfría antes de dos horas, en recipientes bajos, con la fecha puesta.
+left-keeps = • { $dish }: hasta { $until } en el refrigerador ({ $source }){ $has-names ->
+    [yes] – { $names }
+   *[no] {""}
+}
+left-must-go = ✋ { $dish }: { $minutes } minutos fuera – a la basura ({ $source })
+left-how = Recalentar a 74 °C (165 °F). Pulsa lo que te llevas. <i>({ $source })</i>
+left-taken = Tuyo: { $dish }. Enfríalo antes de dos horas.
+left-not-taken = Ya no es tuyo: { $dish }.
+did-take = se llevó { $dish }
+did-back = { $dish } ha vuelto
+back-head = { $n ->
+    [0] Cada plato está de vuelta con su dueño. ¡Gracias!
+   *[other] <b>Por devolver</b> – pulsa lo que ya volvió:
+}
+back-row = • { $dish } → { $name }
+back-noted = De vuelta: { $dish }. ¡Gracias!

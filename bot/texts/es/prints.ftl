@@ -1,0 +1,248 @@
+# Palabras en imágenes, en papel y en el archivo de calendario. Todo texto llano.
+
+prints-untitled = Nuestro convite
+prints-somebody = alguien
+prints-a-dish = un plato
+prints-nobody-yet = nadie todavía
+prints-package = { $count } × { $size }
+prints-servings = { $count ->
+    [one] { $count } porción
+   *[other] { $count } porciones
+}
+prints-category = { $category ->
+    [main] Platos fuertes
+    [side] Guarniciones
+    [salad] Ensaladas
+    [starter] Entradas
+    [bread] Pan
+    [dessert] Postres
+    [drink] Bebidas
+    [topping] Ingredientes
+    [supplies] Utensilios
+   *[other] { $category }
+}
+prints-need = { $need ->
+    [milk] leche
+    [egg] huevo
+    [fish] pescado
+    [shellfish] crustáceos
+    [tree-nut] frutos de cáscara
+    [peanut] maní
+    [wheat] trigo
+    [soy] soya
+    [sesame] sésamo
+    [mustard] mostaza
+    [celery] apio
+    [lupin] altramuz
+    [mollusc] moluscos
+    [sulphite] sulfitos
+    [vegetarian] vegetariano
+    [vegan] vegano
+    [pescatarian] pescetariano
+    [gluten] gluten
+    [gluten-free] sin gluten
+    [dairy-free] sin lácteos
+    [nut-free] sin frutos secos
+   *[other] { $need }
+}
+
+## Imagen de la mesa
+
+prints-people = Unas { $count } personas
+prints-people-range = Unas { $count } personas ({ $low } a { $high })
+prints-missing = Falta todavía
+prints-nothing-missing = No falta nada
+prints-short-line = { $category }: { $count ->
+    [one] { $count } porción
+   *[other] { $count } porciones
+}
+prints-of-target = { $have } de { $target } porciones
+prints-short-by = faltan { $count }
+prints-enough = suficiente
+prints-over-by = sobran { $count }
+prints-key-have = prometido
+prints-key-short = falta
+prints-key-target = deseado
+prints-bar-title = Ármalo a tu gusto: { $base }
+prints-bar-possible = Se puede armar: { $combos }
+prints-bar-opens = Con { $topping } también: { $combos }
+prints-bar-opens-then = Luego, con { $topping } también: { $combos }
+prints-diets = Quién puede comer qué
+prints-need-allergy = { $need } (alergia)
+prints-need-of = { $name }: { $need }{ $count ->
+    [one] {""}
+   *[other] {" "}× { $count }
+}
+prints-need-of-somebody = { $count ->
+    [one] Una persona: { $need }
+   *[other] { $count } personas: { $need }
+}
+prints-diet-unfit = No comer: { $dishes }
+prints-diet-ask = Preguntar antes a quien cocina: { $dishes }
+prints-diet-ask-rest = Todo lo demás: preguntar antes a quien cocina
+prints-diet-ask-all = Todos los platos: preguntar antes a quien cocina
+prints-diet-fits = Sirve según lo declarado: { $dishes }
+prints-diet-fits-count = Sirven según lo declarado: { $count } platos
+prints-diet-fits-none = Nadie ha declarado un plato que sirva
+prints-diet-short = No alcanza para ellos: { $categories }
+prints-not-safe = Esto se basa en lo que declaran quienes cocinan y en recetas habituales. De ningún plato se promete que esté libre de algo: pregunta a quien cocina.
+
+## Archivo de calendario
+
+prints-calendar-you-bring = Llevas: { $dishes }
+prints-calendar-menu = En la mesa: { $dishes }
+prints-calendar-party = { $count ->
+    [one] Vienes solo
+   *[other] Son { $count }
+}
+
+## Lista de compras
+
+prints-shopping-title = Lista de compras
+prints-shopping-item = qué
+prints-shopping-buy = comprar
+prints-shopping-need = hace falta
+prints-shopping-cost = precio
+prints-shopping-empty = No hay nada que comprar.
+prints-shopping-total = En total { $total }
+prints-shopping-no-price = sin las líneas que no tienen precio
+prints-shopping-estimated = con precios supuestos donde no diste ninguno (práctica común, sin fuente)
+prints-section = { $section ->
+    [produce] Frutas y verduras
+    [meat] Carne y pescado
+    [dairy] Lácteos y huevos
+    [bakery] Pan y pasteles
+    [dry] Latas, frascos y secos
+    [frozen] Congelados
+    [drinks] Bebidas
+    [paper] Papel y hogar
+    [other] Todo lo demás
+   *[other-section] { $section }
+}
+prints-qr = Abrir en el chat
+
+## Cocina: imagen y hoja
+
+prints-timeline-title = En la cocina para { $when }
+prints-run-sheet = Hoja de cocina
+prints-oven-changes = Cuándo cambia el horno
+prints-what-when = Qué pasa y cuándo
+prints-arrivals = Llega
+prints-deadlines = Límites de higiene
+prints-food-safety = Higiene de los alimentos
+prints-at-home = En casa, antes de venir
+prints-serve = servir
+prints-now = ahora { $time }
+prints-more-limits = { $count } más en la hoja de cocina
+prints-key-heating = calentando o enfriando
+prints-fix = Salida:
+prints-source = Regla: { $source }
+prints-late = { $dish } está listo { $minutes } min después de la hora de servir.
+prints-kitchen-impossible = Así todavía no sale
+prints-kitchen-conflicts = Mira esto primero
+prints-kitchen-empty = Ningún plato necesita la cocina.
+prints-appliance = { $kind ->
+    [oven] Horno
+    [burner] Hornilla
+    [grill] Parrilla
+    [slow-cooker] Olla de cocción lenta
+    [microwave] Microondas
+   *[other] { $kind }
+}
+prints-appliance-number = { $name } { $number }
+prints-appliance-own = Propio: { $kind ->
+    [oven] horno
+    [burner] hornilla
+    [stove] cocina
+    [grill] parrilla
+    [slow-cooker] olla de cocción lenta
+    [slow-cooker-low] olla de cocción lenta
+    [slow-cooker-high] olla de cocción lenta
+    [microwave] microondas
+   *[other] { $kind }
+}
+prints-event-arrive = { $name } llega con { $dish }
+prints-event-oven-on = { $place }: encender a { $temp }, para { $ready }
+prints-event-oven-change = { $place }: de { $before } a { $temp }, para { $ready }
+prints-event-oven-off = { $place }: apagar
+prints-event-in = { $dish }: { $place } a { $temp }, hasta { $end }
+prints-event-in-plain = { $dish }: { $place }{ $kind ->
+    [slow-cooker-low] {" "}en bajo
+    [slow-cooker-high] {" "}en alto
+    [keep-warm] {" "}en caliente
+   *[other] {""}
+}, hasta { $end }
+prints-event-out = { $dish }: listo, sacar ({ $place })
+prints-event-work = { $dish }: { $kind ->
+    [prep] preparar
+    [rest] dejar reposar
+    [chill] enfriar
+    [thaw] descongelar en el refrigerador
+    [keep-warm] mantener caliente
+   *[other] { $kind }
+}, hasta { $end }
+prints-event-home = { $name }: { $dish }, { $kind ->
+    [prep] preparar
+    [rest] dejar reposar
+    [chill] enfriar
+    [thaw] descongelar en el refrigerador
+    [keep-warm] mantener caliente
+    [oven] en el horno
+    [stove] en la cocina
+    [grill] en la parrilla
+    [slow-cooker-low] olla de cocción lenta en bajo
+    [slow-cooker-high] olla de cocción lenta en alto
+    [microwave] en el microondas
+   *[other] { $kind }
+} hasta { $end }
+prints-event-serve = Servir
+
+## Tarjetas, menú de la barra, etiquetas
+
+prints-cards-title = Tarjetas de mesa
+prints-cards-empty = Nadie ha prometido un plato todavía.
+prints-cut-here = cortar aquí
+prints-fold-here = doblar aquí
+prints-card-by = hecho por { $name }
+prints-card-serve = { $serve ->
+    [hot] se sirve caliente
+    [cold] se sirve frío
+    [room] a temperatura ambiente
+   *[other] { $serve }
+}
+prints-card-contains = Contiene, según lo declarado: { $allergens }
+prints-card-contains-usually = La receta habitual contiene: { $allergens }
+prints-card-nothing-listed = Los ingredientes están declarados; ninguno de los alérgenos principales está entre ellos.
+prints-card-nothing-usual = Nadie ha declarado qué lleva. La receta habitual no nombra ninguno de los alérgenos principales.
+prints-card-unknown = Nadie ha declarado qué lleva este plato.
+prints-card-not-listed = Quien lo cocina no ha declarado qué lleva.
+prints-card-may-usually = La receta habitual puede contener: { $allergens }
+prints-card-may = Puede contener también: { $allergens }
+prints-card-also = Hecho con: { $marks }
+prints-card-not-known = Declarado también, pero desconocido para nosotros: { $items }
+prints-mark = { $mark ->
+    [gelatin] gelatina
+    [carmine] carmín (colorante rojo de insectos)
+    [rennet] cuajo animal
+    [meat] carne
+    [beef] carne de res
+    [pork] cerdo
+    [poultry] ave
+    [lard] manteca de cerdo
+    [honey] miel
+    [alcohol] alcohol
+   *[other] { $mark }
+}
+prints-card-diets = Según esa lista es { $diets }
+prints-card-diets-usually = Suele ser { $diets }
+prints-card-ask = ¿Alergia a algo? Pregunta a { $name } antes de comer.
+prints-card-footer = En las cocinas de casa se comparten cuchillos, tablas y cucharas. De ningún plato se promete que esté libre de algo.
+prints-bar-missing = falta: { $toppings }
+prints-bar-almost = Falta un ingrediente
+prints-bar-half = Arma medias porciones y prueba más de una.
+prints-bar-none = No hay barra para armar.
+prints-bar-head-topping = ingrediente
+prints-bar-head-who = lo lleva
+prints-bar-head-amount = para todos
+prints-tags-title = Etiquetas
+prints-tags-line = Este plato vuelve a casa con

@@ -1,0 +1,9 @@
+help-mydata = todo lo que guardo de ti, como archivo, en privado
+mydata-here = Todo lo que guardo de ti. /forget lo borra.
+mydata-private = Eso solo se envía en privado.
+help-forget = borrar todo lo que sé de ti
+forget-sure = ¿Borrar tus respuestas, platos, necesidades y nombre de todo lo que guardo?
+button-forget-yes = Sí, bórralo
+button-forget-no = No, déjalo
+forget-not = No se borró nada.
+forgotten = Borrado: ya no sé nada de ti.

@@ -1,0 +1,87 @@
+# Avisos. `..._time` es hora de pared como 16:10, `..._weekday` va de 0 (lunes) a 6 (domingo).
+
+reminder-answer-by = { $answer ->
+    [maybe] Dijiste quizá: ¿puedes decirnos antes de las { $by_time } del { $by_weekday ->
+        [0] lunes
+        [1] martes
+        [2] miércoles
+        [3] jueves
+        [4] viernes
+        [5] sábado
+       *[6] domingo
+    } si vienes?
+   *[none] ¿Vienes? Dilo por favor antes de las { $by_time } del { $by_weekday ->
+        [0] lunes
+        [1] martes
+        [2] miércoles
+        [3] jueves
+        [4] viernes
+        [5] sábado
+       *[6] domingo
+    }, para que alcance para todos.
+}
+
+reminder-bring-today = Hoy es el día. Llevas: { $dishes }.{ $early ->
+    [yes] {" "}Llega por favor antes de las { $at_time }.
+   *[no] {""}
+}
+reminder-bring-tomorrow = Mañana es el día. Llevas: { $dishes }.{ $early ->
+    [yes] {" "}Llega por favor antes de las { $at_time }.
+   *[no] {""}
+}
+reminder-bring-before = Llevas: { $dishes }. Llega por favor antes de las { $at_time } del { $at_weekday ->
+        [0] lunes
+        [1] martes
+        [2] miércoles
+        [3] jueves
+        [4] viernes
+        [5] sábado
+       *[6] domingo
+    }.
+
+reminder-thaw = Pasa «{ $dish }» del congelador al refrigerador antes de las { $by_time } del { $by_weekday ->
+        [0] lunes
+        [1] martes
+        [2] miércoles
+        [3] jueves
+        [4] viernes
+        [5] sábado
+       *[6] domingo
+    }: { so-heavy } tardan allí { $days ->
+        [one] { $days } día
+       *[other] { $days } días
+    } en descongelarse. Nunca sobre la mesa.
+
+reminder-slow-cooker = Enciende ahora la olla de cocción lenta: «{ $dish }» en { $setting ->
+        [high] alto
+       *[low] bajo
+    }, hasta las { $until_time }.
+
+reminder-preheat = Enciende ahora el horno { $oven }, { temp-said }. A las { $at_time } entra: { $dishes }.
+
+reminder-swap = Horno { $oven }, sacar ahora: { $out }. { $change ->
+        [yes] Ponlo a { temp-said }. A las { $at_time } entra: { $dishes }.
+       *[no] A las { $at_time }, a los mismos { temp-said }, entra: { $dishes }.
+    }
+
+reminder-leave = { $minutes ->
+    [0] Te esperan a las { $at_time }: sal con tiempo.
+    [one] Hora de salir: te esperan a las { $at_time } y tardas { $minutes } minuto.
+   *[other] Hora de salir: te esperan a las { $at_time } y tardas { $minutes } minutos.
+}
+
+reminder-start = Empieza ahora: ¡bienvenidos todos!
+
+reminder-out-limit = «{ $dish }» casi ha agotado { $limit ->
+        [60] su hora
+       *[120] sus dos horas
+    } a temperatura ambiente o más. Antes de las { $by_time } devuélvelo al frío o caliéntalo bien; después, a la basura.
+
+reminder-collect = { $has-names ->
+        [yes] ¡Gracias, { $names }, y todos los que vinieron!
+       *[no] ¡Gracias a todos!
+    } { $count ->
+        [0] Miren por favor si se quedó algo de ustedes.
+       *[other] Recojan por favor lo suyo: { $dishes }.
+    }
+reminder-return = ¿Hay aquí un plato o una caja que no es tuya, o está la tuya en otra casa? Pulsa «Platos por devolver» cuando haya vuelto: { $dishes }.
