@@ -6,7 +6,15 @@ import argparse
 import asyncio
 import importlib
 
-PARTS = {"press": "a guest's button press through the whole bot, beside a bare one"}
+PARTS = {
+    "press": "a guest's button press through the whole bot, beside a bare one",
+    "plan": "the whole plan, with the solvers and without",
+    "headcount": "the exact headcount, beside sampling it",
+    "asks": "who is asked for what, beside HiGHS and greedy; how many asks move after a drop-out",
+    "toppings": "which toppings open most combinations, beside CP-SAT, HiGHS and one at a time",
+    "amounts": "amounts read in chat text, beside pint",
+    "imports": "what loading the planning takes",
+}
 
 
 def main() -> None:

@@ -10,6 +10,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from planning.asks import Gap, Person, Problem, Profile, Template, greedy, measure, solve
+from tests.bench.asks import after_one_drop_out, first_plan, with_highs
+from tests.bench.potlucks import asking
 from tests.planning.asks.builders import best_by_trying_all
 
 CATEGORIES = ("main", "side", "dessert")
@@ -58,6 +60,17 @@ def test_the_solver_equals_trying_everything(problem: Problem) -> None:
 
     assert solution.vector == best_by_trying_all(problem)
     assert all(solution.proved)
+
+
+@pytest.mark.parametrize(("people", "tight"), [(12, False), (12, True), (30, False)])
+def test_the_solver_agrees_with_another_on_larger_problems(people: int, tight: bool) -> None:
+    # The outside check: SciPy's MILP solver (HiGHS) on the same levels, one variable a person and template.
+    problem = asking(people, seed=5, tight=tight)
+
+    solution = solve(problem, effort=5.0)
+
+    assert all(solution.proved)
+    assert first_plan(solution.vector) == with_highs(problem)
 
 
 @settings(max_examples=150, deadline=None)
@@ -155,6 +168,17 @@ def test_after_one_drop_out_at_most_one_ask_in_ten_moves(asked_before: int) -> N
 
     moved = sum(then.get(who) != t for who, t in first.items() if who != gone)
     assert moved <= len(first) / 10
+
+
+@pytest.mark.parametrize("seed", range(6))
+def test_whoever_drops_out_of_a_mixed_crowd_at_most_one_ask_in_ten_moves(seed: int) -> None:
+    problem = asking(24, seed, tight=seed % 2 == 1)
+    first = solve(problem, effort=0.3)
+
+    moved = [after_one_drop_out(problem, first, gone) for gone in sorted(first.chosen)[seed::6]]
+
+    assert moved
+    assert max(moved) <= 0.1
 
 
 def test_people_who_are_alike_are_one_class() -> None:
