@@ -1,6 +1,6 @@
-"""Problem in, schedule out: list schedule at once, then the constraint solver from there.
+"""Problem in, schedule out: list schedule at once, then local search and the constraint solver in turns.
 
-One worker, a fixed seed and a deterministic limit: the same input gives the same schedule on any
+One worker, a fixed seed and deterministic limits: the same input gives the same schedule on any
 machine with the same solver version. A wall-clock limit is only a backstop.
 """
 
@@ -10,16 +10,32 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any
 
+from planning.kitchen import guide
 from planning.kitchen import model as rules
-from planning.kitchen.core import Cost, Placed, Problem, Schedule, cost, keeps_rules
-from planning.kitchen.fallback import list_schedule
+from planning.kitchen.around import Around
+from planning.kitchen.budget import Budget
+from planning.kitchen.core import Cost, Problem, Schedule, cost, keeps_rules
+from planning.kitchen.fallback import first_layout, list_schedule
+from planning.kitchen.search import Search
+from planning.kitchen.serial import Serial
 
 EFFORT = 2.0
 """Deterministic units of the solver; about one to four seconds each on a common machine."""
 
-
 NEAT_EFFORT = 0.05
 """The most that second wishes are given."""
+
+FEW = 50
+"""Up to so many dishes the whole kitchen is worth the solver's time: it often proves the best there is."""
+
+ROUNDS = 200
+"""Rounds of local search in a turn of a small kitchen or project."""
+
+ROUNDS_A_DISH = 15
+"""In the first turn of a large kitchen, for each dish."""
+
+PLACING, ORDERING = 1e-5, 1.5e-6
+"""Effort for placing a task in a kitchen and in a project; measured once, so that effort means time."""
 
 
 @dataclass(frozen=True)
@@ -32,6 +48,30 @@ class Solution:
     proved: bool
 
 
+class _Best:
+    """The best schedule so far, told to whoever wants to hear."""
+
+    def __init__(self, problem: Problem, on_found: Callable[[Schedule, Cost], None] | None) -> None:
+        self.problem, self.on_found = problem, on_found
+        self.rank: tuple[bool, int] | None = None
+        self.schedule: Schedule
+        self.cost: Cost
+
+    def hear(self, schedule: Schedule) -> None:
+        found = cost(self.problem, schedule)
+        if self.rank is not None and not self.rank[0] and found.objective >= self.rank[1]:
+            return
+        rank = (not keeps_rules(self.problem, schedule), found.objective)
+        if self.rank is None or rank < self.rank:
+            self.rank, self.schedule, self.cost = rank, schedule, found
+            if self.on_found is not None:
+                self.on_found(schedule, found)
+
+    @property
+    def valid(self) -> bool:
+        return self.rank is not None and not self.rank[0]
+
+
 def solve(
     problem: Problem,
     *,
@@ -41,84 +81,133 @@ def solve(
     neat: bool = True,
     lists: int | None = None,
     on_found: Callable[[Schedule, Cost], None] | None = None,
+    clock: Callable[[], float] | None = None,
 ) -> Solution:
     """The best schedule found within the effort. Always answers; `effort` 0 is the list schedule alone.
 
     `neat` spends part of the effort on the second wishes (few set-points, few hands, known times
-    kept) once the objective is proved. At most `lists` list schedules are made first. `on_found`
-    hears of every better schedule.
+    kept), at no cost to the objective. `lists` bounds the work without effort. `on_found` hears of
+    every better schedule. `clock` lets `seconds` be kept exactly.
     """
-    first, reached = list_schedule(problem, lists)
-    if on_found is not None:
-        on_found(first, reached)
-    valid = keeps_rules(problem, first)
+    best = _Best(problem, on_found)
     if effort <= 0:
-        return Solution(first, reached, 0, valid and reached.objective == 0)
+        best.hear(list_schedule(problem, lists)[0])
+        return Solution(best.schedule, best.cost, 0, best.valid and best.cost.objective == 0)
+    budget = Budget(effort, seconds, clock, seed)
+    search = first_layout(problem, seed, best.hear)
+    bound = _project(problem, budget, best) if search is None else _kitchen(problem, search, budget, best)
+    bound = min(bound, best.cost.objective)
+    proved = best.valid and bound >= best.cost.objective
+    if neat and best.valid and search is not None:
+        _neat(problem, budget, best, search)
+    return Solution(best.schedule, best.cost, bound, proved)
+
+
+def _kitchen(problem: Problem, search: Search, budget: Budget, best: _Best) -> int:
+    """Local search, the whole kitchen and parts of it in turns, each longer than before; the bound reached."""
+    budget.watch(search, PLACING)
+    best.hear(search.schedule())
+    few = len(search.chains) <= FEW
+    search.improve(ROUNDS if few else ROUNDS_A_DISH * len(search.chains), budget.over, best.hear)
+    bound = search.floor
+    if (best.valid and best.cost.objective <= bound) or budget.over():
+        return bound
     from ortools.sat.python import cp_model
 
-    best, bound = first, 0
-    if reached.objective > 0 or not valid:
-        m = rules.build(cp_model, problem)
-        rules.hint(m, first)
-        found, at_least = _run(cp_model, m, effort, seed, seconds, on_found)
-        bound = max(bound, at_least)
-        if found is not None and (not valid or cost(problem, found).objective < reached.objective):
-            best, reached, valid = found, cost(problem, found), True
-    bound = min(bound, reached.objective)
-    proved = valid and bound >= reached.objective
-    if neat and proved and problem.late_ends:
-        m = rules.build(cp_model, problem)
-        rules.tidy(m, reached)
-        rules.hint(m, best)
-        found, _ = _run(cp_model, m, min(effort / 10, NEAT_EFFORT), seed, seconds, None)
-        if found is not None and cost(problem, found).objective <= reached.objective:
-            best = found
-    return Solution(best, cost(problem, best), bound, proved)
+    whole = _Whole(cp_model, problem, budget, best)
+    around = Around(cp_model, whole.model, search, budget)
+    most, tries = 0.15, 24
+    while not budget.over():
+        if few or not best.valid:
+            bound = max(bound, whole.improve(most))
+            if not best.valid:
+                return bound
+            if best.cost.objective < search.total():
+                search.load(best.schedule)
+        if best.cost.objective <= bound:
+            return bound
+        around.improve(tries, best.hear)
+        search.improve(2 * ROUNDS, budget.over, best.hear, warmth=10)
+        if best.cost.objective <= bound:
+            return bound
+        most, tries = most * 4, tries * 2 if few else tries
+    return bound
 
 
-def _run(
-    cp_model: Any,
-    m: rules.Model,
-    effort: float,
-    seed: int,
-    seconds: float | None,
-    on_found: Callable[[Schedule, Cost], None] | None,
-) -> tuple[Schedule | None, int]:
-    solver = cp_model.CpSolver()
-    solver.parameters.num_workers = 1
-    solver.parameters.random_seed = seed
-    solver.parameters.max_deterministic_time = effort
-    if seconds is not None:
-        solver.parameters.max_time_in_seconds = seconds
-    callback: Any = None
-    if on_found is not None:
-        hear = on_found
+def _project(problem: Problem, budget: Budget, best: _Best) -> int:
+    """Orders and the constraint solver in turns, each longer than before; the bound reached."""
+    serial = Serial(problem, budget.seed)
+    budget.watch(serial, ORDERING)
+    serial.begin()
+    assert serial.best is not None
+    best.hear(serial.best[0])
+    serial.improve(ROUNDS, budget.over)
+    best.hear(serial.best[0])
+    bound = serial.floor
+    if (best.valid and best.cost.objective <= bound) or budget.over():
+        return bound
+    from ortools.sat.python import cp_model
 
-        class Heard(cp_model.CpSolverSolutionCallback):  # type: ignore[misc]
-            def on_solution_callback(self) -> None:
-                schedule = _read(m, self.value)
-                hear(schedule, cost(m.problem, schedule))
-
-        callback = Heard()
-    status = solver.solve(m.model, callback)
-    if status not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
-        return None, 0
-    bound = round(solver.objective_value) if status == cp_model.OPTIMAL else int(solver.best_objective_bound - 1e-6)
-    return _read(m, solver.value), max(0, bound)
+    whole = _Whole(cp_model, problem, budget, best)
+    most, rounds = 0.3, 4 * ROUNDS
+    while not budget.over():
+        bound = max(bound, whole.improve(most))
+        if not best.valid or best.cost.objective <= bound:
+            return bound
+        serial.improve(rounds, budget.over)
+        best.hear(serial.best[0])
+        most, rounds = 2 * most, 2 * rounds
+    return bound
 
 
-def _read(m: rules.Model, value: Callable[[Any], int]) -> Schedule:
-    placed = {
-        name: Placed(value(start), next(n for n, literal in enumerate(m.chosen[name]) if value(literal)))
-        for name, start in m.start.items()
-    }
-    served = {name: value(v) for name, v in m.served.items()}
-    held = {
-        dish: number for dish, literals in m.held.items() for number, literal in enumerate(literals) if value(literal)
-    }
-    # Serving no later than needed: the solver's own variable need not be tight when nothing is proved.
-    schedule = Schedule(placed, served, held)
-    tight = {c.id: c.due for c in m.problem.courses}
-    for dish in m.problem.dishes:
-        tight[dish.course] = max(tight[dish.course], schedule.end(m.problem, dish.last))
-    return Schedule(placed, tight, held)
+class _Whole:
+    """The model of the whole problem, solved again with more time whenever a better schedule cuts it."""
+
+    def __init__(self, cp_model: Any, problem: Problem, budget: Budget, best: _Best) -> None:
+        self.cp_model, self.budget, self.best = cp_model, budget, best
+        self.model = rules.build(cp_model, problem)
+
+    def improve(self, most: float) -> int:
+        """A cheaper schedule than the best, or that there is none; the bound reached."""
+        m, best = self.model, self.best
+        model = m.model
+        if best.valid and m.terms:
+            guide.hint(m, best.schedule)
+            model = m.model.clone()
+            model.add(sum(m.terms) <= best.cost.objective - 1)
+        solver, status = self.budget.run(self.cp_model, model, most, _callback(self.cp_model, m, best.hear))
+        if status == self.cp_model.INFEASIBLE:
+            return best.cost.objective if best.valid else 0
+        if status not in (self.cp_model.OPTIMAL, self.cp_model.FEASIBLE):
+            return 0
+        best.hear(guide.read(m, solver.value))
+        return round(solver.objective_value) if status == self.cp_model.OPTIMAL else 0
+
+
+def _callback(cp_model: Any, m: rules.Model, hear: Callable[[Schedule], None]) -> Any:
+    class Heard(cp_model.CpSolverSolutionCallback):  # type: ignore[misc]
+        def on_solution_callback(self) -> None:
+            hear(guide.read(m, self.value))
+
+    return Heard()
+
+
+def _neat(problem: Problem, budget: Budget, best: _Best, search: Search) -> None:
+    """The second wishes, at the objective reached."""
+    if search.total() == best.cost.objective and not search.forced:
+        search.settle()
+        if cost(problem, settled := search.schedule()).objective <= best.cost.objective:
+            best.schedule = settled
+    if len(search.chains) > FEW:
+        return
+    from ortools.sat.python import cp_model
+
+    m = rules.build(cp_model, problem)
+    guide.tidy(m, best.cost)
+    guide.hint(m, best.schedule)
+    own = Budget(min(budget.effort / 10, NEAT_EFFORT), budget.seconds, seed=budget.seed)
+    solver, status = own.run(cp_model, m.model, own.effort)
+    if status in (cp_model.OPTIMAL, cp_model.FEASIBLE):
+        found = guide.read(m, solver.value)
+        if cost(problem, found).objective <= best.cost.objective:
+            best.schedule, best.cost = found, cost(problem, found)
