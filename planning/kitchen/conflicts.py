@@ -118,12 +118,11 @@ def _ways(search: _Search, one: Checked, dish: DishTimes) -> Iterator[Way]:
     if kinds & {STOVE, *SLOW}:
         yield Way("borrow-slow-cooker", 0, search.mend("borrow-slow-cooker"))
     yield from _later(search, SOON_MIN)
-    if any(s.kind in HEATING for s in here):
-        # A guest cooks at home and brings it hot in a cooler; the host cooks the day before and reheats.
-        if can_cook_at_home(search.potluck, promise, one.steps):
-            yield Way("cook-at-home", 0, search.mend("cook-at-home", promise.id))
-        if can_cook_ahead(search.potluck, one, search.now):
-            yield Way("cook-ahead", 0, search.mend("cook-ahead", promise.id))
+    # A guest cooks at home and brings it hot in a cooler; or it is cooked the day before and reheated.
+    if any(s.kind in HEATING for s in here) and can_cook_at_home(search.potluck, promise, one.steps):
+        yield Way("cook-at-home", 0, search.mend("cook-at-home", promise.id))
+    if heats and can_cook_ahead(search.potluck, one, search.now):
+        yield Way("cook-ahead", 0, search.mend("cook-ahead", promise.id))
     if kinds & {*SLOW, "microwave"} or any(s.own_appliance for s in one.steps):
         yield Way("another-circuit", 0, search.mend("another-circuit"))
     if OVEN in kinds:

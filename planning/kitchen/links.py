@@ -51,7 +51,10 @@ def roomy(modes: tuple[Mode, ...], places: list[tuple[str | None, int | None]], 
 def lag(before: str, after: str, first: HeatStep, then: HeatStep, travel: int) -> Lag:
     least = travel if first.at == "home" and then.at == "venue" and "transport" not in (first.kind, then.kind) else 0
     most: int | None = None
-    if then.kind in ("rest", KEEP_WARM) or (then.kind == "transport" and first.kind in HEATING):
+    if then.kind == KEEP_WARM and first.kind == OVEN and least == 0:
+        # It may have to wait until the oven, or another, is at the setting it is kept warm at.
+        most = slots(BETWEEN_HEATS_MIN)
+    elif then.kind in ("rest", KEEP_WARM) or (then.kind == "transport" and first.kind in HEATING):
         most = least
     elif first.kind in HEATING and then.kind in HEATING and least == 0:
         most = slots(BETWEEN_HEATS_MIN)

@@ -43,7 +43,7 @@ def mended(potluck: Potluck, promise_id: str, kind: str, minutes: int = 0) -> Po
         return _put(potluck, replace(promise, arrives_at=promise.arrives_at - timedelta(minutes=minutes)))
     steps, _ = steps_of(potluck, promise)
     if kind == "cook-ahead":
-        again = reheated(potluck.kitchen, steps)
+        again = reheated_at_home(potluck, promise, steps) or reheated(potluck.kitchen, steps)
         return _heated(potluck, promise, again) if again else None
     if kind == "cook-at-home":
         return _heated(potluck, promise, carried_hot(potluck, promise, tuple(replace(s, at="home") for s in steps)))
@@ -72,6 +72,15 @@ def reheated(kitchen: Kitchen, steps: tuple[HeatStep, ...]) -> tuple[HeatStep, .
         "microwave": bool(kitchen.microwaves) and any(c.outlets > 0 for c in kitchen.circuits),
     }
     return next(((replace(s, pans=pans),) for s in REHEATS if there[s.kind]), ())
+
+
+def reheated_at_home(potluck: Potluck, promise: Promise, steps: tuple[HeatStep, ...]) -> tuple[HeatStep, ...]:
+    """A guest who cooks at home reheats there too; () for a dish that is heated at the venue, or by the host."""
+    if any(s.kind in HEATING and s.at == "venue" for s in steps) or promise.guest == potluck.host:
+        return ()
+    guest = potluck.guest(promise.guest)
+    kind = "oven" if guest is None or guest.has_oven else "stove"
+    return tuple(replace(s, at="home") for s in REHEATS if s.kind == kind)
 
 
 def can_cook_at_home(potluck: Potluck, promise: Promise, steps: tuple[HeatStep, ...]) -> bool:

@@ -82,7 +82,7 @@ def check(potluck: Potluck) -> tuple[tuple[Checked, ...], tuple[Conflict, ...]]:
         steps, source = steps_of(potluck, promise)
         if not steps and promise.frozen_lb is None:
             continue
-        faults = list(_faults(potluck, promise, steps))
+        faults = _said_once(list(_faults(potluck, promise, steps)))
         conflicts.extend(faults)
         kept = tuple(n for n, s in enumerate(steps) if not _takes_no_time(s))
         if not kept or any(f.rule not in TOO_HEAVY for f in faults):
@@ -90,6 +90,13 @@ def check(potluck: Potluck) -> tuple[tuple[Checked, ...], tuple[Conflict, ...]]:
         numbers = (*kept, len(steps)) if len(kept) < len(steps) else ()
         good.append(Checked(promise, tuple(_clean(steps[n]) for n in kept), is_hot(promise, steps), source, numbers))
     return tuple(good), tuple(conflicts)
+
+
+def _said_once(faults: list[Conflict]) -> list[Conflict]:
+    """What is to be said of one dish: its weight, and one that stops it, hands last: other ways spare them."""
+    weights = [f for f in faults if f.rule in TOO_HEAVY]
+    stops = sorted((f for f in faults if f.rule not in TOO_HEAVY), key=lambda f: f.rule == "no-hands")
+    return weights + stops[:1]
 
 
 def is_hot(promise: Promise, steps: tuple[HeatStep, ...]) -> bool:
@@ -125,7 +132,7 @@ def _faults(potluck: Potluck, promise: Promise, steps: tuple[HeatStep, ...]) -> 
     elif (pounds(promise) or 0) > HEAVIEST_LB and is_roast_turkey(promise):
         yield say_conflict(one, "too-heavy", "smaller", dish=dish, lb=pounds(promise), most=HEAVIEST_LB)
     if promise.arrives_at is not None and promise.arrives_at > potluck.starts_at + FAR_TOO_LATE:
-        yield say_conflict(one, "arrives-late", "correct", dish=dish)
+        yield say_conflict(one, "arrives-late", "correct-arrival", dish=dish)
         return
     for number, step in enumerate(steps, start=1):
         facts: dict[str, object] = {"dish": dish, "number": number, "kind": step.kind}
@@ -173,10 +180,11 @@ def _temperature_fault(one: tuple[str, ...], step: HeatStep, facts: dict[str, ob
 
 
 def _order_faults(promise: Promise, steps: tuple[HeatStep, ...]) -> Iterator[Conflict]:
-    """Work at home after work at the venue, or a thaw after the heat, cannot be meant."""
+    """Work at home after work at the venue, or a thaw after the heat, cannot be meant; said once for a dish."""
     venue = next((i for i, s in enumerate(steps) if s.at == "venue" and s.kind != "transport"), None)
     if venue is not None and any(s.at == "home" for s in steps[venue + 1 :]):
         yield say_conflict((promise.id,), "home-after-venue", "correct", dish=promise.dish)
+        return
     heat = next((i for i, s in enumerate(steps) if s.kind in HEATING), None)
     if heat is not None and any(s.kind == "thaw" for s in steps[heat + 1 :]):
         yield say_conflict((promise.id,), "thaw-after-heat", "correct", dish=promise.dish)
@@ -211,10 +219,9 @@ def _equipment_faults(potluck: Potluck, promise: Promise, steps: tuple[HeatStep,
                      else say_conflict(one, "no-microwave", way, facts))  # fmt: skip
         elif step.kind == "prep" and kitchen.cooks <= 0:
             fault = say_conflict(one, "no-hands", "more-hands", facts)
-        elif step.kind == KEEP_WARM and not kitchen.slow_cookers and not any(
-            o.racks * o.pans_per_rack >= step.pans for o in kitchen.ovens
-        ):  # fmt: skip
-            fault = say_conflict(one, "nothing-to-hold-in", "borrow-slow-cooker", facts)
+        elif step.kind == KEEP_WARM and not any(o.racks * o.pans_per_rack >= step.pans for o in kitchen.ovens):
+            powered = kitchen.slow_cookers and _power_fault(kitchen, one, step, facts, way) is None
+            fault = None if powered else say_conflict(one, "nothing-to-hold-in", "borrow-slow-cooker", facts)
         if fault is None and step.hands_min > 0 and kitchen.cooks <= 0:
             fault = say_conflict(one, "no-hands", "more-hands", facts)
         if fault is not None:

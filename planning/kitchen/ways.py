@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from planning.kitchen.attempt import Attempt
-from planning.kitchen.mend import can_cook_at_home, reheated
+from planning.kitchen.mend import can_cook_at_home, reheated, reheated_at_home
 from planning.kitchen.modes import SLOT_MIN
 from planning.kitchen.problem import wake_up
 from planning.kitchen.result import DishTimes, PlannedStep
@@ -33,11 +33,12 @@ class Way:
 
 
 def can_cook_ahead(potluck: Potluck, one: Checked, now: datetime) -> bool:
-    """Whether the dish could be cooked on an earlier day, chilled, and reheated at the venue."""
+    """Whether the dish could be cooked on an earlier day, chilled, and reheated."""
     guest = potluck.guest(one.promise.guest)
     if guest is not None and guest.id != potluck.host and not can_cook_at_home(potluck, one.promise, one.steps):
         return False
-    return one.hot and bool(reheated(potluck.kitchen, one.steps)) and now < wake_up(potluck) - timedelta(hours=12)
+    again = reheated_at_home(potluck, one.promise, one.steps) or reheated(potluck.kitchen, one.steps)
+    return one.hot and bool(again) and now < wake_up(potluck) - timedelta(hours=12)
 
 
 def usual_way(potluck: Potluck, one: Checked, dish: DishTimes, now: datetime) -> Way | None:
@@ -46,7 +47,7 @@ def usual_way(potluck: Potluck, one: Checked, dish: DishTimes, now: datetime) ->
     if dish.unsafe_min and not dish.late_min:
         return Way("cooler" if heats and heats[-1].at == "home" else "keep-hot", 0)
     heated_there = any(s.at == "venue" for s in heats)
-    if heated_there and can_cook_ahead(potluck, one, now):
+    if can_cook_ahead(potluck, one, now):
         return Way("cook-ahead", 0)
     later = math.ceil(dish.late_min / SLOT_MIN) * SLOT_MIN
     if later <= MOST_LATER_MIN:

@@ -97,6 +97,7 @@ kitchen-price = { $item }: a price of { $n } cannot be right.
 
 fix-figure = Please correct the figure.
 fix-correct = Please correct the step.
+fix-correct-arrival = Please correct when it arrives.
 fix-temperature = Set it to { temp-likely }, if that was meant.
 fix-smaller = Two smaller ones of up to { $metric ->
     [yes] { $most_kg } kg

@@ -24,6 +24,8 @@ def steps(draw: st.DrawFn) -> tuple[HeatStep, ...]:
             chain.append(HeatStep("oven", draw(MINUTES), draw(st.sampled_from([325, 350, 360, 375, 400, 425, 450])),
                                   pans=draw(st.integers(1, 3)), hands_min=draw(hands),
                                   movable=draw(st.booleans())))  # fmt: skip
+        if draw(st.integers(0, 3)) == 0:
+            chain.append(HeatStep("keep-warm", draw(st.integers(5, 60)), draw(st.sampled_from([None, 150, 200]))))
     elif kind == "home":
         chain = [
             HeatStep("oven", draw(MINUTES), 350, at="home"),
