@@ -129,6 +129,8 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
             passed.append(trap)
             if trap in ("reported", "others", "elsewhere"):
                 found += settle.read_told(sentence, context, earlier)  # "the doctor said I'm allergic to nuts"
+            elif trap == "past" and context.addressed:
+                found += needs.read_withdrawn(sentence, context)  # "remove the egg allergy, it was a mistake"
             continue
         found += _with_asides(sentence, context, found, earlier)
     found = settle.settle(illness.harden(message, found), context)
@@ -208,7 +210,7 @@ _COMES_OR_NOT = re.compile(r"\b(?:com(?:e|ing)|make it|be there|join|attend|coun
 _APPROVING = frozenset("👍✅🙋🙌👌💯")
 _ASKS_AFTER = re.compile(
     r"^(?:and |but |so |also |ok )?(?:what|when|where|who|how|which|is there|are there|do you|do we|can i|can we"
-    r"|should i|shall i|is (?:that|it|this) (?:ok|okay|all ?right|fine|possible|allowed|cool|good)|would that be|(?:can|could|would|will) (?:you|someone|somebody|everyone|people|whoever|they|the|folks|anyone))\b"
+    r"|should i|shall i|is (?:that|it|this) (?:ok|okay|al+ ?right|fine|possible|allowed|cool|good)|would that be|(?:can|could|would|will) (?:you|someone|somebody|everyone|people|whoever|they|the|folks|anyone))\b"
 )
 
 

@@ -109,21 +109,30 @@ def bare_age(tokens: Sequence[Token], i: int) -> tuple[int, int] | None:
     return years, j
 
 
+_TELLS_AGE = ("aged", "age", "ages", "who", "are", "is", ":", "they", "he", "she", "their")
+
+
 def ages(
     tokens: Sequence[Token], i: int, *, after_plural: bool = False, noun_at: bool = False
 ) -> tuple[list[int], int] | None:
     """Ages at token `i`: "( 4 , 7 and 9 )", "aged 4 and 7", "who are 4 and 7", ", 4 and 7" after a word for several
     persons. `noun_at`: a word for persons follows the first number, so that it counts heads."""
-    if i + 2 < len(tokens) and tokens[i].plain == "," and tokens[i + 1].plain in ("they", "who", "aged", "ages"):
+    if (
+        i + 2 < len(tokens)
+        and tokens[i].plain == ","
+        and tokens[i + 1].plain in ("they", "who", "aged", "ages", "their")
+    ):
         i += 1
     start, opened = i, False
     if i < len(tokens) and tokens[i].plain == "(":
         opened, i = True, i + 1
     worded = False
-    while i < len(tokens) and tokens[i].plain in ("aged", "age", "ages", "who", "are", "is", ":", "they", "he", "she"):
+    while i < len(tokens) and tokens[i].plain in _TELLS_AGE:
         worded |= tokens[i].plain in ("aged", "age", "ages")
         worded |= tokens[i].plain in ("are", "is") and i > start and tokens[i - 1].plain in ("who", "they", "he", "she")
         i += 1
+    if after_plural and i == start + 1 and tokens[start].plain == "are":
+        worded = not noun_at  # "the kids are 8 and 14"
     plainly = after_plural and i == start and not noun_at
     if not (opened or worded or plainly):
         return None

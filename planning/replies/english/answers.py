@@ -14,10 +14,10 @@ from planning.replies.text import Sentence
 
 _WE = r"(?:i|we|all of us|both of us|the whole family|us two)"
 _ADV = r"(?:(?:also|definitely|totally|so|both|all|still|just|probably|sadly|unfortunately|really|for sure|certainly|absolutely|actually|now|too|there|in that case|happily|of course|very much|sorry|afraid|i am afraid|sure) )*"
-_COME = r"(?:pop in|drop in|come(?! (?:by|over|round|back|up|down|out|off|true|to (?:think|terms|mind)))|make it(?! (?:quick|short|work|up|clear|happen|easy|easier|count|a|an|the|so|more|less|hot|spicy|vegan|vegetarian|[0-9]|for|with|gluten|without|fast|double|better|look|big|bigger|smaller|small)\b)|be there|join(?: you| in| us| you all| everyone)?|attend|be coming|be joining|be able to (?:come|make it|join|attend|be there|pop in|drop in|get there)|come along|get there|be in|turn up|show up|pop in|drop by|stop by|swing by|be around|be present)"
+_COME = r"(?:make (?:the|your|this) (?:[a-z]+ )?(?:potluck|supper|dinner|party|event|meal|get-together|do|feast)|pop in|drop in|come(?! (?:by|over|round|back|up|down|out|off|true|to (?:think|terms|mind)))|make it(?! (?:quick|short|work|up|clear|happen|easy|easier|count|a|an|the|so|more|less|hot|spicy|vegan|vegetarian|[0-9]|for|with|gluten|without|fast|double|better|look|big|bigger|smaller|small)\b)|be there|join(?: you| in| us| you all| everyone)?|attend|be coming|be joining|be able to (?:come|make it|join|attend|be there|pop in|drop in|get there)|come along|get there|be in|turn up|show up|pop in|drop by|stop by|swing by|be around|be present)"
 _COMING = r"(?:coming|joining|attending|going to (?:come|make it|be there|join|attend|be able to (?:make it|come|join|attend))|able to (?:come|make it|join|attend|be there)|free|available|going|around)"
 
-_START = r"(?:^|(?<= ,)|(?<= but)|(?<= and)|(?<= so)|(?<= actually)|(?<= no)|(?<= yes)|(?<= sorry)|(?<= that)|(?<= :)|(?<= -)) "
+_START = r"(?:^|(?<= ,)|(?<= but)|(?<= and)|(?<= so)|(?<= actually)|(?<= ok)|(?<= okay)|(?<= great)|(?<= no)|(?<= yes)|(?<= sorry)|(?<= that)|(?<= :)|(?<= -)) "
 """Where a clause without a subject may begin."""
 
 _SUPPER = r"(?:it|this|that|sure|the|supper|dinner|potluck|party|us|saturday|sunday|friday|[0-9])"
@@ -60,7 +60,7 @@ _NO = [
     (r"^ (?:sorry(?: ,)? )?no(?:(?: ,)? sorry|(?: ,)? (?:i|we) can not)?(?= $|(?: ,)? (?:sorry|unfortunately|sadly|afraid|i can not|we can not|can not|i am not|we are not|i will not|we will not|will not|not coming|not this|but|busy|working|away|i have|we have|i am (?:away|working|busy)|we are (?:away|busy|working)))", 0.9),
     (rf"\b{_WE} (?:will|can) not\b(?= $| ,| sorry| unfortunately| this time| after all)", 0.88),
     (rf"{_START}(?:can|will) not(?= $| ,| sorry| this time| unfortunately)", 0.9),
-    (r"\b(?:will|going to) (?:have to )?miss (?:it|this one|out|you all|the (?:supper|dinner|party|potluck|feast|meal|event|evening|fun))\b", 0.93),
+    (r"\b(?:will|going to) (?:have to )?miss (?:it|this one|out|you all|(?:the|your) (?:[a-z]+ )?(?:supper|dinner|party|potluck|feast|meal|event|evening|fun))\b", 0.93),
     (rf"\b{_WE} (?:do|will) not think {_WE} (?:can|will|am|are) (?:be able to )?(?:{_COME}|coming)?\b", 0.82),
     (r"\b(?:does|do|will|would) not (?:really )?(?:work|suit)(?: for)?(?: me| us|(?= $| ,))", 0.93),
     (r"\bchanged my mind (?:,? )?(?:and )?(?:i )?(?:am|will|can) not\b", 0.95),

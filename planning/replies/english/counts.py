@@ -57,14 +57,14 @@ _FOR_US = re.compile(
     rf" (?:(?:put|count|sign) (?:me|us) (?:down|in) for|count on (?:me|us) (?:being|to be|as)|change (?:us|me|it) to|make (?:us|it|that)|can you make (?:it|that|us)|(?:yes|coming|in|count|reserve) (?:for|x))(?= |) ?(?:x|for)? ?(?P<n>{N})(?: of us| people)?(?= $| ,|!)"
 )
 _JUST_ME = re.compile(
-    r" (?:(?:it is|it will be|will be|only|am coming|i will be|i am|coming) )*(?<!not )(?:just|only) (?P<who>me|myself|one|us|us two|the two of us|we two)(?= $| ,| this| and| now| for| coming| then| after| tonight| -)|\b(?:alone|on my own|by myself|solo)\b"
+    r" (?:(?:it is|it will be|will be|only|am coming|i will be|i am|coming) )*(?<!not )(?:just|only) (?P<who>me|myself|one|us|us two|the two of us|we two)(?= $| ,| this| and| now| for| coming| then| after| tonight| though| please| sadly| again| i am afraid| sorry| from| with| but| so| -)|\b(?:alone|on my own|by myself|solo)\b"
 )
 MORE = re.compile(
     rf" (?:(?:and|make that|add|plus|there is|there are|we have|we are|i have|will be|so|actually|with|bringing|can i add|also) )*(?P<n>an?|{NUMBER}|another|a couple)(?: (?P<extra>more|extra|additional|fewer|less))?"
     rf"(?: (?P<who>person|people|adults?|grown-ups?|kids?|child|children|teens?|teenagers?|toddlers?|bab(?:y|ies)|guests?|mouths?|of us))?(?P<extra2> more| extra| less| fewer)?(?: to feed| for us| coming| from (?:us|our side)| with us| on our side| now| than before| than i said| then)*(?= $| ,| and| -)"
 )
 _GROUP_ONLY = re.compile(
-    rf" (?:only|just|it is|it will be|there (?:is|are|will be)|we have|now|make it|make that|will be|with) (?P<n>{NUMBER}|no) (?P<who>kids?|child|children|adults?|grown-ups?|teens?|teenagers?|toddlers?|bab(?:y|ies)|infants?)(?: (?P<now>after all|now|instead|then|not {NUMBER}|instead of {NUMBER}|rather than {NUMBER}))*(?= $| ,| -| because| as | since)"
+    rf"(?: (?:only|just|it is|it will be|there (?:is|are|will be)|we have|now|make it|make that|will be|with)|^(?= no [a-z]+ (?:after all|now|this time|any ?more|instead))) (?P<n>{NUMBER}|no) (?P<who>kids?|child|children|adults?|grown-ups?|teens?|teenagers?|toddlers?|bab(?:y|ies)|infants?)(?: (?P<now>after all|now|instead|then|this time|any ?more|not {NUMBER}|instead of {NUMBER}|rather than {NUMBER}))*(?= $| ,| -| because| as | since)"
 )
 _ROUGHLY = re.compile(
     rf" (?:between {N} (?:and|to) {N}|{N} ?(?:or|to|-|/|maybe|possibly|perhaps|if not|, maybe|, possibly|, perhaps|maybe even) (?:maybe |possibly |perhaps |even )?{N}|{N} ?-? ?ish|(?:couple|two|few|some|bunch|lot|loads) of us , (?:maybe|possibly|perhaps) {N})(?= |$)"
@@ -215,7 +215,7 @@ def _group_set(sentence: Sentence, context: ReplyContext) -> Count | None:
     if context.party is None or (match := _GROUP_ONLY.search(sentence.left)) is None:
         return None
     group, n = only_group(match["who"]), 0 if match["n"] == "no" else number_of(match["n"])
-    if group == "adults" or (match["now"] is None and not match[0].startswith((" only", " just"))):
+    if group == "adults" or (match["now"] is None and not match[0].startswith((" only", " just", " no"))):
         return None
     party = {g: getattr(context.party, g) for g in AGE_GROUPS} | {group: n}
     return Count(*sentence.token_range(match), Party(**party), False, 0.85)

@@ -30,6 +30,9 @@ _REMOVED = re.compile(
     rf" (?:remove|do not worry about|never mind|no need to worry about|delete|scrap|drop|cancel|forget|ignore|cross out|take (?:off|out|away)|scratch|undo|lose|clear) (?:(?:the|my|our|his|her|that|about) )*(?:(?:son|daughter|kid|wife|husband|partner)'s )?(?:{LIST}|{DIET})(?: (?:allergy|allergies|intolerance|diet|need|note|thing|one|entry|stuff))+(?![a-z])"
     rf"|^ (?:please )?(?:remove|delete) (?:(?:the|my|our) )*(?:(?:allergy|intolerance|diet) (?:to|for|of) )(?P<list2>{FOODS})(?![a-z-])"
 )
+_TAKEN_OFF = re.compile(
+    rf" take (?:(?:the|my|our|his|her|that) )*{LIST} (?:allergy|intolerance|thing|note) (?:off|out|away)(?![a-z])"
+)
 _CAN_AGAIN = re.compile(
     rf" (?:i|we|{KIN}|he|she|they) (?:can|could|am allowed to|is allowed to|may)(?: now| actually)?(?: eat| have| tolerate| do) (?:the |any )?{LIST}(?: (?:now|again|after all|these days|any ?more))+(?![a-z])"
 )
@@ -43,7 +46,7 @@ def read_cleared(sentence: Sentence) -> re.Match[str] | None:
 def read_gone(sentence: Sentence) -> Iterator[tuple[re.Match[str], tuple[Need, ...]]]:
     """Needs that no longer hold, one match after the other; the caller takes each out of the sentence. They are
     always asked about: an allergy taken back by mistake hurts."""
-    for pattern in (_NO_LONGER, _NO_LONGER_BARE, _NOT_ALLERGIC, _OUTGREW, _GONE, _REMOVED, _CAN_AGAIN):
+    for pattern in (_NO_LONGER, _NO_LONGER_BARE, _NOT_ALLERGIC, _OUTGREW, _GONE, _REMOVED, _TAKEN_OFF, _CAN_AGAIN):
         while (match := pattern.search(sentence.left)) is not None:
             got = match.groupdict()
             listed = got.get("list") or got.get("list2") or ""

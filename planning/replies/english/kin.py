@@ -29,6 +29,8 @@ _PREDICATE = re.compile(
     r"^ , (?:who )?[^,]{1,40} ,(?= )|^ (?:\x00+ )+(?:and|but|so) |^ (?:is|are) (?:a |an |also |strictly |both )*[a-z\x00-]+(?: [a-z\x00-]+)?(?: ,)? (?:and|but) (?=(?:is |are |will |would |wants |also )*(?:com|join|there))"
 )
 """Words between the person and the coming ("my sister is vegetarian and comes too")."""
+_TOLD = re.compile(r" (?:(?:is|are|has|have|can|does|not|also|who|,) )*\x00")
+"""After a person: something else was told of them."""
 _BARE_KIN = ("husband", "wife", "partner", "kids")
 
 
@@ -107,6 +109,8 @@ def _joined(sentence: Sentence, i: int, found: People, context: ReplyContext) ->
     ):
         return None
     start, end = sentence.span(i, found.last)
+    if comes is None and lead is not None and lead[0].strip() == "and" and _TOLD.match(after):
+        return None  # "I'm veggie and my husband is allergic to nuts"
     if comes is None and (lead is None or (lead[0].strip() in ("have", "and") and not found.household)):
         return None
     if lead is not None and lead[0].strip() == "with" and i > 1 and not _COMES_WITH.search(before):

@@ -25,6 +25,7 @@ _TWO = ("twins", "folks", "parents", "in-laws", "in laws", "grandparents")
 _MANNER = re.compile(r"[a-z]+(?:-[a-z]+)*(?:ed|ing|y|free|ful|ous|ish)")
 """How an adjective looks that says nothing of age."""
 _PARTNER = frozenset(("girlfriend", "boyfriend", "husband", "wife", "partner", "fiance", "fiancee", "spouse"))
+_SUPERLATIVE = ("youngest", "eldest", "oldest")
 _NOT_A_NAME = frozenset(
     ("i", "we", "you", "he", "she", "they", "it", "not", "no", "yes", "all", "so", "but", "then", "sorry", "sadly", "maybe", "hopefully", "will", "is", "are",
      "that", "this", "there", "see", "can", "could", "bringing", "coming", "please", "thanks", "happy", "looking", "love", "what", "when", "where", "who", "how")
@@ -40,9 +41,7 @@ def _one_in_brackets(tokens: Sequence[Token], i: int) -> bool:
 
 def _ages_after(tokens: Sequence[Token], i: int) -> tuple[list[int], int] | None:
     read = whole_number(tokens, i)
-    plural = (
-        read is not None and i > 0 and tokens[i - 1].plain in ("kids", "children", "girls", "boys", "sons", "daughters")
-    )
+    plural = i > 0 and tokens[i - 1].plain in ("kids", "children", "girls", "boys", "sons", "daughters")
     return ages(tokens, i, after_plural=plural, noun_at=read is not None and noun_at(tokens, read[1]))
 
 
@@ -236,6 +235,8 @@ class Members:
             if more.me and found.me and more.total == 1:
                 found.last, found.again = more.last, True  # "me, myself and I"
                 continue
+            if more.kin in _SUPERLATIVE and comma and tokens[j].plain == "the":
+                return found  # "two kids, the youngest is allergic": one of them
             if (
                 more.kin in _PARTNER
                 and tokens[more.first].plain in ("his", "her", "their")

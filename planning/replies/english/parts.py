@@ -28,6 +28,9 @@ _THEM = (
 )
 
 
+_SIZES = {"big": "adults", "large": "adults", "grown": "adults", "small": "children", "little": "children"}
+
+
 def _part(tokens: Sequence[Token], i: int, strict: bool) -> tuple[str, int, int] | None:
     """One part of a number of persons: "one is a toddler", "two of them under 4", "the youngest is 3", "one 5":
     age group, how many, end. `strict`: only what can be nothing but a part."""
@@ -96,6 +99,8 @@ def _part(tokens: Sequence[Token], i: int, strict: bool) -> tuple[str, int, int]
         and not noun_at(tokens, age[1])
     ):
         return group_of_age(age[0]), number, age[1]
+    if not strict and number is not None and tokens[i].plain in _SIZES and not noun_at(tokens, i + 1):
+        return _SIZES[tokens[i].plain], number, i + 1  # "four big, two small"
     if not marked:
         return None
     for n in range(min(3, len(tokens) - i), 0, -1):

@@ -1,0 +1,88 @@
+"""How people tell what they cannot or will not eat: the forms of it, for `needs`."""
+
+# ruff: noqa: E501 - a pattern is easier to read on one line
+
+from __future__ import annotations
+
+import re
+
+from planning.replies.english.foods import ALLERGEN, DIET, DIETS, KIN, LIST
+from planning.replies.english.lexicon import NUMBER, any_of
+
+OF_THEM = r"(?: of (?:us|them|ours|whom|which|those|(?:the|our|my|us) (?:[0-9]{1,2}|two|three|four|five|six|seven|eight|kids|girls|boys|children|adults|family|lot)))"
+_IS = rf"(?:(?:my|our) [a-z]+ and i are|i and (?:my|our) [a-z]+ are|me and (?:my|our) [a-z]+ are|i am|we are|we are both|both of us are|all(?: [a-z]+)? of us are|i have been|{KIN} (?:is|are|has been)|(?P<n2>{NUMBER}){OF_THEM} (?:is|are)|(?:he|she) is|they are|am|being|as|who is|who are)"
+DIET_RULES = (
+    re.compile(rf" {_IS} (?:a |an |also |both |all |strictly |strict |a strict |now |vegetarian and |actually |still |mostly |lifelong |fully |completely )*{DIET}(?![a-z-])"),
+    re.compile(rf" (?P<n>{NUMBER}|a|an|another|both|all){OF_THEM}?(?: is| are|,)?(?: a| an| strict| of whom)* {DIET}(?![a-z-])"),
+    re.compile(rf" (?:i|we) (?:only )?(?:eat|need|keep|follow|have to eat|can only eat|must eat)(?: a)?(?: strictly| strict)? {DIET}(?: diet| food| meals)?(?![a-z-])"),
+    re.compile(rf" {DIET} (?:here|for me|diet|in our family|in the family|household|over here|family)(?![a-z-])"),
+    re.compile(rf" {KIN} ?,? (?:who is )?(?:a )?{DIET}(?= $| ,| and)"),
+)  # fmt: skip
+ALLERGY_RULES = (
+    re.compile(rf" (?P<not>not )?(?:(?:severely|very|highly|deathly|seriously|mildly|slightly|also|all|both|badly|super|a bit|quite) )*allergic (?:to |against )(?:all |any |the |raw |cooked |both )*{LIST}"),
+    re.compile(rf" {LIST} (?:allergy|allergies|allergic)\b"),
+    re.compile(rf" (?:allergy|allergies|allergic reaction|anaphylaxis|anaphylactic)(?: :| to| -|,)+ (?:all |any )?{LIST}"),
+    re.compile(rf" (?P<epi>epipen|epi-pen|anaphylactic) (?:for|to|from) {LIST}"),
+)  # fmt: skip
+INTOLERANCE_RULES = (
+    re.compile(rf" {LIST} (?:intolerant|intolerance|sensitivity|sensitive|issues|problems)\b"),
+    re.compile(rf" (?:intolerant|intolerance|sensitive|sensitivity) (?:to |of )(?:all )?{LIST}"),
+)
+_WHO = rf"(?:i|we|{KIN}|he|she|they|(?P<n>{NUMBER}){OF_THEM})(?: ,)?"
+AVOID_RULES = (
+    re.compile(rf" {_WHO}(?: (?:also|really|both|all|just|still))? (?:can not|do not|does not|must not|will not|am not allowed|is not allowed|are not allowed|can never|should not|never)(?: to)? (?:eat|eats|have|do|tolerate|touch|touches|digest|take|stomach|handle|consume|drink|go near) (?:any |all |the )?{LIST}"),
+    re.compile(rf" no {LIST} (?:for|near|around|anywhere near) (?:me|us|{KIN.replace('?P<kin>', '?:')}|one of us|(?:my|our) [a-z]+)"),
+    re.compile(rf" {_WHO} (?:(?:also|have to|has to|need to|needs to|must) )*(?:avoid|avoids|stay off|stays off|keep off|stay away from|steer clear of|steers clear of|cut out|have cut out|has cut out|gave up|have given up|has given up)(?: all| any)? {LIST}"),
+    re.compile(rf" (?:none|neither) of us (?:(?:can|will|may|is allowed to|are allowed to) )?(?:eat|eats|touch|touches|have|has|drink|drinks) (?:any )?{LIST}"),
+    re.compile(rf" {_WHO} (?:am|is|are) (?:completely |totally |currently |now |still )?off {LIST}"),
+)  # fmt: skip
+KILLS = re.compile(
+    rf" {LIST} (?:could|can|will|would|might|makes?|has)? ?(?:kills?|hospitali[sz]es?|puts?|lands?|sends?) (?:me|us|him|her|them|{KIN}|(?:my|our) [a-z]+)"
+)
+SOMEBODY_AVOIDS = re.compile(
+    rf" (?P<name>[^\W\d_][\w'-]*) (?:can not|does not|must not|will not|is not allowed to|can never|should not|avoids)(?: (?:eat|have|do|tolerate|touch|digest|take|drink))?(?: any| all)? {LIST}"
+)
+BUT_NOT = re.compile(rf" {_WHO} (?:(?:can|do|will|am fine with|is fine with|are fine with) )?(?:eat |eats |do |have |has )?[^,\x00]{{1,40}} but (?:not|no|never) (?:eat |any )?{LIST}(?= $| ,| so| as| though)")
+FREE = re.compile(rf"^ (?:(?:just|only|all|everything|it|keep|make) )*(?P<list>{ALLERGEN})(?: |-)free(?: (?:please|for me|for us|for {KIN.replace('?P<kin>', '?:')}|here|only|food|diet|if possible))*(?= $| ,| -| as| because)")
+CELIAC = re.compile(
+    rf" (?:i|{KIN}|he|she|one of us) (?:have|has)(?: got)?(?: a)? (?P<diet>celiac)(?: disease)?(?![a-z])"
+)
+FISH_NO_MEAT = re.compile(
+    r" (?:(?:i|we) )?(?:(?:do |can |will )?eat |only eat )?(?:fish(?: is (?:ok|okay|fine|good))? ,? ?(?:but|and) (?:no|not|never|do not eat|not eat) (?:eat )?(?:any )?(?:other )?meat|no meat ,? ?(?:but|though) (?:(?:i|we) (?:do )?eat )?fish(?: is (?:ok|okay|fine|good))?)(?= $| ,| for| here| thanks| please)"
+)
+ILL_FROM = re.compile(rf" (?:get|gets|got)(?: [a-z]+)?? (?:ill|sick|hives|a rash|migraines) from (?:eating )?{LIST}")
+MAKES_ILL = re.compile(
+    rf" {LIST} (?:makes?|gives?|causes?|sends?|upsets?) (?:me|us|him|her|them|my [a-z]+) (?:[a-z]+ )??(?:swell|ill|sick|itch[a-z]*|hives|rash|throw up|vomit|bloated|migraines?|headaches?|close up|to hospital|reactions?|cramps?)"
+)
+AFTER_DIET = frozenset([",", "and", "&", "+", "but", "so", "here", "now", "too", "also", "for", "since", "by", "though", "please", "or", "as", "if", "with", "who", "this", "that", "then", "-", "(", ")", "/", "myself", "ourselves", "actually", "btw", "unfortunately", "not", "only", "plus", "just", "from", "in", "is", "are", "comes", "coming", "sorry"])  # fmt: skip
+EXCEPT = re.compile(
+    rf" (?:everything|anything|all|fine) (?:(?:is|are) (?:fine|good|ok|okay) )?(?:except(?: for)?|but(?: not)?|apart from|besides|other than|bar) (?:the )?{LIST}"
+)
+NO_AND_ALLERGY = re.compile(rf" no {LIST}(?= |$)(?=.* (?:allergy|allergic|allergies)\b)")
+BESIDE = re.compile(
+    rf"(?:\x00|,| and| also| plus| &) (?:(?:also|and|,|both|i am|we are|fully|strictly) )*{DIETS}(?: (?:too|also|as well|here|for me|for us|food|diet))*(?= $| ,| and)"
+)
+JOKE_ALLERGY = re.compile(
+    rf" allergic to (?:the |your |my |all |doing |any |having )*(?:{any_of('nonallergen')})(?![a-z])"
+)
+LISTED = re.compile(rf"(?:,|and|&|\x00|\)) (?:and )?(?P<list>{ALLERGEN})(?: \( (?P<whose>[^()]{{1,20}}) \))?(?= $| ,)")
+NONE = re.compile(
+    r"^ (?:no|none|nothing|nope|nil|zero|all good|no needs|not really|nobody|none of us|(?:i am|we are) (?:easy|fine|all good|good))(?:(?: ,)? (?:all good|none|nothing|special|at all|for us|for me|here|needed|(?:i am|we are) (?:easy|fine|good)))*(?= $)"
+)
+ALLERGENS_ALONE = re.compile(rf"^ (?:just |only |no |yes(?: ,)? |also |and )*{LIST}(?: (?:for|-) {KIN})?(?= $| ,)")
+BARE = re.compile(
+    rf"^ (?:(?:just|only|yes|i am|a|we are|strictly|strict|also|and|,|one|oh|all|both) )*{DIETS}(?: (?:only|here|for me|for us|one|too|also|as well|both of us|for both of us|myself|by the way|btw|household|family))*(?= $| ,| and)"
+)
+REFUSED = re.compile(
+    rf"^ (?:please ,? ?)?(?:no|without|nothing with|avoid) (?:any )?{LIST}(?: in (?:anything|it|the food|there))?(?: please)?(?= $| ,| as| because| or )"
+)
+BRINGS = re.compile(r" (?:bring|bringing|make|making|bake|baking|cook|cooking|serves?|for [0-9]) ")
+LEADS = ("a", "an", "the", "severe", "bad", "nasty", "serious", "really", "very", "terrible", "food", "mild", "strong", "have", "has", "got", "horrible", "deadly", "life-threatening", "slight")
+"""Words before an allergy which are part of telling it."""
+BY_CHOICE = frozenset(("pork", "beef", "alcohol", "caffeine", "vegetarian", "chili", "sugar"))
+"""What "no ..." in answer to the question for diets does not make an allergy of."""
+AFTER_PEOPLE = re.compile(rf" (?:me|us|i|we|people|persons|adults?|kids?|children) , (?:and |a |one |strictly |all |both )*{DIETS}(?: please| here)*(?= $| ,)")
+THIRD = re.compile(r" (?:[a-z]+'s|someone|somebody|anyone|people) (?:is|are|has|have|was)?$")
+ALL_OF_US = re.compile(
+    r"^ (?:none of us|neither of us|we are all|all of us are|we all|the whole [a-z]+ (?:is|are))(?![a-z])| all (?:[a-z]+ )?of us are "
+)
