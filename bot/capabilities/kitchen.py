@@ -171,11 +171,18 @@ async def mend(turn: Turn) -> None:
     await with_conflicts(turn, said, None, reply=False)
 
 
+OF_ALL_DISHES = ("late", "too-long", "off-heat", "fridge-full")
+"""Rules that one dish breaks for want of room beside others."""
+
+
 async def with_conflicts(turn: Turn, said: Html, promise: str | None, rows: list[list[Button]] | None = None,
                           *, reply: bool | None = None) -> None:  # fmt: skip
-    """What was noted, and at once what does not fit now (of this dish, where one is meant), with its ways out."""
+    """What was noted, and at once what does not fit now, with its ways out.
+
+    Where one dish is meant: what is wrong with it, and every dish that does not find its place beside the others.
+    """
     made = await planned(turn)
-    about = tuple(c for c in made.conflicts if promise is None or promise in c.promises)
+    about = tuple(c for c in made.conflicts if promise is None or promise in c.promises or c.rule in OF_ALL_DISHES)
     buttons = [*(rows or []), *_ways_out(turn, about), [turn.undo_button()]]
     lines = [said, *_conflicts(turn, replace(made, conflicts=about))]
     turn.post(Html("\n".join(lines)), buttons=buttons, reply=reply)

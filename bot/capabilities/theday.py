@@ -108,7 +108,9 @@ async def out_button(turn: Turn) -> None:
         _told(turn, found.id)
     else:
         turn.change(put_away(turn.potluck, turn.actor, found.id, turn.now), "did-away", dish=found.dish)
-        turn.say("out-stopped", reply=False, dish=found.dish, minutes=round(turn.known_promise(found.id).out_min))
+        off = turn.known_promise(found.id)
+        over = perishable(off) and clock(turn.potluck, off).left_min(turn.now) <= 0
+        turn.say("out-over" if over else "out-stopped", reply=False, dish=off.dish, minutes=round(off.out_min))
     turn.toast("answer-below")
 
 

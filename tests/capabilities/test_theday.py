@@ -78,6 +78,14 @@ async def test_a_dish_whose_time_was_over_before_is_to_be_thrown_out(play):
     assert "Throw it out" in played.last()
 
 
+async def test_what_comes_off_the_table_too_late_is_not_kept(play):
+    played = await play(
+        SLAW, AT_FIVE, say("ravi", "/out slaw"), until("2027-09-18T19:20"), press("ravi", "Cold or hot again")
+    )
+
+    assert "Throw it out" in played.last()
+
+
 async def test_outdoors_in_summer_the_unknown_heat_counts_as_hot(play):
     played = await play(
         say("ines", "/potluck Sat 18 Sep 5pm, 12 people, outdoors in the garden"), SLAW, AT_FIVE,

@@ -9,7 +9,7 @@ out-started-until = { $dish } is on the table{ $spent ->
     [0] {""}
    *[other] , and { $spent } minutes before that count
 }: eat it, chill it or heat it through by { $until }; after that throw it out.
-out-over = { $dish } has been out for { $minutes } minutes before the table: its time is over. Throw it out.
+out-over = { $dish } has been out for { $minutes } minutes in all: its time is over. Throw it out.
 out-all = { $n ->
     [one] One clock is running.
    *[other] { $n } clocks are running.
