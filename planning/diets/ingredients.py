@@ -74,6 +74,9 @@ def _index() -> tuple[dict[Key, Ingredient], dict[str, tuple[Words, ...]], dict[
         for said in (row["name"], *row["aliases"].split(";")):
             if key := key_of(said):
                 exact.setdefault(key, item)
+    # Other languages' words mean the same rows: an allergen must be found in whatever words the cook lists it.
+    for row in tables.rows("ingredients_es"):
+        exact.setdefault(key_of(row["name"]), exact[key_of(row["ingredient"])])
     by_set: dict[frozenset[str], Ingredient] = {}
     by_word: dict[str, list[frozenset[str]]] = {}
     for key, item in exact.items():

@@ -196,16 +196,26 @@ def can_eat(promise: Promise, need: str) -> str:
     Only the cook's whole list, every item known, makes "listed-free"; a usual recipe never does. A need no table
     knows ("kiwi") is contained where its own words stand in the name or the list, else always asked.
     """
-    return "contains" if rule_of(need) is None and names_it(promise, need) else verdict(listed(promise), need)
+    return _can_eat(promise.dish, promise.ingredients or None, need)
+
+
+@lru_cache(maxsize=16384)
+def _can_eat(dish: str, ingredients: tuple[str, ...] | None, need: str) -> str:
+    if rule_of(need) is None and _names_it(dish, ingredients, need):
+        return "contains"
+    return verdict(_listed(dish, ingredients), need)
 
 
 def names_it(promise: Promise, need: str) -> bool:
     """Whether the words of a need ("no mushrooms") stand together in the dish's name, its list or its usual recipe."""
+    return _names_it(promise.dish, promise.ingredients or None, need)
+
+
+def _names_it(name: str, ingredients: tuple[str, ...] | None, need: str) -> bool:
     wanted = set(key_of(core_of(need)))
-    said = promise.ingredients
-    if said is None and (dish := lookup(promise.dish).dish) is not None:
-        said = dish.ingredients
-    return bool(wanted) and any(wanted <= set(key_of(text)) for text in (promise.dish, *(said or ())))
+    if ingredients is None and (dish := lookup(name).dish) is not None:
+        ingredients = dish.ingredients
+    return bool(wanted) and any(wanted <= set(key_of(text)) for text in (name, *(ingredients or ())))
 
 
 def verdict(what: Listed, need: str) -> str:
