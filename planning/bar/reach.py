@@ -25,6 +25,9 @@ no topping is commoner than another; beyond it the best found so far is the answ
 AT_ONCE = 128
 """Cases handled in one go."""
 
+ALONE = 250_000
+"""Multiplications which OpenBLAS, numpy's usual library, still does in one thread."""
+
 Wanted = Sequence[tuple[frozenset[str], float]]
 """(toppings still missing, liking 0..1) of each combination that is not possible yet."""
 
@@ -93,9 +96,23 @@ class _Question:
 
     def value(self, taken: Floats) -> tuple[Floats, Floats]:
         """(the value of each row of toppings, the row without toppings that help no combination)."""
-        whole = self.lacks @ taken.T > self.lacks.sum(1)[:, None] - 0.5
-        needed = taken * (whole.T @ self.lacks > 0)
-        return whole.T @ self.worth - needed @ self.cost, needed
+        whole = (_times(taken, self.lacks.T) > self.lacks.sum(1) - 0.5).astype(float)
+        needed = taken * (_times(whole, self.lacks) > 0)
+        return whole @ self.worth - needed @ self.cost, needed
+
+
+def _times(many: Floats, by: Floats) -> Floats:
+    """The matrix product, a few rows at a time: of larger ones numpy makes threads, which wait for each other for
+    longer than the product takes when the machine has other work."""
+    import numpy as np
+
+    step = max(1, ALONE // by.size)
+    if len(many) <= step:
+        return many @ by
+    made = np.empty((len(many), by.shape[1]))
+    for at in range(0, len(many), step):
+        np.matmul(many[at : at + step], by, out=made[at : at + step])
+    return made
 
 
 @dataclass(frozen=True)
@@ -181,8 +198,8 @@ def _bounds(question: _Question, nodes: _Nodes) -> tuple[Floats, Floats]:
 
     asked, out = nodes.asked.astype(float), nodes.out.astype(float)
     left = question.budget - nodes.asked.sum(1)
-    missing = question.lacks.sum(1) - asked @ question.lacks.T
-    within = (out @ question.lacks.T < 0.5) & (missing < left[:, None] + 0.5)
+    missing = question.lacks.sum(1) - _times(asked, question.lacks.T)
+    within = (_times(out, question.lacks.T) < 0.5) & (missing < left[:, None] + 0.5)
     opened = within & (missing < 0.5)
     value = opened @ question.worth - asked @ question.cost
     still = np.where(within & ~opened, question.worth, 0.0)
@@ -191,8 +208,8 @@ def _bounds(question: _Question, nodes: _Nodes) -> tuple[Floats, Floats]:
     bound, gains = nodes.bound, free
     rows, last = np.arange(len(left)), np.maximum(left - 1, 0)
     for _ in range(2):
-        parts = still / np.maximum(share @ question.lacks.T, 1e-9)
-        gains = np.maximum(share * (parts @ question.lacks) - question.cost, 0.0)
+        parts = still / np.maximum(_times(share, question.lacks.T), 1e-9)
+        gains = np.maximum(share * _times(parts, question.lacks) - question.cost, 0.0)
         largest = -np.sort(-gains, axis=1)
         bound = np.minimum(bound, value + np.where(left > 0, largest.cumsum(1)[rows, last], 0.0))
         edge = (largest[rows, last] + largest[rows, np.minimum(left, largest.shape[1] - 1)]) / 2
