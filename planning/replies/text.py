@@ -24,8 +24,8 @@ _TOKEN = re.compile(
     r"|[\n]|[^\s]"
 )
 _QUOTES = re.compile(r"[\"“”«»„][^\"“”«»„\n]{1,600}[\"“”«»„]|(?<!\w)['‘][^'‘’\n]{3,300}['’](?!\w)")
-_FACES = re.compile(r"(?<![\w:])(?:[:;=8][-'^]?[)(\]\[DPpoO*3|/\\]+|<3+|\^_?\^|[xX]D+)(?!\w)")
-_SHORTENED = frozenset(("lb", "lbs", "oz", "approx", "fl", "qt", "pt", "gal", "pkg", "st", "ca"))
+_FACES = re.compile(r"(?<![\w:])(?:(?:[:;=]|8(?=-))[-'^]?[)(\]\[DPpoO*3|/\\]+|<3+|\^_?\^|[xX]D+)(?!\w)")
+_SHORTENED = frozenset(("lb", "lbs", "oz", "approx", "fl", "qt", "pt", "gal", "pkg", "st", "ca", "incl", "inc"))
 _END = frozenset(".!?;\n…")
 
 
@@ -171,7 +171,8 @@ def _abbreviation(current: list[Token], found: list[re.Match[str]], number: int)
     """ "3 lb. of potatoes": the full stop does not end the sentence."""
     if not current or current[-1].plain not in _SHORTENED:
         return False
-    return number + 1 < len(found) and found[number + 1][0][0].islower()
+    following = found[number + 1][0][0] if number + 1 < len(found) else ""
+    return following.islower() or (following.isdigit() and current[-1].plain in ("incl", "inc", "approx", "ca"))
 
 
 def _without_neutral(tokens: list[Token], neutral: frozenset[str]) -> list[Token]:

@@ -69,12 +69,13 @@ _IS_BEFORE = frozenset(
         "lactose", "dairy", "egg", "only", "got", "in", "out", "away", "a", "an", "pescatarian", "intolerant", "veggie", "covered", "from", "joining",
     )
 )  # fmt: skip
+_YEARS = re.compile(r"(?<=[0-9 ])y[/.]o(?!\w)", re.IGNORECASE)
 _HYPHENED = re.compile(r"-(?=(?:intolerant|intolerance|allergy|allergic|sensitive)\b)", re.IGNORECASE)
 
 
 def message_of(text: str) -> Message:
     """The message in plain words. "ill bring" is "I'll bring"; "I am ill" stays."""
-    text = _HYPHENED.sub(" ", text)
+    text = _YEARS.sub("yo ", _HYPHENED.sub(" ", text))
     fixed = _ILL.sub(lambda m: "i'l " if m["i"] else "we'l ", text)  # as long as before: places must not move
     return cut(fixed, _expand(), neutral(), _IS_BEFORE)
 

@@ -6,6 +6,7 @@ import re
 from collections.abc import Sequence
 
 from planning.replies.english.lexicon import NUMBER, number_of, whole_number
+from planning.replies.english.persons import AND, noun_at
 from planning.replies.text import Token
 
 _LOOK = 6
@@ -112,11 +113,9 @@ def bare_age(tokens: Sequence[Token], i: int) -> tuple[int, int] | None:
 _TELLS_AGE = ("aged", "age", "ages", "who", "are", "is", ":", "they", "he", "she", "their")
 
 
-def ages(
-    tokens: Sequence[Token], i: int, *, after_plural: bool = False, noun_at: bool = False
-) -> tuple[list[int], int] | None:
-    """Ages at token `i`: "( 4 , 7 and 9 )", "aged 4 and 7", "who are 4 and 7", ", 4 and 7" after a word for several
-    persons. `noun_at`: a word for persons follows the first number, so that it counts heads."""
+def ages(tokens: Sequence[Token], i: int, *, after_plural: bool = False) -> tuple[list[int], int] | None:
+    """Ages at token `i`: "( 4 , 7 and 9 )", "aged 4 and 7", "who are 4 and 7", "4 and 7" after a word for several
+    persons. A number before a word for persons counts heads and ends them."""
     if (
         i + 2 < len(tokens)
         and tokens[i].plain == ","
@@ -131,26 +130,38 @@ def ages(
         worded |= tokens[i].plain in ("aged", "age", "ages")
         worded |= tokens[i].plain in ("are", "is") and i > start and tokens[i - 1].plain in ("who", "they", "he", "she")
         i += 1
-    if after_plural and i == start + 1 and tokens[start].plain == "are":
-        worded = not noun_at  # "the kids are 8 and 14"
-    plainly = after_plural and i == start and not noun_at
-    if not (opened or worded or plainly):
+    worded |= after_plural and i == start + 1 and tokens[start].plain == "are"  # "the kids are 8 and 14"
+    if not (opened or worded or (after_plural and i == start)):
         return None
+    found, end = age_list(tokens, i)
+    if not found:
+        return None
+    if opened:
+        if end >= len(tokens) or tokens[end].plain != ")":
+            return None
+        end += 1
+    return found, end
+
+
+def age_list(tokens: Sequence[Token], i: int, most: int = 30) -> tuple[list[int], int]:
+    """Numbers in a row at token `i`, at most so many, as ages; and where they end."""
     found: list[int] = []
     end = i
-    while i < len(tokens):
+    while i < len(tokens) and len(found) < most:
         read = bare_age(tokens, i)
-        if read is not None and read[0] <= 99:
+        if read is not None and read[0] <= 99 and not _heads(tokens, i):
             found.append(read[0])
             i = end = read[1]
         elif found and tokens[i].plain in (",", "and", "&", "+"):
             i += 1
         else:
             break
-    if not found:
-        return None
-    if opened:
-        if i >= len(tokens) or tokens[i].plain != ")":
-            return None
-        return found, i + 1
     return found, end
+
+
+def _heads(tokens: Sequence[Token], i: int) -> bool:
+    """Whether the number at `i` counts persons ("3 kids", "one teen", "2 big boys")."""
+    read = whole_number(tokens, i)
+    if read is None or noun_at(tokens, read[1]):
+        return read is not None
+    return noun_at(tokens, read[1] + 1) and tokens[read[1]].plain not in (*AND, ")")

@@ -159,7 +159,7 @@ def _value(word: str) -> int:
 
 def counts(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
     """The count in a sentence, by the first rule that reads one; nothing when none does."""
-    yield from _totals(sentence, context)
+    yield from totals(sentence, context)
     yield from _changes(sentence, context)
 
 
@@ -178,7 +178,8 @@ def _total(sentence: Sentence, match: re.Match[str], confidence: float | None = 
     return Count(first, end, party or Party(adults=n), False, sure if n else 0.5)
 
 
-def _totals(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
+def totals(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
+    """How many there are in all ("4 of us", "party of 5, one a baby")."""
     left = sentence.left
     if context.addressed:
         for pattern, sure in (

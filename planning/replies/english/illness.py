@@ -14,7 +14,7 @@ from planning.replies.intents import Intent, ReplyContext, SetNeeds, SetPregnant
 from planning.replies.text import Message, Sentence
 
 SEVERE = re.compile(
-    r"\b(?:severe|severely|deathly|deadly|serious|seriously|terrible|terribly|extreme|life-threatening|life threatening|anaphylactic|anaphylaxis|anaphylaxes|epipens?|epi-pens?"
+    r"\b(?:severe|severely|into (?:anaphylactic )?shock|deathly|deadly|serious|seriously|terrible|terribly|extreme|life-threatening|life threatening|anaphylactic|anaphylaxis|anaphylaxes|epipens?|epi-pens?"
     r"|bad(?= (?:[a-z-]+ ){0,3}allerg)|nasty(?= (?:[a-z-]+ ){0,3}allerg)|(?:bad|nasty|serious|severe) one|extremely|highly|badly|airborne|acute|very bad|really bad|(?:could|can|will|would|might) (?:kill|die)|even traces|not even (?:a )?traces?|in hospital|to hospital|throat closes?|closes? up|stops? breathing|can not breathe)\b"
 )
 """Words that make an allergy a severe one: taken wherever they stand in its sentence, the stricter reading."""
@@ -24,6 +24,9 @@ REACTS = re.compile(
 )
 """Words beside a food that make "can't have" an allergy."""
 _NAMED_ILLNESS = re.compile(r" (?:allerg[a-z]+|celiacs?|intoleran[a-z]+|anaphyla[a-z]+|epipens?|epi-pens?) ")
+_REACTION = re.compile(
+    r" (?:hives|swells?(?: up)?|swollen|reacts?|reactions?|anaphylactic|shock|rash|throat|hospital|vomits?|vomiting|throws? up|poison(?:s|ous)?|dangerous|deadly|kills?|die|dies) "
+)
 _NOT_OURS = re.compile(
     r" (?:no|not|never|without|any|was|were|used to|grew out|outgrew|outgrown|got over|gone|anyone|someone|everyone|who|people|jokes?) "
 )
@@ -52,7 +55,11 @@ def harden(message: Message, found: list[Intent]) -> list[Intent]:
 def read_lost(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """Where an illness is named and no rule has read whose or how, the foods beside it are asked about, not lost."""
     left = sentence.left.replace("\x00", " ")
-    if sentence.question or _NAMED_ILLNESS.search(sentence.left) is None or _NOT_OURS.search(left):
+    if (
+        sentence.question
+        or (_NAMED_ILLNESS.search(sentence.left) or _REACTION.search(sentence.left)) is None
+        or _NOT_OURS.search(left)
+    ):
         return []
     needs = needs_of(" ".join(pieces(left)), 1, "allergy")
     if " celiac" in left:

@@ -7,7 +7,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
-from planning.replies.english.ages import aged_noun, ages, bare_age, between, group_of_age, under, year_old
+from planning.replies.english.ages import age_list, aged_noun, ages, bare_age, between, group_of_age, under, year_old
 from planning.replies.english.lexicon import whole_number, words
 from planning.replies.english.parts import division
 from planning.replies.english.persons import ADJECTIVES, AND, DETERMINERS, ROLES, People, named_kin, noun_at, phrase_at
@@ -25,6 +25,7 @@ _TWO = ("twins", "folks", "parents", "in-laws", "in laws", "grandparents")
 _MANNER = re.compile(r"[a-z]+(?:-[a-z]+)*(?:ed|ing|y|free|ful|ous|ish)")
 """How an adjective looks that says nothing of age."""
 _PARTNER = frozenset(("girlfriend", "boyfriend", "husband", "wife", "partner", "fiance", "fiancee", "spouse"))
+_CHILDREN = ("kids", "children", "girls", "boys", "sons", "daughters", "grandchildren", "grandkids")
 _SUPERLATIVE = ("youngest", "eldest", "oldest")
 _NOT_A_NAME = frozenset(
     ("i", "we", "you", "he", "she", "they", "it", "not", "no", "yes", "all", "so", "but", "then", "sorry", "sadly", "maybe", "hopefully", "will", "is", "are",
@@ -39,10 +40,18 @@ def _one_in_brackets(tokens: Sequence[Token], i: int) -> bool:
     return [t.plain for t in tokens[i : i + 3 : 2]] == ["(", ")"] and read is not None and read[1] == i + 2
 
 
-def _ages_after(tokens: Sequence[Token], i: int) -> tuple[list[int], int] | None:
-    read = whole_number(tokens, i)
-    plural = i > 0 and tokens[i - 1].plain in ("kids", "children", "girls", "boys", "sons", "daughters")
-    return ages(tokens, i, after_plural=plural, noun_at=read is not None and noun_at(tokens, read[1]))
+_GOES_ON = (",", "and", "&", "+", "plus", "with", ")", "(", "-", "coming", "please", "no", "so", "for", "but", "too")
+
+
+def _ages_after(tokens: Sequence[Token], i: int, number: int | None, group: str) -> tuple[list[int], int] | None:
+    """Ages behind a noun; behind a comma when there are as many as persons ("3 boys, 2, 3 & 4", "my son, 14, and I")."""
+    told = ages(tokens, i, after_plural=i > 0 and tokens[i - 1].plain in _CHILDREN)
+    if told is not None or i >= len(tokens) or tokens[i].plain != "," or group == "adults":
+        return told
+    found, end = age_list(tokens, i + 1, number or 1)
+    if len(found) != (number or 1) or max(found) > 17 or (end < len(tokens) and tokens[end].plain not in _GOES_ON):
+        return None
+    return found, end
 
 
 def _us(tokens: Sequence[Token], i: int) -> tuple[int, int] | None:
@@ -163,7 +172,7 @@ def _several_aged(tokens: Sequence[Token], i: int, number: int) -> tuple[dict[st
 
 def _count(found: People, tokens: Sequence[Token], group: str, number: int | None, role: str) -> None:
     """Counts the persons of one noun by the ages or the parts told after it, else by its number."""
-    told = _ages_after(tokens, found.last)
+    told = _ages_after(tokens, found.last, number, group)
     if told is None and (side := _side_after(tokens, found.last)) is not None:
         found.add(side[0], number if number is not None else 1)  # "2 littles under 5"
         found.unknown_number = role == "kins" and number is None

@@ -24,6 +24,14 @@ ALLERGY_RULES = (
     re.compile(rf" (?:allergy|allergies|allergic reaction|anaphylaxis|anaphylactic)(?: :| to| -|,)+ (?:all |any )?{LIST}"),
     re.compile(rf" (?P<epi>epipen|epi-pen|anaphylactic) (?:for|to|from) {LIST}"),
 )  # fmt: skip
+_REACTION = r"(?:(?:very |really |quite |so )?(?:bad|badly|severe|severely|allergic|terrible|terribly|nasty|strong|strongly|awful|horrible|violent|violently|anaphylactic|serious|seriously|life-threatening) )*"
+REACTION_RULES = (
+    re.compile(rf" (?:has|have|had|get|gets|got|having|with)(?: got)? (?:an? )?{_REACTION}reactions? (?:to|from|with|after) (?:eating |any |all |the )?{LIST}"),
+    re.compile(rf" reacts? {_REACTION}(?:to|from|with) (?:eating |any |all |the )?{LIST}"),
+    re.compile(rf" (?:swells?|swelling|blows?|puffs?|balloons?)(?: (?:right|all))?(?: up)?(?: like a [a-z]+)? (?:from|with|after|on|when (?:i|he|she) eats?) (?:eating |any )?{LIST}"),
+    re.compile(rf" (?:goes?|went|going) into (?:anaphylactic )?shock (?:from|with|after|on) (?:eating |any )?{LIST}"),
+    re.compile(rf" (?:gets?|comes? (?:out|up) in|breaks? out in|covered in) (?:an? )?(?:bad )?(?:hives|rash|rashes|spots|welts|eczema) (?:from|with|after|on) (?:eating |any )?{LIST}"),
+)  # fmt: skip
 INTOLERANCE_RULES = (
     re.compile(rf" {LIST} (?:intolerant|intolerance|sensitivity|sensitive|issues|problems)\b"),
     re.compile(rf" (?:intolerant|intolerance|sensitive|sensitivity) (?:to |of )(?:all )?{LIST}"),
@@ -42,8 +50,12 @@ KILLS = re.compile(
 SOMEBODY_AVOIDS = re.compile(
     rf" (?P<name>[^\W\d_][\w'-]*) (?:can not|does not|must not|will not|is not allowed to|can never|should not|avoids)(?: (?:eat|have|do|tolerate|touch|digest|take|drink))?(?: any| all)? {LIST}"
 )
-BUT_NOT = re.compile(rf" {_WHO} (?:(?:can|do|will|am fine with|is fine with|are fine with) )?(?:eat |eats |do |have |has )?[^,\x00]{{1,40}} but (?:not|no|never) (?:eat |any )?{LIST}(?= $| ,| so| as| though)")
-FREE = re.compile(rf"^ (?:(?:just|only|all|everything|it|keep|make) )*(?P<list>{ALLERGEN})(?: |-)free(?: (?:please|for me|for us|for {KIN.replace('?P<kin>', '?:')}|here|only|food|diet|if possible))*(?= $| ,| -| as| because)")
+BUT_NOT = re.compile(
+    rf" {_WHO} (?:(?:can|do|will|am fine with|is fine with|are fine with) )?(?:eat |eats |do |have |has )?[^,\x00]{{1,40}} but (?:not|no|never) (?:eat |any )?{LIST}(?= $| ,| so| as| though)"
+)
+FREE = re.compile(
+    rf"^ (?:(?:just|only|all|everything|it|keep|make) )*(?P<list>{ALLERGEN})(?: |-)free(?: (?:please|for me|for us|for {KIN.replace('?P<kin>', '?:')}|here|only|food|diet|if possible))*(?= $| ,| -| as| because)"
+)
 CELIAC = re.compile(
     rf" (?:i|{KIN}|he|she|one of us) (?:have|has)(?: got)?(?: a)? (?P<diet>celiac)(?: disease)?(?![a-z])"
 )
@@ -77,11 +89,34 @@ REFUSED = re.compile(
     rf"^ (?:please ,? ?)?(?:no|without|nothing with|avoid) (?:any )?{LIST}(?: in (?:anything|it|the food|there))?(?: please)?(?= $| ,| as| because| or )"
 )
 BRINGS = re.compile(r" (?:bring|bringing|make|making|bake|baking|cook|cooking|serves?|for [0-9]) ")
-LEADS = ("a", "an", "the", "severe", "bad", "nasty", "serious", "really", "very", "terrible", "food", "mild", "strong", "have", "has", "got", "horrible", "deadly", "life-threatening", "slight")
+LEADS = (
+    "a",
+    "an",
+    "the",
+    "severe",
+    "bad",
+    "nasty",
+    "serious",
+    "really",
+    "very",
+    "terrible",
+    "food",
+    "mild",
+    "strong",
+    "have",
+    "has",
+    "got",
+    "horrible",
+    "deadly",
+    "life-threatening",
+    "slight",
+)
 """Words before an allergy which are part of telling it."""
 BY_CHOICE = frozenset(("pork", "beef", "alcohol", "caffeine", "vegetarian", "chili", "sugar"))
 """What "no ..." in answer to the question for diets does not make an allergy of."""
-AFTER_PEOPLE = re.compile(rf" (?:me|us|i|we|people|persons|adults?|kids?|children) , (?:and |a |one |strictly |all |both )*{DIETS}(?: please| here)*(?= $| ,)")
+AFTER_PEOPLE = re.compile(
+    rf" (?:me|us|i|we|people|persons|adults?|kids?|children) , (?:and |a |one |strictly |all |both )*{DIETS}(?: please| here)*(?= $| ,)"
+)
 THIRD = re.compile(r" (?:[a-z]+'s|someone|somebody|anyone|people) (?:is|are|has|have|was)?$")
 ALL_OF_US = re.compile(
     r"^ (?:none of us|neither of us|we are all|all of us are|we all|the whole [a-z]+ (?:is|are))(?![a-z])| all (?:[a-z]+ )?of us are "

@@ -237,6 +237,7 @@ def read_needs(sentence: Sentence, context: ReplyContext, earlier: str = "") -> 
     if (match := form.KILLS.search(sentence.left)) is not None:
         reader.said(match, hardened(needs_of(match["list"], 1, "allergy")), 0.9)
     reader.take_all(form.ALLERGY_RULES, "allergy")
+    reader.take_all(form.REACTION_RULES, "allergy")
     reader.take_all(form.INTOLERANCE_RULES, "intolerance")
     reader.take_all(form.AVOID_RULES, "")
     if (match := form.SOMEBODY_AVOIDS.search(sentence.left)) is not None and reader.named(match):

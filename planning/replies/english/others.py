@@ -11,7 +11,7 @@ import re
 from dataclasses import dataclass
 
 from planning.potluck import AGE_GROUPS, Answer, Party
-from planning.replies.english.lexicon import any_of, words
+from planning.replies.english.lexicon import NUMBER, any_of, words
 from planning.replies.english.nouns import known_thing
 from planning.replies.english.things import things_at
 from planning.replies.intents import AddPerson, AddPromise, Intent, ReplyContext, SetAnswer, SetParty
@@ -137,7 +137,7 @@ def _said_of(sentence: Sentence, named: list[_Named], context: ReplyContext, *, 
     tokens, end = sentence.tokens, named[-1].last
     rest = " " + " ".join(t.plain for t in tokens[end:]) + " "
     if len(named) == 1 and named[0].guest is None and named[0].first == 2 and tokens[0].plain in ("me", "myself") and (
-        own and re.match(r" (?:$|,|are coming|will come|will be there|bringing|with|for)", rest)
+        own and re.match(rf" (?:$|,(?! (?:and |& |plus )?(?:my|our|the|a|an|{NUMBER}|us) )|are coming|will come|will be there|bringing|with|for)", rest)
     ):  # "me and Joe, bringing chips"
         start, stop = sentence.span(named[0].first, end)
         sentence.take(named[0].first, end)

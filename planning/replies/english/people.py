@@ -8,7 +8,7 @@ from dataclasses import replace
 
 from planning.potluck import AGE_GROUPS, Party
 from planning.replies.english import kin
-from planning.replies.english.counts import Count, breakdown, counts, only_group, roughly, starts_with_plus_me
+from planning.replies.english.counts import Count, breakdown, counts, only_group, roughly, starts_with_plus_me, totals
 from planning.replies.english.lexicon import whole_number
 from planning.replies.english.members import Members
 from planning.replies.english.nouns import known_thing
@@ -116,7 +116,10 @@ _NOT_COUNTED = frozenset(
 def _all_counts(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
     yield from _list_with_me(sentence)
     yield from _known_divided(sentence, context)
-    yield from _list_alone(sentence, context)
+    for count in _list_alone(sentence, context):
+        total = next((t for t in totals(sentence, context) if not t.relative), None)
+        parted = total is not None and total.first < count.first and total.party.total >= count.party.total
+        yield total if total is not None and parted else count  # "party of 5, 1 girl and a teen"
     yield from _bare_number(sentence, context)
     yield from counts(sentence, context)
 
