@@ -13,7 +13,7 @@ from telegram.error import BadRequest, TelegramError
 from bot.admins import Admins
 from bot.buttons import Forged
 from bot.context import Services, Turn
-from bot.derived import derive
+from bot.derived import Derived
 from bot.events import Event, read
 from bot.storage.errors import AlreadyTaken, Stale, StorageTrouble
 from bot.storage.values import Batch, ChatRecord, CommitResult, PersonRecord, Post, Stored
@@ -44,6 +44,7 @@ class Dispatcher:
         self.bot = bot
         self.courier = courier
         self.admins = Admins(bot, services.clock)
+        self._derived = Derived(services.store)
 
     async def handle(self, update: telegram.Update) -> None:
         """Take one update: at most one committed turn comes of it."""
@@ -102,7 +103,7 @@ class Dispatcher:
         found = {}
         for potluck in turn.changed_potlucks:
             timeline = planner.timeline(potluck) if planner else None
-            found[potluck.id] = await derive(self.services.store, potluck, timeline, turn.now)
+            found[potluck.id] = await self._derived.reminders(potluck, timeline, turn.now)
         return found
 
     @staticmethod

@@ -15,7 +15,7 @@ from typing import Any
 import structlog
 
 from bot.clock import Clock
-from bot.derived import derive
+from bot.derived import Derived
 from bot.storage.errors import Stale, StorageTrouble
 from bot.storage.store import Store
 from bot.storage.values import Batch, CommitResult
@@ -46,6 +46,7 @@ def _kitchen_part(potluck: Potluck) -> Any:
 class Planner:
     def __init__(self, store: Store, clock: Clock, wake: Callable[[CommitResult], Any] | None = None) -> None:
         self._store = store
+        self._derived = Derived(store)
         self._clock = clock
         self.wake = wake
         self._known: OrderedDict[str, tuple[Any, Timeline]] = OrderedDict()
@@ -115,7 +116,7 @@ class Planner:
         if _kitchen_part(latest.potluck) != part:
             return True
         if latest.potluck.stage is Stage.PLANNED and (made.steps or before is not None):
-            derived = await derive(self._store, latest.potluck, made, now)
+            derived = await self._derived.reminders(latest.potluck, made, now)
             # The unchanged potluck goes along so that its revision is compared: newer reminders are not overwritten.
             batch = Batch(now=now, changed=((latest, latest.potluck),), reminders=((potluck.id, derived),))
             try:

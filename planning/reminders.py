@@ -8,7 +8,7 @@ practice, no source; the thaw rule is THAW-03, the two clocks TIME-01 and TIME-0
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import UTC, datetime, time, timedelta
 from zoneinfo import ZoneInfo
@@ -86,21 +86,35 @@ def shift_out_of_quiet(instant: datetime, timezone: str, quiet_from: str, quiet_
 
 def reminders(potluck: Potluck, timeline: Timeline | None, now: datetime) -> tuple[Reminder, ...]:
     """All reminders still ahead of `now`, by due time and key."""
+    return ahead([*shared(potluck, timeline), *personal(potluck, timeline, potluck.guests)], now)
+
+
+def ahead(found: Iterable[Reminder], now: datetime) -> tuple[Reminder, ...]:
+    """Those still to come at `now`, by due time and key."""
+    still = (r for r in found if r.due_at > now and r.expires_at > r.due_at)
+    return tuple(sorted(still, key=lambda r: (r.due_at, r.key)))
+
+
+def shared(potluck: Potluck, timeline: Timeline | None) -> tuple[Reminder, ...]:
+    """What the dishes, the kitchen and the day ask for: of the guests only ids, names and their order matter."""
     if potluck.stage is Stage.CANCELLED:
         return ()
-    found: list[Reminder] = [*_collect(potluck), *_return(potluck)]
-    if potluck.stage is Stage.PLANNED:
-        steps = timeline.steps if timeline is not None else ()
-        for part in (
-            _answer_by(potluck), _bring(potluck, steps), _thaw(potluck, steps), _slow_cooker(potluck, steps),
-            _oven(potluck, steps), _leave(potluck, steps), _start(potluck), _out_limit(potluck),
-        ):  # fmt: skip
-            found.extend(part)
-    ahead = (r for r in found if r.due_at > now and r.expires_at > r.due_at)
-    return tuple(sorted(ahead, key=lambda r: (r.due_at, r.key)))
+    after, steps = (*_collect(potluck), *_return(potluck)), timeline.steps if timeline is not None else ()
+    if potluck.stage is not Stage.PLANNED:
+        return after
+    return (*after, *_thaw(potluck, steps), *_slow_cooker(potluck, steps), *_oven(potluck, steps),
+            *_start(potluck), *_out_limit(potluck))  # fmt: skip
 
 
-def _answer_by(potluck: Potluck) -> Iterator[Reminder]:
+def personal(potluck: Potluck, timeline: Timeline | None, guests: Sequence[Guest]) -> tuple[Reminder, ...]:
+    """What each of these guests gets for what they said; no other guest matters to it."""
+    if potluck.stage is not Stage.PLANNED:
+        return ()
+    steps = timeline.steps if timeline is not None else ()
+    return (*_answer_by(potluck, guests), *_bring(potluck, steps, guests), *_leave(potluck, steps, guests))
+
+
+def _answer_by(potluck: Potluck, guests: Sequence[Guest]) -> Iterator[Reminder]:
     """Once, to each guest who said nothing or maybe: the evening before answers are wanted."""
     zone = potluck.zone
     if potluck.answer_by is not None:
@@ -109,19 +123,17 @@ def _answer_by(potluck: Potluck) -> Iterator[Reminder]:
     else:
         day = potluck.local(potluck.starts_at).date() - timedelta(days=ANSWER_DAYS_BEFORE)
         expires = min(wall(zone, day + timedelta(days=1), EVENING_ENDS), potluck.starts_at)
-    for guest in potluck.guests:
-        if guest.answer in (Answer.NONE, Answer.MAYBE):
-            facts = _facts(potluck, by=potluck.answer_by or expires, answer=guest.answer.value)
-            yield Reminder("answer-by", guest.id, wall(zone, day, EVENING), expires,
-                           Say("reminder-answer-by", facts), f"answer-by:{guest.id}")  # fmt: skip
+    due, by = wall(zone, day, EVENING), potluck.answer_by or expires
+    # One sentence for all who said the same: a crowd is asked at once, and at every change of the potluck.
+    asked = {a: Say("reminder-answer-by", _facts(potluck, by=by, answer=a.value)) for a in (Answer.NONE, Answer.MAYBE)}
+    for guest in guests:
+        if guest.answer in asked:
+            yield Reminder("answer-by", guest.id, due, expires, asked[guest.answer], f"answer-by:{guest.id}")
 
 
-def _bring(potluck: Potluck, steps: tuple[PlannedStep, ...]) -> Iterator[Reminder]:
-    """What each guest said they bring, and when to be there if that is before the start.
-
-    The morning of the day, or the evening before an early potluck or an early arrival.
-    """
-    for guest in potluck.guests:
+def _bring(potluck: Potluck, steps: tuple[PlannedStep, ...], guests: Sequence[Guest]) -> Iterator[Reminder]:
+    """What each guest said they bring: the morning of the day, or the evening before an early potluck or arrival."""
+    for guest in guests:
         dishes = [p.dish for p in potluck.promises_of(guest.id)]
         if potluck.bar is not None:
             dishes += [t.name for t in potluck.bar.toppings if t.guest == guest.id]
@@ -222,9 +234,9 @@ def arrival(potluck: Potluck, guest: Guest, steps: Iterable[PlannedStep] = ()) -
     return min([*said, *needed, potluck.starts_at])
 
 
-def _leave(potluck: Potluck, steps: tuple[PlannedStep, ...]) -> Iterator[Reminder]:
+def _leave(potluck: Potluck, steps: tuple[PlannedStep, ...], guests: Sequence[Guest]) -> Iterator[Reminder]:
     """To everybody who comes and has told how far it is, and to every cook who must be there well before the start."""
-    for guest in potluck.guests:
+    for guest in guests:
         if guest.answer is not Answer.YES or guest.id == potluck.host:
             continue
         there = arrival(potluck, guest, steps)
@@ -285,5 +297,4 @@ def _cook(potluck: Potluck, promise: Promise | None) -> str:
 
 
 def _dish(potluck: Potluck, promise_id: str) -> str:
-    promise = potluck.promise(promise_id)
-    return promise.dish if promise is not None else promise_id
+    return promise.dish if (promise := potluck.promise(promise_id)) is not None else promise_id
