@@ -26,7 +26,8 @@ class Admins:
         if chat_id > 0:
             return False
         known = self._known.get(chat_id)
-        if known is None or self._clock.now() - known[0] > FRESH:
+        # Not before it was asked either: a clock set back must not keep an old answer.
+        if known is None or not timedelta(0) <= self._clock.now() - known[0] <= FRESH:
             try:
                 members = await self._bot.get_chat_administrators(chat_id)
             except TelegramError:

@@ -15,7 +15,6 @@ from typing import Any
 from urllib.parse import urlsplit
 
 import telegram
-from apscheduler.schedulers.asyncio import AsyncIOScheduler
 from telegram.error import Conflict, InvalidToken, TelegramError
 from telegram.ext import Application, ContextTypes, ExtBot, TypeHandler
 
@@ -40,7 +39,6 @@ STOP_S = 25.0
 """Less than what service managers usually allow before they kill."""
 HANDLE_S = 60.0
 """One update may take so long; then it is given up, or a hanging one would stop everybody's."""
-PRUNE_H = 6
 WATCHDOG = timedelta(seconds=120)
 STORAGE_WAITS_S = (0.2, 0.5, 1.0, 2.0, 5.0, 10.0)
 
@@ -147,7 +145,6 @@ class TureenBot:
         self._app.add_handler(TypeHandler(telegram.Update, self._on_update))
         self._app.add_error_handler(self._on_error)
         self.courier = Courier(self.bot, store, clock, limits=send_limits, render=render, metrics=self.metrics)
-        self._scheduler: AsyncIOScheduler | None = None
         self._doors: list[Door] = []
         self._tasks: list[asyncio.Task[Any]] = []
         self._running = False
@@ -195,26 +192,7 @@ class TureenBot:
         else:
             await self._until_reached(self._start_polling)
         if isinstance(self.clock, RealClock):
-            self._scheduler = AsyncIOScheduler(timezone="UTC")
-            self._scheduler.add_job(
-                self.courier.tick,
-                "interval",
-                seconds=TICK_S,
-                jitter=2,
-                misfire_grace_time=None,
-                coalesce=True,
-                max_instances=1,
-            )
-            self._scheduler.add_job(
-                self._prune,
-                "interval",
-                hours=PRUNE_H,
-                jitter=600,
-                misfire_grace_time=None,
-                coalesce=True,
-                max_instances=1,
-            )
-            self._scheduler.start()
+            self._tasks.append(asyncio.create_task(self._tick(), name="tick"))
             if self._mode == "polling":
                 self._tasks.append(asyncio.create_task(self._watchdog(), name="watchdog"))
         _log.info("started", mode=self._mode)
@@ -402,6 +380,15 @@ class TureenBot:
                 await self.clock.sleep(wait_s)
                 wait_s = min(60.0, wait_s * 2)
 
+    async def _tick(self) -> None:
+        """By spans, not by the wall clock's times: one that is set back must not stop the reminders."""
+        while True:
+            try:
+                await self.courier.tick()
+            except Exception:
+                _log.exception("a look at what is due failed; the next one follows", after_s=TICK_S)
+            await self.clock.sleep(TICK_S)
+
     async def _watchdog(self) -> None:
         """Polling has been seen to stop without a word; then it is begun anew."""
         while True:
@@ -418,13 +405,6 @@ class TureenBot:
                         await self._app.updater.stop()
                 with contextlib.suppress(TelegramError, RuntimeError):
                     await self._start_polling()
-
-    async def _prune(self) -> None:
-        """Forget what need not be kept: old update ids, what old messages were about."""
-        try:
-            await self.store.prune(self.clock.now())
-        except StorageTrouble as trouble:
-            _log.warning("storage can't be used now", what=trouble.key)
 
     async def _missing(self) -> str | None:
         """What stands between this process and taking work; None when it is ready."""
@@ -443,8 +423,6 @@ class TureenBot:
         return self.metrics.text()
 
     def _stop_timers(self) -> None:
-        if self._scheduler is not None and self._scheduler.running:
-            self._scheduler.shutdown(wait=False)
         for task in self._tasks:
             task.cancel()
 

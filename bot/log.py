@@ -115,7 +115,6 @@ def set_up(log: str = "info", *, secrets: Iterable[str] = (), stream: TextIO | N
         "httpcore",
         "aiohttp",
         "asyncio",
-        "apscheduler",
         "uvicorn",
         "uvicorn.access",
         "sqlalchemy",

@@ -78,9 +78,11 @@ class Rehearsed:
         assert self._bot is not None
         return self._bot.reminder_kind(chat_id, message_id)
 
-    def take_failed_reminders(self) -> Any:
+    def take_failed_reminders(self) -> list[tuple[int, str, str]]:
+        """(chat id, kind, why in words) of reminders given up since the last time this was asked."""
         assert self._bot is not None
-        return self._bot.take_failed_reminders()
+        voice = Voice()
+        return [(chat, kind, voice.plain(why)) for chat, kind, why in self._bot.take_failed_reminders()]
 
     async def close(self) -> None:
         if self._store is not None:

@@ -10,6 +10,7 @@ import asyncio
 import contextlib
 import hmac
 import json
+import socket
 from collections.abc import Awaitable, Callable, Iterator
 from typing import Any
 
@@ -58,11 +59,17 @@ class Door:
         self.host = host
 
     async def open(self) -> None:
-        self._task = asyncio.create_task(self._server.serve(), name="web")
+        """Listen. Raises OSError where the address is taken or not ours: uvicorn would end the process."""
+        config = self._server.config
+        try:
+            listening = socket.create_server((config.host, config.port), family=_family(config.host))
+        except OSError as fault:
+            raise OSError(f"cannot listen on {config.host}:{config.port} ({fault.strerror})") from None
+        self._task = asyncio.create_task(self._server.serve([listening]), name="web")
         while not self._server.started:
             if self._task.done():
                 self._task.result()
-                raise OSError(f"cannot listen on {self._server.config.host}:{self._server.config.port}")
+                raise OSError(f"cannot listen on {config.host}:{config.port}")
             await asyncio.sleep(0.01)
 
     @property
@@ -80,6 +87,10 @@ class Door:
         for server in getattr(self._server, "servers", ()):
             server.close()
         return [self._task] if self._task is not None else []
+
+
+def _family(host: str) -> socket.AddressFamily:
+    return socket.AF_INET6 if ":" in host else socket.AF_INET
 
 
 def watch_routes(ready: Callable[[], Awaitable[str | None]], metrics: Callable[[], Awaitable[bytes]]) -> list[Route]:

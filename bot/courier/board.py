@@ -24,8 +24,9 @@ from bot.courier.desk import Desk
 from bot.courier.faults import Fate, Kind, fate_of
 from bot.courier.limiter import Limiter
 from bot.courier.metrics import Metrics
-from bot.courier.render import Drawn
+from bot.courier.render import Drawn, Renderer
 from bot.courier.waits import Waits
+from bot.storage.errors import StorageError
 from bot.storage.values import ChatRecord, Post, PotluckPlace, Stored
 
 if TYPE_CHECKING:
@@ -74,16 +75,16 @@ class Boards:
             return None
         chat_id, edit = stored.place.chat_id, stored.place.board_message_id is not None
         # Not waited for here: the chat's messages must not stand behind its board.
-        if (due := self._limiter.free_at(chat_id, edit=edit)) > self._clock.now():
-            return due
+        if (free := self._limiter.free_at(chat_id, edit=edit)) > self._clock.now():
+            return free
         await self._limiter.turn(chat_id, edit=edit)
         place = self._limiter.place(chat_id, edit=edit)
-        if (due := await self._desk.claim_board(potluck_id, place)) is not None:
+        if (held := await self._desk.claim_board(potluck_id, place)) is not None:
             # Another replica is at it; a moment later it is either done or ours to do.
-            return max(due, self._clock.now() + timedelta(seconds=GAP_S))
-        return await self._draw(potluck_id)
+            return max(held, self._clock.now() + timedelta(seconds=GAP_S))
+        return await self._draw(potluck_id, self._courier.render)
 
-    async def _draw(self, potluck_id: str) -> datetime | None:
+    async def _draw(self, potluck_id: str, render: Renderer) -> datetime | None:
         """Show the board that was claimed; how it ends also ends the claim."""
         # Read after the place was taken, so that what is drawn is the newest.
         stored = await self._desk.stored(potluck_id)
@@ -92,8 +93,17 @@ class Boards:
             return None
         place = stored.place
         chat = await self._desk.chat(place.chat_id)
-        drawn = await self._courier.render.board(stored, chat, self._clock.now())
         self._remember(self._edited_at, potluck_id, self._clock.now())
+        try:
+            drawn = await render.board(stored, chat, self._clock.now())
+        except StorageError:
+            raise
+        except Exception:
+            # Given up until the next change there; the chat's messages go on all the same.
+            _log.exception("a board can't be drawn", chat=place.chat_id, potluck=potluck_id)
+            self._metrics.boards.labels("failed").inc()
+            await self._desk.board_shown(place, place.board_message_id, pinned=place.board_pinned)
+            return None
         try:
             message_id = await self._show(place, drawn)
         except (TelegramError, OSError) as fault:

@@ -12,7 +12,7 @@ import secrets
 from collections import OrderedDict
 from collections.abc import Iterable
 from dataclasses import dataclass, field
-from datetime import datetime
+from datetime import datetime, timedelta
 from typing import Any
 
 import telegram
@@ -36,6 +36,8 @@ _log = log.get("courier")
 
 TROUBLE_WAIT_S = 5.0
 _HOMES_KNOWN = 20_000
+SET_BACK = timedelta(seconds=30)
+"""Less than that is a correction, and every wait bears it."""
 
 
 @dataclass
@@ -83,6 +85,7 @@ class Courier:
         self._kinds: OrderedDict[tuple[int, int], str] = OrderedDict()
         self._failed: list[tuple[int, str, str]] = []
         self._alive = False
+        self._ticked_at: datetime | None = None
 
     # --- life ---
 
@@ -137,10 +140,23 @@ class Courier:
         if not self._alive:
             return
         try:
+            await self._look_at_the_clock()
             await self._ticker.tick()
         except StorageTrouble as trouble:
             _log.warning("storage can't be used now", what=trouble.key)
         self._sorter.look(everything=True)
+
+    async def _look_at_the_clock(self) -> None:
+        """A wall clock that was set back: what was to wait or be held "until then" would be so for too long."""
+        now, last = self._clock.now(), self._ticked_at
+        self._ticked_at = now
+        if last is None or now > last - SET_BACK:
+            return
+        _log.warning("the clock was set back; waits are cut short", by_s=round((last - now).total_seconds()))
+        await self._desk.clock_set_back()
+        self._limiter.forget()
+        # The look that follows finds out anew.
+        self._sorter.next_at = None
 
     async def measure(self) -> None:
         self.metrics.outbox.set(await self._desk.queue_length())

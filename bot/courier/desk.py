@@ -151,6 +151,10 @@ class Desk:
     async def commit(self, batch: Batch) -> CommitResult:
         return await self._store.commit(batch)
 
+    async def clock_set_back(self) -> None:
+        now = self._clock.now()
+        await self._store.cut_waits(now, now + LEASE)
+
     async def queue_length(self) -> int:
         lengths = await self._store.queue_length()
         return sum(lengths.get(state, 0) for state in ("pending", "claimed", "sending"))

@@ -146,6 +146,11 @@ class Limiter:
         until = now + timedelta(seconds=seconds)
         chat.stopped_until = max(until, chat.stopped_until or until)
 
+    def forget(self) -> None:
+        """The clock was set back: nothing remembered says when anything may leave. The platform will."""
+        self._chats.clear()
+        self._all.taken.clear()
+
     def moved(self, old: int, new: int) -> None:
         """A group was upgraded: its count goes with it."""
         if (chat := self._chats.pop(old, None)) is not None:

@@ -23,7 +23,7 @@ from bot.clock import Clock
 from bot.courier.desk import Desk
 from bot.courier.metrics import Metrics
 from bot.courier.render import ReminderCase
-from bot.storage.errors import Stale, StorageTrouble
+from bot.storage.errors import Stale, StorageError, StorageTrouble
 from bot.storage.values import Batch, ChatRecord, FinishedReminder, PersonRecord, Post, ReminderRow, Stored
 from planning.potluck import Answer, Say, Stage
 
@@ -87,6 +87,10 @@ class Ticker:
             except StorageTrouble as trouble:
                 _log.warning("storage can't be used now", what=trouble.key)
                 self.next_at = self._clock.now() + timedelta(seconds=5)
+            except Exception:
+                # One fault must not end everybody's reminders; what was claimed comes free with its lease.
+                _log.exception("the reminders' ticker failed")
+                self.next_at = self._clock.now() + timedelta(seconds=5)
             finally:
                 self._looking = False
             news = asyncio.ensure_future(self._news.wait())
@@ -138,7 +142,15 @@ class Ticker:
             await self._send(case)
 
     async def _send(self, case: ReminderCase) -> None:
-        post = await self._post(case)
+        try:
+            post = await self._post(case)
+        except StorageError:
+            raise
+        except Exception:
+            # Its words can't be made (its facts are of another version, say). The others' go out all the same.
+            _log.exception("a reminder can't be put into words", kind=case.kind, potluck=case.stored.potluck.id)
+            await self._end(case.rows, "failed")
+            return
         if post is None:
             await self._end(case.rows, "skipped")
             return

@@ -86,6 +86,9 @@ class Sorter:
                 _log.warning("storage can't be used now", what=trouble.key)
                 self._posts = self._boards = self._waiting = True
                 self.look_at(now + timedelta(seconds=5))
+            except Exception:
+                # One fault must not end the sending; the next look comes with the next news or tick.
+                _log.exception("the sorter failed")
             if self._news.is_set():
                 continue
             self._resting = True

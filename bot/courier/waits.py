@@ -24,7 +24,11 @@ class Waits:
         key = object()
         self._until[key] = (when, None)
         try:
-            await self._clock.sleep_until(when, schedule=schedule)
+            if schedule:
+                await self._clock.sleep_until(when, schedule=True)
+            else:
+                # A span, so that a wall clock set back meanwhile does not lengthen it.
+                await self._clock.sleep((when - self.now()).total_seconds())
         finally:
             del self._until[key]
 
@@ -38,7 +42,8 @@ class Waits:
         key = object()
         if count:
             self._until[key] = (until, event)
-        tasks = [asyncio.ensure_future(event.wait()), asyncio.ensure_future(self._clock.sleep_until(until))]
+        left_s = (until - self.now()).total_seconds()
+        tasks = [asyncio.ensure_future(event.wait()), asyncio.ensure_future(self._clock.sleep(left_s))]
         try:
             await asyncio.wait(tasks, return_when=asyncio.FIRST_COMPLETED)
         finally:

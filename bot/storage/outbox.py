@@ -161,6 +161,18 @@ class Outbox(Base):
         params = {"p_id": post_id, "p_why": why}
         return await self._writer.job(lambda conn: _as_owner(conn, _give_up, params, owner))
 
+    async def cut_waits(self, now: datetime, longest_lease: datetime) -> None:
+        """After a wall clock was set back: nothing waits for an instant it had already reached. Posts may
+        leave at once, leases end at `longest_lease` at the latest; reminders keep their due times."""
+
+        def work(conn: Connection) -> None:
+            conn.execute(update(t.post).where(_p.state == "pending", _p.not_before > now).values(not_before=now))
+            for table, lease in ((t.post, "lease_until"), (t.reminder, "lease_until"), (t.place, "board_lease_until")):
+                column = table.c[lease]
+                conn.execute(update(table).where(column > longest_lease).values({lease: longest_lease}))
+
+        await self._writer.job(work)
+
     async def given_up(self, chat_id: int, limit: int = 20) -> tuple[Post, ...]:
         """What could not be delivered to a chat, newest first."""
         params = {"p_chat": chat_id, "p_limit": limit}

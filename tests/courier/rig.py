@@ -60,8 +60,8 @@ class Words:
 
 
 class Rig:
-    def __init__(self, folder: Path) -> None:
-        self.clock = SimulatedClock(START)
+    def __init__(self, folder: Path, clock: SimulatedClock | None = None) -> None:
+        self.clock = clock or SimulatedClock(START)
         self.room = Room(self.clock, sees_all=True)
         self.server = RoomServer(self.room)
         self.folder = folder

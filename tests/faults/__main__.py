@@ -12,6 +12,7 @@ from tests.faults.table import Row, table
 
 PARTS = {
     "killed": "kill -9 at random moments during updates",
+    "replicas": "three replicas, one frozen, one killed, the database crashed, reminders falling due",
 }
 
 
@@ -21,6 +22,7 @@ def parser() -> argparse.ArgumentParser:
     ask.add_argument("--database", choices=("sqlite", "postgresql"), help="only this one (default: both)")
     ask.add_argument("--updates", type=int, default=600, help="killed: updates in all (default 600)")
     ask.add_argument("--rounds", type=int, default=8, help="killed: kills (default 8)")
+    ask.add_argument("--reminders", type=int, default=1000, help="replicas: reminders falling due (default 1000)")
     ask.add_argument("--seed", type=int, default=1)
     return ask
 

@@ -19,7 +19,7 @@ from bot.storage import Store
 from planning.potluck import Answer
 from tests.faults.platform import SENDS, Platform, Update
 from tests.faults.reminded import Reminded
-from tests.faults.stage import DATABASES, START, Bot, databases, fast, open_groups, until, with_clocks
+from tests.faults.stage import DATABASES, START, Bot, databases, emptied, fast, open_groups, until, with_clocks
 from tests.faults.table import Row
 
 GUESTS = 25
@@ -135,7 +135,7 @@ async def on(database: str, *, updates: int, rounds: int, reminders: int, seed: 
             # The bot asks for more only when what it has is stored; then the platform forgets that.
             await until(lambda: not platform.waiting, 120)
             await until(lambda: not reminded.missing(platform), 600)
-            await _sent(url)
+            await emptied(url)
             await bot.stop()
         await driver.compare()
         return await _row(database, driver, reminded, rounds, url)
@@ -157,13 +157,6 @@ async def _round(driver: Driver, bot: Bot, updates: int) -> None:
             pass
     await asyncio.sleep(chance.random() * 0.03)
     await bot.kill()
-
-
-async def _sent(url: str) -> None:
-    """Until the outbox is empty: leases of the dead run out, what is in doubt is decided."""
-    async with await Store.open(url) as store, asyncio.timeout(300):
-        while (await store.queue_length()).keys() & {"pending", "claimed", "sending"}:  # noqa: ASYNC110
-            await asyncio.sleep(0.2)
 
 
 async def _row(database: str, driver: Driver, reminded: Reminded, rounds: int, url: str) -> Row:

