@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     Flags = NDArray[numpy.bool_]
 
 MOST_NODES = 100_000
-"""Cases looked at, some seconds of work. Bars of 60 toppings and 200 combinations need a few hundred, 60,000 when
+"""Cases looked at, some seconds of work. Bars of 60 toppings and 200 combinations need a few hundred, 20,000 when
 no topping is commoner than another; beyond it the best found so far is the answer."""
 
 AT_ONCE = 128
@@ -152,7 +152,7 @@ def _search(question: _Question) -> list[bool]:
         looked += len(nodes.bound)
         if not len(nodes.bound):
             continue
-        bound, gains = _bounds(question, nodes)
+        bound, gains, hopeless = _bounds(question, nodes, best)
         # The toppings that gain most are a good answer, and the first of them is what to decide next.
         order = np.argsort(-gains, axis=1, kind="stable")
         left = question.budget - nodes.asked.sum(1)
@@ -161,7 +161,9 @@ def _search(question: _Question) -> list[bool]:
             best, chosen = float(values.max()), needed[int(values.argmax())] > 0
         rows = np.arange(len(bound))
         going_on = (bound > best + 0.75) & (left > 0) & (gains[rows, order[:, 0]] > 0)
-        waiting = waiting.and_then(_branch(_Nodes(nodes.asked, nodes.out, bound).rows(going_on), order[going_on, 0]))
+        waiting = waiting.and_then(
+            _branch(_Nodes(nodes.asked, nodes.out | hopeless, bound).rows(going_on), order[going_on, 0])
+        )
     return [bool(flag) for flag in chosen]
 
 
@@ -187,11 +189,11 @@ def _branch(nodes: _Nodes, on: NDArray[numpy.intp]) -> _Nodes:
     return _Nodes(nodes.asked, out, nodes.bound).and_then(_Nodes(asked, nodes.out, nodes.bound))
 
 
-def _bounds(question: _Question, nodes: _Nodes) -> tuple[Floats, Floats]:
-    """(an upper bound on each case's value, what each topping would gain in it at most).
+def _bounds(question: _Question, nodes: _Nodes, best: float) -> tuple[Floats, Floats, Flags]:
+    """(an upper bound on each case's value, what each topping gains in it, those with which it cannot beat `best`).
 
     Each combination's worth is split among the toppings it still lacks; however it is split, r more toppings gain
-    no more than the r largest sums (weak duality of the linear programme). First in equal parts; then once more
+    no more than the r largest sums (weak duality of the linear programme). First in equal parts; then twice more
     with less for those that have much already, which evens the sums out and lowers the bound.
     """
     import numpy as np
@@ -205,13 +207,15 @@ def _bounds(question: _Question, nodes: _Nodes) -> tuple[Floats, Floats]:
     still = np.where(within & ~opened, question.worth, 0.0)
     free = 1 - asked - out
     share = free
-    bound, gains = nodes.bound, free
+    bound, gains, hopeless = nodes.bound, free, np.zeros_like(nodes.out)
     rows, last = np.arange(len(left)), np.maximum(left - 1, 0)
-    for _ in range(2):
+    for _ in range(3):
         parts = still / np.maximum(_times(share, question.lacks.T), 1e-9)
         gains = np.maximum(share * _times(parts, question.lacks) - question.cost, 0.0)
         largest = -np.sort(-gains, axis=1)
         bound = np.minimum(bound, value + np.where(left > 0, largest.cumsum(1)[rows, last], 0.0))
+        others = value + np.where(left > 1, largest.cumsum(1)[rows, np.maximum(left - 2, 0)], 0.0)
+        hopeless |= (others[:, None] + gains <= best + 0.75) & (free > 0)
         edge = (largest[rows, last] + largest[rows, np.minimum(left, largest.shape[1] - 1)]) / 2
-        share = free * np.clip((edge[:, None] + 1e-3) / (gains + 1e-3), 0.2, 5.0) ** 0.5
-    return bound, gains
+        share = free * np.clip((edge[:, None] + 1e-3) / (gains + 1e-3), 0.2, 5.0)
+    return bound, gains, hopeless
