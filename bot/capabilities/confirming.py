@@ -11,11 +11,11 @@ from bot.texts import Html
 from bot.understood import Understood, context, place_of, say_understood
 from planning.changes import Refusal
 from planning.potluck import Answer, Say
-from planning.replies import Intent, Reading, SetAnswer, kind_of, read
+from planning.replies import Intent, Reading, SetAnswer, read
 
 
 def _mark(intent: Intent) -> str:
-    return f"{kind_of(intent)}:{intent.start}:{intent.end}"
+    return f"{intent.kind}:{intent.start}:{intent.end}"
 
 
 async def ask_back(turn: Turn, reading: Reading, understood: Understood) -> None:

@@ -15,27 +15,8 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from planning.potluck import Answer, Say
-from planning.replies.intents import (
-    AddPerson,
-    AddPromise,
-    Ask,
-    ChangePromise,
-    DropPromise,
-    Intent,
-    KitchenSays,
-    Late,
-    MoveTo,
-    Reading,
-    ReplyContext,
-    Reschedule,
-    Resize,
-    SetAnswer,
-    SetNeeds,
-    SetParty,
-    SetPregnant,
-    TakeTopping,
-    Undo,
-)  # fmt: skip
+from planning.replies import intents as said
+from planning.replies.intents import Intent, Reading, ReplyContext
 
 SURE, ASK, SURE_IN_CHATTER, ASK_IN_CHATTER = 0.8, 0.5, 0.9, 0.7
 
@@ -44,22 +25,11 @@ SURE_NEED = 0.85
 CLASH = 6
 """A party that grows by so many people or more is confirmed first (common practice, no source)."""
 
-_KIND = {
-    SetAnswer: "answer", SetParty: "party", SetNeeds: "needs", AddPromise: "promise", ChangePromise: "change",
-    DropPromise: "drop", TakeTopping: "topping", AddPerson: "person", Ask: "ask", Late: "late", Undo: "undo",
-    SetPregnant: "pregnant", Reschedule: "reschedule", MoveTo: "move", Resize: "size", KitchenSays: "kitchen",
-}  # fmt: skip
-
-
-def kind_of(intent: Intent) -> str:
-    """A short word for the sort of intent, used in text keys and reports."""
-    return _KIND[type(intent)]
-
 
 def _clashes(intent: Intent, context: ReplyContext) -> bool:
     """Whether it differs so much from what we know that it may be a slip."""
-    if not isinstance(intent, SetParty) or context.party is None:
-        return isinstance(intent, SetParty) and not intent.relative and intent.party.total > 12
+    if not isinstance(intent, said.SetParty) or context.party is None:
+        return isinstance(intent, said.SetParty) and not intent.relative and intent.party.total > 12
     before = context.party.total
     after = before + intent.party.total if intent.relative else intent.party.total
     return after - before >= CLASH or after <= 0
@@ -69,10 +39,10 @@ def _about_this_supper(intents: Sequence[Intent]) -> bool:
     """Whether the open chatter is plainly for us: somebody brings a known dish or takes a topping, or
     names a dish they promised."""
     return any(
-        isinstance(i, (TakeTopping, ChangePromise, DropPromise))
-        or (isinstance(i, AddPromise) and bool(i.category) and not i.conditional)
-        or (isinstance(i, SetAnswer) and not i.implied and i.confidence >= 0.9)
-        or (isinstance(i, Ask) and i.confidence >= 0.9)
+        isinstance(i, (said.TakeTopping, said.ChangePromise, said.DropPromise))
+        or (isinstance(i, said.AddPromise) and bool(i.category) and not i.conditional)
+        or (isinstance(i, said.SetAnswer) and not i.implied and i.confidence >= 0.9)
+        or (isinstance(i, said.Ask) and i.confidence >= 0.9)
         for i in intents
     )  # fmt: skip
 
@@ -87,9 +57,11 @@ def decide(
     if not intents:
         return Reading(why=Say("reply-why-nothing", {"reason": passed[0] if passed else "none"}))
     if not context.addressed:
-        kept = tuple(i for i in intents if i.confidence >= SURE_IN_CHATTER and not isinstance(i, (Undo, Late)))
-        others = [i for i in kept if isinstance(i, SetAnswer) and i.who != context.writer]
-        feared = tuple(i for i in intents if isinstance(i, SetNeeds) and _allergy(i) and i.confidence >= ASK)
+        kept = tuple(
+            i for i in intents if i.confidence >= SURE_IN_CHATTER and not isinstance(i, (said.Undo, said.Late))
+        )
+        others = [i for i in kept if isinstance(i, said.SetAnswer) and i.who != context.writer]
+        feared = tuple(i for i in intents if isinstance(i, said.SetNeeds) and _allergy(i) and i.confidence >= ASK)
         doubtful = not kept or others or len(kept) < len(intents) or any(_clashes(i, context) for i in kept)
         if feared and (doubtful or not _about_this_supper(kept)):  # an allergy is asked about rather than lost
             why = Say("reply-why-read", {"words": _words(feared, original)})
@@ -98,7 +70,7 @@ def decide(
         own = [
             i for i in intents
             if i.confidence >= ASK_IN_CHATTER
-            and (isinstance(i, DropPromise) or (isinstance(i, ChangePromise) and i.dish))
+            and (isinstance(i, said.DropPromise) or (isinstance(i, said.ChangePromise) and i.dish))
         ]  # fmt: skip
         if doubtful and own and len(own) == len(intents):  # "can Pat take over my slaw?" names what only we know of
             why = Say("reply-why-read", {"words": _words(own, original)})
@@ -113,7 +85,7 @@ def decide(
     why = Say("reply-why-read", {"words": _words(kept, original)})
     if not unsure:
         return Reading(kept, True, why=why)
-    worst = min(unsure, key=lambda i: isinstance(i, SetAnswer) and i.implied)
+    worst = min(unsure, key=lambda i: isinstance(i, said.SetAnswer) and i.implied)
     asked = question_for(worst, unsure, context, original)
     return Reading(kept, False, asked, _need_not_wait(kept, unsure, context), why)
 
@@ -122,16 +94,18 @@ def _need_not_wait(kept: Sequence[Intent], unsure: Sequence[Intent], context: Re
     """What holds whatever the answer to the question is: not a party while it is in doubt whether they come at all."""
     sure = [
         i for i in kept
-        if i not in unsure and not isinstance(i, Undo) and (not isinstance(i, SetNeeds) or i.confidence >= SURE_NEED)
+        if i not in unsure
+        and not isinstance(i, said.Undo)
+        and (not isinstance(i, said.SetNeeds) or i.confidence >= SURE_NEED)
     ]  # fmt: skip
-    if any(isinstance(i, SetNeeds) and i.cleared for i in kept):
-        sure = [i for i in sure if not isinstance(i, SetNeeds)]
-    if any(isinstance(i, SetAnswer) and i.who == context.writer and not i.implied for i in unsure):
-        sure = [i for i in sure if isinstance(i, (SetNeeds, Ask))]
+    if any(isinstance(i, said.SetNeeds) and i.cleared for i in kept):
+        sure = [i for i in sure if not isinstance(i, said.SetNeeds)]
+    if any(isinstance(i, said.SetAnswer) and i.who == context.writer and not i.implied for i in unsure):
+        sure = [i for i in sure if isinstance(i, (said.SetNeeds, said.Ask))]
     return tuple(sure)
 
 
-def _allergy(intent: SetNeeds) -> bool:
+def _allergy(intent: said.SetNeeds) -> bool:
     return not intent.cleared and any(n.severity != "diet" for n in intent.needs)
 
 
@@ -139,29 +113,29 @@ def question_for(intent: Intent, unsure: Sequence[Intent], context: ReplyContext
     """One short question about the reading we doubt most; its facts are what would be done."""
     words = original[intent.start : intent.end] or original[:60]
     facts: dict[str, object] = {"words": words}
-    if isinstance(intent, SetAnswer):
+    if isinstance(intent, said.SetAnswer):
         known = dict(context.guests)
         others = [
             known.get(i.who, i.unknown_name or "") for i in unsure
-            if isinstance(i, SetAnswer) and i.who != context.writer and i.answer is intent.answer
+            if isinstance(i, said.SetAnswer) and i.who != context.writer and i.answer is intent.answer
         ]  # fmt: skip
         if len(others) > 1 and intent.who != context.writer:
             return Say("reply-ask-answers-of", facts | {"answer": intent.answer.value, "names": others})
         name = known.get(intent.who, intent.unknown_name or "")
         facts |= {"answer": intent.answer.value, "name": name if intent.who != context.writer else ""}
         return Say("reply-ask-answer-of" if facts["name"] else "reply-ask-answer", facts)
-    if isinstance(intent, SetParty):
+    if isinstance(intent, said.SetParty):
         facts |= {"people": abs(intent.party.total), "relative": "yes" if intent.relative else "no"}
         fewer = intent.relative and intent.party.total < 0
         return Say("reply-ask-fewer" if fewer else "reply-ask-more" if intent.relative else "reply-ask-party", facts)
-    if isinstance(intent, SetNeeds):
-        same = [i for i in unsure if isinstance(i, SetNeeds) and i.cleared is intent.cleared]
+    if isinstance(intent, said.SetNeeds):
+        same = [i for i in unsure if isinstance(i, said.SetNeeds) and i.cleared is intent.cleared]
         facts |= {"needs": list(dict.fromkeys(n.need for i in same for n in i.needs))}
         if intent.who != context.writer and intent.who in dict(context.guests):
             name = dict(context.guests)[intent.who]
             return Say("reply-ask-needs-gone-of" if intent.cleared else "reply-ask-needs-of", facts | {"name": name})
         return Say("reply-ask-needs-gone" if intent.cleared else "reply-ask-needs", facts)
-    if isinstance(intent, AddPromise):
+    if isinstance(intent, said.AddPromise):
         facts |= {"dish": intent.dish, "category": intent.category or "unknown"}
         if intent.conditional:
             return Say("reply-ask-promise-if", facts)
@@ -169,23 +143,23 @@ def question_for(intent: Intent, unsure: Sequence[Intent], context: ReplyContext
             name = dict(context.guests).get(intent.by, intent.by_name or "")
             return Say("reply-ask-promise-of", facts | {"name": name})
         return Say("reply-ask-promise" if intent.category else "reply-ask-what-is-it", facts)
-    if isinstance(intent, ChangePromise):
+    if isinstance(intent, said.ChangePromise):
         dish = dict(context.own_promises).get(intent.promise, "")
         return Say("reply-ask-change", facts | {"dish": dish, "servings": intent.servings or 0})
-    if isinstance(intent, DropPromise) and intent.to is not None:
+    if isinstance(intent, said.DropPromise) and intent.to is not None:
         return Say("reply-ask-give", facts | {"dish": intent.dish, "name": dict(context.guests).get(intent.to, "")})
-    if isinstance(intent, DropPromise):
+    if isinstance(intent, said.DropPromise):
         return Say("reply-ask-drop" if intent.promise else "reply-ask-drop-which", facts | {"dish": intent.dish})
-    if isinstance(intent, AddPerson):
-        names = [i.name for i in unsure if isinstance(i, AddPerson)]
+    if isinstance(intent, said.AddPerson):
+        names = [i.name for i in unsure if isinstance(i, said.AddPerson)]
         return Say("reply-ask-person", facts | {"name": intent.name, "names": names})
-    if isinstance(intent, Resize):
+    if isinstance(intent, said.Resize):
         return Say("reply-ask-size", facts | {"people": intent.people})
-    if isinstance(intent, Reschedule):
+    if isinstance(intent, said.Reschedule):
         return Say("reply-ask-reschedule", facts | {"when": intent.words})
-    if isinstance(intent, MoveTo):
+    if isinstance(intent, said.MoveTo):
         return Say("reply-ask-move", facts | {"place": intent.place})
-    return Say(f"reply-ask-{kind_of(intent)}", facts)
+    return Say(f"reply-ask-{intent.kind}", facts)
 
 
 def _words(intents: Sequence[Intent], original: str) -> str:
@@ -194,25 +168,25 @@ def _words(intents: Sequence[Intent], original: str) -> str:
 
 
 def _comes_to_yes(intent: Intent) -> bool:
-    if isinstance(intent, SetParty):
+    if isinstance(intent, said.SetParty):
         return not intent.relative or intent.party.total > 0
-    if isinstance(intent, AddPromise):
+    if isinstance(intent, said.AddPromise):
         return not intent.conditional and intent.by is None
-    return isinstance(intent, TakeTopping)
+    return isinstance(intent, said.TakeTopping)
 
 
 def with_implied(intents: list[Intent], context: ReplyContext) -> list[Intent]:
     """Adds the yes that "3 of us" or "I'll bring slaw" comes to, when the writer has not said otherwise."""
-    if any(isinstance(i, SetAnswer) and i.who == context.writer for i in intents):
+    if any(isinstance(i, said.SetAnswer) and i.who == context.writer for i in intents):
         return intents
-    if context.answer is Answer.YES or any(isinstance(i, (Ask, Undo, DropPromise)) for i in intents):
+    if context.answer is Answer.YES or any(isinstance(i, (said.Ask, said.Undo, said.DropPromise)) for i in intents):
         return intents
     mine = [i for i in intents if getattr(i, "who", context.writer) == context.writer]
     reasons = [i for i in mine if _comes_to_yes(i)]
     if not reasons or context.answer is Answer.NO:
         return intents
     first = max(reasons, key=lambda i: i.confidence)
-    implied = SetAnswer(
+    implied = said.SetAnswer(
         context.writer, Answer.YES, False, True, start=first.start, end=first.end, confidence=min(first.confidence, 0.9)
     )
     return [implied, *intents]
@@ -222,18 +196,18 @@ def tidy(intents: list[Intent]) -> list[Intent]:
     """One answer, one party, no promise twice; the last word counts."""
     kept: list[Intent] = []
     for intent in intents:
-        if isinstance(intent, SetAnswer):
-            same = next((i for i in kept if isinstance(i, SetAnswer) and i.who == intent.who), None)
+        if isinstance(intent, said.SetAnswer):
+            same = next((i for i in kept if isinstance(i, said.SetAnswer) and i.who == intent.who), None)
             if same is not None:
                 kept.remove(same)
                 if same.answer is not intent.answer and Answer.MAYBE not in (same.answer, intent.answer):
                     intent = replace(intent, confidence=min(intent.confidence, 0.82))
-        if isinstance(intent, SetParty) and not intent.relative:
-            kept = [i for i in kept if not (isinstance(i, SetParty) and not i.relative)]
-        if isinstance(intent, AddPromise) and any(
-            isinstance(i, AddPromise) and i.dish.lower() == intent.dish.lower() for i in kept
+        if isinstance(intent, said.SetParty) and not intent.relative:
+            kept = [i for i in kept if not (isinstance(i, said.SetParty) and not i.relative)]
+        if isinstance(intent, said.AddPromise) and any(
+            isinstance(i, said.AddPromise) and i.dish.lower() == intent.dish.lower() for i in kept
         ):
             continue
         kept.append(intent)
-    named = {i.category for i in kept if isinstance(i, AddPromise) and not i.vague}
-    return [i for i in kept if not (isinstance(i, AddPromise) and i.vague and i.category in named)]
+    named = {i.category for i in kept if isinstance(i, said.AddPromise) and not i.vague}
+    return [i for i in kept if not (isinstance(i, said.AddPromise) and i.vague and i.category in named)]

@@ -4,8 +4,15 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 from datetime import datetime
+from typing import ClassVar
 
 from planning.potluck import Answer, Need, Party, Say
+
+__all__ = [
+    "TOPICS", "AddPerson", "AddPromise", "Ask", "ChangePromise", "DropPromise", "Intent", "KitchenSays", "Late",
+    "MoveTo", "Reading", "ReplyContext", "Reschedule", "Resize", "SetAnswer", "SetNeeds", "SetParty", "SetPregnant",
+    "TakeTopping", "Undo",
+]  # fmt: skip
 
 
 @dataclass(frozen=True)
@@ -16,12 +23,15 @@ class Intent:
     start: int = field(default=0, kw_only=True)
     end: int = field(default=0, kw_only=True)
     confidence: float = field(default=0.9, kw_only=True)
+    kind: ClassVar[str]
+    """A short word for the sort of intent, used in text keys and reports."""
 
 
 @dataclass(frozen=True)
 class SetAnswer(Intent):
     """`who` is a guest id. `implied` means nobody said "yes", but "3 of us" or "I'll bring slaw" comes to that."""
 
+    kind = "answer"
     who: str
     answer: Answer
     conditional: bool = False
@@ -34,6 +44,7 @@ class SetAnswer(Intent):
 class SetParty(Intent):
     """The whole party, or with `relative` how many more of each (negative: fewer)."""
 
+    kind = "party"
     who: str
     party: Party
     relative: bool = False
@@ -46,6 +57,7 @@ class SetNeeds(Intent):
     `cleared` with no needs: there are none; with needs: these no longer hold.
     `member` is whose it is, if not the writer's own ("daughter")."""
 
+    kind = "needs"
     who: str
     needs: tuple[Need, ...] = ()
     cleared: bool = False
@@ -56,6 +68,7 @@ class SetNeeds(Intent):
 class SetPregnant(Intent):
     """Somebody of that guest's party is pregnant, or is not (any more)."""
 
+    kind = "pregnant"
     who: str
     pregnant: bool
     member: str | None = None
@@ -65,6 +78,7 @@ class SetPregnant(Intent):
 class AddPromise(Intent):
     """`category` "" when nobody can tell; `vague` when it names no dish ("something", "a main")."""
 
+    kind = "promise"
     dish: str
     category: str = ""
     servings: float | None = None
@@ -89,6 +103,7 @@ class AddPromise(Intent):
 class ChangePromise(Intent):
     """What stays None stays as it was; `factor` multiplies the servings ("double it")."""
 
+    kind = "change"
     promise: str
     servings: float | None = None
     quantity: str | None = None
@@ -103,6 +118,7 @@ class ChangePromise(Intent):
 class DropPromise(Intent):
     """`promise` is None when it isn't clear which one."""
 
+    kind = "drop"
     promise: str | None
     dish: str = ""
     to: str | None = None
@@ -111,6 +127,7 @@ class DropPromise(Intent):
 
 @dataclass(frozen=True)
 class TakeTopping(Intent):
+    kind = "topping"
     name: str
 
 
@@ -118,6 +135,7 @@ class TakeTopping(Intent):
 class AddPerson(Intent):
     """Somebody without an account, coming with the writer's knowledge ("Ravi's mother")."""
 
+    kind = "person"
     name: str
     party: Party = field(default_factory=Party)
 
@@ -133,6 +151,7 @@ class Ask(Intent):
     """`topic` is one of TOPICS ("host": what only the host can know, "why": why the bot did what it did); `about` a
     need, a dish or a guest's name."""
 
+    kind = "ask"
     topic: str
     about: str = ""
 
@@ -141,6 +160,7 @@ class Ask(Intent):
 class Late(Intent):
     """`minutes` None when they didn't say how late."""
 
+    kind = "late"
     minutes: int | None = None
 
 
@@ -148,6 +168,7 @@ class Late(Intent):
 class Reschedule(Intent):
     """The host moves the potluck; `words` say to when ("Sunday 19 Sep at 4pm")."""
 
+    kind = "reschedule"
     words: str
 
 
@@ -155,6 +176,7 @@ class Reschedule(Intent):
 class MoveTo(Intent):
     """The host names another place."""
 
+    kind = "move"
     place: str
 
 
@@ -162,6 +184,7 @@ class MoveTo(Intent):
 class Resize(Intent):
     """How many people the host reckons with in all."""
 
+    kind = "size"
     people: int
 
 
@@ -169,12 +192,15 @@ class Resize(Intent):
 class KitchenSays(Intent):
     """What the host has to cook with ("one oven, two racks")."""
 
+    kind = "kitchen"
     words: str
 
 
 @dataclass(frozen=True)
 class Undo(Intent):
     """The writer's own last change was wrong."""
+
+    kind = "undo"
 
 
 @dataclass(frozen=True)

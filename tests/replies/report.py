@@ -6,7 +6,7 @@ import sys
 from collections import Counter
 from math import sqrt
 
-from tests.replies.corpus import Outcome, lines, outcome
+from tests.replies.corpus import FROZEN, Outcome, lines, outcome
 
 
 def interval(hits: int, total: int) -> tuple[float, float]:
@@ -38,9 +38,7 @@ def counts(outcomes: list[Outcome]) -> dict[str, Counter[str]]:
     return tally
 
 
-def main() -> None:
-    show, pattern = "--show" in sys.argv, next((a for a in sys.argv[1:] if not a.startswith("-")), "corpus_*.tsv")
-    outcomes = [outcome(line) for line in lines(pattern)]
+def table(outcomes: list[Outcome]) -> None:
     tally = counts(outcomes)
     print(f"{len(outcomes)} sentences, {sum(not o.line.expected for o in outcomes)} of them chatter and traps\n")
     print(f"{'intent':<10}{'precision':^36}{'recall':^36}")
@@ -56,6 +54,33 @@ def main() -> None:
     quiet = [o for o in outcomes if not o.line.expected and not o.line.asks]
     silent = sum(not o.reading.intents and o.reading.question is None for o in quiet)
     print(f"chatter left alone           {rate(silent, len(quiet))}")
+
+
+def confusion(outcomes: list[Outcome]) -> None:
+    """Of dishes whose name was read right: which category or amount was read in place of which."""
+    swapped: Counter[tuple[str, str, str]] = Counter()
+    for o in outcomes:
+        wrong = {v.split("|")[0]: v.split("|") for k, v in o.wrong if k == "bring"}
+        for _, missed in (p for p in o.missed if p[0] == "bring"):
+            dish, *expected = missed.split("|")
+            for name, want, got in zip(
+                ("category", "servings", "quantity"), expected, wrong.get(dish, [])[1:], strict=False
+            ):
+                if want != got:
+                    swapped[name, want or "none", got or "none"] += 1
+    for (name, want, got), n in swapped.most_common():
+        print(f"{name:<10}{want:<14} read as {got:<14}{n:4}")
+
+
+def main() -> None:
+    show, pattern = "--show" in sys.argv, next((a for a in sys.argv[1:] if not a.startswith("-")), "corpus_*.tsv")
+    outcomes = [outcome(line) for line in lines(pattern)]
+    table(outcomes)
+    print("\nconfusions of amounts and categories")
+    confusion(outcomes)
+    if pattern == "corpus_*.tsv" and (frozen := [outcome(line) for line in lines(FROZEN)]):
+        print("\nfrozen: written by somebody who has not seen the reader")
+        table(frozen)
     if show:
         for o in outcomes:
             if o.wrong or o.missed:
