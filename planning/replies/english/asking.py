@@ -20,7 +20,7 @@ _PUT_AS_ONE = re.compile(
     r"(?<!\bcan(?= (?:do|bring|make|bake|cook|come|be)\b))(?<!\bcould(?= (?:do|bring|make|bake|cook|come|be)\b))(?<!\bwill(?= (?:do|bring|make|bake|cook|come|be)\b))"
 )
 _TOLD = re.compile(
-    r"\b(?:who (?:made|left|wants|ate|took|likes|moved|broke|forgot|told|said|wrote)|did (?:you|the|anyone see|anybody see)|do you (?:think|like|want|remember)|why|how (?:was|come|about)|what (?:a|about you)|what if|anyone (?:seen|want|fancy|up for|know a|selling)|anybody (?:seen|want|fancy)|last (?:year|time|week)|who is this|who are you|are you (?:a|coming|ok|there|free|in))\b|\b(?:am|is|are|was) not (?:i|he|she|it|they|we)\b|\bis not (?:he|she)\b"
+    r"\b(?:who (?:made|left|wants|ate|took|likes|moved|broke|forgot|told|said|wrote)|did (?:you (?:see|hear|know|watch|like|enjoy)|the|anyone see|anybody see)|do you (?:think|like|want|remember)|why|how (?:was|come|about)|what (?:a|about you)|what if|anyone (?:seen|want|fancy|up for|know a|selling)|anybody (?:seen|want|fancy)|last (?:year|time|week)|who is this|who are you|are you (?:a|coming|ok|there|free|in))\b|\b(?:am|is|are|was) not (?:i|he|she|it|they|we)\b|\bis not (?:he|she)\b"
 )
 _I = r"(?:i|we|me|us)"
 _THEY = r"(?:you(?: lot| all| guys| folks| two)?|everyone|everybody|people|others|the others|the rest|they|he|she|folks|each of us|who|anyone|anybody|someone|somebody|no one|nobody)"
@@ -33,16 +33,19 @@ _NEED = (
 _TOPICS = tuple(
     (topic, re.compile(source))
     for topic, source in (
-        ("my-list", rf"\b(?:what|which|remind)\b.* {_I} .*\b(?:promised?|signed?(?: up)?|said|say|offer(?:ed)?|down for|down as|list|commit(?:ted)?|supposed to|meant to|volunteer(?:ed)?)\b|\b(?:what|which)(?: [a-z]+){{0,2}} (?:was|am|were|are) {_I} (?:doing|bringing|making|on|down|cooking|baking)\b|\b(?:am|are) {_I} (?:down|signed up|listed) (?:for|with) (?:something|anything)\b|\bhow (?:much|many)\b.* (?:did|do|have|was|am) {_I} (?:say|said|promise|promised|put|down|sign|bringing|doing|supposed)\b|\bwhat is (?:my|our) (?:dish|job|bit|part|list|turn|promise)\b"),
+        ("my-list", rf"\bwhat (?:did|have|do) you (?:put|got|have|note|noted) (?:me|us|for me|for us)\b|\b(?:what|which|remind)\b.* {_I} .*\b(?:promised?|signed?(?: up)?|said|say|offer(?:ed)?|down for|down as|list|commit(?:ted)?|supposed to|meant to|volunteer(?:ed)?)\b|\b(?:what|which)(?: [a-z]+){{0,2}} (?:was|am|were|are) {_I} (?:doing|bringing|making|on|down|cooking|baking)\b|\b(?:am|are) {_I} (?:down|signed up|listed) (?:for|with) (?:something|anything)\b|\bhow (?:much|many)\b.* (?:did|do|have|was|am) {_I} (?:say|said|promise|promised|put|down|sign|bringing|doing|supposed)\b|\bwhat is (?:my|our) (?:dish|job|bit|part|list|turn|promise)\b"),
         ("what-should-i-bring", rf"\b(?:what|anything|something|which (?:dish|thing))\b.* {_I} (?:[a-z]+ ){{0,3}}(?:bring|make|cook|bake|contribute|help|prepare|get|pick up|buy|do for)\b|\b(?:what|anything) (?:[a-z]+ ){{0,2}}(?:help|useful|handy|most welcome|be (?:best|good|great|welcome))\b|\bhow can {_I} help\b|\b(?:expected|supposed|meant|need|have|required) to (?:bring|make|cook|contribute)\b|\bwhat (?:food|dish)(?: [a-z]+)? (?:do|would) you (?:want|need|like)\b"),
         ("oven", rf"\b{_APPLIANCE}\b|\b(?:heat|reheat|warm|warm up|heat up|chill|plug)\b.*\b(?:there|up|in|on|it|my|something)\b"),
         ("can-eat", rf"\b{_FED}\b.*\b{_NEED}\b|\b{_NEED}\b.*\b{_FED}\b|\bcan {_I} (?:eat|have) (?:the|any|some|your|that|[a-z]+ is)\b|\bwhat can (?:[a-z]+ ){{1,3}}eat\b|\bwhat is in (?:the|that|your|[a-z]+ is)\b"),
         ("missing", r"\b(?:missing|lacking|lack|short of|needed|takers?|unclaimed|uncovered|gaps?|spoken for|not covered|enough|too (?:many|much|few)|running low|in short supply|over-?supplied)\b|\bwhat (?:else )?(?:do|does|is|are) (?:we|you|the (?:table|menu|list)) (?:still )?(?:need|want|short|after|lack)\b|\b(?:still|most) (?:need|wanted|required)\b|\banything left\b|\b(?:are|is) (?:we|it|that|everything) (?:all )?(?:ok|okay|good|fine|all right|set|covered|sorted|alright) (?:for|on|with)\b|\b(?:nobody|no one) (?:is|has)\b|\bleft to (?:bring|find|cover|fill)\b"),
-        ("who-comes", r"\bhow many\b.*\b(?:we|us|people|coming|come|there|guests?|mouths|heads|turn up|turning up|folks|adults|kids|children)\b|\bwho\b.*\b(?:coming|come|comes|attending|turning up|joining|be there|answered|replied|said (?:yes|no|maybe)|not (?:answered|replied|coming))\b|\b(?:has|have|did) (?:everyone|everybody|all|anyone|[a-z]+(?: [a-z]+)?) (?:answered|replied|responded|confirmed|rsvped|said (?:yes|no|if|whether))\b|\bheadcount\b"),
+        ("who-comes", r"\bhow many\b.*\b(?:we|us|people|coming|come|there|guests?|mouths|heads|turn up|turning up|folks|adults|kids|children)\b|\bis (?:everyone|everybody|anyone|anybody|the whole [a-z]+) (?:coming|in|joining)\b|\bwho\b.*\b(?:coming|come|comes|attending|turning up|joining|be there|answered|replied|said (?:yes|no|maybe)|not (?:answered|replied|coming))\b|\b(?:has|have|did) (?:everyone|everybody|all|anyone|[a-z]+(?: [a-z]+)?) (?:answered|replied|responded|confirmed|rsvped|said (?:yes|no|if|whether))\b|\bheadcount\b"),
         ("when", r"\b(?:what|which) (?:time|day|date|hour)\b|\bwhen\b.* (?:i|we|it|this|everyone|people|supper|potluck|dinner|party|doors?|food|start|eat|arrive|come|end|over)\b|\bhow (?:long|late|early)\b.* (?:it|we|i|this|supper|potluck|party|dinner|last|go)\b|\bthe (?:time|date|day)\b|\b(?:latest|earliest)\b.*\b(?:arrive|come|get there|be there|turn up)\b|\bis (?:it|this|the [a-z]+) (?:still )?(?:on )?(?:the [0-9]{1,2}(?: ?(?:st|nd|rd|th))?|[a-z]+day)\b|\b(?:until|till) when\b"),
         ("where", r"\bwhere\b(?!.*\b(?:park|parking|toilets?|loos?|keys?|my|your)\b).* (?:i|we|it|this|that|supper|potluck|party|dinner|meet|meeting|held|place|happening|everyone|come)\b|\b(?:address|venue|location|directions|postcode|zip code|the place)\b"),
     )
 )  # fmt: skip
+_INVERTED = re.compile(
+    r"^ (?:(?:ok|so|and|but|also) )*(?:(?:is|are|do|does|did|has|have|will|can|could|should|am) (?:there|i|we|it|the|anyone|anybody|everyone|you)|who|what|which|where|when|how|remind me|tell me) "
+)
 _WHO_HAS_NEEDS = re.compile(
     r"\b(?:any|how many|who is|is anyone|are there) (?:[a-z]+ )?(?:vegetarians|vegans|celiacs|coeliacs|allergies|allergic|veggies)\b(?!.* (?:food|dish|option))"
 )
@@ -54,12 +57,19 @@ _HOST = re.compile(
 def read_loosely(sentence: Sentence, context: ReplyContext, trap: str | None) -> list[Intent]:
     """What a question written to the bot is after; "host" for what only the host can know."""
     text = sentence.text
-    if not context.addressed or trap not in (None, "others") or _TOLD.search(text) or _PUT_AS_ONE.match(text) is None:
+    if (
+        not context.addressed
+        or (trap not in (None, "others") and not _WHAT_I_SAID.search(text))
+        or _TOLD.search(text)
+        or _PUT_AS_ONE.match(text) is None
+    ):
         return []
     for topic, pattern in _TOPICS:
         if topic == "can-eat" and _WHO_HAS_NEEDS.search(text) is not None:
             continue  # who eats how is theirs to tell
-        if pattern.search(text) is not None and (sentence.question or topic in ("my-list", "when", "where", "missing")):
+        if pattern.search(text) is not None and (
+            sentence.question or _INVERTED.match(text) or topic in ("when", "where", "missing")
+        ):
             return _asked(sentence, topic, 0.85 if sentence.question else 0.8)
     if (about := _about(sentence, context)) is not None:
         return _asked(sentence, about[0], 0.85 if sentence.question else 0.8, about[1])
@@ -79,6 +89,10 @@ def _asked(sentence: Sentence, topic: str, sure: float, about: str = "") -> list
     return [Ask(topic, about, start=start, end=end, confidence=sure)]
 
 
+_LISTED = re.compile(
+    r"\b(?:on the (?:menu|list|table)|the (?:menu|list) (?:please|again)|the (?:menu|full list) so far)\b|^ list ?$"
+)
+_WHAT_I_SAID = re.compile(r" did (?:i|we) (?:say|tell) ")
 _WHO_BRINGS = re.compile(rf"\b(?:what|who|which|is|are|has|have|does|do|did|will|any ?one|any ?body)\b.*\b{_BRING}\b")
 _OWN_DOING = re.compile(rf"\b(?:can|could|may|should|shall|do|did|will|am|are|have) {_I}\b")
 
@@ -86,6 +100,8 @@ _OWN_DOING = re.compile(rf"\b(?:can|could|may|should|shall|do|did|will|am|are|ha
 def _about(sentence: Sentence, context: ReplyContext) -> tuple[str, str] | None:
     """Whether it is after somebody's dish or somebody's coming, and whose."""
     text = sentence.text
+    if _LISTED.search(text):
+        return "who-brings", ""
     named = next(
         (n for g, n in context.guests if g != context.writer and n and f" {n.lower().split()[0]} " in text), ""
     )

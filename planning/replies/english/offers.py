@@ -17,7 +17,7 @@ _ADV = r"(?:(?:also|just|probably|definitely|gladly|happily|both|still|then|now|
 _VERB = r"(?:bring|bringing|make|making|cook|cooking|bake|baking|do|doing|contribute|contributing|supply|supplying|provide|providing|prepare|preparing|take care of|handle|handling|cover|covering|get|getting|buy|buying|pick up|picking up|grab|grabbing|send|sending|send along|drop off|drop|throw together|whip up|knock up|throw in|chuck in|add|adding|throwing in|see to|look after|deal with|produce|prep|rustle together|chuck together|sling together|cobble together|volunteer|rustle up|fix|fixing|share|sharing|split|sign up for|volunteer for|volunteer|take|taking|be bringing|be making|be doing|be baking|be cooking|knock up|put together|organise|organize|sort out|sort|serve|whip together|come with|be on|fry up|smoke|grill|roast|offer|donate|chip in|chip in with|pitch in with)"
 _AUX = r"(?:will|can|am|are|could|would|am going to|are going to|shall|might|may|would like to|would rather|want to|am happy to|are happy to|plan to|am planning to|are planning to|plan on|am planning on|would be happy to|would love to|am able to|will be able to|have decided to|am gonna|intend to|am up for|are up for|would be up for|would not mind|do not mind|fancy|am keen to|could also|was going to|was planning to|was thinking of|am thinking of|am thinking|thought i would|have|do|promise to|was thinking i would|was thinking i could)"
 _OFFERS = (
-    (re.compile(rf" (?P<who>i|we) (?P<aux>{_AUX} )?{_ADV}(?:volunteer to |offer to |try to |manage to )?(?P<verb>{_VERB})(?: along| over)?(?: :)? "), 0.93),
+    (re.compile(rf" (?P<who>i|we|(?:me|myself) (?:and|&) [a-z]+|[a-z]+ (?:and|&) me) (?P<aux>{_AUX} )?{_ADV}(?:volunteer to |offer to |try to |manage to )?(?P<verb>{_VERB})(?: along| over)?(?: :)? "), 0.93),
     (re.compile(r" let (?:me|us) (?P<verb>bring|make|bake|do|contribute) "), 0.9),
     (re.compile(rf"^ {_ADV}(?:yes(?: ,)? )?(?P<aux>(?:will|can|could|going to|happy to|planning to|might|am) )?{_ADV}(?P<verb>bringing|bring|making|make|baking|bake|cooking|cook|doing|do|be bringing|contribute|provide|supply|grab|get|take|pick up|buy)(?: along)?(?: :)? "), 0.88),
     (re.compile(rf"(?: ,| and| but| \+| also| \x00| sorry|^ yes) {_ADV}(?P<aux>(?:will|can|could|going to|happy to|am|are) )?{_ADV}(?P<verb>bringing|will bring|bring|make|making|baking|bake|cooking|cook|send|sending)(?: along)? "), 0.88),
@@ -32,6 +32,8 @@ _OFFERS = (
     (re.compile(r"^ (?:me|us) (?:for|on) "), 0.75),
     (re.compile(rf"(?: ,| and| but| \+| also) {_ADV}(?P<aux>(?:will|can|could|going to|happy to) ){_ADV}(?P<verb>{_VERB})(?: along| over)? "), 0.86),
     (re.compile(rf" (?:my|our) (?:{any_of('kin')}|{any_of('kins')}) {_ADV}(?:wants to|would like to|will|is going to|is|can|offered to|has offered to|would love to) {_ADV}(?P<verb>bring|bringing|make|making|bake|baking|cook|cooking|contribute)(?: along)? "), 0.7),
+    (re.compile(r" (?:i|we) (?:am|are|was|were|have been) (?:thinking|considering|contemplating|toying)(?: with| of| about)?(?: doing| making| bringing)? (?!you\b|that\b|if\b)"), 0.65),
+    (re.compile(rf" (?:i|we) {_ADV}(?:can|could|will) {_ADV}(?:stretch|run|go) to "), 0.85),
 )  # fmt: skip
 _ON_ME = re.compile(
     r"^ (?P<what>(?:the |some |a )?[a-z ,'0-9-]+?) (?:is|are|will be) (?:on (?:me|us)|mine|ours|from (?:me|us)|my job|covered by me|coming from (?:me|us)|coming (?:along )?with (?:me|us))(?= $| ,| then| this)"
@@ -52,6 +54,12 @@ _NOTHING = re.compile(
 _TO_OTHERS = re.compile(
     r"\bto (?:my|the|your|her|his|a|our|work|school|grandma|mum|church)\b(?! (?:potluck|supper|harvest|dinner|feast|party|get-together|gathering|barbecue|bbq|table))"
 )
+_SUPPERS = r"(?:potluck|supper|harvest|feast|get-together|gathering|table|group|crowd|bar|meal|party|dinner|barbecue|bbq|kids|children|veggies|vegans|vegetarians|starters?|main|dessert)"
+_ANOTHER_MEAL = re.compile(
+    rf"\b(?:tonight|today|this (?:morning|afternoon|evening|week)|at home|round here|for (?:tea|lunch|breakfast|brunch|dinner|work|school|church|mum|mom|dad|gran|nana|us (?:all )?here))\b"
+    rf"|(?<!down )(?<!up )(?<!me )(?<!us )\bfor (?:the|my|our|a|an|his|her|their) (?!(?:[a-z]+ )?{_SUPPERS}\b)[a-z]+|\bto (?:{any_of('kin')}|mum|mom|dad|gran|nan|a|the (?!(?:[a-z]+ )?{_SUPPERS}\b))\b"
+)
+"""In the open chat: food that is for somebody else, or for another day."""
 _OCCASION = re.compile(
     r"\b(?:potluck|supper|harvest|feast|get-together|gathering|(?:the|our|your) (?:dinner|party|barbecue|bbq|picnic|meal)|saturday|sunday|friday|for [0-9]{1,3})\b"
 )
@@ -149,7 +157,7 @@ def added(
             thing = replace(thing, vague=False, dish=thing.dish.removeprefix("a ").removeprefix("some "))
         if thing.other or (not thing.vague and thing.known < 0.3 and (weak or not context.addressed)):
             continue
-        if not context.addressed and _TO_OTHERS.search(sentence.text):
+        if not context.addressed and (_TO_OTHERS.search(sentence.text) or _ANOTHER_MEAL.search(sentence.text)):
             continue
         if not context.addressed and weak and not _OCCASION.search(sentence.text):
             continue  # "I'll get milk" in the open chatter is not about the table

@@ -1,13 +1,14 @@
 """Which promise of the writer's, or which topping of the bar, words mean."""
 
-
-
 from __future__ import annotations
 
 from planning.bar import match_topping
 from planning.replies.english.lexicon import singulars
 from planning.replies.english.things import Thing
 from planning.replies.intents import ReplyContext
+
+_ASIDE = frozenset(("in", "with", "on", "without", "into", "from", "has", "than", "like", "recipe"))
+"""Words that put the named dish beside what is spoken of ("no mayo in the slaw")."""
 
 
 def match_promise(name: str, promises: tuple[tuple[str, str], ...]) -> tuple[str, str] | None:
@@ -24,6 +25,10 @@ def match_promise(name: str, promises: tuple[tuple[str, str], ...]) -> tuple[str
     }
     if not said:
         return None
+    beside = next((i for i, w in enumerate(name.lower().split()) if w in _ASIDE), None)
+    if beside is not None and beside > 0:
+        name = " ".join(name.lower().split()[:beside])  # "mayo in the slaw" is about mayo
+        return match_promise(name, promises)
     best: tuple[int, tuple[str, str]] | None = None
     for promise in promises:
         have = {s for w in promise[1].lower().split() for s in singulars(w)[-1:]}

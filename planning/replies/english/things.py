@@ -144,7 +144,7 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
             continue
         read = amount_at(tokens, i, last) if amount is None else None
         if read is not None:
-            amount, quantity, i = read
+            amount, quantity, i = read[0], read[1].removesuffix(" of"), read[2]
             i += i + 1 < last and tokens[i].plain in ("x", "×")  # "2x potato salad"
             continue
         if plain in words("determiner") or plain in words("sizeword"):
