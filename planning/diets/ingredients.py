@@ -7,6 +7,7 @@ thing a need asks about ("gelatin", "honey", "alcohol", "rennet"). In the table 
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cache, lru_cache
 
@@ -126,10 +127,19 @@ def _vocabulary() -> frozenset[str]:
     return frozenset(word for word in _index()[1] if len(word) > 4)
 
 
-def _largest(have: Words) -> list[Words]:
+def rows_without(text: str, left_out: Callable[[Ingredient], bool]) -> tuple[Ingredient, ...]:
+    """The rows the words of a name mean where some rows do not count: without "tuna salad", the tuna is found."""
+    _, _, by_set = _index()
+    words, _ = _claims([names.corrected(w, _vocabulary()) or w if w not in _index()[1] else w for w in key_of(text)])
+    return tuple(dict.fromkeys(by_set[found] for found in _largest(frozenset(words), left_out)))
+
+
+def _largest(have: Words, left_out: Callable[[Ingredient], bool] | None = None) -> list[Words]:
     """The names in the table made of these words only, without those that are part of a larger one."""
-    _, by_word, _ = _index()
+    _, by_word, by_set = _index()
     sets = {found for word in have for found in by_word.get(word, ()) if found <= have}
+    if left_out is not None:
+        sets = {found for found in sets if not left_out(by_set[found])}
     return sorted((found for found in sets if not any(found < other for other in sets)), key=sorted)
 
 

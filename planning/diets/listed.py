@@ -11,7 +11,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
-from planning.diets.ingredients import Found, Ingredient, find, ingredient_named, key_of
+from planning.diets.ingredients import Found, Ingredient, find, ingredient_named, key_of, rows_without
 from planning.diets.needs import ANYTHING, NeedRule, allergens, core_of, rule_of
 from planning.dishes import Dish, lookup
 from planning.dishes.names import is_kind
@@ -53,16 +53,30 @@ def _listed(name: str, ingredients: tuple[str, ...] | None) -> Listed:
     if ingredients:
         found = [find(text) for text in ingredients]
         unknown = tuple(text for text, what in zip(ingredients, found, strict=True) if what.unmatched or not what.rows)
-        return _union([*found, _only_plain(named)], frozenset(), COOK, unknown)
+        return _union([*found, _only_plain(name, named)], frozenset(), COOK, unknown)
     dish = lookup(name).dish
     rows = usual_rows(dish) if dish is not None else ()
     if dish is not None and rows:
         usual = Found(_without_other_meats(rows, name, dish, named), frozenset(), ())
-        return _union([usual, _only_plain(named)], named.claims, USUAL, ())
+        return _union([usual, _only_plain(name, named), _beside(name, dish)], named.claims, USUAL, ())
     row = ingredient_named(name)
     if row is not None:
         return _union([Found((row,), frozenset(), ())], named.claims, USUAL, ())
-    return _union([named, _of_its_sort(name)], named.claims, UNKNOWN, ())
+    return _union([named, _of_its_sort(name), _beside(name, None)], named.claims, UNKNOWN, ())
+
+
+def _beside(name: str, dish: Dish | None) -> Found:
+    """What other dishes named beside the one that counts may bring: the fish of "ceviche tostadas"."""
+    said = key_of(name)
+    if dish is not None and lookup(name).confidence >= 1.0:
+        return Found((), frozenset(), ())
+    rows: list[Ingredient] = []
+    for length in (3, 2, 1):
+        for start in range(len(said) - length):
+            other = lookup(" ".join(said[start : start + length]))
+            if other.dish is not None and other.confidence >= 1.0 and other.dish != dish:
+                rows.extend(_doubting(row, row.holds) for row in usual_rows(other.dish))
+    return Found(tuple(dict.fromkeys(rows)), frozenset(), ())
 
 
 def _of_its_sort(name: str) -> Found:
@@ -98,14 +112,15 @@ def _without_other_meats(rows: tuple[Ingredient, ...], name: str, dish: Dish, na
     return tuple(_doubting(row, MEATS - said) for row in rows)
 
 
-def _only_plain(named: Found) -> Found:
+def _only_plain(name: str, named: Found) -> Found:
     """What a name surely mentions ("peanut noodle salad"), without whole dishes in it ("potato salad").
 
     A whole dish in the table is a usual recipe, and a usual recipe must not speak against the cook's own list; nor
     must what only some brands hold.
     """
-    rows = tuple(replace(row, may_hold=frozenset(), may_break=frozenset()) for row in named.rows if not _is_recipe(row))
-    return Found(rows, named.claims, named.unmatched)
+    rows = rows_without(name, _is_recipe) if any(_is_recipe(row) for row in named.rows) else named.rows
+    surely = tuple(replace(row, may_hold=frozenset(), may_break=frozenset()) for row in rows)
+    return Found(surely, named.claims, named.unmatched)
 
 
 @lru_cache(maxsize=1024)
@@ -240,7 +255,7 @@ def usually_fits(dish: Dish, need: str) -> bool:
     rows = usual_rows(dish)
     if not rows:
         return False
-    what = _union([Found(rows, frozenset(), ()), _only_plain(find(dish.name))], frozenset(), USUAL, ())
+    what = _union([Found(rows, frozenset(), ()), _only_plain(dish.name, find(dish.name))], frozenset(), USUAL, ())
     return (
         _verdict(rule, what.holds, what.may_hold) == "listed-free"
         and rule.need not in what.breaks

@@ -39,6 +39,17 @@ _FOOD_OR_GEAR = frozenset(
 )
 
 
+_GEAR_SORTS = frozenset(
+    (
+        "serving", "plastic", "paper", "wooden", "wood", "cutting", "chopping", "large", "big", "small", "glass",
+        "silver",
+        "foil", "aluminum", "disposable", "melamine", "extra", "spare", "soccer", "beach", "tennis", "basket", "volley",
+        "game", "dart", "chess", "bingo",
+    )
+)  # fmt: skip
+"""What tells a platter, a board or a ball for the table from one to eat."""
+
+
 def noun_phrase(index: Index, words: list[str]) -> tuple[list[str], list[str]]:
     """(the words up to and with the head, the words describing it afterwards)."""
     before: list[str] = []
@@ -85,9 +96,14 @@ def is_gear(index: Index, head: str, before: list[str]) -> bool:
     vessel = names.is_kind(head, "container") and len(before) > 1 and head not in index.heads
     if not names.is_kind(head, "supply") and not vessel:
         return False
+    if head in ("platter", "board", "ball"):
+        return all(word in _GEAR_SORTS for word in before[:-1])
     if head in _FOOD_OR_GEAR:
         kinds = ("meat", "fish", "egg", "vegetable", "veg", "fruit", "starch", "bean", "dairy", "nut", "sweet")
-        return not any(names.is_kind(word, *kinds) for word in before[:-1])
+        return not any(
+            names.is_kind(word, *kinds) or ((dish := index.exact.get(word)) is not None and dish.category != "supplies")
+            for word in before[:-1]
+        )
     return True
 
 

@@ -67,3 +67,23 @@ def test_a_misspelt_ingredient_warns_and_is_still_asked_about() -> None:
 
     assert "peanut" in what.contains
     assert what.unknown_ingredients == ("penut butter",)
+
+
+@pytest.mark.parametrize(
+    ("name", "mark"),
+    [
+        ("tuna pasta salad", "fish"),
+        ("ham pasta salad", "pork"),
+        ("chicken caesar pasta salad", "poultry"),
+        ("crab pasta dip", "shellfish"),
+        ("peanut chicken salad", "peanut"),
+    ],
+)
+def test_a_food_named_apart_from_its_salad_is_not_lost_in_the_salads_recipe(name: str, mark: str) -> None:
+    # "tuna ... salad" has the words of tuna salad, whose recipe does not count; the tuna does.
+    assert mark in listed(dish(name)).holds
+
+
+def test_a_dish_named_beside_another_may_bring_what_it_holds() -> None:
+    assert "fish" in listed(dish("ceviche tostadas")).may_contain
+    assert "egg" not in listed(dish("german potato salad")).may_contain | listed(dish("german potato salad")).contains

@@ -131,6 +131,15 @@ def test_every_usual_ingredient_stands_in_the_ingredient_table() -> None:
         ("apple pie with ice cream", "dessert"),
         ("drinks", "drink"),
         ("a main", "main"),
+        ("mystery platter", "starter"),
+        ("serving platters", "supplies"),
+        ("soccer balls", "supplies"),
+        ("devilled egg platter", "starter"),
+        ("hummus wraps", "main"),
+        ("penne alla vodka", "main"),
+        ("tuna tartare", "starter"),
+        ("jollof rice with chicken", "main"),
+        ("toilet paper", "supplies"),
     ],
 )
 def test_the_head_noun_decides(text: str, category: str) -> None:

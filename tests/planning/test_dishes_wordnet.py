@@ -19,7 +19,7 @@ ROOTS = {"dessert": "07609840", "bread": "07679356", "salad": "07806221", "drink
 DISAGREEMENTS = {
     "dessert": {"ambrosia", "dumpling", "ice", "ice milk"},
     "bread": {
-        "ash cake", "bear claw", "cinnamon bun", "cinnamon roll", "danish", "danish pastry", "fish loaf",
+        "ash cake", "ashcake", "bear claw", "cinnamon bun", "cinnamon roll", "danish", "danish pastry", "fish loaf",
         "griddlecake", "honey bun", "journey cake", "meat loaf", "meatloaf", "pretzel", "salmon loaf",
         "scotch pancake", "shawnee cake", "shortcake", "soft pretzel", "sticky bun", "sweet roll", "yorkshire pudding",
     },
