@@ -55,15 +55,39 @@ def index_of_names() -> Index:
             by_word.setdefault(words[-1], []).append((frozenset(words), key))
     for entries in by_word.values():
         entries.sort(key=lambda entry: (-len(entry[0]), entry[1] not in own, entry[1]))
+    keys, joined = tuple(exact), _joined(exact)
+    # Names in other languages are looked up whole; their words take no part in guesses about English ones.
+    for name, dish in dishes_in("es").items():
+        if name not in ENGLISH_WORDS:
+            exact.setdefault(name, dish)
     return Index(
         exact=exact,
-        joined=_joined(exact),
+        joined=joined,
         sorted_words=sorted_words,
         by_word={word: tuple(entries) for word, entries in by_word.items()},
         vocabulary=frozenset(vocabulary),
         heads=heads,
-        keys=tuple(exact),
+        keys=keys,
     )
+
+
+ENGLISH_WORDS = frozenset(
+    "pan te mate mesa mesas mole carbon pate nieve cocido pastel tinto asador carpa ron mani migas mermelada "
+    "copa pinchos".split()
+)
+"""Names in another language that are words of English, too: only who reads that language takes them for dishes."""
+
+
+@cache
+def dishes_in(language: str) -> dict[str, Dish]:
+    """The names of dishes in another language, as plain words."""
+    known = {dish.name: dish for dish in catalogue()}
+    return {" ".join(_key(row["name"])): known[row["dish"]] for row in tables.rows(f"dishes_{language}")}
+
+
+def dish_in(language: str, text: str) -> Dish | None:
+    """The dish of exactly this name in a language other than English, accents and plurals apart."""
+    return dishes_in(language).get(" ".join(_key(text)))
 
 
 def _joined(exact: dict[str, Dish]) -> dict[str, str]:

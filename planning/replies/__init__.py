@@ -10,7 +10,7 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from planning.potluck import Party, Say
-from planning.replies import english, intents
+from planning.replies import english, intents, spanish
 from planning.replies.decide import SURE, decide, tidy, with_implied
 from planning.replies.intents import *  # noqa: F403 - the one list of intents is theirs
 from planning.replies.intents import Intent, Reading, ReplyContext, SetAnswer, SetNeeds
@@ -25,9 +25,12 @@ LANGUAGES: dict[
         Callable[[str], Message],
         Callable[[Message, ReplyContext], tuple[list[Intent], list[str]]],
     ],
-] = {"en": (english.message_of, english.read)}
+] = {"en": (english.message_of, english.read), "es": (spanish.message_of, spanish.read)}
 
-PARTIES: dict[str, Callable[[str], Party | None]] = {"en": english.people.read_party}
+PARTIES: dict[str, Callable[[str], Party | None]] = {
+    "en": english.people.read_party,
+    "es": spanish.people.read_party,
+}
 
 
 def read(text: str, context: ReplyContext) -> Reading:
