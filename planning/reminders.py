@@ -13,6 +13,7 @@ from dataclasses import dataclass
 from datetime import UTC, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
+from planning.kitchen.pans import visits
 from planning.kitchen.result import PlannedStep, Timeline
 from planning.kitchen.units import in_units
 from planning.potluck import Answer, Guest, Potluck, Promise, Say, Stage
@@ -40,8 +41,8 @@ USUAL_TRAVEL_MIN = 15
 WELL_BEFORE = timedelta(minutes=30)
 """Who must be there so long before the start is told when to leave, however near; common practice, no source."""
 
-IDLE_OVEN_MIN = 60
-"""An oven that nobody uses for longer is switched off, and preheated again."""
+SERVED_AT_ONCE = timedelta(minutes=15)
+"""What leaves the oven so shortly before the start goes straight to the table; common practice, no source."""
 
 KINDS = ("answer-by", "bring", "thaw", "slow-cooker", "preheat", "swap", "leave", "start", "out-limit", "collect",
          "return")  # fmt: skip
@@ -191,37 +192,29 @@ def _slow_cooker(potluck: Potluck, steps: tuple[PlannedStep, ...]) -> Iterator[R
 
 
 def _oven(potluck: Potluck, steps: tuple[PlannedStep, ...]) -> Iterator[Reminder]:
-    """Preheat before each spell of heat, and a swap wherever pans go out and others in.
+    """Preheat before each spell of heat; and whenever pans go in or come out, but for those that are served at once.
 
-    Each is named by the step that goes in first: a dish put before others is announced, whatever has been sent of them.
+    Each is named by the step that goes in first, or comes out: a dish put before others is announced, whatever has
+    been sent of them.
     """
-    ovens = sorted({s.appliance for s in steps if s.appliance is not None and s.appliance.startswith("oven:")})
-    for oven in ovens:
-        mine = sorted((s for s in steps if s.appliance == oven), key=lambda s: (s.start, s.promise, s.step))
-        clear: datetime | None = None
-        starts = sorted({s.start for s in mine})
-        for start in starts:
-            coming = [s for s in mine if s.start == start]
-            before = [s for s in mine if s.end <= start and (clear is None or s.end >= clear)]
-            last_end = max((s.end for s in mine if s.start < start), default=None)
-            fresh = last_end is None or (start - last_end).total_seconds() / 60 > IDLE_OVEN_MIN
-            number = int(oven.split(":")[1]) + 1
-            temp = coming[0].temp_f or 0
-            dishes = [_dish(potluck, s.promise) for s in coming]
-            what = f"{oven}:{coming[0].promise}:{coming[0].step}"
-            if fresh:
-                due = start - timedelta(minutes=PREHEAT_MIN)
-                facts = _facts(potluck, oven=number, temp=temp, dishes=dishes, at=start)
-                yield Reminder("preheat", "host", due, start + timedelta(minutes=15),
-                               Say("reminder-preheat", facts), f"preheat:{what}")  # fmt: skip
-            elif gone := [s for s in before if s.end > start - timedelta(minutes=IDLE_OVEN_MIN)]:
-                due = max(s.end for s in gone)
-                out = [_dish(potluck, s.promise) for s in gone]
-                facts = _facts(potluck, oven=number, temp=temp, dishes=dishes, out=out, at=start,
-                               change="yes" if any(s.temp_f != temp for s in gone) else "no")  # fmt: skip
-                yield Reminder("swap", "host", due, max(start, due) + timedelta(minutes=20),
-                               Say("reminder-swap", facts), f"swap:{what}")  # fmt: skip
-            clear = start
+    for visit in visits(steps):
+        first = (visit.into or visit.out)[0]
+        number = int(visit.oven.split(":")[1]) + 1
+        temp = first.temp_f or 0
+        dishes, out = ([_dish(potluck, s.promise) for s in of] for of in (visit.into, visit.out))
+        name = f"{visit.oven}:{first.promise}:{first.step}"
+        facts = _facts(potluck, oven=number, temp=temp, dishes=dishes, out=out, at=visit.in_at or visit.at,
+                       change="yes" if any(s.temp_f != temp for s in visit.out) else "no")  # fmt: skip
+        if visit.cold:
+            due = visit.at - timedelta(minutes=PREHEAT_MIN)
+            yield Reminder("preheat", "host", due, visit.at + timedelta(minutes=15),
+                           Say("reminder-preheat", facts), f"preheat:{name}")  # fmt: skip
+            continue
+        if not visit.into and visit.at > potluck.starts_at - SERVED_AT_ONCE:
+            continue
+        text = "reminder-swap" if visit.into and visit.out else "reminder-put-in" if visit.into else "reminder-take-out"
+        yield Reminder("swap", "host", visit.at, max(visit.in_at or visit.at, visit.at) + timedelta(minutes=20),
+                       Say(text, facts), f"{'swap' if visit.into else 'out'}:{name}")  # fmt: skip
 
 
 def arrival(potluck: Potluck, guest: Guest, steps: Iterable[PlannedStep] = ()) -> datetime:

@@ -40,7 +40,10 @@ def out_notes(
     else:
         by = potluck.starts_at + timedelta(minutes=ticking.limit_min - ticking.spent_min)
         facts |= plain_facts(potluck, {"by": by})
-        yield note(ticking.rule, WARN if spent else NOTE, "out-plan", facts, promise=promise.id, deadline=by)
+        # Minutes that have passed ask for care now; those a plan foresees are only counted.
+        yield note(
+            ticking.rule, WARN if promise.out_min >= 1 else NOTE, "out-plan", facts, promise=promise.id, deadline=by
+        )
 
 
 def leftover_days(promise: Promise) -> tuple[int, str]:

@@ -34,7 +34,13 @@ def test_resting_before_serving_is_part_of_the_two_hours() -> None:
 def test_the_plan_says_until_when_it_may_stand_with_those_minutes() -> None:
     (said,) = [n for n in safety(PARTY, WEEK_BEFORE, PLAN) if n.say.key == "safety-out-plan"]
 
-    assert (said.deadline, said.severity) == (SERVING + timedelta(minutes=100), WARN)
+    assert (said.deadline, said.severity) == (SERVING + timedelta(minutes=100), NOTE)
+
+
+def test_minutes_that_have_passed_already_are_a_warning() -> None:
+    (said,) = [n for n in safety(potluck(replace(ROAST, out_min=30)), WEEK_BEFORE) if n.say.key == "safety-out-plan"]
+
+    assert (said.deadline, said.severity) == (SERVING + timedelta(minutes=90), WARN)
 
 
 def test_what_is_put_on_the_table_takes_its_minutes_along_once() -> None:

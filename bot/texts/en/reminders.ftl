@@ -71,6 +71,10 @@ reminder-swap = Oven { $oven }, out now: { $out }. { $change ->
        *[no] In at { $at_time }, still at { temp-said }: { $dishes }.
     }
 
+# $oven, $out; $dishes, $temp
+reminder-take-out = Oven { $oven }, out now: { $out }.
+reminder-put-in = Oven { $oven }, in now: { $dishes }. It stays at { temp-said }.
+
 # $at_time, $minutes (0: nobody told how far it is)
 reminder-leave = { $minutes ->
     [0] You are expected at { $at_time }: please set out in time.

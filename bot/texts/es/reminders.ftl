@@ -64,6 +64,10 @@ reminder-swap = Horno { $oven }, sacar ahora: { $out }. { $change ->
        *[no] A las { $at_time }, a los mismos { temp-said }, entra: { $dishes }.
     }
 
+# $oven, $out; $dishes, $temp
+reminder-take-out = Horno { $oven }, saca ahora: { $out }.
+reminder-put-in = Horno { $oven }, mete ahora: { $dishes }. Sigue a { temp-said }.
+
 reminder-leave = { $minutes ->
     [0] Te esperan a las { $at_time }: sal con tiempo.
     [one] Hora de salir: te esperan a las { $at_time } y tardas { $minutes } minuto.
