@@ -156,6 +156,8 @@ def cut(
         written = expand.get(word, word)
         if word.endswith("'s") and written == word and after in is_before:
             written = expand.get(word[:-2], word[:-2]) + (" has" if after == "got" else " is")  # "my partner's vegan"
+        if raw in "-–—" and text[match.start() - 1 : match.end() + 1] == f" {raw} " and not after.isdigit():
+            written = ","  # a pause between words, and no range of numbers
         for plain in written.split(" "):
             current.append(Token(plain, raw, match.start(), match.end()))
     close(False)

@@ -9,9 +9,10 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from planning.potluck import AGE_GROUPS, Party
-from planning.replies.english.lexicon import NUMBER, number_of
-from planning.replies.english.members import Members
+from planning.replies.english.lexicon import NUMBER, number_of, whole_number
+from planning.replies.english.lists import Members
 from planning.replies.english.parts import division
+from planning.replies.english.persons import noun_at
 from planning.replies.intents import ReplyContext
 from planning.replies.text import Sentence
 
@@ -32,7 +33,7 @@ _GROWN = re.compile(
 )
 _FAMILY = re.compile(rf" (?:a |the |our )?(?:party|family|group|total) of (?P<n>{N})\b")
 _GANG = re.compile(
-    rf"^ (?:(?:it is|all of us|yes|ok|bringing|coming) ?,? )*(?:the |my |our )?(?:whole |entire |full )?(?:gang|family|crew|lot|clan|tribe|house|household)(?: (?:is|are|makes|will be))?(?: ,| :| -| of)? (?:of )?(?P<n>{N})(?: (?:of us|people|in total|in all|altogether))*(?= $| ,| \()"
+    rf"(?:^|(?<= ,)) (?:(?:it is|all of us|yes|ok|bringing|coming) ?,? )*(?:the |my |our )?(?:whole |entire |full )?(?:gang|family|crew|lot|clan|tribe|house|household)(?: (?:is|are|makes|will be))?(?: ,| :| -| of)? (?:of )?(?P<n>{N})(?: (?:of us|people|in total|in all|altogether))*(?= $| ,| \()"
 )
 _FROM_US = re.compile(
     rf" (?:count|put|reckon|expect|make it|have|that is|it is|say|we are|and)(?: down)? (?P<n>{N}) (?:from|for) (?:us|our (?:side|house|lot|end))(?= $| ,| \(| and)"
@@ -51,7 +52,7 @@ _PLUS = re.compile(
     rf" (?:(?P<me>me|i|myself|yes|coming|in) )?(?:(?:and|with|bringing|a|my|have|will bring|have got) )*(?:\+|plus)[ -]?(?P<n>{NUMBER})(?! ?/)(?: (?P<who>kids?|children|child|adults?|people|guests?|friends?|toddlers?|teens?|teenagers?|bab(?:y|ies)))?(?= $| ,| for| and| coming| please| \(| \x00| as| now| too)"
 )
 _COMING_N = re.compile(
-    rf"^ (?P<n>{N}) (?:coming|attending|joining|from us|from our side|for us|from our house)(?= $| ,| and| with| \()"
+    rf"(?:^|(?<= ,)) (?P<n>{N}) (?:coming|attending|joining|from us|from our side|for us|from our house)(?= $| ,| and| with| \()"
 )
 _FOR_US = re.compile(
     rf" (?:(?:put|count|sign) (?:me|us) (?:down|in) for|count on (?:me|us) (?:being|to be|as)|change (?:us|me|it) to|make (?:us|it|that)|can you make (?:it|that|us)|(?:yes|coming|in|count|reserve) (?:for|x))(?= |) ?(?:x|for)? ?(?P<n>{N})(?: of us| people)?(?= $| ,|!)"
@@ -104,33 +105,39 @@ def roughly(sentence: Sentence) -> int | None:
     return max(map(number_of, re.findall(rf"{N}|couple", match[0]))) if match is not None else None
 
 
+_LEADS_ON = (
+    "(",
+    ",",
+    "including",
+    "incl",
+    "counting",
+    "-",
+    "–",
+    "—",
+    ":",
+    "with",
+    "and",
+    "so",
+    "that",
+    "is",
+    "being",
+    "namely",
+)
+
+
 def breakdown(sentence: Sentence, total: int, after: int) -> tuple[Party | None, int]:
     """ "(2 adults, 1 kid)", "including two kids", ", one baby", ": me, Taro and two kids" after a total: how it
     divides, and where that ends. Persons not told about are adults; a list that comes to more is no part of it."""
     tokens = sentence.tokens
     i = after
-    while i < len(tokens) and tokens[i].plain in (
-        "(",
-        ",",
-        "including",
-        "incl",
-        "counting",
-        "-",
-        "–",
-        "—",
-        ":",
-        "with",
-        "and",
-        "so",
-        "that",
-        "is",
-        "being",
-        "namely",
-    ):
+    while i < len(tokens) and tokens[i].plain in _LEADS_ON:
         i += 1
     if i == after:
         return None, after
-    listed = Members(sentence).at(i)
+    members = Members(sentence)
+    listed = members.at(i)
+    if listed is not None and listed.items == 1 and members.told_of(listed.last):
+        return None, after  # "4 of us, my daughter has a nut allergy"
     if listed is not None and listed.me and listed.total == total and not listed.unknown_number:
         return listed.party(), listed.last + (listed.last < len(tokens) and tokens[listed.last].plain == ")")
     if listed is None or listed.me or listed.total > total or listed.unknown_number or not sentence.free(i):
@@ -178,6 +185,14 @@ def _total(sentence: Sentence, match: re.Match[str], confidence: float | None = 
     return Count(first, end, party or Party(adults=n), False, sure if n else 0.5)
 
 
+def _an_age(sentence: Sentence, match: re.Match[str]) -> bool:
+    """Whether the number stands behind a person and a comma ("3 boys, 5, 11, 15 coming")."""
+    at = sentence.token_range(match, "n")[0]
+    if at < 2 or sentence.tokens[at - 1].plain != ",":
+        return False
+    return noun_at(sentence.tokens, at - 2) or whole_number(sentence.tokens, at - 2) is not None
+
+
 def totals(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
     """How many there are in all ("4 of us", "party of 5, one a baby")."""
     left = sentence.left
@@ -192,7 +207,7 @@ def totals(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
             (_GANG, 0.88),
             (_ALTOGETHER, 0.88),
         ):
-            if (match := pattern.search(left)) is not None:
+            if (match := pattern.search(left)) is not None and not _an_age(sentence, match):
                 yield _total(sentence, match, sure)
     match = _OF_US.search(left)
     if match is not None and _ABSENT.match(left[match.end() :]):

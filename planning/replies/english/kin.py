@@ -10,7 +10,8 @@ from dataclasses import replace
 from planning.potluck import AGE_GROUPS, Party
 from planning.replies.english.counts import MORE, only, only_group
 from planning.replies.english.lexicon import number_of, whole_number
-from planning.replies.english.members import Members, item
+from planning.replies.english.lists import Members
+from planning.replies.english.members import item
 from planning.replies.english.persons import DETERMINERS, People, named_kin
 from planning.replies.intents import AddPerson, Intent, ReplyContext, SetParty
 from planning.replies.text import Sentence

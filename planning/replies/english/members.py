@@ -10,8 +10,8 @@ from collections.abc import Sequence
 from planning.replies.english.ages import age_list, aged_noun, ages, bare_age, between, group_of_age, under, year_old
 from planning.replies.english.lexicon import whole_number, words
 from planning.replies.english.parts import division
-from planning.replies.english.persons import ADJECTIVES, AND, DETERMINERS, ROLES, People, named_kin, noun_at, phrase_at
-from planning.replies.text import Sentence, Token
+from planning.replies.english.persons import ADJECTIVES, DETERMINERS, ROLES, People, named_kin, noun_at, phrase_at
+from planning.replies.text import Token
 
 _GROUP_OF_ADJECTIVE = {
     "teenage": "teens",
@@ -24,14 +24,7 @@ _TWO = ("twins", "folks", "parents", "in-laws", "in laws", "grandparents")
 """Plurals that are two persons when no number is said."""
 _MANNER = re.compile(r"[a-z]+(?:-[a-z]+)*(?:ed|ing|y|free|ful|ous|ish)")
 """How an adjective looks that says nothing of age."""
-_PARTNER = frozenset(("girlfriend", "boyfriend", "husband", "wife", "partner", "fiance", "fiancee", "spouse"))
 _CHILDREN = ("kids", "children", "girls", "boys", "sons", "daughters", "grandchildren", "grandkids")
-_SUPERLATIVE = ("youngest", "eldest", "oldest")
-_NOT_A_NAME = frozenset(
-    ("i", "we", "you", "he", "she", "they", "it", "not", "no", "yes", "all", "so", "but", "then", "sorry", "sadly", "maybe", "hopefully", "will", "is", "are",
-     "that", "this", "there", "see", "can", "could", "bringing", "coming", "please", "thanks", "happy", "looking", "love", "what", "when", "where", "who", "how")
-)  # fmt: skip
-_NAME = re.compile(r"[^\W\d_][^\W\d_]+(?:['’-][^\W\d_]+)*")
 
 
 def _one_in_brackets(tokens: Sequence[Token], i: int) -> bool:
@@ -40,7 +33,7 @@ def _one_in_brackets(tokens: Sequence[Token], i: int) -> bool:
     return [t.plain for t in tokens[i : i + 3 : 2]] == ["(", ")"] and read is not None and read[1] == i + 2
 
 
-_GOES_ON = (",", "and", "&", "+", "plus", "with", ")", "(", "-", "coming", "please", "no", "so", "for", "but", "too")
+GOES_ON = (",", "and", "&", "+", "plus", "with", ")", "(", "-", "coming", "please", "no", "so", "for", "but", "too")
 
 
 def _ages_after(tokens: Sequence[Token], i: int, number: int | None, group: str) -> tuple[list[int], int] | None:
@@ -49,7 +42,7 @@ def _ages_after(tokens: Sequence[Token], i: int, number: int | None, group: str)
     if told is not None or i >= len(tokens) or tokens[i].plain != "," or group == "adults":
         return told
     found, end = age_list(tokens, i + 1, number or 1)
-    if len(found) != (number or 1) or max(found) > 17 or (end < len(tokens) and tokens[end].plain not in _GOES_ON):
+    if len(found) != (number or 1) or max(found) > 17 or (end < len(tokens) and tokens[end].plain not in GOES_ON):
         return None
     return found, end
 
@@ -209,89 +202,3 @@ def _count(found: People, tokens: Sequence[Token], group: str, number: int | Non
     several = number is None and (found.kin in _TWO)
     found.unknown_number = role == "kins" and number is None and not several
     found.add(group, number if number is not None else 2 if several else 1)
-
-
-class Members:
-    """The lists of people in one sentence."""
-
-    def __init__(self, sentence: Sentence) -> None:
-        self.sentence, self.tokens = sentence, sentence.tokens
-
-    def at(self, i: int) -> People | None:
-        """A list of people from token `i`: items with commas, "and", "&", "+", "plus", "with" between."""
-        tokens = self.tokens
-        found = item(tokens, i)
-        if found is None:
-            return None
-        while True:
-            j = self._between(found.last)
-            if j == found.last and whole_number(tokens, j) is None:
-                return found
-            comma = "," in [t.plain for t in tokens[found.last : j]]
-            more = item(tokens, j, found.me or named_kin(tokens[found.last - 1])) or (
-                self._name(j) if found.me else None
-            )
-            if more is None or more.first == more.last:
-                return found
-            if (
-                more.me
-                and tokens[j].plain == "i"
-                and (comma or not found.kin)
-                and tokens[j + 1 : j + 2]
-                and tokens[j + 1].plain in ("will", "can", "am", "would")
-            ):
-                return found
-            if more.me and found.me and more.total == 1:
-                found.last, found.again = more.last, True  # "me, myself and I"
-                continue
-            if more.kin in _SUPERLATIVE and comma and tokens[j].plain == "the":
-                return found  # "two kids, the youngest is allergic": one of them
-            if (
-                more.kin in _PARTNER
-                and tokens[more.first].plain in ("his", "her", "their")
-                and found.counts.get("children")
-            ):
-                found.divide("children", {"adults": 1})  # "my son and his girlfriend"
-            found.merge(more)
-
-    def _between(self, i: int) -> int:
-        """Where the next item begins after "and", a comma or "from our side"."""
-        tokens, j = self.tokens, i
-        while j < len(tokens) and tokens[j].plain in AND:
-            j += 1
-        if (
-            [t.plain for t in tokens[j : j + 2]] in (["from", "our"], ["from", "my"])
-            and tokens[j + 2 : j + 3]
-            and tokens[j + 2].plain in ("side", "house", "end", "family")
-        ):
-            j += 3  # "three adults from our side plus one toddler"
-            while j < len(tokens) and tokens[j].plain in AND:
-                j += 1
-        return j
-
-    def _name(self, i: int) -> People | None:
-        """Somebody called by name in a list with the writer: of the age told beside it, else an adult."""
-        tokens = self.tokens
-        if i >= len(tokens) or i == 0 or not self.sentence.free(i):
-            return None
-        token = tokens[i]
-        if (
-            not token.raw[:1].isupper()
-            or _NAME.fullmatch(token.raw) is None
-            or token.plain != token.raw.lower()
-            or token.plain in _NOT_A_NAME
-        ):
-            return None
-        last = i + 1
-        told = ages(tokens, last)
-        if (
-            told is None
-            and last < len(tokens)
-            and (age := bare_age(tokens, last)) is not None
-            and age[0] <= 17
-            and not noun_at(tokens, age[1])
-        ):
-            told = [age[0]], age[1]  # "Ella 5 and Max 3"
-        if told is not None and len(told[0]) == 1:
-            return People(i, told[1], {group_of_age(told[0][0]): 1})
-        return People(i, last, {"adults": 1}, names=1)

@@ -53,6 +53,7 @@ SOMEBODY_AVOIDS = re.compile(
 BUT_NOT = re.compile(
     rf" {_WHO} (?:(?:can|do|will|am fine with|is fine with|are fine with) )?(?:eat |eats |do |have |has )?[^,\x00]{{1,40}} but (?:not|no|never) (?:eat |any )?{LIST}(?= $| ,| so| as| though)"
 )
+FREE_TOO = re.compile(rf"(?<=,) (?:and )?(?P<list>{ALLERGEN})(?: |-)free(?: for (?:me|us))?(?= $| ,)")
 FREE = re.compile(
     rf"^ (?:(?:just|only|all|everything|it|keep|make) )*(?P<list>{ALLERGEN})(?: |-)free(?: (?:please|for me|for us|for {KIN.replace('?P<kin>', '?:')}|here|only|food|diet|if possible))*(?= $| ,| -| as| because)"
 )

@@ -23,6 +23,7 @@ from planning.replies.english.foods import (
 from planning.replies.english.gone import read_cleared, read_gone
 from planning.replies.english.illness import REACTS, hardened, is_severe
 from planning.replies.english.lexicon import NUMBER, any_of, number_of, words
+from planning.replies.english.nouns import known_thing
 from planning.replies.intents import Intent, ReplyContext, SetNeeds
 from planning.replies.text import Sentence
 
@@ -52,6 +53,21 @@ def _count(match: re.Match[str], before: str) -> int:
         return EVERYBODY
     lead = re.search(rf" (?P<n>{NUMBER}){form.OF_THEM}?(?: is| are| with| has| have)?(?: a| an| got)*$", before)
     return number_of(lead["n"]) if lead is not None else 1
+
+
+def _without_dish(pattern: re.Pattern[str], sentence: Sentence, match: re.Match[str]) -> re.Match[str]:
+    """ "I can't have dairy, carrot cake from me": the last of the foods is a dish and no need."""
+    listed = pieces(match["list"])
+    if len(listed) < 2 or not is_dish(sentence.left[match.end() :]):
+        return match
+    before = sentence.left.rfind(listed[-1], 0, match.end("list"))
+    cut = len(re.sub(r"(?: ,| and| or| &| \+|,| /)+ ?$", "", sentence.left[:before].rstrip()))
+    return pattern.search(sentence.left, 0, cut) or match
+
+
+_PERSONS = re.compile(
+    r" (?:of us|of them|people|persons|adults?|kids?|children|we are|party|family|guests?|me|wife|husband|partner) "
+)
 
 
 class _Reader:
@@ -122,6 +138,7 @@ class _Reader:
             severity = "allergy"
         for pattern in rules:
             while (match := pattern.search(sentence.left)) is not None:
+                match = _without_dish(pattern, sentence, match)
                 if match.groupdict().get("not"):
                     sentence.take_match(match)
                     continue
@@ -133,6 +150,8 @@ class _Reader:
             while (match := pattern.search(sentence.left)) is not None:
                 after = sentence.left[match.end() :]
                 following = after.split()[:1]
+                if pattern is form.DIET_RULES[1] and self._of_dishes(match):
+                    break  # "two lasagnes, one veggie"
                 people = bool(following) and any(following[0] in words(role) for role in ("kin", "kins"))
                 if is_dish(after) and not people:
                     break
@@ -147,11 +166,20 @@ class _Reader:
                 before = sentence.left[: match.start()]
                 self.said(match, diets_of(match["diet"], _count(match, before)), 0.93, only_diet=people)
 
+    def _of_dishes(self, match: re.Match[str]) -> bool:
+        """Whether a number with a diet word counts dishes named before it, and nobody was."""
+        before = self.sentence.left[: match.start()]
+        named = any(len(word) > 3 and "\x00" not in word and known_thing(word)[1] >= 0.9 for word in before.split())
+        return named and _PERSONS.search(self.sentence.text) is None
+
     def bare(self) -> None:
         """Needs that are only named ("gluten free too", "shellfish and celery, also my son can't have mustard"):
         written to the bot they are needs. A food alone may be a dish as well, so it is asked about unless a need
         stands beside it."""
         sentence, context, beside = self.sentence, self.context, bool(self.found)
+        match = form.FREE_TOO.search(sentence.left)
+        if match is not None and not words("dish").keys() & set(sentence.left[: match.start()].split()):
+            self.said(match, needs_of(match["list"], 1, "allergy" if self.severe else ""), 0.88)
         if (match := form.FREE.match(sentence.left)) is not None and not is_dish(sentence.left[match.end() :]):
             self.said(match, needs_of(match["list"], 1, "allergy" if self.severe else ""), 0.88)
             return

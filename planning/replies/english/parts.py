@@ -124,6 +124,9 @@ def division(tokens: Sequence[Token], i: int, *, loose: bool = False) -> tuple[d
     parts: dict[str, int] = {}
     end = i
     while (part := _part(tokens, i, strict)) is not None:
+        told = tokens[part[2]].plain if part[2] < len(tokens) else ""
+        if parts and told in ("has", "have", "does", "can", "is", "needs"):
+            break  # "my kid has a milk allergy" tells of one that is counted already
         parts[part[0]] = parts.get(part[0], 0) + part[1]
         i = end = part[2] + (tokens[part[2] : part[2] + 1] != [] and tokens[part[2]].plain in ("included", "inclusive"))
         while i < len(tokens) and tokens[i].plain in AND:

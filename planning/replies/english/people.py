@@ -10,7 +10,7 @@ from planning.potluck import AGE_GROUPS, Party
 from planning.replies.english import kin
 from planning.replies.english.counts import Count, breakdown, counts, only_group, roughly, starts_with_plus_me, totals
 from planning.replies.english.lexicon import whole_number
-from planning.replies.english.members import Members
+from planning.replies.english.lists import Members
 from planning.replies.english.nouns import known_thing
 from planning.replies.english.parts import division
 from planning.replies.english.persons import DETERMINERS, People, noun_at
@@ -192,7 +192,7 @@ def _marvels(tokens: list[Token]) -> bool:
     """Whether somebody wonders at the people ("wow, 5 kids", "that family of 7")."""
     following = tokens[1].plain if len(tokens) > 1 else ""
     return tokens[0].plain in _MARVELS or (
-        tokens[0].plain == "that" and following not in ("is", "would", "will", "makes", "be")
+        tokens[0].plain == "that" and (noun_at(tokens, 1) or following in ("family", "lot", "crowd", "many"))
     )
 
 
