@@ -10,7 +10,7 @@ from math import ceil
 from typing import Protocol
 
 from planning.asks.eligible import can_be_asked, season_of
-from planning.asks.people import able_to_make, gladness, likes_of, loads_of
+from planning.asks.people import able_to_make, cooks_of, gladness, likes_of, loads_of
 from planning.asks.problem import Gap, Person, Problem, Profile, Template
 from planning.asks.templates import again, candidates, merge
 from planning.diets import DietRow
@@ -66,8 +66,9 @@ def problem_of(potluck: Potluck, menu_rows: Sequence[MenuLine], diet_rows: Seque
     promised = frozenset(
         match.dish.name for promise in potluck.promises if (match := lookup(promise.dish)).dish is not None
     )
-    dishes = candidates(gaps, profiles, season, promised, before)
-    able = able_to_make(potluck, askable, dishes, now)
+    cooks = cooks_of(potluck, askable, now)
+    dishes = candidates(gaps, profiles, cooks, season, promised, before)
+    able = able_to_make(cooks, dishes)
     templates, able_for = merge(dishes, able, profiles, again(gaps, dishes))
     loads = loads_of(potluck, askable)
     likes = likes_of(potluck)

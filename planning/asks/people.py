@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from datetime import datetime
 
 from planning.asks.eligible import can_make, minutes_left
@@ -14,24 +15,31 @@ HEAVY = 4
 """More dishes than this beyond the least loaded person's make no difference any more."""
 
 
-def able_to_make(
-    potluck: Potluck, askable: Sequence[Guest], dishes: Sequence[Dish], now: datetime
-) -> dict[str, tuple[str, ...]]:
-    """Dish -> who can make it and bring it in time. Guests alike in what decides that are looked at once."""
+@dataclass(frozen=True)
+class Cooks:
+    """Guests alike in what they can make: the same way to go, an oven or none, cooks or not; the host alone."""
+
+    guests: tuple[Guest, ...]
+    left_min: float
+    is_host: bool
+
+    def can(self, dish: Dish) -> bool:
+        return can_make(dish, self.guests[0], self.left_min, self.is_host)
+
+
+def cooks_of(potluck: Potluck, askable: Sequence[Guest], now: datetime) -> tuple[Cooks, ...]:
     alike: dict[tuple[int, bool, bool, bool], list[Guest]] = {}
     for guest in askable:
         kind = (guest.travel_min, guest.has_oven, guest.can_cook, guest.id == potluck.host)
         alike.setdefault(kind, []).append(guest)
-    found: dict[str, tuple[str, ...]] = {}
-    for dish in dishes:
-        able = {
-            guest.id
-            for kind, guests in alike.items()
-            if can_make(dish, guests[0], minutes_left(potluck, guests[0], now), kind[-1])
-            for guest in guests
-        }
-        found[dish.name] = tuple(guest.id for guest in askable if guest.id in able)
-    return found
+    return tuple(
+        Cooks(tuple(guests), minutes_left(potluck, guests[0], now), kind[-1]) for kind, guests in alike.items()
+    )
+
+
+def able_to_make(cooks: Sequence[Cooks], dishes: Sequence[Dish]) -> dict[str, tuple[str, ...]]:
+    """Dish -> who can make it and bring it in time."""
+    return {dish.name: tuple(guest.id for some in cooks if some.can(dish) for guest in some.guests) for dish in dishes}
 
 
 def loads_of(potluck: Potluck, askable: Sequence[Guest]) -> dict[str, int]:

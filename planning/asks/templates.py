@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from itertools import islice
 from math import ceil
 
+from planning.asks.people import Cooks
 from planning.asks.problem import Gap, Profile, Template
 from planning.diets import usually_fits
 from planning.dishes import Dish, dish_named, suggest
@@ -21,30 +23,43 @@ STEPS = (4, 6, 8, 10, 12, 14, 16, 20, 24, 32, 40, 50)
 FOR_PROFILE = 6
 """More dishes considered for people with needs, as usually made free of what they avoid."""
 
+FOR_COOKS = 3
+"""Dishes which each kind of cook can make are among those considered, whatever the others can."""
+
+EVERY = 10_000
+"""As many dishes as there are."""
+
 
 def candidates(
     gaps: Sequence[Gap],
     profiles: Sequence[Profile],
+    cooks: Sequence[Cooks],
     season: str,
     promised: frozenset[str],
     before: Mapping[str, tuple[str, str]],
 ) -> tuple[Dish, ...]:
+    """Dishes to consider: those asked for before; for each gap the first ones which somebody can make, and some for
+    each kind of cook (without an oven, from far away, short of time); those that suit people with needs."""
     found: dict[str, Dish] = {}
     for category, name in before.values():
         dish = dish_named(name)
         if dish is not None and dish.category == category:
             found[dish.name] = dish
     for gap in gaps:
-        enough = OFFERED + gap.dishes
-        for dish in suggest(gap.category, enough, season, promised) or suggest(gap.category, enough, season):
+        offers = suggest(gap.category, EVERY, season, promised) or suggest(gap.category, EVERY, season)
+        makeable = (dish for dish in offers if any(some.can(dish) for some in cooks))
+        for dish in islice(makeable, OFFERED + gap.dishes):
             found.setdefault(dish.name, dish)
+        for some in cooks:
+            for dish in islice(filter(some.can, offers), FOR_COOKS):
+                found.setdefault(dish.name, dish)
     for profile in profiles:
-        fit = [
+        fit = (
             dish
-            for dish in suggest(profile.part, 999, season, promised)
-            if all(usually_fits(dish, need) for need in profile.needs)
-        ]
-        for dish in fit[:FOR_PROFILE]:
+            for dish in suggest(profile.part, EVERY, season, promised)
+            if any(some.can(dish) for some in cooks) and all(usually_fits(dish, need) for need in profile.needs)
+        )
+        for dish in islice(fit, FOR_PROFILE):
             found.setdefault(dish.name, dish)
     return tuple(found.values())
 

@@ -14,7 +14,7 @@ from planning.asks.eligible import can_make, minutes_left, minutes_needed
 from planning.asks.people import likes_of
 from planning.asks.problem import Gap, Problem, Template
 from planning.asks.solve import Solution
-from planning.asks.templates import OFFERED
+from planning.asks.templates import EVERY, OFFERED
 from planning.diets import usually_fits
 from planning.dishes import Dish, dish_named, suggest
 from planning.potluck import Guest, Money, Potluck, Say
@@ -135,7 +135,7 @@ def other_ways(potluck: Potluck, built: Built, chosen: tuple[Ask, ...], now: dat
         missing = max(0, ceil(gap.servings - sum(ask.servings for ask in asked)))
         is_open = missing > 0 or gap.dishes > len(asked)
         taken = built.promised | {ask.dish for ask in asked}
-        offers = suggest(gap.category, OFFERED, built.season, taken) or suggest(gap.category, OFFERED)
+        offers = suggest(gap.category, EVERY, built.season, taken) or suggest(gap.category, EVERY)
         if not offers:
             continue
         wanted = missing or (gap.servings if asked else 0) or round(offers[0].servings)
@@ -143,7 +143,7 @@ def other_ways(potluck: Potluck, built: Built, chosen: tuple[Ask, ...], now: dat
             found.extend(_ask_somebody(potluck, built, (*chosen, *found), gap))
         if not any(ask.how == "host-cooks" for ask in asked) and gap.category != "supplies":
             found.extend(kitchen.host_cooks(offers, gap.category, wanted, is_open))
-        found.append(kitchen.buy(_to_buy(offers), gap.category, wanted, is_open))
+        found.append(kitchen.buy(_to_buy(offers[:OFFERED]), gap.category, wanted, is_open))
     for profile in built.problem.profiles:
         if not any(set(profile.needs) <= set(ask.needs) for ask in chosen if ask.category == profile.part):
             found.extend(kitchen.for_needs(profile.needs, profile.part, profile.people))
@@ -215,7 +215,7 @@ class _Kitchen:
 
     def for_needs(self, needs: tuple[str, ...], category: str, people: int) -> list[Ask]:
         """For people with needs whom no ask can feed: the host cooks something that usually suits them, or buys it."""
-        fit = [d for d in suggest(category, 999, self.built.season) if all(usually_fits(d, need) for need in needs)]
+        fit = [d for d in suggest(category, EVERY, self.built.season) if all(usually_fits(d, need) for need in needs)]
         if not fit:
             return []
         own = self.host_cooks(fit, category, people, True)

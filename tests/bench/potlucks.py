@@ -105,7 +105,8 @@ def bar(
     made = []
     for _ in range(combinations):
         wanted: set[str] = set()
-        for _ in range(chance.randint(2, 5)):
+        size = chance.randint(2, 5)
+        while len(wanted) < size:
             wanted.update(chance.choices(names, weights))
         made.append((frozenset(wanted), round(chance.random(), 2)))
     return made

@@ -7,7 +7,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 from datetime import UTC, datetime, timedelta
 
-from planning.asks import Problem, measure
+from planning.asks import Ask, Problem, measure
 from planning.potluck import Answer, Guest, Party, Potluck
 
 START = datetime(2027, 9, 18, 22, tzinfo=UTC)
@@ -32,6 +32,16 @@ def someone(id: str, **facts: object) -> Guest:
 def supper(*guests: Guest, **facts: object) -> Potluck:
     base = Potluck("p", START, "America/Chicago", host="host", guests=guests)
     return replace(base, **facts)  # type: ignore[arg-type]
+
+
+HOST = someone("host")
+CROWD = tuple(someone(f"g{i}") for i in range(8))
+MAINS = (Row("main", 10, 1),)
+
+
+def chosen(found: tuple[Ask, ...]) -> list[Ask]:
+    """Without the other ways."""
+    return [ask for ask in found if not ask.alternative]
 
 
 def all_answers(problem: Problem) -> Iterator[Mapping[str, int]]:

@@ -6,35 +6,24 @@ import subprocess
 import sys
 from dataclasses import replace
 from datetime import timedelta
-from decimal import Decimal
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from bot.texts.catalogue import catalogue as texts
 from planning.asks import asks, problem_of
 from planning.diets import DietRow, diets, usually_fits
 from planning.dishes import dish_named
 from planning.potluck import (
     Answer,
     Declined,
-    Money,
+    Guest,
     Party,
     PastAnswer,
     Potluck,
-    Price,
     Promise,
 )
-from tests.planning.asks.builders import NOW, START, Row, someone, supper
-
-HOST = someone("host")
-CROWD = tuple(someone(f"g{i}") for i in range(8))
-MAINS = (Row("main", 10, 1),)
-
-
-def chosen(found: tuple) -> list:
-    return [ask for ask in found if not ask.alternative]
+from tests.planning.asks.builders import CROWD, HOST, MAINS, NOW, START, Row, chosen, someone, supper
 
 
 def asked(potluck: Potluck, rows: tuple[Row, ...] = MAINS, now: object = NOW, **facts: object) -> set[str]:
@@ -43,13 +32,6 @@ def asked(potluck: Potluck, rows: tuple[Row, ...] = MAINS, now: object = NOW, **
 
 def test_nothing_short_means_nobody_is_asked() -> None:
     assert asks(supper(HOST, someone("ravi")), (Row("main"),), (), NOW) == ()
-
-
-def test_every_gap_has_the_three_ways() -> None:
-    found = asks(supper(HOST, *CROWD), (Row("main", 10, 1), Row("side", 20, 2)), (), NOW)
-
-    for category in ("main", "side"):
-        assert {ask.how for ask in found if ask.category == category} == {"ask", "host-cooks", "buy"}
 
 
 @pytest.mark.parametrize(
@@ -176,57 +158,6 @@ def test_a_fulfilled_ask_is_not_asked_again() -> None:
     assert asked(potluck) == {"ravi"}
 
 
-def test_what_nobody_can_be_asked_for_is_bought_within_the_budget() -> None:
-    rich = supper(budget=Money(Decimal(500)))
-    poor = supper(budget=Money(Decimal(1)))
-
-    assert [ask.how for ask in chosen(asks(rich, MAINS, (), NOW))] == ["buy"]
-    assert chosen(asks(poor, MAINS, (), NOW)) == []
-    assert [ask.why.facts["over"] for ask in asks(poor, MAINS, (), NOW) if ask.how == "buy"] == ["yes"]
-
-
-def test_other_ways_are_asked_of_nobody() -> None:
-    # The other ways of one plan come back as the asks made before: only who was really asked is kept.
-    potluck = supper(HOST, someone("ravi"), someone("mei"))
-    offered = [ask for ask in asks(potluck, (Row("main", 10, 1), Row("side", 10, 1)), (), NOW) if ask.alternative]
-    before = [
-        {"guest": a.guest, "how": a.how, "category": a.category, "dish": a.dish, "key": a.why.key} for a in offered
-    ]
-
-    built = problem_of(replace(potluck, previous={"asks": before}), (Row("main", 10, 1), Row("side", 10, 1)), (), NOW)
-
-    assert offered
-    assert built.problem.asked == {}
-
-
-def test_what_somebody_is_asked_for_is_not_bought_as_well() -> None:
-    found = asks(supper(someone("ravi")), (Row("supplies", 30, 3),), (), NOW)
-
-    assert len({ask.dish for ask in found}) == len(found)
-
-
-def test_in_a_currency_without_prices_no_cost_is_guessed() -> None:
-    found = asks(supper(budget=Money(Decimal(50), "EUR")), MAINS, (), NOW)
-
-    assert {ask.cost for ask in found if ask.how == "buy"} == {None}
-
-
-def test_a_metric_group_which_named_no_currency_hears_no_dollars() -> None:
-    metric = supper(units="metric")
-
-    assert {ask.cost for ask in asks(metric, MAINS, (), NOW)} == {None}
-    assert all(ask.cost for ask in asks(replace(metric, units="us"), MAINS, (), NOW))
-
-
-def test_the_hosts_own_price_is_in_the_hosts_currency() -> None:
-    found = asks(supper(units="metric"), MAINS, (), NOW)
-    prices = {ask.dish: Price(Money(Decimal("2.50"), "EUR"), "serving") for ask in found}
-
-    (bought,) = asks(supper(units="metric", prices=prices), MAINS, (), NOW)
-
-    assert bought.cost == Money(Decimal("2.50") * Decimal(bought.servings), "EUR")
-
-
 def test_dishes_promised_already_are_not_asked_for() -> None:
     promises = (
         Promise("p1", "host", "chocolate brownies", "dessert"),
@@ -287,15 +218,6 @@ def test_the_same_potluck_gives_the_same_asks() -> None:
     assert asks(potluck, rows, (), NOW, seed=4) == asks(potluck, rows, (), NOW, seed=4)
 
 
-def test_every_reason_has_words() -> None:
-    potluck = supper(HOST, someone("ravi", diets=("vegan",)), someone("mei"), budget=Money(Decimal(20)))
-    english = texts("en")
-
-    for ask in asks(potluck, (Row("main", 30, 3), Row("drink", 90, 2)), diets(potluck), NOW):
-        assert english.format(ask.why.key, dict(ask.why.facts))
-    assert english.format("asks-why-instead", {"servings": 3})
-
-
 def test_the_solver_is_loaded_only_when_needed() -> None:
     code = "import sys, planning.asks; sys.exit('ortools' in sys.modules)"
 
@@ -343,12 +265,45 @@ def test_who_brings_something_is_not_told_to_bring_nothing() -> None:
     assert [ask.why.facts["because"] for ask in found] == ["free"]
 
 
-def test_the_host_cooks_and_buys_no_single_portion() -> None:
-    found = asks(supper(someone("host")), (Row("main", 2, 1),), (), NOW)
-
-    assert found
-    assert all(ask.servings >= 4 for ask in found)
-
-
 def test_an_absurd_crowd_is_answered() -> None:
     assert asks(supper(someone("ravi")), (Row("main", 1e30, 10),), (), NOW)
+
+
+def test_hot_dishes_are_not_asked_of_people_from_far_away() -> None:
+    far = supper(*(someone(f"g{i}", travel_min=90) for i in range(6)))
+
+    found = [ask for ask in asks(far, (Row("main", 40, 4), Row("side", 40, 4)), (), NOW) if ask.how == "ask"]
+
+    assert found
+    assert not any(dish.serve == "hot" for ask in found if (dish := dish_named(ask.dish)))
+
+
+@pytest.mark.parametrize(
+    "guest",
+    [
+        someone("ravi", travel_min=90),  # brings nothing hot
+        someone("ravi", has_oven=False),
+        someone("ravi", can_cook=False),
+    ],
+)
+def test_who_can_make_little_is_asked_for_something_they_can_make(guest: Guest) -> None:
+    # The host alone could make all the dishes thought of first.
+    for category in ("salad", "dessert", "bread", "drink"):
+        found = asks(supper(HOST, guest), (Row(category, 40, 4),), (), NOW)
+        assert "ravi" in {ask.guest for ask in found if ask.how == "ask"}
+
+
+def test_shortly_before_the_start_quick_things_are_asked_for() -> None:
+    found = chosen(asks(supper(*CROWD), (Row("salad", 20, 2),), (), START - timedelta(minutes=100)))
+
+    assert "ask" in {ask.how for ask in found}
+
+
+def test_dishes_alike_in_every_way_that_matters_are_one_template() -> None:
+    built = problem_of(supper(HOST, *CROWD), (Row("main", 60, 6), Row("dessert", 60, 6)), (), NOW)
+
+    names = [name for template in built.problem.templates for name in template.dishes]
+    kinds = [(t.category, t.servings, t.effort, t.fits) for t in built.problem.templates]
+    who = [frozenset(p.id for p in built.problem.people if t in p.can) for t in range(len(kinds))]
+    assert len(names) == len(set(names)) > len(kinds)
+    assert len(set(zip(kinds, who, strict=True))) == len(kinds)
