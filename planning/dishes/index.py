@@ -72,9 +72,11 @@ def index_of_names() -> Index:
 
 
 ENGLISH_WORDS = frozenset(
-    "pan te mate mesa mesas mole carbon pate nieve cocido pastel tinto asador carpa ron mani migas mermelada "
-    "copa pinchos".split()
-)
+    (
+        "pan", "te", "mate", "mesa", "mesas", "mole", "carbon", "pate", "nieve", "cocido", "pastel", "tinto", "asador",
+        "carpa", "ron", "mani", "migas", "mermelada", "copa", "pinchos",
+    )
+)  # fmt: skip
 """Names in another language that are words of English, too: only who reads that language takes them for dishes."""
 
 

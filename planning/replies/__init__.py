@@ -35,18 +35,26 @@ PARTIES: dict[str, Callable[[str], Party | None]] = {
 
 def read(text: str, context: ReplyContext) -> Reading:
     """What the text asks for, seen from that context. Never raises, whatever the text; 4,096 characters at most
-    are looked at. An unknown language is read as English."""
+    are looked at. The group's language goes first; what is plainly in another one we know is read in that."""
     own = context.language if context.language in LANGUAGES else "en"
-    if context.addressed and (other := other_language(text, own)) is not None:
+    other = other_language(text, own)
+    # Every language shares small words with English: what the group's own rules understand is in its own language.
+    if other in LANGUAGES and (own == "en" or not _understood(own, text, context)):
+        own, other = other, None
+    message = LANGUAGES[own][0](text)
+    if own == "en" and (echo := _echo(message, context)) is not None:
+        return echo
+    found, passed = LANGUAGES[own][1](message, context)
+    if other is not None and context.addressed and (own == "en" or not found):
         told = Say("reply-other-language", {"language": other})
         return Reading(question=told, why=Say("reply-why-nothing", {"reason": "none"}))
-    message_of, understand = LANGUAGES[own]
-    message = message_of(text)
-    if (echo := _echo(message, context)) is not None:
-        return echo
-    found, passed = understand(message, context)
     lost = own == "en" and english.for_us(message)
     return decide(with_implied(tidy(found), context), passed, context, text, lost=lost)
+
+
+def _understood(language: str, text: str, context: ReplyContext) -> bool:
+    message_of, understand = LANGUAGES[language]
+    return any(i.confidence >= SURE for i in understand(message_of(text), context)[0])
 
 
 def _echo(message: Message, context: ReplyContext) -> Reading | None:

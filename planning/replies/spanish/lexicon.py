@@ -1,7 +1,5 @@
 """Spanish words and what they are to us, from `data/words_es.csv`; accents and upper case are gone before."""
 
-# ruff: noqa: E501 - a pattern is easier to read on one line
-
 from __future__ import annotations
 
 import re
