@@ -120,8 +120,12 @@ def _about(sentence: Sentence, context: ReplyContext) -> tuple[str, str] | None:
 
 def _offers(sentence: Sentence) -> bool:
     """Whether it offers a dish ("can I bring a cake?") or asks to bring somebody; others read that."""
-    return re.search(
-        r" (?:i|we) (?:bring|make|bake|do|come|invite|add)\b", sentence.text
-    ) is not None and not re.search(
+    if re.search(r" (?:change|edit|update|cancel|undo) ", sentence.text) or any(
+        len(t.plain) > 3 and known_thing(t.plain)[1] >= 0.95 and known_thing(t.plain)[0] != "supplies"
+        for t in sentence.tokens
+    ):
+        return True
+    own = r" (?:i|we) (?:bring|make|bake|do|come(?! (?:early|earlier|late|later|before))|invite|add)\b"
+    return re.search(own, sentence.text) is not None and not re.search(
         r"\b(?:dogs?|cats?|pets?|puppy|guitar|games?|bike|car|van|chairs?|tent)\b", sentence.text
     )

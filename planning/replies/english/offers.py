@@ -57,7 +57,7 @@ _TO_OTHERS = re.compile(
 _SUPPERS = r"(?:potluck|supper|harvest|feast|get-together|gathering|table|group|crowd|bar|meal|party|dinner|barbecue|bbq|kids|children|veggies|vegans|vegetarians|starters?|main|dessert)"
 _ANOTHER_MEAL = re.compile(
     rf"\b(?:tonight|today|this (?:morning|afternoon|evening|week)|at home|round here|for (?:tea|lunch|breakfast|brunch|dinner|work|school|church|mum|mom|dad|gran|nana|us (?:all )?here))\b"
-    rf"|(?<!down )(?<!up )(?<!me )(?<!us )\bfor (?:the|my|our|a|an|his|her|their) (?!(?:[a-z]+ )?{_SUPPERS}\b)[a-z]+|\bto (?:{any_of('kin')}|mum|mom|dad|gran|nan|a|the (?!(?:[a-z]+ )?{_SUPPERS}\b))\b"
+    rf"|(?<!down )(?<!up )(?<!me )(?<!us )\bfor (?:the|my|our|a|an|his|her|their) (?!(?:[a-z]+ )?{_SUPPERS}\b)[a-z]+|\bto (?:{any_of('kin')}|{any_of('guestkin')}|mum|mom|dad|gran|a|the (?!(?:[a-z]+ )?{_SUPPERS}\b))\b"
 )
 """In the open chat: food that is for somebody else, or for another day."""
 _OCCASION = re.compile(
@@ -225,10 +225,20 @@ def read_offer_question(sentence: Sentence, context: ReplyContext) -> list[Inten
     return added(sentence, context, things, first, "could", "bring", 0.6) if things else []
 
 
+_CAN_I = re.compile(
+    r"^ (?:ok |so |and |, )*(?:can|could|may|shall|should) (?:i|we) (?:bag|claim|nab|snag|grab|book|reserve|take|cover|contribute|offer|donate|add|supply|provide) (?=(?:the|a|an|my|our|some) )"
+)
+"""A wish for a dish of one's own ("can I claim the cheesecake?")."""
+
+
 def read_plain_offer_question(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """One that names a dish and cannot be a question after anything else ("anyone mind if I bring a tiramisu?")."""
     asks = sentence.question or re.match(r"^ (?:what|how) about ", sentence.text)
     if not asks or re.search(r" (?:instead of|rather than) ", sentence.text):
         return []
     found = read_offer_question(sentence, context)
+    if not found and context.addressed and (wish := _CAN_I.match(sentence.left)) is not None:
+        last = sentence.token_range(wish)[1]
+        things = [t for t in things_at(sentence, last, min(last + 4, len(sentence.tokens))) if t.known >= 0.9 and not t.other]
+        found = added(sentence, context, things, 0, "could", "bring", 0.6) if things else []
     return found if found and not any(isinstance(i, AddPromise) and i.vague for i in found) else []

@@ -81,7 +81,7 @@ def read_withdrawals(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     if swap is not None and (old := match_promise(swap["old"], context.own_promises)) is not None:
         first, last = sentence.token_range(swap, "new")
         lead = re.match(
-            r" .*?(?:bring|bringing|make|making|do|doing|bake|baking|cook|it is|have|with|to) ", " " + swap["new"] + " "
+            r" (?:.*? )??(?:bring|bringing|make|making|do|doing|bake|baking|cook|it is|have|with|to) ", " " + swap["new"] + " "
         )
         first += len(lead[0].split()) if lead is not None else 0
         things = things_at(sentence, first, last)
