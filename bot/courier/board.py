@@ -57,9 +57,10 @@ class Boards:
         """When this board may be edited next: now or later."""
         now = self._clock.now()
         last = self._edited_at.get(potluck_id)
-        gap_over = last + timedelta(seconds=GAP_S) if last is not None else now
-        # A wall clock set back must not hold a board for as long as it jumped.
-        return min(max(gap_over, now), now + timedelta(seconds=GAP_S))
+        if last is None or last > now:
+            # The second: the wall clock was set back, which must not hold a board for as long as it jumped.
+            return now
+        return max(last + timedelta(seconds=GAP_S), now)
 
     def never_shown(self, potluck_id: str) -> bool:
         """Whether this process has not yet tried to show this board."""

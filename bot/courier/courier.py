@@ -155,6 +155,9 @@ class Courier:
         _log.warning("the clock was set back; waits are cut short", by_s=round((last - now).total_seconds()))
         await self._desk.clock_set_back()
         self._limiter.forget()
+        for chat in self._chats.values():
+            chat.boards = dict.fromkeys(chat.boards, now)
+            chat.news.set()
         # The look that follows finds out anew.
         self._sorter.next_at = None
 

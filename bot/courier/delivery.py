@@ -7,6 +7,8 @@ platform carried it out, and it offers no key by which to ask. So:
   reminders that guard health         (out-limit, thaw) are sent up to twice more: a doubled warning
                                       does no harm, a lost one may
   every other reminder                is sent once more: people rely on it, and reading it twice costs little
+  (where processes died, not answers, any reminder is tried up to MOST_DEATHS times: that is rare, and
+  nobody's fault who waits for it)
   files somebody asked for            once more (`again_in_doubt`): uploads are what a slow line loses
   everything else (answers in a chat) is not sent again: the change itself is stored and on the board;
                                       the post is recorded as given up, "in doubt"
@@ -36,6 +38,7 @@ _log = log.get("courier")
 
 AGAIN_IN_DOUBT = {"out-limit": 2, "thaw": 2}
 """How often more a reminder is sent, by kind; others once."""
+MOST_DEATHS = 5
 RETRY_S = (1.0, 2.0, 4.0, 8.0, 15.0, 30.0, 60.0)
 """Waits between tries after the line failed; the last one repeats."""
 MOST_TRIES = 40
@@ -88,7 +91,7 @@ class Delivery:
 
     async def deliver(self, post: Post) -> Outcome:
         """Make the call within the limits. Never raises for anything the platform says."""
-        if post.doubtful and (verdict := self._in_doubt(post)) is not None:
+        if post.doubtful and (verdict := self._in_doubt(post, died=True)) is not None:
             return verdict
         if (late := self._too_late(post)) is not None:
             return late
@@ -141,7 +144,7 @@ class Delivery:
             return Outcome(End.LATER, at=now + timedelta(seconds=fate.seconds))
         if fate.kind is Kind.MOVED:
             return Outcome(End.MOVED, new_chat_id=fate.new_chat_id)
-        if fate.kind is Kind.DOUBT and (verdict := self._in_doubt(post, fate.why)) is not None:
+        if fate.kind is Kind.DOUBT and (verdict := self._in_doubt(post, words=fate.why)) is not None:
             return verdict
         if fate.kind in (Kind.LATER, Kind.DOUBT):
             return self._again(post, fate)
@@ -155,11 +158,13 @@ class Delivery:
             return self._ended(post, End.GIVEN_UP, "courier-why-line", fate.why)
         return self._too_late(post, at) or Outcome(End.LATER, at=at)
 
-    def _in_doubt(self, post: Post, words: str = "a process died while sending it") -> Outcome | None:
+    def _in_doubt(
+        self, post: Post, *, died: bool = False, words: str = "a process died while sending it"
+    ) -> Outcome | None:
         """None: make the call (again). `post.tries` is how often it may have been made."""
         again = post.payload.get("again_in_doubt")
         if (about := reminder_of(post)) is not None and again is None:
-            again = AGAIN_IN_DOUBT.get(str(about.get("kind")), 1)
+            again = MOST_DEATHS if died else AGAIN_IN_DOUBT.get(str(about.get("kind")), 1)
         if post.method not in SENDS or again is True or (again and post.tries <= int(again)):
             return None
         return self._ended(post, End.GIVEN_UP, "courier-why-doubt", words)

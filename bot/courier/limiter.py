@@ -38,7 +38,9 @@ class Window:
         allowed = min(most or self.most, self.most)
         if len(self.taken) < allowed:
             return now
-        return max(now, self.taken[-allowed] + timedelta(seconds=self.per_s))
+        span = timedelta(seconds=self.per_s)
+        # A wall clock set back must not shut the window for as long as it jumped.
+        return min(max(now, self.taken[-allowed] + span), now + span)
 
     def take(self, at: datetime) -> None:
         # A wall clock set back must not shut the window for as long as it jumped.

@@ -91,6 +91,19 @@ async def test_a_group_whose_minute_was_full_is_not_silent_for_an_hour(wall: Set
     assert wall.clock.now() < before - HOUR + timedelta(minutes=3)
 
 
+async def test_a_board_that_keeps_its_distance_does_not_keep_it_for_an_hour(wall: SetBackRig) -> None:
+    await wall.add_potluck()
+    await wall.settle()
+    await wall.change("one")
+    await wall.settle(waits=False)
+    await wall.set_back()
+    before = wall.clock.now()
+    await wall.settle()
+
+    assert wall.texts(wall.group, "edit")[-1].endswith("one")
+    assert wall.clock.now() < before + timedelta(minutes=1)
+
+
 async def test_what_a_dead_process_held_comes_free_after_its_lease_and_no_hour_later(wall: SetBackRig) -> None:
     until = wall.clock.now() + LEASE
     held = Post(wall.group, "send", {"text": "held"}, state="claimed", owner="dead", lease_until=until)

@@ -12,6 +12,7 @@ from tests.faults.table import Row, table
 
 PARTS = {
     "killed": "kill -9 at random moments during updates",
+    "machine": "disk full, database locked, clock set back, no name service",
     "replicas": "three replicas, one frozen, one killed, the database crashed, reminders falling due",
 }
 

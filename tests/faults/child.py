@@ -3,13 +3,18 @@
 api, database     where the platform and the database are
 webhook, listen   [address, port] pairs: behind a webhook instead of polling
 zero, began, pace an hour in minutes: this process's clock shows `zero` plus `pace` times the real
-                  seconds since the instant `began`; without them it is the real clock
+                  seconds since the instant `began`; without them it is the real clock.
+                  SIGUSR1 sets the real one back by an hour
+no_names_s        for so many seconds no host name can be resolved (a stand-in for the resolver: the machine's
+                  own is left alone)
 """
 
 from __future__ import annotations
 
 import asyncio
 import json
+import signal
+import socket
 import sys
 from datetime import UTC, datetime, timedelta
 from typing import Any
@@ -18,7 +23,7 @@ from bot import log
 from bot.app import TICK_S
 from bot.assembly import Tureen
 from bot.clock import Clock, RealClock
-from bot.storage.store import Store
+from bot.commands.run import open_patiently
 from tests.faults.platform import TOKEN
 
 SECRET = "loopback-secret"
@@ -41,14 +46,42 @@ class FastClock:
         await self.sleep_until(self.now() + timedelta(seconds=seconds))
 
 
+class SetBack(RealClock):
+    """The real clock, until somebody sets it."""
+
+    by = timedelta(0)
+
+    def now(self) -> datetime:
+        return super().now() - self.by
+
+    def set_back(self) -> None:
+        self.by += timedelta(hours=1)
+
+
+def without_names(seconds: float) -> None:
+    loop = asyncio.get_running_loop()
+    resolve, over = loop.getaddrinfo, loop.time() + seconds
+
+    async def getaddrinfo(*args: Any, **more: Any) -> Any:
+        if loop.time() < over:
+            raise socket.gaierror(socket.EAI_AGAIN, "Temporary failure in name resolution")
+        return await resolve(*args, **more)
+
+    loop.getaddrinfo = getaddrinfo  # type: ignore[method-assign]
+
+
 async def run(given: dict[str, Any]) -> None:
     log.set_up(given.get("log", "error"))
-    clock: Clock = RealClock()
+    set_back = SetBack()
+    clock: Clock = set_back
+    asyncio.get_running_loop().add_signal_handler(signal.SIGUSR1, set_back.set_back)
+    if "no_names_s" in given:
+        without_names(float(given["no_names_s"]))
     if "pace" in given:
         clock = FastClock(
             datetime.fromisoformat(given["zero"]), datetime.fromisoformat(given["began"]), float(given["pace"])
         )
-    store = await Store.open(given["database"])
+    store = await open_patiently(given["database"], clock)
     more: dict[str, Any] = {}
     if "listen" in given:
         more = {

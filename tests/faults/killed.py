@@ -134,7 +134,6 @@ async def on(database: str, *, updates: int, rounds: int, reminders: int, seed: 
                 await bot.start()
             # The bot asks for more only when what it has is stored; then the platform forgets that.
             await until(lambda: not platform.waiting, 120)
-            await until(lambda: not reminded.missing(platform), 600)
             await emptied(url)
             await bot.stop()
         await driver.compare()

@@ -14,6 +14,8 @@ from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
 
+from sqlalchemy import text
+
 from bot.storage import Batch, ChatRecord, Store
 from tests.faults.platform import Platform
 
@@ -63,11 +65,16 @@ class Server:
         await emptied(self.url)
 
 
-async def emptied(url: str) -> None:
-    """Until the outbox is: leases of the dead run out, what is in doubt is decided."""
-    async with await Store.open(url) as store, asyncio.timeout(300):
-        while (await store.queue_length()).keys() & {"pending", "claimed", "sending"}:  # noqa: ASYNC110
-            await asyncio.sleep(0.2)
+async def emptied(url: str, reminders: str = "r%") -> None:
+    """Until nothing is to be sent (`reminders`: of which potlucks): leases of the dead have run out, what is
+    in doubt is decided."""
+    waiting = text(
+        "SELECT (SELECT count(*) FROM post WHERE state IN ('pending', 'claimed', 'sending'))"
+        " + (SELECT count(*) FROM reminder WHERE state IN ('pending', 'sending') AND potluck_id LIKE :these)"
+    )
+    async with await Store.open(url) as store, asyncio.timeout(600):
+        while await store._runner.glance(lambda conn: conn.scalar(waiting, {"these": reminders})):  # noqa: ASYNC110
+            await asyncio.sleep(0.3)
 
 
 @contextlib.asynccontextmanager
@@ -87,8 +94,9 @@ def databases(only: str | None) -> list[str]:
 class Bot:
     """One bot in a process of its own."""
 
-    def __init__(self, **settings: Any) -> None:
+    def __init__(self, kept_log: Path | None = None, **settings: Any) -> None:
         self.settings = settings
+        self._log = kept_log
         self._process: asyncio.subprocess.Process | None = None
 
     async def __aenter__(self) -> Bot:
@@ -98,15 +106,33 @@ class Bot:
     async def __aexit__(self, *_: object) -> None:
         await self.kill()
 
+    def said(self) -> str:
+        """What it wrote to its log, when that was to be kept."""
+        return self._log.read_text("utf-8") if self._log is not None and self._log.exists() else ""
+
     async def start(self) -> None:
         env = {**os.environ, "PYTHONPATH": str(PROJECT)}
+        heard = open(self._log, "ab") if self._log is not None else None  # noqa: ASYNC230, SIM115
         self._process = await asyncio.create_subprocess_exec(
-            sys.executable, "-m", "tests.faults.child", json.dumps(self.settings), cwd=PROJECT, env=env
+            sys.executable,
+            "-m",
+            "tests.faults.child",
+            json.dumps(self.settings),
+            cwd=PROJECT,
+            env=env,
+            stderr=heard,
         )
+        if heard is not None:
+            heard.close()
 
     @property
     def alive(self) -> bool:
         return self._process is not None and self._process.returncode is None
+
+    @property
+    def pid(self) -> int:
+        assert self._process is not None
+        return self._process.pid
 
     def signal(self, sign: signal.Signals) -> None:
         assert self._process is not None
