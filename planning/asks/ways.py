@@ -144,9 +144,16 @@ def other_ways(potluck: Potluck, built: Built, chosen: tuple[Ask, ...], now: dat
         if not any(ask.how == "host-cooks" for ask in asked) and gap.category != "supplies":
             found.extend(kitchen.host_cooks(offers, gap.category, wanted, is_open))
         found.append(kitchen.buy(_to_buy(offers[:OFFERED]), gap.category, wanted, is_open))
+    for_needs: list[Ask] = []
     for profile in built.problem.profiles:
-        if not any(set(profile.needs) <= set(ask.needs) for ask in chosen if ask.category == profile.part):
-            found.extend(kitchen.for_needs(profile.needs, profile.part, profile.people))
+        if any(set(profile.needs) <= set(ask.needs) for ask in chosen if ask.category == profile.part):
+            continue
+        same = next((ask for ask in for_needs if ask.category == profile.part and _suits(ask, profile.needs)), None)
+        if same is not None:
+            for_needs[for_needs.index(same)] = replace(same, needs=tuple(sorted({*same.needs, *profile.needs})))
+        else:
+            for_needs.extend(kitchen.for_needs(profile.needs, profile.part, profile.people))
+    found.extend(for_needs)
     return tuple(found)
 
 
@@ -205,23 +212,34 @@ class _Kitchen:
         """Bought for what nobody can be asked for, while the budget lasts; else only another way."""
         batch = max(float(servings), min(SOLD, dish.servings))
         cost = cost_of(self.potluck, dish, batch, bought=True)
-        budget = self.potluck.budget
-        over = is_open and cost is not None and budget is not None and self.spent + cost.amount > budget.amount
+        over = is_open and self.over(cost)
         if is_open and not over and cost is not None:
             self.spent += cost.amount
         facts = {"category": category, "servings": servings, "open": _yes(is_open), "over": _yes(over)}
         why = Say("asks-why-buy", facts)
         return Ask(None, "buy", category, dish.name, batch, why, cost, not is_open or over, None, needs)
 
+    def over(self, cost: Money | None) -> bool:
+        """Whether this would be more than what is left of the budget."""
+        budget = self.potluck.budget
+        return cost is not None and budget is not None and self.spent + cost.amount > budget.amount
+
     def for_needs(self, needs: tuple[str, ...], category: str, people: int) -> list[Ask]:
         """For people with needs whom no ask can feed: the host cooks something that usually suits them, or buys it."""
         fit = [d for d in suggest(category, EVERY, self.built.season) if all(usually_fits(d, need) for need in needs)]
         if not fit:
             return []
-        own = self.host_cooks(fit, category, people, True)
-        if own:
-            return [replace(own[0], alternative=False, needs=needs)]
+        for own in self.host_cooks(fit, category, people, True):
+            over = self.over(own.cost)
+            if own.cost is not None and not over:
+                self.spent += own.cost.amount
+            return [replace(own, alternative=over, needs=needs)]
         return [self.buy(_to_buy(fit), category, people, True, needs)]
+
+
+def _suits(ask: Ask, needs: tuple[str, ...]) -> bool:
+    dish = dish_named(ask.dish)
+    return dish is not None and all(usually_fits(dish, need) for need in needs)
 
 
 def _yes(flag: bool) -> str:

@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from bot.texts.catalogue import catalogue as texts
 from planning.asks import asks, problem_of
 from planning.diets import diets
-from planning.potluck import CATEGORIES, Declined, Money, Price
+from planning.potluck import CATEGORIES, Declined, Money, Party, Price, Promise
 from tests.planning.asks.builders import CROWD, HOST, MAINS, NOW, START, Row, chosen, someone, supper
 
 
@@ -109,6 +109,32 @@ def test_what_is_chosen_never_costs_more_than_the_budget(people: int, main: int,
     found = asks(potluck, (Row("main", main, 2), Row("dessert", dessert, 1)), (), NOW, effort=0)
 
     assert sum(ask.cost.amount for ask in found if not ask.alternative and ask.cost) <= budget
+
+
+def test_what_the_host_cooks_for_people_with_needs_counts_against_the_budget() -> None:
+    # Nobody but the host is there to be asked, and the host brings something else already.
+    crowd = (someone("host", party=Party(1)), someone("mei", diets=("vegan",), added_by="host"))
+    pie = Promise("p1", "host", "pork pie", "main", ingredients=("pork", "flour"))
+    rich, poor = (supper(*crowd, promises=(pie,), budget=Money(Decimal(amount))) for amount in (500, 1))
+
+    for potluck, within in ((rich, True), (poor, False)):
+        found = [ask for ask in asks(potluck, (), diets(potluck), NOW) if "vegan" in ask.needs]
+        assert found
+        assert {ask.alternative for ask in found} == {not within}
+
+
+def test_one_dish_that_suits_several_needs_is_cooked_once() -> None:
+    crowd = (
+        someone("host", party=Party(1)),
+        someone("mei", diets=("vegan",), added_by="host"),
+        someone("ravi", diets=("vegetarian",), added_by="host"),
+    )
+    pie = Promise("p1", "host", "pork pie", "main", ingredients=("pork", "flour"))
+    potluck = supper(*crowd, promises=(pie,))
+
+    found = [ask for ask in asks(potluck, (), diets(potluck), NOW) if ask.category == "main" and ask.needs]
+
+    assert [set(ask.needs) for ask in found] == [{"vegan", "vegetarian"}]
 
 
 def test_every_reason_is_one_short_line() -> None:
