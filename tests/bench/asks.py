@@ -125,7 +125,7 @@ async def run(rounds: int = 3) -> list[str]:
             proved = next((name for name, good in zip(LEVELS, ours.proved, strict=True) if not good), "all")
             pairs = sum(len(person.can) for person in problem.people)
             name = f"{people}{' tight' if tight else ''}, seed {seed}"
-            to = proved if proved == "all" else f"up to {proved}"
+            to = proved if proved == "all" else f"to {proved}"
             lines.append(line(name, f"{pairs}", f"{ours_s:.2f}", to, f"{highs_s:.1f}", f"{greedy_s:.3f}"))
             vectors = (first_plan(ours.vector), theirs, first_plan(measure(problem, quick)))
             lines.append("  ours {} | HiGHS {} | greedy {}".format(*map(shown, vectors)))
