@@ -179,6 +179,11 @@ def find(text: str, category: str | None = None) -> Item | None:
     return items()[name] if name else None
 
 
+def named_so(text: str) -> bool:
+    """Whether an item goes by exactly these words."""
+    return words(text) in _index()
+
+
 GENERAL = {
     "main": "casserole",
     "side": "vegetables",

@@ -7,7 +7,7 @@ from functools import cache
 
 from planning.dishes import lookup
 from planning.headcount import Headcount
-from planning.portions.catalogue import GENERAL, Item, find, items
+from planning.portions.catalogue import GENERAL, Item, find, items, named_so
 from planning.portions.names import best, words
 from planning.portions.rules import Portion, portion_of, table_of
 from planning.portions.suited import suited_factors
@@ -26,13 +26,16 @@ def item_for(text: str, category: str | None = None) -> Item:
     take for food either is a thing for the table, one a person. Both say "common practice, no source".
     """
     found = find(text, category)
-    if found is not None:
-        return found
     known = lookup(text)
+    if found is not None and (known.dish is None or named_so(text) or _goes(known.dish.category, found)):
+        return found
     if known.dish is not None and known.confidence >= SURE:
-        found = find(known.dish.name, category)
-        if found is not None:
-            return found
+        # "Orange chicken" is no orange: the words of a sure dish count only where they mean a thing of its category.
+        for name in filter(None, (known.dish.name, known.dish.like, known.dish.name.split()[-1])):
+            found = find(name, known.dish.category)
+            if found is not None and _goes(known.dish.category, found):
+                return found
+        category = category or known.dish.category
     if category is None:
         category = known.category if known.category in GENERAL else "supplies"
     like = items()[GENERAL[category]]
@@ -42,6 +45,17 @@ def item_for(text: str, category: str | None = None) -> Item:
         # Nobody knows what it is sold in; a bottle of ketchup is a wrong answer.
         like = replace(like, sizes=())
     return replace(like, name=" ".join(text.lower().split())[:60] or like.name, aliases=(), source="practice")
+
+
+GOES = frozenset((
+    ("side", "salad"), ("salad", "side"), ("side", "main"), ("main", "starter"), ("starter", "main"),
+    ("bread", "dessert"), ("bread", "starter"), ("topping", "starter"),
+))  # fmt: skip
+"""(a dish's category, an item's) which go together: samosas are a starter here and a main there."""
+
+
+def _goes(category: str, item: Item) -> bool:
+    return item.category == category or (category, item.category) in GOES
 
 
 SURE = 0.5

@@ -8,6 +8,7 @@ import pytest
 
 from planning.portions import find, items, kinds, sizes
 from planning.portions.measures import NoConversion, convert
+from planning.portions.wanted import item_for
 from planning.tables import PRACTICE, rows, source_text, sources, table_names
 
 OURS = ("portions", "packages", "kinds", "weights", "odds", "targets", "bases", "toppings", "combos", "prices",
@@ -135,6 +136,22 @@ def test_words_find_the_item_they_mean(said: str, meant: str) -> None:
 
     assert found is not None
     assert found.name == meant
+
+
+@pytest.mark.parametrize(
+    ("said", "category", "unit"),
+    [
+        ("orange chicken", "main", "cup"),  # no oranges
+        ("butternut squash soup", "main", "cup"),  # no squash
+        ("honey roasted parsnips", "side", "g"),  # no honey
+        ("cake pops", "dessert", "slice"),  # no pop to drink
+        ("sweet and sour pork", "main", "cup"),  # no sweets
+    ],
+)
+def test_a_dish_is_reckoned_as_a_dish_and_not_as_one_of_its_words(said: str, category: str, unit: str) -> None:
+    found = item_for(said, category)
+
+    assert (found.category, found.unit) == (category, unit)
 
 
 def test_words_about_nothing_to_eat_find_nothing() -> None:
