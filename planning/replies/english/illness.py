@@ -68,6 +68,7 @@ def read_lost(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     return [SetNeeds(context.writer, needs, start=start, end=end, confidence=0.6)] if needs else []
 
 
+_REACTS_TO = re.compile(r" (?:reacts?|reactions?) (?:very |really )?(?:badly |severely |strongly )?to ")
 _OF_NO_FOOD = re.compile(
     rf" (?:no|any|not|without|who|was|were) | allergic to (?:{any_of('nonallergen')}|me|you|us|him|her|it|them|everything|anything|this|that|these|those|being|getting|going|work[a-z]*)(?![a-z])"
 )
@@ -77,7 +78,7 @@ def named(sentence: Sentence) -> bool:
     """Whether an illness is told of that is to be asked about even where the food is unknown ("a lychee allergy")."""
     return (
         not sentence.question
-        and _NAMED_ILLNESS.search(sentence.text) is not None
+        and (_NAMED_ILLNESS.search(sentence.text) or _REACTS_TO.search(sentence.text)) is not None
         and _OF_NO_FOOD.search(sentence.text) is None
     )
 
