@@ -9,17 +9,17 @@ practice, no source; the thaw rule is THAW-03, the two clocks TIME-01 and TIME-0
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from datetime import UTC, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
-from planning.kitchen.pans import visits
 from planning.kitchen.result import PlannedStep, Timeline
-from planning.kitchen.units import in_units
-from planning.potluck import Answer, Guest, Potluck, Promise, Say, Stage
+from planning.potluck import Answer, Guest, Potluck, Say, Stage
+from planning.reminders_kitchen import heated_there, ovens, slow_cookers
+from planning.reminders_value import Reminder as Reminder
+from planning.reminders_value import cook_of, facts_of
 from planning.safety.clocks import WARN_BEFORE_MIN, clock
 from planning.safety.thaw import thaw_by, thaw_days
-from planning.safety.wall_clock import plain_facts, wall
+from planning.safety.wall_clock import wall
 
 MORNING = time(9, 0)
 EVENING = time(18, 0)
@@ -31,7 +31,6 @@ EARLY_EVENT = time(12, 0)
 ANSWER_DAYS_BEFORE = 2
 """Without a date to answer by, people are asked this many days before the potluck."""
 
-PREHEAT_MIN = 15
 UNPACK_MIN = 15
 """A dish is to be there so long before its first step at the venue; common practice, no source."""
 
@@ -41,26 +40,13 @@ USUAL_TRAVEL_MIN = 15
 WELL_BEFORE = timedelta(minutes=30)
 """Who must be there so long before the start is told when to leave, however near; common practice, no source."""
 
-SERVED_AT_ONCE = timedelta(minutes=15)
-"""What leaves the oven so shortly before the start goes straight to the table; common practice, no source."""
+
+HOT = {"reminder-bring-today": "reminder-bring-today-hot", "reminder-bring-tomorrow": "reminder-bring-tomorrow-hot",
+       "reminder-bring-before": "reminder-bring-before-hot"}  # fmt: skip
+"""The same words, and how the guest's dish is heated there."""
 
 KINDS = ("answer-by", "bring", "thaw", "slow-cooker", "preheat", "swap", "leave", "start", "out-limit", "collect",
          "return")  # fmt: skip
-
-
-@dataclass(frozen=True)
-class Reminder:
-    """`to` is a guest id, "group" or "host". From `expires_at` on it no longer makes sense to send it.
-
-    `key` is unique within the potluck and the same whenever the reminder is derived again.
-    """
-
-    kind: str
-    to: str
-    due_at: datetime
-    expires_at: datetime
-    about: Say
-    key: str
 
 
 def within_quiet(instant: datetime, timezone: str, quiet_from: str, quiet_to: str) -> bool:
@@ -103,7 +89,7 @@ def shared(potluck: Potluck, timeline: Timeline | None) -> tuple[Reminder, ...]:
     after, steps = (*_collect(potluck), *_return(potluck)), timeline.steps if timeline is not None else ()
     if potluck.stage is not Stage.PLANNED:
         return after
-    return (*after, *_thaw(potluck, steps), *_slow_cooker(potluck, steps), *_oven(potluck, steps),
+    return (*after, *_thaw(potluck, steps), *slow_cookers(potluck, steps), *ovens(potluck, steps),
             *_start(potluck), *_out_limit(potluck))  # fmt: skip
 
 
@@ -126,7 +112,9 @@ def _answer_by(potluck: Potluck, guests: Sequence[Guest]) -> Iterator[Reminder]:
         expires = min(wall(zone, day + timedelta(days=1), EVENING_ENDS), potluck.starts_at)
     due, by = wall(zone, day, EVENING), potluck.answer_by or expires
     # One sentence for all who said the same: a crowd is asked at once, and at every change of the potluck.
-    asked = {a: Say("reminder-answer-by", _facts(potluck, by=by, answer=a.value)) for a in (Answer.NONE, Answer.MAYBE)}
+    asked = {
+        a: Say("reminder-answer-by", facts_of(potluck, by=by, answer=a.value)) for a in (Answer.NONE, Answer.MAYBE)
+    }
     for guest in guests:
         if guest.answer in asked:
             yield Reminder("answer-by", guest.id, due, expires, asked[guest.answer], f"answer-by:{guest.id}")
@@ -142,8 +130,10 @@ def _bring(potluck: Potluck, steps: tuple[PlannedStep, ...], guests: Sequence[Gu
             continue
         there = potluck.starts_at if guest.id == potluck.host else arrival(potluck, guest, steps)
         due, expires, key = _bring_when(potluck, there, there - _way(guest))
-        facts = _facts(potluck, dishes=dishes, count=len(dishes), at=there,
+        facts = facts_of(potluck, dishes=dishes, count=len(dishes), at=there,
                        early="yes" if there < potluck.starts_at else "no")  # fmt: skip
+        if guest.id != potluck.host and (heat := heated_there(potluck, guest, steps)):
+            key, facts = HOT[key], facts | heat
         yield Reminder("bring", guest.id, due, expires, Say(key, facts), f"bring:{guest.id}")
 
 
@@ -174,47 +164,9 @@ def _thaw(potluck: Potluck, steps: tuple[PlannedStep, ...]) -> Iterator[Reminder
         due = wall(potluck.zone, day, MORNING)
         if due > latest:
             due = wall(potluck.zone, day - timedelta(days=1), EVENING)
-        facts = _facts(potluck, dish=promise.dish, lb=promise.frozen_lb, days=thaw_days(promise.frozen_lb), by=latest)
-        yield Reminder("thaw", _cook(potluck, promise), due, max(latest, due + timedelta(minutes=30)),
+        facts = facts_of(potluck, dish=promise.dish, lb=promise.frozen_lb, days=thaw_days(promise.frozen_lb), by=latest)
+        yield Reminder("thaw", cook_of(potluck, promise), due, max(latest, due + timedelta(minutes=30)),
                        Say("reminder-thaw", facts), f"thaw:{promise.id}")  # fmt: skip
-
-
-def _slow_cooker(potluck: Potluck, steps: tuple[PlannedStep, ...]) -> Iterator[Reminder]:
-    for step in steps:
-        if not step.kind.startswith("slow-cooker"):
-            continue
-        promise = potluck.promise(step.promise)
-        to = _cook(potluck, promise) if step.at == "home" or promise is None else "host"
-        setting = step.kind.removeprefix("slow-cooker-")
-        facts = _facts(potluck, dish=_dish(potluck, step.promise), setting=setting, until=step.end, at=step.start)
-        yield Reminder("slow-cooker", to, step.start, step.start + timedelta(minutes=45),
-                       Say("reminder-slow-cooker", facts), f"slow-cooker:{step.promise}:{step.step}")  # fmt: skip
-
-
-def _oven(potluck: Potluck, steps: tuple[PlannedStep, ...]) -> Iterator[Reminder]:
-    """Preheat before each spell of heat; and whenever pans go in or come out, but for those that are served at once.
-
-    Each is named by the step that goes in first, or comes out: a dish put before others is announced, whatever has
-    been sent of them.
-    """
-    for visit in visits(steps):
-        first = (visit.into or visit.out)[0]
-        number = int(visit.oven.split(":")[1]) + 1
-        temp = first.temp_f or 0
-        dishes, out = ([_dish(potluck, s.promise) for s in of] for of in (visit.into, visit.out))
-        name = f"{visit.oven}:{first.promise}:{first.step}"
-        facts = _facts(potluck, oven=number, temp=temp, dishes=dishes, out=out, at=visit.in_at or visit.at,
-                       change="yes" if any(s.temp_f != temp for s in visit.out) else "no")  # fmt: skip
-        if visit.cold:
-            due = visit.at - timedelta(minutes=PREHEAT_MIN)
-            yield Reminder("preheat", "host", due, visit.at + timedelta(minutes=15),
-                           Say("reminder-preheat", facts), f"preheat:{name}")  # fmt: skip
-            continue
-        if not visit.into and visit.at > potluck.starts_at - SERVED_AT_ONCE:
-            continue
-        text = "reminder-swap" if visit.into and visit.out else "reminder-put-in" if visit.into else "reminder-take-out"
-        yield Reminder("swap", "host", visit.at, max(visit.in_at or visit.at, visit.at) + timedelta(minutes=20),
-                       Say(text, facts), f"{'swap' if visit.into else 'out'}:{name}")  # fmt: skip
 
 
 def arrival(potluck: Potluck, guest: Guest, steps: Iterable[PlannedStep] = ()) -> datetime:
@@ -236,13 +188,13 @@ def _leave(potluck: Potluck, steps: tuple[PlannedStep, ...], guests: Sequence[Gu
         if guest.travel_min <= 0 and potluck.starts_at - there < WELL_BEFORE:
             continue
         way = _way(guest) or timedelta(minutes=USUAL_TRAVEL_MIN)
-        facts = _facts(potluck, at=there, minutes=max(0, guest.travel_min), place=potluck.place)
+        facts = facts_of(potluck, at=there, minutes=max(0, guest.travel_min), place=potluck.place)
         yield Reminder("leave", guest.id, there - way, there, Say("reminder-leave", facts), f"leave:{guest.id}")
 
 
 def _start(potluck: Potluck) -> Iterator[Reminder]:
     yield Reminder("start", "group", potluck.starts_at, potluck.starts_at + timedelta(hours=1),
-                   Say("reminder-start", _facts(potluck, place=potluck.place)), "start")  # fmt: skip
+                   Say("reminder-start", facts_of(potluck, place=potluck.place)), "start")  # fmt: skip
 
 
 def _out_limit(potluck: Potluck) -> Iterator[Reminder]:
@@ -252,7 +204,7 @@ def _out_limit(potluck: Potluck) -> Iterator[Reminder]:
         if ticking.since is None or ticking.deadline is None or promise.category in ("drink", "supplies"):
             continue
         due = max(ticking.deadline - timedelta(minutes=WARN_BEFORE_MIN), ticking.since + timedelta(seconds=1))
-        facts = _facts(potluck, dish=promise.dish, by=ticking.deadline, limit=ticking.limit_min)
+        facts = facts_of(potluck, dish=promise.dish, by=ticking.deadline, limit=ticking.limit_min)
         since = ticking.since.astimezone(UTC).strftime("%Y%m%dT%H%M%S")
         yield Reminder("out-limit", "host", due, max(ticking.deadline, due) + timedelta(minutes=30),
                        Say("reminder-out-limit", facts), f"out-limit:{promise.id}:{since}")  # fmt: skip
@@ -265,7 +217,7 @@ def _collect(potluck: Potluck) -> Iterator[Reminder]:
     dishes = [p.dish for p in potluck.promises if p.category != "supplies"]
     cooks = {w for p in potluck.promises for w in (p.guest, *p.sharers)}
     names = [g.name for g in potluck.guests if g.id in cooks]
-    facts = _facts(potluck, dishes=dishes, count=len(dishes), names=names)
+    facts = facts_of(potluck, dishes=dishes, count=len(dishes), names=names)
     yield Reminder("collect", "group", due, wall(potluck.zone, day, EVENING_ENDS),
                    Say("reminder-collect", facts), "collect")  # fmt: skip
 
@@ -277,17 +229,4 @@ def _return(potluck: Potluck) -> Iterator[Reminder]:
         day = potluck.local(potluck.ends - timedelta(hours=6)).date() + timedelta(days=2)
         due = wall(potluck.zone, day, LATE_MORNING)
         yield Reminder("return", "group", due, wall(potluck.zone, day, EVENING_ENDS),
-                       Say("reminder-return", _facts(potluck, dishes=left, count=len(left))), "return")  # fmt: skip
-
-
-def _facts(potluck: Potluck, **facts: object) -> dict[str, object]:
-    """Plain values. An instant `at` is local ISO text, with `at_time` "16:10" and `at_weekday` 0 (Monday) to 6."""
-    return in_units(potluck, {"title": potluck.title, **plain_facts(potluck, facts)})
-
-
-def _cook(potluck: Potluck, promise: Promise | None) -> str:
-    return promise.guest if promise is not None and potluck.guest(promise.guest) is not None else "host"
-
-
-def _dish(potluck: Potluck, promise_id: str) -> str:
-    return promise.dish if (promise := potluck.promise(promise_id)) is not None else promise_id
+                       Say("reminder-return", facts_of(potluck, dishes=left, count=len(left))), "return")  # fmt: skip

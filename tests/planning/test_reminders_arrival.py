@@ -68,7 +68,7 @@ def test_a_dish_cooked_at_home_is_brought_for_the_start() -> None:
 def test_who_must_come_early_is_told_early_enough(oven: str, due: str, key: str) -> None:
     found = bring(kinds(coming(), into_the_oven(oven)), "mei")
 
-    assert (local(found.due_at), found.about.key) == (due, key)
+    assert (local(found.due_at), found.about.key) == (due, f"{key}-hot")
 
 
 def test_the_host_is_not_told_to_arrive() -> None:
@@ -117,3 +117,24 @@ def test_nobody_is_told_to_come_after_their_dish_is_wanted_or_after_it_is_due(pa
             wanted = [s.start for s in made.steps if s.at == "venue" and s.promise not in said]
             assert reminder.due_at < there <= party.starts_at
             assert all(there < start for start in wanted)
+
+
+@pytest.mark.parametrize(
+    ("facts", "words"),
+    [
+        ({"covered": True}, "Bring turkey covered: it goes into the oven at 325 °F from 1:15 PM to 5:15 PM."),
+        ({}, "turkey goes into the oven at 325 °F from 1:15 PM to 5:15 PM."),
+        ({"kind": "slow-cooker-low"}, "turkey goes into a slow cooker from 1:15 PM to 5:15 PM."),
+    ],
+)
+def test_a_guest_hears_where_and_when_their_dish_is_heated(facts: dict[str, object], words: str) -> None:
+    (step,) = into_the_oven("2027-09-18T13:15").steps
+    plan = Timeline("optimal", 0, 0, (replace(step, **facts),))  # type: ignore[arg-type]
+
+    assert Voice().say(bring(kinds(coming(), plan), "mei").about).endswith(words)
+
+
+def test_a_guest_whose_dish_is_heated_at_home_hears_nothing_of_an_oven() -> None:
+    found = bring(kinds(coming(), into_the_oven("2027-09-18T12:00", "home")), "mei")
+
+    assert "oven" not in Voice().say(found.about)

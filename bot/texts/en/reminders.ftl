@@ -42,6 +42,21 @@ reminder-bring-before = You are bringing: { $dishes }. Please be there by { $at_
        *[6] Sunday
     }.
 
+# $hot (a dish), $where (oven, stove, slow-cooker, microwave, grill), $temp, $from_time, $until_time, $covered (yes, no)
+reminder-your-heat = { $covered ->
+    [yes] Bring { $hot } covered: it goes
+   *[no] { $hot } goes
+} { $where ->
+    [oven] into the oven at { temp-said }
+    [stove] onto the stove
+    [slow-cooker] into a slow cooker
+    [microwave] into the microwave
+   *[grill] onto the grill
+} from { $from_time } to { $until_time }.
+reminder-bring-today-hot = { reminder-bring-today } { reminder-your-heat }
+reminder-bring-tomorrow-hot = { reminder-bring-tomorrow } { reminder-your-heat }
+reminder-bring-before-hot = { reminder-bring-before } { reminder-your-heat }
+
 # $dish, $lb, $days, $by_time, $by_weekday
 reminder-thaw = Move “{ $dish }” from the freezer to the refrigerator by { $by_time } on { $by_weekday ->
         [0] Monday

@@ -39,6 +39,20 @@ reminder-bring-before = Llevas: { $dishes }. Llega por favor antes de las { $at_
        *[6] domingo
     }.
 
+reminder-your-heat = { $covered ->
+    [yes] Trae { $hot } con tapa: va
+   *[no] { $hot } va
+} { $where ->
+    [oven] al horno a { temp-said }
+    [stove] al fuego
+    [slow-cooker] a una olla lenta
+    [microwave] al microondas
+   *[grill] a la parrilla
+} de { $from_time } a { $until_time }.
+reminder-bring-today-hot = { reminder-bring-today } { reminder-your-heat }
+reminder-bring-tomorrow-hot = { reminder-bring-tomorrow } { reminder-your-heat }
+reminder-bring-before-hot = { reminder-bring-before } { reminder-your-heat }
+
 reminder-thaw = Pasa «{ $dish }» del congelador al refrigerador antes de las { $by_time } del { $by_weekday ->
         [0] lunes
         [1] martes

@@ -12,6 +12,7 @@ import planning.kitchen.implausible
 import planning.kitchen.steps
 import planning.kitchen.ways
 import planning.reminders
+import planning.reminders_kitchen
 import planning.safety
 from bot.texts import Voice
 from planning.kitchen import timeline
@@ -34,7 +35,8 @@ def named() -> set[str]:
     keys |= {f"fix-{way}" for way in re.findall(r'Way\(\s*"([a-z-]+)"', source_of(planning.kitchen.ways))}
     keys |= {"fix-keep-hot"}
     keys |= {f"kitchen-{rule}" for rule in RULES_SET_APART}
-    keys |= set(re.findall(r'"(reminder-[a-z-]+)"', source_of(planning.reminders)))
+    for module in (planning.reminders, planning.reminders_kitchen):
+        keys |= set(re.findall(r'"(reminder-[a-z-]+)"', source_of(module)))
     for path in Path(str(planning.safety.__file__)).parent.glob("*.py"):
         text = path.read_text("utf-8")
         keys |= {f"safety-{k}" for k in re.findall(r'note\(\s*[^()]*?(?:WARN|NOTE|BLOCK|late),?\s*"([a-z-]+)"', text)}

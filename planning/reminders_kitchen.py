@@ -1,0 +1,67 @@
+"""What the timeline has to say to somebody: slow cookers, ovens, and how a guest's dish is heated there."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from datetime import timedelta
+
+from planning.kitchen.pans import visits
+from planning.kitchen.result import PlannedStep
+from planning.kitchen.usual import HEATING
+from planning.potluck import Guest, Potluck, Say
+from planning.reminders_value import Reminder, cook_of, dish_of, facts_of
+
+PREHEAT_MIN = 15
+SERVED_AT_ONCE = timedelta(minutes=15)
+"""What leaves the oven so shortly before the start goes straight to the table; common practice, no source."""
+
+
+def slow_cookers(potluck: Potluck, steps: Iterable[PlannedStep]) -> Iterator[Reminder]:
+    for step in steps:
+        if not step.kind.startswith("slow-cooker"):
+            continue
+        promise = potluck.promise(step.promise)
+        to = cook_of(potluck, promise) if step.at == "home" or promise is None else "host"
+        setting = step.kind.removeprefix("slow-cooker-")
+        facts = facts_of(potluck, dish=dish_of(potluck, step.promise), setting=setting, until=step.end, at=step.start)
+        yield Reminder("slow-cooker", to, step.start, step.start + timedelta(minutes=45),
+                       Say("reminder-slow-cooker", facts), f"slow-cooker:{step.promise}:{step.step}")  # fmt: skip
+
+
+def ovens(potluck: Potluck, steps: Iterable[PlannedStep]) -> Iterator[Reminder]:
+    """Preheat before each spell of heat; and whenever pans go in or come out, but for those that are served at once.
+
+    Each is named by the step that goes in first, or comes out: a dish put before others is announced, whatever has
+    been sent of them.
+    """
+    for visit in visits(steps):
+        first = (visit.into or visit.out)[0]
+        number = int(visit.oven.split(":")[1]) + 1
+        temp = first.temp_f or 0
+        dishes, out = ([dish_of(potluck, s.promise) for s in of] for of in (visit.into, visit.out))
+        name = f"{visit.oven}:{first.promise}:{first.step}"
+        facts = facts_of(potluck, oven=number, temp=temp, dishes=dishes, out=out, at=visit.in_at or visit.at,
+                       change="yes" if any(s.temp_f != temp for s in visit.out) else "no")  # fmt: skip
+        if visit.cold:
+            due = visit.at - timedelta(minutes=PREHEAT_MIN)
+            yield Reminder("preheat", "host", due, visit.at + timedelta(minutes=15),
+                           Say("reminder-preheat", facts), f"preheat:{name}")  # fmt: skip
+            continue
+        if not visit.into and visit.at > potluck.starts_at - SERVED_AT_ONCE:
+            continue
+        text = "reminder-swap" if visit.into and visit.out else "reminder-put-in" if visit.into else "reminder-take-out"
+        yield Reminder("swap", "host", visit.at, max(visit.in_at or visit.at, visit.at) + timedelta(minutes=20),
+                       Say(text, facts), f"{'swap' if visit.into else 'out'}:{name}")  # fmt: skip
+
+
+def heated_there(potluck: Potluck, guest: Guest, steps: Sequence[PlannedStep]) -> dict[str, object]:
+    """The first heat at the venue of what the guest brings: where, when and how; {} for none."""
+    mine = {p.id for p in potluck.promises_of(guest.id)}
+    first = next((s for s in steps if s.promise in mine and s.at == "venue" and s.kind in HEATING), None)
+    if first is None:
+        return {}
+    stay = [s for s in steps if s.promise == first.promise and s.at == "venue" and s.kind == first.kind]
+    where = "slow-cooker" if first.kind.startswith("slow-cooker") else first.kind
+    return facts_of(potluck, hot=dish_of(potluck, first.promise), where=where, temp=first.temp_f or 0,
+                  covered="yes" if first.covered else "no",
+                  **{"from": first.start, "until": max(s.end for s in stay)})  # fmt: skip
