@@ -8,6 +8,7 @@ from bot.buttons import Button, Link
 from bot.context import Turn
 from bot.registry import Registry
 from bot.texts import Voice
+from bot.understood.consequences import tell_host
 from planning.changes import Refusal, answer, meet, set_party
 from planning.potluck import AGE_GROUPS, Answer, Guest, Party, Potluck
 
@@ -29,6 +30,9 @@ async def say_answer(turn: Turn) -> None:
         turn.toast("answer-same", answer=said.value, party=party_words(turn.voice, guest.party))
         return
     toppings = [t.name for t in (after.bar.toppings if after.bar else ()) if t.guest == turn.me]
+    dropped_out = said is Answer.NO and before is not None and before.answer is Answer.YES
+    if dropped_out or (said is Answer.NO and after.promises_of(turn.me)):
+        await tell_host(turn, list(after.promises_of(turn.me)), left=True)
     brought = [*(p.dish for p in after.promises_of(turn.me)), *toppings]
     if said is Answer.NO and brought:
         turn.toast("answer-no-with-dishes", alert=True, dishes=brought)

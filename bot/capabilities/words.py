@@ -105,6 +105,8 @@ async def take(turn: Turn, reading: Reading, *, addressed: bool) -> None:
 async def carry_out(turn: Turn, reading: Reading, intents: Sequence[Intent]) -> Understood:
     """Do what these intents of a reading ask for; questions among them are answered."""
     before = turn.potluck.promises_of(turn.me)
+    was = turn.guest()
+    came = bool(before) or (was is not None and was.answer is Answer.YES)
     for intent in intents:
         if isinstance(intent, Late):
             await running_late(turn, intent.minutes)
@@ -114,7 +116,7 @@ async def carry_out(turn: Turn, reading: Reading, intents: Sequence[Intent]) -> 
     words = reading.why.facts.get("words")
     if words and understood.lines:
         turn.tag_action(read=str(words)[:120])
-    left = any(isinstance(i, SetAnswer) and i.who == turn.me and i.answer is Answer.NO for i in intents)
+    left = came and any(isinstance(i, SetAnswer) and i.who == turn.me and i.answer is Answer.NO for i in intents)
     gone = [p for p in before if turn.potluck.promise(p.id) is None]
     if left or gone:
         await tell_host(turn, list(before) if left else gone, left=left)

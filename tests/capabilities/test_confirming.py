@@ -123,3 +123,19 @@ async def test_in_the_open_chat_talk_is_no_place(play):
     )
 
     assert not played.state["place"]
+
+
+async def test_the_host_hears_of_a_drop_out_by_button_too(play):
+    played = await play(
+        say("ines", "/start", **{"in": "private"}),
+        board("ravi", "slaw for 12"),
+        press("ravi", "Can't", on="board"),
+    )
+
+    assert "Ravi can’t come after all" in played.last("ines")
+
+
+async def test_a_first_no_is_no_drop_out(play):
+    played = await play(say("ines", "/start", **{"in": "private"}), board("ravi", "can't come, sorry"))
+
+    assert "after all" not in played.everything()
