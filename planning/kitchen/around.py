@@ -1,4 +1,4 @@
-"""Large neighbourhoods: all but some dishes stand still, and the constraint solver places those anew.
+"""Large neighbourhoods: all but some dishes stand still, or nearly, and the constraint solver places those anew.
 
 (Shaw, Principles and Practice of Constraint Programming 1998; from memory.) Every part has its own
 small deterministic limit, and only a cheaper schedule is looked for.
@@ -18,6 +18,9 @@ from planning.kitchen.search import Search
 PART = 0.05
 """Deterministic units for one neighbourhood."""
 
+SWAYS = (0, 0, 0, 2, 4)
+"""For each kind of neighbourhood, by how many slots the dishes that stay may move with their appliances."""
+
 OVERHEAD = 0.01
 """What making one ready takes, in the same units; measured once, so that effort means time."""
 
@@ -27,7 +30,7 @@ class Around:
 
     def __init__(self, cp_model: Any, model: rules.Model, search: Search, budget: Budget) -> None:
         self.cp_model, self.model, self.search, self.budget = cp_model, model, search, budget
-        self.size = dict.fromkeys(range(3), 14.0)
+        self.size = dict.fromkeys(range(len(SWAYS)), 14.0)
 
     def improve(self, tries: int, heard: Callable[[Schedule], None] | None) -> None:
         """So many neighbourhoods, each solved from the best schedule so far, which `search` then holds."""
@@ -35,8 +38,8 @@ class Around:
         for _ in range(tries):
             if self.budget.over() or search.total() <= search.floor:
                 return
-            kind = search.draw(3)
-            model = self._fixed(self._free(kind))
+            kind = search.draw(len(SWAYS))
+            model = self._fixed(self._free(kind), SWAYS[kind])
             model.add(sum(self.model.terms) <= search.total() - 1)
             solver, status = self.budget.run(self.cp_model, model, PART)
             self.budget.solved += OVERHEAD
@@ -70,7 +73,8 @@ class Around:
                 far[n] = 0
         return set(sorted(far, key=lambda n: (far[n], n))[: int(self.size[kind])]) | {first}
 
-    def _fixed(self, free: set[int]) -> Any:
+    def _fixed(self, free: set[int], sway: int) -> Any:
+        """A copy of the model with all other dishes where they are, give or take `sway` slots."""
         m, search = self.model, self.search
         model = m.model.clone()
         variables = model.proto.variables
@@ -78,7 +82,8 @@ class Around:
             if n in free or stand is None:
                 continue
             for task, way, start in zip(chain.tasks, stand.ways, stand.starts, strict=True):
-                variables[m.start[task.id].index].domain[:] = [start, start]
+                domain = variables[m.start[task.id].index].domain
+                domain[:] = _within(list(domain), start - sway, start + sway)
                 if len(task.modes) > 1:
                     for number, literal in enumerate(m.chosen[task.id]):
                         variables[literal.index].domain[:] = [int(number == way.number)] * 2
@@ -86,3 +91,12 @@ class Around:
                 for number, literal in enumerate(m.held.get(chain.dish.id, ())):
                     variables[literal.index].domain[:] = [int(number == stand.hold)] * 2
         return model
+
+
+def _within(domain: list[int], lo: int, hi: int) -> list[int]:
+    """The part of a domain, given as the ends of its ranges, from `lo` to `hi`."""
+    found: list[int] = []
+    for first, last in zip(domain[::2], domain[1::2], strict=True):
+        if max(first, lo) <= min(last, hi):
+            found += [max(first, lo), min(last, hi)]
+    return found

@@ -79,7 +79,7 @@ class Search(Layout):
     def delay(self, course: str) -> list[int]:
         """Serve a course later; all its dishes are taken off for it, or a part."""
         draw = self.draw
-        at = self.served[course] + 1 + draw(6)
+        at = self.served[course] + 1 + draw(1 + draw(6))
         part = 1 + draw(3)
         chosen = [n for n in self.of_course[course] if self.stands[n] is not None and not draw(part)]
         for n in chosen:

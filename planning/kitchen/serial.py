@@ -13,7 +13,7 @@ from planning.kitchen.core import Cost, Placed, Problem, Schedule, cost
 from planning.kitchen.draw import Draw
 from planning.kitchen.grid import Grid
 
-POPULATION = 24
+POPULATION = 60
 
 
 class Serial:
@@ -193,7 +193,7 @@ class Serial:
                 child.append(n)
                 inside.add(n)
         child += [n for n in a if n not in inside]
-        for _ in range(draw(4)):
+        for _ in range(draw(7)):
             self._shift(child)
         return child
 

@@ -31,8 +31,8 @@ FEW = 50
 ROUNDS = 200
 """Rounds of local search in a turn of a small kitchen or project."""
 
-ROUNDS_A_DISH = 15
-"""In the first turn of a large kitchen, for each dish."""
+STARTS, ROUNDS_A_DISH = 3, 12
+"""In a large kitchen: how many times local search starts over, and its rounds for each dish."""
 
 PLACING, ORDERING = 1e-5, 1.5e-6
 """Effort for placing a task in a kitchen and in a project; measured once, so that effort means time."""
@@ -108,7 +108,10 @@ def _kitchen(problem: Problem, search: Search, budget: Budget, best: _Best) -> i
     budget.watch(search, PLACING)
     best.hear(search.schedule())
     few = len(search.chains) <= FEW
-    search.improve(ROUNDS if few else ROUNDS_A_DISH * len(search.chains), budget.over, best.hear)
+    if few:
+        search.improve(ROUNDS, budget.over, best.hear)
+    else:
+        _from_several(search, budget, best)
     bound = search.floor
     if (best.valid and best.cost.objective <= bound) or budget.over():
         return bound
@@ -127,11 +130,21 @@ def _kitchen(problem: Problem, search: Search, budget: Budget, best: _Best) -> i
         if best.cost.objective <= bound:
             return bound
         around.improve(tries, best.hear)
-        search.improve(2 * ROUNDS, budget.over, best.hear, warmth=10)
+        search.improve(4 * ROUNDS, budget.over, best.hear)
         if best.cost.objective <= bound:
             return bound
         most, tries = most * 4, tries * 2 if few else tries
     return bound
+
+
+def _from_several(search: Search, budget: Budget, best: _Best) -> None:
+    """Local search from the same layout several times, as chance decides a lot; on from the cheapest."""
+    first, found = search.state(), []
+    for _ in range(STARTS):
+        search.restore(first)
+        reached = search.improve(ROUNDS_A_DISH * len(search.chains), budget.over, best.hear)
+        found.append((len(search.forced), reached, len(found), search.state()))
+    search.restore(min(found)[3])
 
 
 def _project(problem: Problem, budget: Budget, best: _Best) -> int:
