@@ -60,19 +60,6 @@ def test_a_timeline_breaks_a_rule_exactly_when_it_is_called_impossible(potluck: 
     assert bool(found.conflicts) is broken
 
 
-def test_the_verifier_sees_a_broken_rule() -> None:
-    from dataclasses import replace
-
-    from tests.planning.kitchen.builders import dish, oven, potluck
-
-    party = potluck(dish("a", oven(30)))
-    good = timeline(party, WEEK_BEFORE, effort=0)
-    late = replace(good, steps=tuple(replace(s, end=s.end + timedelta(minutes=9)) for s in good.steps))
-
-    assert faults(party, good, WEEK_BEFORE) == []
-    assert faults(party, late, WEEK_BEFORE) != []
-
-
 @pytest.mark.parametrize("effort", [0, 0.1])
 def test_nothing_to_cook_needs_no_timeline(effort: float) -> None:
     from tests.planning.kitchen.builders import potluck

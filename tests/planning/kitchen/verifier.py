@@ -172,7 +172,8 @@ def _units(potluck: Potluck, timeline: Timeline) -> Iterator[str]:
 def _power(potluck: Potluck, timeline: Timeline) -> Iterator[str]:
     """Watts within 80 % of each circuit, plugs within its outlets."""
     for step in timeline.steps:
-        if step.at == "venue" and step.kind in PLUGGED and step.circuit is None:
+        plugged_in = step.kind in PLUGGED or (step.appliance or "") in ("own:oven", "own:stove", "own:keep-warm")
+        if step.at == "venue" and plugged_in and step.circuit is None:
             yield f"{step.promise}: {step.kind} is not plugged in"
     for number, circuit in enumerate(potluck.kitchen.circuits):
         plugged = [s for s in timeline.steps if s.circuit == number]
