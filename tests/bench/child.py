@@ -3,7 +3,8 @@
 bare          the client library with its defaults; every press is answered "ok"; nothing is kept
 bare-aiohttp  the same on our transport
 bare-16       the library's defaults with concurrent_updates(16)
-tureen        the whole bot
+tureen        the whole bot, polling
+replica:PORT  the whole bot behind a webhook on PORT
 """
 
 from __future__ import annotations
@@ -12,6 +13,7 @@ import asyncio
 import cProfile
 import signal
 import sys
+from typing import Any
 
 from tests.bench.platform import TOKEN
 
@@ -43,7 +45,8 @@ async def bare(url: str, which: str) -> None:
         await app.stop()
 
 
-async def tureen(url: str, database: str) -> None:
+async def tureen(url: str, database: str, port: int | None = None) -> None:
+    """Polling, or with `port` behind a webhook there."""
     from bot import log
     from bot.assembly import Tureen
     from bot.clock import RealClock
@@ -51,29 +54,37 @@ async def tureen(url: str, database: str) -> None:
 
     log.set_up("error")
     store = await Store.open(database)
-    bot = Tureen(token=TOKEN, base_url=url, base_file_url=url, store=store, clock=RealClock())
-    await bot.start()
-    await _until_told()
-    await bot.stop()
+    more: dict[str, Any] = {}
+    if port is not None:
+        more = {"mode": "webhook", "webhook_url": "https://bench.invalid/hook", "webhook_listen": ("127.0.0.1", port)}
+        more["webhook_secret"] = "bench-webhook-not-a-secret"
+    bot = Tureen(token=TOKEN, base_url=url, base_file_url=url, store=store, clock=RealClock(), **more)
+    _profiled_between_signals()
+    await bot.run_until_signalled()
     await store.close()
 
 
 PROFILE = cProfile.Profile()
 
 
-async def _until_told() -> None:
-    """Until SIGTERM. From SIGUSR1 to SIGUSR2 the profiler runs: not over the start, not over the end."""
-    told = asyncio.Event()
+def _profiled_between_signals() -> None:
+    """From SIGUSR1 to SIGUSR2 the profiler runs: not over the start, not over the end."""
     loop = asyncio.get_running_loop()
-    loop.add_signal_handler(signal.SIGTERM, told.set)
     loop.add_signal_handler(signal.SIGUSR1, PROFILE.enable)
     loop.add_signal_handler(signal.SIGUSR2, PROFILE.disable)
+
+
+async def _until_told() -> None:
+    told = asyncio.Event()
+    asyncio.get_running_loop().add_signal_handler(signal.SIGTERM, told.set)
     await told.wait()
 
 
 def main() -> None:
     which, url, database, *rest = sys.argv[1:]
-    asyncio.run(tureen(url, database) if which == "tureen" else bare(url, which))
+    name, _, port = which.partition(":")
+    whole = name in ("tureen", "replica")
+    asyncio.run(tureen(url, database, int(port) if port else None) if whole else bare(url, which))
     if rest:
         PROFILE.dump_stats(rest[0])
 

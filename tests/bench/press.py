@@ -55,8 +55,10 @@ async def with_clocks(url: str) -> None:
 
 
 class Bot:
-    def __init__(self, which: str, platform: Platform, folder: Path, profile: Path | None = None) -> None:
-        self._args = [which, platform.url, f"sqlite+aiosqlite:///{folder / f'{which}.db'}"]
+    def __init__(
+        self, which: str, platform: Platform, folder: Path, profile: Path | None = None, database: str | None = None
+    ) -> None:
+        self._args = [which, platform.url, database or f"sqlite+aiosqlite:///{folder / f'{which}.db'}"]
         self._args += [str(profile)] if profile else []
         self._platform = platform
         self.which = which
@@ -94,9 +96,9 @@ class Bot:
 
 async def measure(
     which: str, folder: Path, *, presses: int = PRESSES, delay_s: float = 0.0, profile: Path | None = None,
-    steady: bool = True,
+    steady: bool = True, database: str | None = None,
 ) -> Measured:
-    async with Platform(delay_s) as platform, Bot(which, platform, folder, profile) as bot:
+    async with Platform(delay_s) as platform, Bot(which, platform, folder, profile, database) as bot:
         presser = Presser(platform, which)
         await presser.set_up()
         await asyncio.sleep(1.0)
