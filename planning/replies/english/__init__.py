@@ -101,7 +101,8 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         if hosted:
             found += hosted
             continue
-        if sentence.question and _ORDER.match(sentence.text) is not None:
+        ordered = _ORDER.match(sentence.text) is not None
+        if ordered:
             sentence = Sentence(sentence.tokens, False)
         handed = withdrawals.read_handover(sentence, context)
         if handed:
@@ -115,8 +116,8 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         if trap in (None, "others") and (offered := offers.read_plain_offer_question(sentence, context)):
             found += offered
             continue
-        asked = [] if undo else questions.read_question(sentence, context)
-        if not undo and not asked:
+        asked = [] if undo or ordered else questions.read_question(sentence, context)
+        if not undo and not asked and not ordered:
             asked = asking.read_loosely(sentence, context, trap)
         found += asked
         if asked:

@@ -17,7 +17,7 @@ _ADV = r"(?:(?:also|definitely|totally|so|both|all|still|just|probably|sadly|unf
 _COME = r"(?:make (?:the|your|this) (?:[a-z]+ )?(?:potluck|supper|dinner|party|event|meal|get-together|do|feast)|pop in|drop in|come(?! (?:by|over|round|back|up|down|out|off|true|to (?:think|terms|mind)))|make it(?! (?:quick|short|work|up|clear|happen|easy|easier|count|a|an|the|so|more|less|hot|spicy|vegan|vegetarian|[0-9]|for|with|gluten|without|fast|double|better|look|big|bigger|smaller|small)\b)|be there|join(?: you| in| us| you all| everyone)?|attend|be coming|be joining|be able to (?:come|make it|join|attend|be there|pop in|drop in|get there)|come along|get there|be in|turn up|show up|pop in|drop by|stop by|swing by|be around|be present)"
 _COMING = r"(?:coming|joining|attending|going to (?:come|make it|be there|join|attend|be able to (?:make it|come|join|attend))|able to (?:come|make it|join|attend|be there)|free|available|going|around)"
 
-_START = r"(?:^|(?<= ,)|(?<= but)|(?<= and)|(?<= so)|(?<= actually)|(?<= ok)|(?<= okay)|(?<= great)|(?<= no)|(?<= yes)|(?<= sorry)|(?<= that)|(?<= :)|(?<= -)) "
+_START = r"(?:^|(?<= ,)|(?<= but)|(?<= and)|(?<= so)|(?<= actually)|(?<= unfortunately)|(?<= sadly)|(?<= ok)|(?<= okay)|(?<= great)|(?<= no)|(?<= yes)|(?<= sorry)|(?<= that)|(?<= :)|(?<= -)) "
 """Where a clause without a subject may begin."""
 
 _SUPPER = r"(?:it|this|that|sure|the|supper|dinner|potluck|party|us|saturday|sunday|friday|[0-9])"
@@ -46,6 +46,8 @@ _NO = [
     (r"\b(?:that|it) (?:is|will be|falls on) (?:on )?(?:our|my|the|his|her|their|[a-z]+'s) (?:[a-z]+ ){0,2}?(?:anniversary|birthday|wedding|exams?|reunion|holidays?|graduation)\b", 0.65),
     (r"\b(?:hate|sorry|sad|gutted) to (?:bail|cancel|miss|pull out|drop out|say no|have to (?:bail|cancel|miss))\b", 0.88),
     (rf"\b{_WE} (?:am |are )?(?:stuck|stranded|snowed under|trapped) (?:in|at|with)\b(?! traffic| a jam)(?!.* late )|^ (?:sorry )?stuck (?:in|at)\b(?! traffic| a jam)(?!.* late )", 0.65),
+    (rf"(?:{_START}|\b{_WE} )(?:have to|has to|got to|need to|must) (?:work|be at work)(?: (?:that|then|on|all|late|$)|(?= $| ,))", 0.65),
+    (r"^ (?:sorry ,? ?)?no (?:from|for) (?:me|us|our (?:side|house|lot))\b", 0.93),
     (r"\b(?:clashes|conflicts|overlaps) with\b", 0.7),
     (r"\bcount (?:me|us) out\b", 0.97),
     (rf"\b(?:{_WE} )?(?:will |am going to |are going to |going to )?(?:have to|need to|must|got to|has to) (?:pass|skip|miss|cancel|bail|bow out|decline|drop out|pull out|sit (?:this|it) one? ?out|back out|give it a miss|opt out)\b", 0.94),
@@ -79,6 +81,8 @@ _MAYBE = [
     (r"\bwill know (?:more |for sure )?(?:on|by|later|tomorrow|soon|next|in|when)\b|\bask me (?:again|later|tomorrow)\b|^ only if\b", 0.85),
     (r"\b(?:do not know(?! (?:how|who|where|why|what|that))|no idea(?! (?:what|how|who|where|why))|can not say|can not tell|hard to say|too early to say|have to see|will see|need to check|have to check|let me check|will check|will let you (?:all )?know|will tell you|get back to you|will confirm)(?: yet| if i can| whether i can| for sure| later| tomorrow| soon| tonight| nearer the time)?\b", 0.85),
     (r"\bdepends\b", 0.8),
+    (rf"(?:{_START}|\b{_WE} )(?:might|may|could) (?:do|manage(?: it)?|well do)(?= $| ,)", 0.85),
+    (r"\btentative(?:ly)?\b|^ unsure\b", 0.85),
     (r"^ (?:(?:it is|that is|we are|i am|sorry|put (?:me|us) down as|hmm|a) (?:, )?)*(?:a |an )?(?:[a-z]+ )?maybe(?= $| ,)", 0.88),
     (r"\b(?:leaning(?: towards?| to)?|probable|likely|almost) (?:a )?(?:yes|no)\b", 0.88),
     (r"\brun (?:it|this|that) (?:by|past)\b", 0.82),
@@ -103,7 +107,7 @@ _YES = [
     (rf"\b{_WE} {_ADV}(?:am|are|is|will be) {_ADV}(?:coming|joining|attending|in|there|on board|up for it|game|a yes|both coming|able to come|able to make it|all in|definitely in|keen|good to go)\b(?! (?:a|the|charge|trouble|love|bed|town|here))", 0.95),
     (rf"\b(?:count|deal|include|sign|put) (?:me|us|all of us|both of us) in\b(?! (?:a|an|the|hospital|bed|charge|touch|mind|danger|trouble|mood|any|my|our) )(?! for (?!{_SUPPER}))", 0.96),
     (r"^ (?:(?:ok|okay|oh|well|so|and|why) (?:, )?)?(?:yes|sure|absolutely|definitely|totally|of course|certainly|affirmative|yes please|sure thing|for sure|why not|ok yes|you bet|with pleasure|gladly|naturally|hell yes|heck yes|oh yes|you bet|100 %)(?!(?: ,)? (?:that|it is|it was|this|they|he|she|you(?! can count)|those|exactly|true|indeed|i (?:remember|know|think|saw|love|like|agree|heard|did|do)|whatever))(?= $| ,| ok(?:ay)? $| if | unless | x[0-9]| but| i (?:will|can|am|would)| we (?:will|can|are|would)| and | yes| count| coming| see| to | for | with| definitely| of course| -| will| am| [0-9]| all | my | me |! )", 0.93),
-    (rf"{_START}{_ADV}(?:will |can |still |yes |definitely )*(?:{_COMING.split('|free')[0]})|coming)(?= $| ,| with| and| too| for| on| \+| alone| but| [0-9]| as)", 0.9),
+    (rf"{_START}{_ADV}(?:will |can |still |yes |definitely )*(?:{_COMING.split('|free')[0]})|coming)(?= $| ,| with| along| and| too| for| on| \+| alone| but| [0-9]| as)", 0.9),
     (rf"{_START}{_ADV}(?:will|can) {_ADV}(?:be there|make it|come|be coming)\b", 0.94),
     (r"\bsee you (?:there|all there|all|then|on|saturday|sunday|friday|at)\b", 0.85),
     (r"\b(?:would not|will not) miss (?:it|this)(?: for the world| for anything)?\b", 0.95),

@@ -55,7 +55,7 @@ _COMING_N = re.compile(
     rf"(?:^|(?<= ,)) (?P<n>{N}) (?:coming|attending|joining|from us|from our side|for us|from our house)(?= $| ,| and| with| \()"
 )
 _FOR_US = re.compile(
-    rf" (?:(?:put|count|sign) (?:me|us) (?:down|in) for|count on (?:me|us) (?:being|to be|as)|change (?:us|me|it) to|make (?:us|it|that)|can you make (?:it|that|us)|(?:yes|coming|in|count|reserve) (?:for|x))(?= |) ?(?:x|for)? ?(?P<n>{N})(?: of us| people)?(?= $| ,|!)"
+    rf" (?:(?:put|count|sign) (?:me|us) (?:down|in) for|count on (?:me|us) (?:being|to be|as)|change (?:us|me|it) to|make (?:us|it|that)|can you make (?:it|that|us)|(?:yes|coming|in|count|reserve) (?:for|x))(?= |) ?(?:x|for)? ?(?P<n>{N})(?: of us| people)?(?= $| ,|!| instead| now| then| please)"
 )
 _JUST_ME = re.compile(
     r" (?:(?:it is|it will be|will be|only|am coming|i will be|i am|coming) )*(?<!not )(?:just|only) (?P<who>me|myself|one|us|us two|the two of us|we two)(?= $| ,| this| and| now| for| coming| then| after| tonight| though| please| sadly| again| i am afraid| sorry| from| with| but| so| -)|\b(?:alone|on my own|by myself|solo)\b"
@@ -196,6 +196,8 @@ def _an_age(sentence: Sentence, match: re.Match[str]) -> bool:
 def totals(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
     """How many there are in all ("4 of us", "party of 5, one a baby")."""
     left = sentence.left
+    if " makes two of us " in left:
+        return  # "so it is with me"
     if context.addressed:
         for pattern, sure in (
             (_INSTEAD, 0.85),

@@ -93,7 +93,7 @@ class Members:
 
     def _between(self, i: int) -> int:
         """Where the next item begins after "and", a comma or "from our side"."""
-        tokens, j = self.tokens, i
+        tokens, j = self.tokens, self._past_aside(i)
         while j < len(tokens) and tokens[j].plain in AND:
             j += 1
         if (
@@ -105,6 +105,14 @@ class Members:
             while j < len(tokens) and tokens[j].plain in AND:
                 j += 1
         return j
+
+    def _past_aside(self, i: int) -> int:
+        """Behind "(one vegetarian)", which was read as a need."""
+        if i >= len(self.tokens) or self.tokens[i].plain != "(":
+            return i
+        end = next((k for k in range(i + 1, min(i + 7, len(self.tokens))) if self.tokens[k].plain == ")"), None)
+        read = end is not None and not any(self.sentence.free(k) for k in range(i + 1, end))
+        return end + 1 if end is not None and read else i
 
     def _name(self, i: int) -> People | None:
         """Somebody called by name in a list with the writer: of the age told beside it, else an adult."""

@@ -133,6 +133,13 @@ def item(tokens: Sequence[Token], i: int, listed: bool = False) -> People | None
             found.kin_raw = " ".join(re.sub(r"['’]s$", "", t.raw) for t in tokens[i : i + n])
             _count(found, tokens, hint or group, number, role)
             return found
+    if determined and number is not None and tokens[i : i + 1] and tokens[i].plain in (":", "(", ","):
+        years, end = age_list(tokens, i + 1, number)  # "our three: 14, 11 and 6"
+        if len(years) == number and max(years) <= 17:
+            counts: dict[str, int] = {}
+            for year in years:
+                counts[group_of_age(year)] = counts.get(group_of_age(year), 0) + 1
+            return People(first, end + (end < len(tokens) and tokens[end].plain == ")"), counts)
     return None
 
 

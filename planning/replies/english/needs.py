@@ -87,6 +87,12 @@ class _Reader:
         only_diet: bool = False,
     ) -> None:
         sentence = self.sentence
+        if (
+            not self.context.addressed
+            and not cleared
+            and all(n.severity == "" and n.need in form.BY_CHOICE for n in needs)
+        ):
+            confidence = 0.4  # "I'm off sugar", told to friends
         if self.severe and not cleared:
             needs = hardened(needs)
         start, end = sentence.span_of(match)
@@ -190,6 +196,8 @@ class _Reader:
             return
         if (match := form.AFTER_PEOPLE.search(sentence.left)) is not None:
             self.said(match, diets_of(match["diets"], _count(match, "")), 0.88, only_diet=True)
+        if beside and (match := form.NOR.search(sentence.left)) is not None:
+            self.said(match, needs_of(match["list"], 1, ""), 0.85)
         if (
             beside
             and (match := form.BESIDE.search(sentence.left)) is not None

@@ -123,6 +123,7 @@ def _pronoun_said(sentence: Sentence, named: _Named) -> list[Intent]:
     return []
 
 
+_FAMILY = re.compile(r" (?:and|&|\+|plus) (?:the |his |her |their )?(?:family|crew|co|gang|lot|rest)(?= )")
 _THEIRS = re.compile(
     rf"(?: (?:after all|too|as well|also|,|for sure))* (?:and|&|with|plus) (?:her|his|their) (?P<kin>{any_of('kin')}|{any_of('kins')}|{any_of('guestkin')})(?= )"
 )
@@ -145,6 +146,9 @@ def _said_of(sentence: Sentence, named: list[_Named], context: ReplyContext, *, 
     if any(not sentence.free(k) for k in range(end, min(end + 2, len(tokens)))):
         return []
     opens = named[0].first == 0 or tokens[named[0].first - 1].plain in (",", "and", "but", "yes", "also", "ok")
+    if (family := _FAMILY.match(rest)) is not None:
+        end += len(family[0].split())
+        rest = rest[family.end() :]
     theirs = _THEIRS.match(rest)
     if theirs is not None and len(named) == 1:
         end += len(theirs[0].split())

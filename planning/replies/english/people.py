@@ -198,7 +198,7 @@ def _marvels(tokens: list[Token]) -> bool:
 
 def _counted(tokens: list[Token], found: People) -> bool:
     """Whether the list begins with a number or "a", as one counts one's own people ("2 adults and a baby")."""
-    return whole_number(tokens, found.first) is not None or tokens[found.first].plain in ("a", "an", "one")
+    return whole_number(tokens, found.first) is not None or tokens[found.first].plain in ("a", "an", "one", "both")
 
 
 def _whole(sentence: Sentence, found: People) -> bool:
