@@ -199,6 +199,13 @@ async def drop(turn: Turn) -> None:
         turn.change(drop_topping(turn.potluck, turn.actor, topping.name), "did-drop", dish=topping.name)
         turn.say("dropped", dish=topping.name, buttons=[[turn.undo_button()]])
         return
+    wanted = turn.words.casefold().strip()
+    meant = [p for p in turn.potluck.promises_of(turn.me) if wanted in ("", p.dish.casefold())]
+    if len(meant) > 1:
+        from bot.capabilities.confirming import which
+
+        which(turn, turn.voice("reply-ask-drop-which"), meant)
+        return
     found = find_promise(turn, turn.words, mine_only=False) if turn.words else find_promise(turn, "")
     turn.change(drop_promise(turn.potluck, turn.actor, found.id), "did-drop", dish=found.dish)
     turn.say("dropped", dish=found.dish, buttons=[[turn.undo_button()]])

@@ -10,7 +10,7 @@ from bot.servings import amount_words
 from bot.texts import Html
 from bot.understood import Understood, context, place_of, say_understood
 from planning.changes import Refusal
-from planning.potluck import Answer, Say
+from planning.potluck import Answer, Promise, Say
 from planning.replies import Intent, Reading, SetAnswer, read
 
 
@@ -34,7 +34,7 @@ async def ask_back(turn: Turn, reading: Reading, understood: Understood) -> None
         turn.post(text)
         return
     if question.key == "reply-ask-drop-which":
-        which(turn, text)
+        which(turn, text, turn.potluck.promises_of(turn.me))
         return
     yes = Button(turn.voice.plain("button-yes"), "readyes", (), owner=turn.me)
     no = Button(turn.voice.plain("button-no"), "readno", (), owner=turn.me)
@@ -44,9 +44,8 @@ async def ask_back(turn: Turn, reading: Reading, understood: Understood) -> None
     turn.post(text, buttons=[row], about="question:confirm")
 
 
-def which(turn: Turn, text: str) -> None:
+def which(turn: Turn, text: str, own: Sequence[Promise]) -> None:
     """Which of one's dishes is meant: a button each, with its amount, so that namesakes can be told apart."""
-    own = turn.potluck.promises_of(turn.me)
     if not own:
         raise Refusal("refused-no-own-promise")
     labels = [" ".join((p.dish, amount_words(turn.voice, turn.potluck, p))).strip() for p in own]

@@ -181,9 +181,9 @@ def change_dish(turn: Turn, intent: ChangePromise, understood: Understood) -> No
         dish=intent.dish or was.dish,
     )
     now = turn.known_promise(was.id)
-    understood.lines.append(
-        Say("read-changed", {"was": was.dish, "dish": now.dish, "amount": amount_words(turn.voice, turn.potluck, now)})
-    )
+    key = "read-changed" if intent.dish else "read-resized"
+    amount = amount_words(turn.voice, turn.potluck, now)
+    understood.lines.append(Say(key, {"was": was.dish, "dish": now.dish, "amount": amount}))
 
 
 def drop_dish(turn: Turn, intent: DropPromise, understood: Understood) -> None:

@@ -153,6 +153,10 @@ def question_for(intent: Intent, unsure: Sequence[Intent], context: ReplyContext
     if isinstance(intent, said.AddPerson):
         names = [i.name for i in unsure if isinstance(i, said.AddPerson)]
         return Say("reply-ask-person", facts | {"name": intent.name, "names": names})
+    if isinstance(intent, said.TakeTopping):
+        return Say(
+            "reply-ask-topping", facts | {"toppings": [i.name for i in unsure if isinstance(i, said.TakeTopping)]}
+        )
     if isinstance(intent, said.Resize):
         return Say("reply-ask-size", facts | {"people": intent.people})
     if isinstance(intent, said.Reschedule):

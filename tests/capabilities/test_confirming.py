@@ -139,3 +139,22 @@ async def test_a_first_no_is_no_drop_out(play):
     played = await play(say("ines", "/start", **{"in": "private"}), board("ravi", "can't come, sorry"))
 
     assert "after all" not in played.everything()
+
+
+async def test_two_dishes_of_one_name_are_told_apart_by_their_amounts(play):
+    lines = (
+        board("mei", "potato salad for 10"),
+        board("mei", "and another potato salad for 6"),
+        say("mei", "/drop potato salad"),
+    )
+    asked = await play(*lines)
+    told = await play(*lines, press("mei", "for 6", on="last"))
+
+    assert [b for b in last_buttons(asked) if "for" in b] == ["potato salad for 10", "potato salad for 6"]
+    assert [p["servings"] for p in told.promises("mei")] == [10]
+
+
+async def test_toppings_asked_about_are_named(play):
+    played = await play(say("ines", "/bar taco"), board("mei", "cheese and salsa"))
+
+    assert "grated cheddar and salsa" in played.last()

@@ -28,6 +28,7 @@ read-doubled = { $others } { $doubled ->
     [one] brings
    *[other] bring
 } { $dish } too
+read-resized = { $dish } { $amount } now
 read-changed = { $dish } { $amount } instead of { $was }
 read-pregnant = { $pregnant ->
     [yes] something for the cautions, kept without your name

@@ -28,6 +28,7 @@ read-doubled = { $others } también { $doubled ->
     [one] lleva
    *[other] llevan
 } { $dish }
+read-resized = ahora { $dish } { $amount }
 read-changed = { $dish } { $amount } en lugar de { $was }
 read-pregnant = { $pregnant ->
     [yes] algo para las precauciones, guardado sin tu nombre

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 
 from planning.amounts import read_number
 from planning.replies.english.lexicon import singulars
+from planning.replies.english.own import ONE_MORE
 from planning.replies.intents import ChangePromise, DropPromise, Intent, ReplyContext
 from planning.replies.text import Sentence
 
@@ -89,7 +90,7 @@ def _same(said: list[str], name: list[str]) -> bool:
 def read_mine(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """What a sentence that names the writer's own dish asks for it; read when nothing narrower was understood."""
     named = mention(sentence, context)
-    if named is None:
+    if named is None or ONE_MORE.search(sentence.text):
         return []
     start, end = sentence.span(0, len(sentence.tokens))
     sized = _sized(sentence, named)

@@ -8,7 +8,7 @@ import re
 from dataclasses import replace
 
 from planning.replies.english.lexicon import any_of
-from planning.replies.english.own import match_promise, same_dish, topping_of
+from planning.replies.english.own import ONE_MORE, match_promise, same_dish, topping_of
 from planning.replies.english.things import Thing, things_at
 from planning.replies.intents import AddPromise, ChangePromise, Intent, ReplyContext, TakeTopping
 from planning.replies.text import Sentence
@@ -174,7 +174,7 @@ def added(
             sentence.take(first, thing.last)
             continue
         own = match_promise(thing.dish, context.own_promises) if not thing.vague else None
-        if own is not None and thing.category and same_dish(own[1], thing.dish):
+        if own is not None and thing.category and same_dish(own[1], thing.dish) and not ONE_MORE.search(sentence.text):
             if thing.servings or thing.quantity or thing.factor:
                 found.append(
                     ChangePromise(

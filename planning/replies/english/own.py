@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+import re
+
 from planning.bar import match_topping
 from planning.replies.english.lexicon import singulars
 from planning.replies.english.things import Thing
 from planning.replies.intents import ReplyContext
 
+ONE_MORE = re.compile(r" (?:another|a second|one more|an extra|a further|an additional) ")
+"""What makes a dish of the same name a new one."""
 _ASIDE = frozenset(("in", "with", "on", "without", "into", "from", "has", "than", "like", "recipe"))
 """Words that put the named dish beside what is spoken of ("no mayo in the slaw")."""
 

@@ -10,7 +10,7 @@ from planning.replies.english.lexicon import NUMBER, number_of
 from planning.replies.english.mine import read_mine
 from planning.replies.english.nouns import known_thing
 from planning.replies.english.offers import IF_NEEDED
-from planning.replies.english.own import match_promise, own_promise
+from planning.replies.english.own import ONE_MORE, match_promise, own_promise
 from planning.replies.english.things import things_at
 from planning.replies.intents import AddPromise, ChangePromise, DropPromise, Intent, ReplyContext, SetAnswer
 from planning.replies.text import Sentence
@@ -129,7 +129,7 @@ def read_withdrawals(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         found.append(DropPromise(promise, dish, start=start, end=end, confidence=confidence))
     if found:
         return found
-    if context.own_promises:
+    if context.own_promises and not ONE_MORE.search(sentence.text):
         found += _changes(sentence, context) or read_mine(sentence, context)
     return found
 
