@@ -46,7 +46,7 @@ _INSTEAD = re.compile(
     rf"^ (?:now |it is |we are |make it )*(?P<n>{N}) (?:people )?(?:instead of|rather than|not) {N}(?= $| ,| now)"
 )
 _FEWER = re.compile(
-    rf" (?:minus|less) (?P<n>{NUMBER})(?: (?P<who>kids?|children|child|adults?|people|person))?(?= $| ,)"
+    rf" (?:minus|less) (?P<n>{NUMBER})(?: (?P<who>kids?|children|child|adults?|people|person))?(?: (?:from|of|for) us)?(?= $| ,)"
 )
 _PLUS = re.compile(
     rf" (?:(?P<me>me|i|myself|yes|coming|in) )?(?:(?:and|with|bringing|a|my|have|will bring|have got) )*(?:\+|plus)[ -]?(?P<n>{NUMBER})(?! ?/)(?: (?P<who>kids?|children|child|adults?|people|guests?|friends?|toddlers?|teens?|teenagers?|bab(?:y|ies)))?(?= $| ,| for| and| coming| please| \(| \x00| as| now| too)"
@@ -198,6 +198,8 @@ def totals(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
     left = sentence.left
     if " makes two of us " in left:
         return  # "so it is with me"
+    if (fewer := _FEWER.search(left)) is not None:
+        yield Count(*sentence.token_range(fewer), only(only_group(fewer["who"]), -number_of(fewer["n"])), True, 0.85)
     if context.addressed:
         for pattern, sure in (
             (_INSTEAD, 0.85),
@@ -216,8 +218,6 @@ def totals(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
         yield Count(*sentence.token_range(match), only("adults", -_value(match["n"])), True, 0.7)
     if match is not None and match["n"] in ("one", "1") and not re.search(r"(?:just|only) ", match[0]):
         match = None  # "one of us is vegan" counts nobody
-    if (fewer := _FEWER.search(left)) is not None:
-        yield Count(*sentence.token_range(fewer), only(only_group(fewer["who"]), -number_of(fewer["n"])), True, 0.85)
     if (grouped := _group_set(sentence, context)) is not None:
         yield grouped
     if match is not None:
