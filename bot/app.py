@@ -17,14 +17,16 @@ from urllib.parse import urlsplit
 
 import telegram
 from telegram.error import Conflict, InvalidToken, TelegramError
-from telegram.ext import Application, ContextTypes, ExtBot, TypeHandler
+from telegram.ext import Application, TypeHandler
 
 from bot import log
 from bot.clock import Clock, RealClock
 from bot.courier import Courier, Renderer
 from bot.courier.metrics import Metrics
 from bot.events import slim
+from bot.intake import ALLOWED_UPDATES, Handle, Intake
 from bot.per_chat import AT_ONCE, PerChat
+from bot.polling import PatientBot, cut_off
 from bot.settings import Settings, host_port
 from bot.storage.errors import StorageTrouble
 from bot.transport import AiohttpRequest, Updates
@@ -32,62 +34,12 @@ from bot.web import Busy, Door, watch_routes, webhook_route
 
 _log = log.get("app")
 
-ALLOWED_UPDATES = ("message", "edited_message", "callback_query", "my_chat_member", "chat_member", "message_reaction")
 POLL_S = 25
 TICK_S = 15.0
 """How often, in real time, reminders and left-over posts are looked for."""
 STOP_S = 25.0
 """Less than what service managers usually allow before they kill."""
-HANDLE_S = 60.0
-"""One update may take so long; then it is given up, or a hanging one would stop everybody's."""
 WATCHDOG = timedelta(seconds=120)
-STORAGE_WAITS_S = (0.2, 0.5, 1.0, 2.0, 5.0, 10.0)
-
-Handle = Callable[[telegram.Update], Awaitable[None]]
-
-
-class PatientBot(ExtBot[None]):
-    """The library's bot, which asks for the next updates only when the last ones are done with.
-
-    Asking with a higher offset tells the platform to forget what came before. The library asks as
-    soon as an update is in its queue, so a crash would lose whatever is queued or being worked on.
-    """
-
-    def __init__(self, *args: Any, now: Callable[[], datetime], **more: Any) -> None:
-        super().__init__(*args, **more)
-        self._open: set[int] = set()
-        self._drained = asyncio.Event()
-        self._drained.set()
-        self._now = now
-        self._polls: set[asyncio.Task[Any]] = set()
-        self._last_poll: datetime | None = None
-
-    async def get_updates(self, *args: Any, **more: Any) -> tuple[telegram.Update, ...]:
-        task = asyncio.current_task()
-        if task is not None:
-            self._polls.add(task)
-        try:
-            await self._drained.wait()
-            updates = await super().get_updates(*args, **more)
-        finally:
-            if task is not None:
-                self._polls.discard(task)
-        self._last_poll = self._now()
-        self._open.update(u.update_id for u in updates)
-        if self._open:
-            self._drained.clear()
-        return updates
-
-    def done(self, update: object) -> None:
-        """This update's change is committed (or it had none)."""
-        if isinstance(update, telegram.Update):
-            self._open.discard(update.update_id)
-            if not self._open:
-                self._drained.set()
-
-    @property
-    def open_updates(self) -> int:
-        return len(self._open)
 
 
 class TureenBot:
@@ -143,14 +95,13 @@ class TureenBot:
             .update_queue(asyncio.Queue(maxsize=1))
             .build()
         )
-        self._app.add_handler(TypeHandler(telegram.Update, self._on_update))
-        self._app.add_error_handler(self._on_error)
+        self.intake = Intake(self._handled, clock, self.metrics, give_up=mode == "webhook")
+        self._app.add_handler(TypeHandler(telegram.Update, self.intake.on_update))
+        self._app.add_error_handler(self.intake.on_error)
         self.courier = Courier(self.bot, store, clock, limits=send_limits, render=render, metrics=self.metrics)
         self._doors: list[Door] = []
         self._tasks: list[asyncio.Task[Any]] = []
         self._running = False
-        self._unstored: set[int] = set()
-        self.storage_waits_s = STORAGE_WAITS_S
 
     @classmethod
     def from_settings(cls, settings: Settings, **more: Any) -> TureenBot:
@@ -227,25 +178,10 @@ class TureenBot:
         for request in self._requests:
             request.kill()
         self._stop_timers()
-        doomed: list[asyncio.Task[Any] | None] = [*self._tasks, *self.courier.kill(), *self.bot._polls]
+        doomed: list[asyncio.Task[Any] | None] = [*self._tasks, *self.courier.kill(), *self.bot.polls]
         for door in self._doors:
             doomed += door.kill()
-        # The library keeps its tasks to itself; a dying process would not ask either.
-        updater = self._app.updater
-        doomed += [
-            getattr(updater, "_Updater__polling_task", None),
-            getattr(self._app, "_Application__update_fetcher_task", None),
-            *getattr(self._app, "_Application__create_task_tasks", ()),
-        ]
-        gone = [t for t in doomed if t is not None and t is not asyncio.current_task()]
-        for task in gone:
-            task.cancel()
-        await asyncio.gather(*gone, return_exceptions=True)
-        if updater is not None:
-            updater._running = False
-            # The library leaves a task waiting for this where its polling is cut off.
-            getattr(updater, "_Updater__polling_task_stop_event").set()  # noqa: B009
-        self._app._running = False
+        await cut_off(self._app, *doomed)
         for request in self._requests:
             await request.shutdown()
 
@@ -301,32 +237,9 @@ class TureenBot:
 
     # --- updates ---
 
-    async def _on_update(self, update: telegram.Update, _: ContextTypes.DEFAULT_TYPE) -> None:
+    async def _handled(self, update: telegram.Update) -> None:
         assert self.handle is not None
-        began = self.clock.now()
-        self.metrics.updates.labels(_kind(update)).inc()
-        tries = 0
-        while True:
-            try:
-                async with asyncio.timeout(HANDLE_S):
-                    await self.handle(update)
-                break
-            except StorageTrouble as trouble:
-                # The update stays unconfirmed meanwhile: a locked database or a full disk loses nothing.
-                wait_s = self.storage_waits_s[min(tries, len(self.storage_waits_s) - 1)]
-                _log.warning("storage can't be used now", what=trouble.key, again_in_s=wait_s)
-                tries += 1
-                if self._mode == "webhook" and tries > len(self.storage_waits_s):
-                    self._unstored.add(update.update_id)
-                    return
-                # The machine's trouble, not the story's: real time even where the clock is simulated.
-                await asyncio.sleep(wait_s)
-        self.metrics.update_s.observe(max(0.0, (self.clock.now() - began).total_seconds()))
-
-    async def _on_error(self, update: object, context: ContextTypes.DEFAULT_TYPE) -> None:
-        self.metrics.failures.inc()
-        chat = update.effective_chat.id if isinstance(update, telegram.Update) and update.effective_chat else None
-        _log.error("an update could not be handled", chat=chat, exc_info=context.error)
+        await self.handle(update)
 
     async def _take(self, data: dict[str, Any]) -> None:
         """A webhook's update; returns when it is handled."""
@@ -334,8 +247,7 @@ class TureenBot:
         if not self._running:
             raise Busy
         await self._app.update_processor.process_update(update, self._app.process_update(update))
-        if update.update_id in self._unstored:
-            self._unstored.discard(update.update_id)
+        if not self.intake.stored(update):
             raise Busy
 
     # --- inside ---
@@ -398,7 +310,7 @@ class TureenBot:
         """Polling has been seen to stop without a word; then it is begun anew."""
         while True:
             await self.clock.sleep(30.0)
-            last = self.bot._last_poll
+            last = self.bot.last_poll
             if last is None or self.bot.open_updates:
                 continue
             age = self.clock.now() - last
@@ -430,7 +342,3 @@ class TureenBot:
     def _stop_timers(self) -> None:
         for task in self._tasks:
             task.cancel()
-
-
-def _kind(update: telegram.Update) -> str:
-    return next((k for k in ALLOWED_UPDATES if getattr(update, k, None) is not None), "other")

@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 from telegram.error import InvalidToken
 
-from bot.app import ALLOWED_UPDATES
+from bot.intake import ALLOWED_UPDATES
 from bot.room.faults import Fault
 from tests.courier.rig import START, Due, Rig
 

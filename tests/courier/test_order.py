@@ -132,7 +132,7 @@ async def test_updates_wait_while_storage_is_in_trouble(rig: Rig) -> None:
             raise StorageTrouble("storage-locked")
 
     rig.during = trouble
-    rig.bot.storage_waits_s = (0.001,)
+    rig.bot.intake.storage_waits_s = (0.001,)
     rig.room.say(rig.ravi, rig.group, "patience")
     await rig.settle()
 

@@ -98,7 +98,7 @@ async def test_a_database_that_stays_away_makes_the_platform_try_again(web: WebR
         raise StorageTrouble("storage-gone")
 
     web.during = away
-    web.bot.storage_waits_s = (0.001, 0.001)
+    web.bot.intake.storage_waits_s = (0.001, 0.001)
     status = await web.deliver(web.update(1, "hello"))
     web.during = None
 

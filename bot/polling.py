@@ -1,0 +1,88 @@
+"""Polling that confirms only what is done."""
+
+from __future__ import annotations
+
+import asyncio
+from collections.abc import Callable
+from datetime import datetime
+from typing import Any
+
+import telegram
+from telegram.ext import Application, ExtBot
+
+
+class PatientBot(ExtBot[None]):
+    """The library's bot, which asks for the next updates only when the last ones are done with.
+
+    Asking with a higher offset tells the platform to forget what came before. The library asks as
+    soon as an update is in its queue, so a crash would lose whatever is queued or being worked on.
+    """
+
+    def __init__(self, *args: Any, now: Callable[[], datetime], **more: Any) -> None:
+        super().__init__(*args, **more)
+        self._open: set[int] = set()
+        self._drained = asyncio.Event()
+        self._drained.set()
+        self._now = now
+        self._polls: set[asyncio.Task[Any]] = set()
+        self._last_poll: datetime | None = None
+
+    async def get_updates(self, *args: Any, **more: Any) -> tuple[telegram.Update, ...]:
+        task = asyncio.current_task()
+        if task is not None:
+            self._polls.add(task)
+        try:
+            await self._drained.wait()
+            updates = await super().get_updates(*args, **more)
+        finally:
+            if task is not None:
+                self._polls.discard(task)
+        self._last_poll = self._now()
+        self._open.update(u.update_id for u in updates)
+        if self._open:
+            self._drained.clear()
+        return updates
+
+    def done(self, update: object) -> None:
+        """This update's change is committed (or it had none)."""
+        if isinstance(update, telegram.Update):
+            self._open.discard(update.update_id)
+            if not self._open:
+                self._drained.set()
+
+    # The library's bot lets nobody set attributes without an underscore.
+
+    @property
+    def open_updates(self) -> int:
+        return len(self._open)
+
+    @property
+    def polls(self) -> tuple[asyncio.Task[Any], ...]:
+        """The tasks that are asking for updates now."""
+        return tuple(self._polls)
+
+    @property
+    def last_poll(self) -> datetime | None:
+        """When the platform last answered."""
+        return self._last_poll
+
+
+async def cut_off(app: Application[Any, Any, Any, Any, Any, Any], *doomed: asyncio.Task[Any] | None) -> None:
+    """End the library's tasks and `doomed` as a dying process would: nothing is finished or confirmed."""
+    # The library keeps its tasks to itself.
+    updater = app.updater
+    all_of_them = [
+        *doomed,
+        getattr(updater, "_Updater__polling_task", None),
+        getattr(app, "_Application__update_fetcher_task", None),
+        *getattr(app, "_Application__create_task_tasks", ()),
+    ]
+    gone = [t for t in all_of_them if t is not None and t is not asyncio.current_task()]
+    for task in gone:
+        task.cancel()
+    await asyncio.gather(*gone, return_exceptions=True)
+    if updater is not None:
+        updater._running = False
+        # The library leaves a task waiting for this where its polling is cut off.
+        getattr(updater, "_Updater__polling_task_stop_event").set()  # noqa: B009
+    app._running = False
