@@ -38,6 +38,9 @@ T = TypeVar("T")
 BUSY_MS = 10_000
 """How long another process's write lock is waited for before it is a trouble."""
 
+POOL = 8
+"""Connections to a database server, each opened when it is first needed and kept."""
+
 _TRIES = 5
 
 
@@ -232,11 +235,12 @@ def _raw(conn: Connection) -> sqlite3.Connection:
 class AsyncRunner:
     is_sqlite = False
 
-    def __init__(self, url: str | URL, pool_size: int = 5, max_overflow: int = 5) -> None:
+    def __init__(self, url: str | URL, pool_size: int = POOL) -> None:
         self.engine = create_async_engine(
             url,
+            # No connections beyond the pool: a new one costs more than waiting for one that knows the statements.
             pool_size=pool_size,
-            max_overflow=max_overflow,
+            max_overflow=0,
             pool_pre_ping=False,
             pool_timeout=30,
             hide_parameters=True,
@@ -280,8 +284,8 @@ class AsyncRunner:
         await self.engine.dispose()
 
 
-def runner(url: str | URL, pool_size: int = 5, max_overflow: int = 5, busy_ms: int = BUSY_MS) -> Runner:
+def runner(url: str | URL, pool_size: int = POOL, busy_ms: int = BUSY_MS) -> Runner:
     path = sqlite_path(url)
     if path is None:
-        return AsyncRunner(url, pool_size, max_overflow)
+        return AsyncRunner(url, pool_size)
     return SqliteRunner(path, busy_ms)

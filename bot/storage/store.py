@@ -20,7 +20,7 @@ from bot.storage.boards import Boards
 from bot.storage.chats import migrate_chat
 from bot.storage.commits import write_batches
 from bot.storage.copying import Copying
-from bot.storage.engine import BUSY_MS, Runner, runner
+from bot.storage.engine import BUSY_MS, POOL, Runner, runner
 from bot.storage.errors import Stale
 from bot.storage.group import GroupWriter
 from bot.storage.migrate import migrate, revision_in
@@ -42,7 +42,7 @@ class Store(Reads, Outbox, Boards, Reminders, Copying):
         self._writer = GroupWriter(running, self._write_batches, self._sets.committed)
 
     @classmethod
-    async def open(cls, url: str | URL, *, pool_size: int = 5, cache_size: int = 500, busy_ms: int = BUSY_MS) -> Self:
+    async def open(cls, url: str | URL, *, pool_size: int = POOL, cache_size: int = 500, busy_ms: int = BUSY_MS) -> Self:
         """Connect and bring the schema up to date. `url`: `sqlite+aiosqlite:///file.db` or any
         async URL, e.g. `postgresql+asyncpg://user@host/db`. Raises StorageTrouble."""
         running = runner(url, pool_size, busy_ms=busy_ms)
