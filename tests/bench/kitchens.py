@@ -5,129 +5,32 @@ known objective of each), and a mapping of PSPLIB single-mode projects (successo
 demands, capacities, lower and upper bound). Neither file belongs to the project. Each instance is
 run through `planning.kitchen.solve`, the same call the timeline makes, with greedy list scheduling
 beside it, and PSPLIB also through a plain CP-SAT model.
+
+    --sample N --seed S     N instances drawn by the seed, not all
+    --set j30|j60, --only P one set, or names that begin so
+    --save FILE             every row as it comes; what stands there already is not run again, so that a
+                            long run can be made in pieces (`--stop-after S` ends a piece)
 """
 
 from __future__ import annotations
 
 import argparse
-import itertools
 import json
+import random
 import statistics
 import time
 from collections.abc import Iterable, Mapping
 from pathlib import Path
 from typing import Any
 
-from planning.kitchen.core import Cost, Course, Dish, Hold, Lag, Mode, Problem, Resource, Schedule, Task, Touch
+from planning.kitchen.core import Cost, Problem, Schedule
 from planning.kitchen.fallback import list_schedule
 from planning.kitchen.solve import solve
-
-WARM_LOW, WARM_HIGH = 170, 200
-OVEN_HOLD_MIN = 90
+from tests.bench.instances import default_model, kitchen, project
 
 
-def kitchen(instance: Mapping[str, Any]) -> Problem:
-    """A kitchen of the file as a core problem (times there are minutes on a 5-minute grid)."""
-    grid = instance["grid"]
-
-    def slot(minutes: float) -> int:
-        return round(minutes / grid)
-
-    circuits = instance["circuits"]
-    resources = [Resource(f"pans:{o['id']}", o["cap"]) for o in instance["ovens"]]
-    resources += [Resource("burner", instance["burners"]), Resource("microwave", instance["microwave"]["n"])]
-    for c in circuits:
-        resources += [Resource(f"watts:{c['id']}", c["watts"]), Resource(f"outlets:{c['id']}", c["outlets"])]
-    most = max(h["n"] for h in instance["hands"])
-    changes = [*instance["hands"], {"at": instance["horizon"] * 2, "n": most}]
-    blocks = tuple((slot(a["at"]), slot(b["at"]), most - a["n"])
-                   for a, b in itertools.pairwise(changes) if a["n"] < most)  # fmt: skip
-    resources.append(Resource("hands", most, blocks))
-    tasks: list[Task] = []
-    lags: list[Lag] = []
-    dishes: list[Dish] = []
-    for d in instance["dishes"]:
-        ids: list[str] = []
-        for k, step in enumerate(d["steps"]):
-            name = f"{d['id']}#{k}"
-            touches = tuple(Touch("hands", slot(t), 1) for t in step.get("touch", ()))
-            if step["k"] == "prep":
-                touches = (Touch("hands", 0, slot(step["d"])),)
-            windows = ((slot(d["release"]) if k == 0 else 0, 1 << 20),)
-            tasks.append(Task(name, _modes(instance, step, slot(step["d"])), windows, None, touches))
-            if ids:
-                gap = 0 if step["k"] == "rest" else step.get("maxgap")
-                lags.append(Lag(ids[-1], name, 0, None if gap is None else slot(gap)))
-            ids.append(name)
-        hold: Hold | None = None
-        last = d["steps"][-1]
-        if d["hold"] == "slow":
-            warm = [Mode(0, ((f"watts:{c['id']}", last["warm"]), (f"outlets:{c['id']}", 1))) for c in circuits]
-            hold = Hold(ids[-1], tuple((m, n) for n, m in enumerate(warm)), True, d["limit"])
-        elif d["hold"] == "oven":
-            pans = max(s.get("pans", 1) for s in d["steps"])
-            held = [Mode(0, ((f"pans:{o['id']}", pans),), o["id"], WARM_LOW, WARM_HIGH) for o in instance["ovens"]]
-            hold = Hold(ids[-1], tuple((m, None) for m in held), False, OVEN_HOLD_MIN)
-        dishes.append(Dish(d["id"], ids[-1], str(d["course"]), d["w"], d["limit"] if d["hot"] else None,
-                           instance["w_unsafe"], None, hold))  # fmt: skip
-    courses = tuple(Course(str(n), slot(c["due"]), instance["w_late"]) for n, c in enumerate(instance["courses"]))
-    return Problem(tuple(tasks), tuple(lags), tuple(resources), courses, tuple(dishes), slot(instance["horizon"]), grid,
-                   instance["base_gap"], instance["deg_per_min"])  # fmt: skip
-
-
-def _modes(instance: Mapping[str, Any], step: Mapping[str, Any], length: int) -> tuple[Mode, ...]:
-    kind = step["k"]
-    if kind == "oven":
-        low, high = step["T"] - step["tol"], step["T"] + step["tol"]
-        return tuple(Mode(length, ((f"pans:{o['id']}", step["pans"]),), o["id"], low, high) for o in instance["ovens"])
-    if kind == "stove":
-        return (Mode(length, (("burner", 1),)),)
-    if kind == "micro":
-        circuit = instance["circuits"][instance["microwave"]["circuit"]]["id"]
-        return (Mode(length, (("microwave", 1), (f"watts:{circuit}", instance["microwave"]["watts"]))),)
-    if kind == "slow":
-        return tuple(Mode(length, ((f"watts:{c['id']}", step["watts"]), (f"outlets:{c['id']}", 1)))
-                     for c in instance["circuits"])  # fmt: skip
-    return (Mode(length),)
-
-
-def project(instance: Mapping[str, Any]) -> Problem:
-    """A PSPLIB single-mode project as a core problem: one course whose lateness is the makespan."""
-    durations, demands, successors = instance["dur"], instance["req"], instance["succ"]
-    tasks = tuple(
-        Task(str(i), (Mode(d, tuple((f"r{k}", a) for k, a in enumerate(demands[i]) if a)),))
-        for i, d in enumerate(durations)
-    )
-    lags = tuple(Lag(str(i), str(j)) for i, after in enumerate(successors) for j in after)
-    resources = tuple(Resource(f"r{k}", c) for k, c in enumerate(instance["cap"]))
-    sink = str(len(durations) - 1)
-    return Problem(tasks, lags, resources, (Course("end", 0, 1),), (Dish("end", sink, "end"),), sum(durations), 1,
-                   late_ends=False)  # fmt: skip
-
-
-def default_model(problem: Problem, seconds: float) -> int:
-    """The makespan a plain CP-SAT model of a project reaches: intervals, cumulatives, nothing else."""
-    from ortools.sat.python import cp_model
-
-    model = cp_model.CpModel()
-    start = {t.id: model.new_int_var(0, problem.horizon, t.id) for t in problem.tasks}
-    length = {t.id: t.modes[0].duration for t in problem.tasks}
-    for lag in problem.lags:
-        model.add(start[lag.after] >= start[lag.before] + length[lag.before])
-    for resource in problem.resources:
-        using = [(t.id, a) for t in problem.tasks for r, a in t.modes[0].uses if r == resource.id]
-        model.add_cumulative([model.new_fixed_size_interval_var(start[i], length[i], i) for i, _ in using],
-                             [a for _, a in using], resource.capacity)  # fmt: skip
-    last = problem.dishes[0].last
-    model.minimize(start[last] + length[last])
-    solver = cp_model.CpSolver()
-    solver.parameters.num_workers = 1
-    solver.parameters.max_time_in_seconds = seconds
-    status = solver.solve(model)
-    return round(solver.objective_value) if status in (cp_model.OPTIMAL, cp_model.FEASIBLE) else problem.horizon
-
-
-def _timed(problem: Problem, effort: float, seconds: float | None) -> dict[str, Any]:
+def timed(problem: Problem, effort: float, seconds: float | None) -> dict[str, Any]:
+    """One run through the core: when the first schedule came, when the last, and what it costs."""
     began = time.perf_counter()
     first: list[float] = []
 
@@ -141,61 +44,85 @@ def _timed(problem: Problem, effort: float, seconds: float | None) -> dict[str, 
             "proved": found.proved}  # fmt: skip
 
 
-def run_kitchens(cases: Iterable[Mapping[str, Any]], effort: float, seconds: float | None) -> list[dict[str, Any]]:
-    rows = []
-    for case in cases:
+def row_of(name: str, case: Mapping[str, Any], args: argparse.Namespace) -> dict[str, Any]:
+    """Everything measured of one instance."""
+    if "instance" in case:
         problem = kitchen(case["instance"])
-        greedy = list_schedule(problem)[1]
-        row = {"name": case["instance"]["name"], "best": case["best"], "greedy": greedy.objective,
-               "greedy_late_unsafe": greedy.late_min + greedy.unsafe_min,
-               **_timed(problem, effort, seconds)}  # fmt: skip
-        rows.append(row)
-        print(json.dumps(row), flush=True)
-    return rows
+        greedy = list_schedule(problem, 0)[1]
+        row = {"name": name, "set": f"{len(case['instance']['dishes'])} dishes", "best": case["best"],
+               "greedy": greedy.objective, "greedy_late_unsafe": greedy.late_min + greedy.unsafe_min}  # fmt: skip
+        if "greedy_1s_restarts" in case:
+            row["greedy_1s_restarts"] = case["greedy_1s_restarts"]
+        return row | timed(problem, args.effort, args.seconds)
+    problem = project(case)
+    row = {"name": name, "set": case["set"], "best": case["ub"], "greedy": list_schedule(problem, 0)[1].objective}
+    row |= timed(problem, args.effort, args.seconds)
+    if args.plain:
+        row["default"] = default_model(problem, args.seconds)
+    return row
 
 
-def run_projects(
-    cases: Mapping[str, Any], effort: float, seconds: float | None, *, plain: bool
-) -> list[dict[str, Any]]:
-    rows = []
-    for name, case in cases.items():
-        problem = project(case)
-        row = {"name": name, "set": case["set"], "best": case["ub"], "greedy": list_schedule(problem)[1].objective,
-               **_timed(problem, effort, seconds)}  # fmt: skip
-        if plain:
-            row["default"] = default_model(problem, seconds or 10.0)
-        rows.append(row)
+def summary(rows: Iterable[Mapping[str, Any]]) -> list[dict[str, Any]]:
+    """For each set and way: instances run, how many at the best known value, the mean gap to it, proofs, time."""
+    rows, found = list(rows), []
     for group in sorted({r["set"] for r in rows}):
         mine = [r for r in rows if r["set"] == group]
-        for way in ("objective", "greedy", "default"):
-            if way in mine[0]:
-                gaps = [(r[way] - r["best"]) / r["best"] * 100 for r in mine]
-                print(json.dumps({"set": group, "way": way, "instances": len(mine),
-                                  "at_best": sum(g <= 0 for g in gaps), "mean_gap_pct": round(statistics.mean(gaps), 3),
-                                  "proved": sum(r["proved"] for r in mine)}))  # fmt: skip
-    return rows
+        for way in ("objective", "greedy", "greedy_1s_restarts", "default"):
+            if all(way in r for r in mine):
+                gaps = [(r[way] - r["best"]) / max(1, r["best"]) * 100 for r in mine]
+                told = {"set": group, "way": way, "instances": len(mine), "at_best": sum(g <= 0 for g in gaps),
+                        "mean_gap_pct": round(statistics.mean(gaps), 3)}  # fmt: skip
+                if way == "objective":
+                    told |= {"proved": sum(r["proved"] for r in mine),
+                             "median_s": statistics.median(r["seconds"] for r in mine),
+                             "longest_s": max(r["seconds"] for r in mine),
+                             "latest_first_s": max(r["first_s"] for r in mine)}  # fmt: skip
+                found.append(told)
+    return found
+
+
+def chosen(cases: Any, args: argparse.Namespace) -> dict[str, Mapping[str, Any]]:
+    """The instances asked for, by name."""
+    named = {c["instance"]["name"]: c for c in cases} if isinstance(cases, list) else cases
+    names = [n for n, c in named.items() if n.startswith(args.only) and args.set in ("", c.get("set"))]
+    if args.sample and args.sample < len(names):
+        drawn = set(random.Random(args.seed).sample(names, args.sample))
+        names = [n for n in names if n in drawn]
+    return {n: named[n] for n in names}
 
 
 def main() -> None:
-    parser = argparse.ArgumentParser(description=__doc__)
+    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("file", type=Path, help="kitchens or projects as JSON")
-    parser.add_argument(
-        "--effort", type=float, default=1e9, help="deterministic budget; by default only the clock limits"
-    )
+    parser.add_argument("--effort", type=float, default=1e9, help="deterministic budget; unsaid, only the clock limits")
     parser.add_argument("--seconds", type=float, default=10.0, help="wall-clock limit for one instance")
-    parser.add_argument("--only", default="", help="names (or sets) that begin so")
-    parser.add_argument("--every", type=int, default=1, help="take every nth instance only")
+    parser.add_argument("--set", default="", help="of projects, the set: j30, j60")
+    parser.add_argument("--only", default="", help="names that begin so")
+    parser.add_argument("--sample", type=int, default=0, help="so many instances, drawn by the seed")
+    parser.add_argument("--seed", type=int, default=0)
+    parser.add_argument("--save", type=Path, help="rows are kept here, and not run again")
+    parser.add_argument("--stop-after", type=float, default=0.0, help="begin no instance after so many seconds")
     parser.add_argument("--plain", action="store_true", help="also run a plain CP-SAT model beside it (projects)")
     args = parser.parse_args()
     import ortools.sat.python.cp_model  # noqa: F401 - importing takes half a second, which is no solving
 
-    cases = json.loads(args.file.read_text())
-    if isinstance(cases, list):
-        chosen = [c for c in cases if c["instance"]["name"].startswith(args.only)][:: args.every]
-        run_kitchens(chosen, args.effort, args.seconds)
-    else:
-        names = [n for n, c in cases.items() if n.startswith(args.only) or c["set"] == args.only][:: args.every]
-        run_projects({n: cases[n] for n in names}, args.effort, args.seconds, plain=args.plain)
+    wanted = chosen(json.loads(args.file.read_text()), args)
+    kept = [json.loads(line) for line in args.save.read_text().splitlines()] if args.save and args.save.exists() else []
+    rows = [r for r in kept if r["name"] in wanted]
+    began = time.perf_counter()
+    for name, case in wanted.items():
+        if any(r["name"] == name for r in rows):
+            continue
+        if args.stop_after and time.perf_counter() - began > args.stop_after:
+            break
+        row = row_of(name, case, args)
+        rows.append(row)
+        print(json.dumps(row), flush=True)
+        if args.save:
+            with args.save.open("a") as out:
+                out.write(json.dumps(row) + "\n")
+    for told in summary(rows):
+        print(json.dumps(told))
 
 
 if __name__ == "__main__":
