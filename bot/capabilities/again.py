@@ -16,7 +16,7 @@ from bot.understood import add_promise
 from planning.again import Proposal, carried, next_month, proposals, repeat
 from planning.changes import Actor, Refusal, answer, may_manage, set_repeats
 from planning.potluck import CATEGORIES, Answer, Potluck, Stage
-from planning.when import Unclear, parse_when
+from planning.when import Unclear, as_read_here, parse_when
 
 MOST_PROPOSALS = 12
 MONTHLY = ("monthly", "every month", "each month")
@@ -69,7 +69,7 @@ async def _last(turn: Turn) -> Stored:
 
 def _date(turn: Turn, last: Potluck) -> datetime:
     try:
-        said = parse_when(turn.words, turn.now, last.timezone)
+        said = parse_when(as_read_here(turn.words, turn.voice.language), turn.now, last.timezone)
         if not said.has_time:
             day = last.local(said.starts_at).date()
             hour = last.local(last.starts_at)

@@ -3,6 +3,7 @@
 from decimal import Decimal, InvalidOperation
 
 from bot.context import Turn
+from bot.goods import goods, meant
 from bot.registry import Registry
 from bot.texts import Html
 from planning.changes import Refusal, pay, set_price, want_item
@@ -22,15 +23,15 @@ async def shopping_list(turn: Turn) -> None:
     rows = shopping(potluck)
     lines = [voice("shopping-head", n=len(rows))]
     for r in rows[:MOST_LINES]:
-        packs = [voice.plain("package", size=p.size, count=p.count) for p in r.packages]
+        packs = [voice.plain("package", size=goods(voice, p.size), count=p.count) for p in r.packages]
         lines.append(
             voice(
                 "shopping-row",
-                item=r.item,
+                item=goods(voice, r.item),
                 packs=packs,
                 n=len(packs),
                 need=r.need,
-                unit=r.unit,
+                unit=goods(voice, r.unit),
                 cost=r.cost or "",
                 priced=r.cost is not None,
                 estimated=r.estimated,
@@ -55,7 +56,7 @@ async def amount(turn: Turn) -> None:
     """/amount potatoes: how much for everybody, with the source of the figure."""
     if not turn.words:
         raise Refusal("refused-amount-of-what")
-    item = find(turn.words)
+    item = find(turn.words) or find(meant(turn.voice, turn.words))
     if item is None:
         raise Refusal("refused-unknown-item", words=turn.words[:60])
     wanted = want_item(turn.potluck, turn.actor, item.name, anybody=True)
@@ -63,15 +64,15 @@ async def amount(turn: Turn) -> None:
     row = next((p for p in portions(wanted, count) if p.item == item.name), None)
     if row is None:
         raise Refusal("refused-unknown-item", words=turn.words[:60])
-    packs = [turn.voice.plain("package", size=p.size, count=p.count) for p in row.packages]
+    packs = [turn.voice.plain("package", size=goods(turn.voice, p.size), count=p.count) for p in row.packages]
     turn.say(
         "amount-of",
-        item=row.item,
+        item=goods(turn.voice, row.item),
         per=row.per_eater,
         total=row.total,
-        unit=row.total_unit,
+        unit=goods(turn.voice, row.total_unit),
         buy=row.buy,
-        buyunit=row.buy_unit,
+        buyunit=goods(turn.voice, row.buy_unit),
         packs=packs,
         n=len(packs),
         people=count.at_service_level,

@@ -13,6 +13,9 @@ from planning.kitchen.usual import HEATING, estimates, heated_at
 from planning.kitchen_words import Unread, cooking_words, read_steps
 from planning.potluck import HeatStep, Promise, Stage
 from planning.safety.thaw import thaw_days
+from planning.when import as_read_here
+
+COOKING = "words_cooking"
 
 
 async def heat(turn: Turn) -> None:
@@ -24,7 +27,7 @@ async def heat(turn: Turn) -> None:
         raise Refusal("refused-heat-words")
     found = find_promise(turn, head, mine_only=not may_manage(turn.potluck, turn.actor))
     try:
-        steps = read_steps(rest, metric=turn.potluck.units == "metric")
+        steps = read_steps(as_read_here(rest, turn.voice.language, COOKING), metric=turn.potluck.units == "metric")
     except Unread as unread:
         raise Refusal("refused-heat-words", words=unread.words) from None
     await _heated(turn, found, steps)

@@ -23,12 +23,12 @@ from planning.changes import (
     set_title,
 )
 from planning.potluck import Guest, Potluck
-from planning.when import Unclear, When, parse_when
+from planning.when import Unclear, When, as_read_here, parse_when
 
 
 def understand_when(turn: Turn, words: str) -> When:
     try:
-        return parse_when(words, turn.now, turn.potluck.timezone)
+        return parse_when(as_read_here(words, turn.voice.language), turn.now, turn.potluck.timezone)
     except Unclear as unclear:
         raise Refusal(unclear.say.key, **unclear.say.facts) from None
 

@@ -16,10 +16,14 @@ from planning.kitchen.mend import mended
 from planning.kitchen.usual import Estimate, estimates, steps_of
 from planning.kitchen_words import Unread, read_kitchen
 from planning.potluck import HeatStep, Potluck
+from planning.when import as_read_here
 
 EFFORT, SECONDS = 0.3, 10.0
 MOST_STEPS, MOST_CONFLICTS = 30, 8
 MOST_BUTTONS = 4
+
+
+COOKING = "words_cooking"
 
 
 async def kitchen(turn: Turn) -> None:
@@ -29,7 +33,7 @@ async def kitchen(turn: Turn) -> None:
         turn.post(in_words(turn, turn.potluck, made), buttons=_buttons(turn, made))
         return
     try:
-        now = read_kitchen(turn.words, turn.potluck.kitchen)
+        now = read_kitchen(as_read_here(turn.words, turn.voice.language, COOKING), turn.potluck.kitchen)
     except Unread as unread:
         raise Refusal("refused-kitchen-words", words=unread.words) from None
     turn.change(set_kitchen(turn.potluck, turn.actor, now), "did-kitchen")

@@ -15,7 +15,7 @@ from planning.kitchen import timeline
 from planning.potluck import Answer, Potluck
 from planning.reminders import arrival
 from planning.theday.difference import difference
-from planning.when import Unclear, parse_when
+from planning.when import Unclear, as_read_here, parse_when
 
 EFFORT, SECONDS = 0.3, 5.0
 MOST_MINUTES = 600
@@ -38,7 +38,9 @@ async def command(turn: Turn) -> None:
 def _clock(turn: Turn, words: str) -> datetime:
     day = turn.potluck.local(max(turn.now, turn.potluck.starts_at)).date()
     try:
-        said = parse_when(f"{day.isoformat()} {words}", turn.now, turn.potluck.timezone)
+        said = parse_when(
+            f"{day.isoformat()} {as_read_here(words, turn.voice.language)}", turn.now, turn.potluck.timezone
+        )
     except Unclear:
         raise Refusal("refused-late-words") from None
     if not said.has_time:

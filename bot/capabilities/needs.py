@@ -33,7 +33,9 @@ COMMON = (
 def need_name(voice: Voice, need: str) -> str:
     """A need in everyday words: "no peanut" for an allergen, "vegetarian" for a diet."""
     key = f"need-{need.replace(' ', '-')}"
-    return voice.plain(key) if voice.has(key) else voice.plain("need-no", what=need.replace("-", " "))
+    if voice.has(key):
+        return voice.plain(key)
+    return voice.plain("need-no", what=voice.plain("prints-need", need=need).replace("-", " "))
 
 
 def need_meant(words: str) -> tuple[str, str] | None:

@@ -14,7 +14,7 @@ from planning.again import carried, corrections
 from planning.bar import base_named
 from planning.changes import Refusal, open_bar, open_potluck, resize, set_budget, set_place
 from planning.potluck import Potluck, Stage
-from planning.when import Unclear, parse_potluck_line, parse_when
+from planning.when import Unclear, as_read_here, parse_potluck_line, parse_when
 
 ID_LETTERS = "abcdefghjkmnpqrstuvwxyz23456789"
 
@@ -58,6 +58,7 @@ async def zone_told(turn: Turn) -> None:
 
 async def start(turn: Turn, line: str) -> None:
     """Open a potluck with what `line` says; ask for the date or the hour when they are missing."""
+    line = as_read_here(line, turn.voice.language)
     opening = parse_potluck_line(line, turn.now, turn.chat.timezone or "UTC")
     if opening.unclear:
         raise Refusal(opening.unclear[0].key, **opening.unclear[0].facts)
@@ -111,12 +112,14 @@ async def when_told(turn: Turn) -> None:
 
 async def hour_told(turn: Turn) -> None:
     line = str(turn.dialog.data.get("line", "")) if turn.dialog else ""
-    day = parse_potluck_line(line, turn.now, turn.chat.timezone or "UTC").when
+    day = parse_potluck_line(as_read_here(line, turn.voice.language), turn.now, turn.chat.timezone or "UTC").when
     if day is None:
         raise Refusal("refused-hour", value=turn.words[:40])
     date = day.starts_at.astimezone(turn.zone).date()
     try:
-        parse_when(f"{date.isoformat()} {turn.words}", turn.now, turn.chat.timezone or "UTC")
+        parse_when(
+            f"{date.isoformat()} {as_read_here(turn.words, turn.voice.language)}", turn.now, turn.chat.timezone or "UTC"
+        )
     except Unclear as unclear:
         raise Refusal(unclear.say.key, **unclear.say.facts) from None
     turn.answered()

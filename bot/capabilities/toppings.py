@@ -1,18 +1,31 @@
 """The toppings bar: its base, who takes which topping, which combos are open and what the next one needs."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from bot.board import Facts
 from bot.buttons import Button, Link, mark
 from bot.context import Turn
+from bot.goods import goods, meant
 from bot.registry import Registry
 from bot.texts import Voice
-from planning.bar import amounts, base_named, bases, combos, combos_for, match_topping, next_toppings, toppings_for
+from planning.bar import (
+    amounts,
+    base_named,
+    bases,
+    combos,
+    combos_for,
+    curve,
+    match_topping,
+    next_toppings,
+    toppings_for,
+)
 from planning.changes import Refusal, add_combo, add_topping, close_bar, drop_topping, open_bar, take_topping
 from planning.headcount import Headcount, headcount
 from planning.potluck import Potluck
 
 PAGE = 10
+CURVE = 4
+"""How many further toppings the line of "with one more, with two more" looks ahead."""
 WORDS_OFF = ("off", "none", "close", "no bar")
 
 
@@ -34,7 +47,7 @@ async def command(turn: Turn) -> None:
         turn.change(take_topping(turn.potluck, turn.actor, topping), "did-topping", topping=topping)
         turn.say(
             "bar-yours",
-            topping=topping,
+            topping=goods(turn.voice, topping),
             opened=[],
             n=0,
             amount=_amount(turn, topping, headcount(turn.potluck)),
@@ -44,7 +57,7 @@ async def command(turn: Turn) -> None:
         choose(turn, words)
         turn.say(
             "bar-chosen",
-            base=turn.known_bar().base,
+            base=goods(turn.voice, turn.known_bar().base),
             n=len(_names(turn.potluck)),
             buttons=[[Button(turn.voice.plain("button-bar"), "baropen")]],
         )
@@ -54,7 +67,7 @@ def _topping_meant(turn: Turn, words: str) -> str | None:
     """A topping of the bar in these words, or one of the host's own list."""
     bar = turn.known_bar()
     own = next((t.name for t in bar.toppings if t.name == words.casefold().strip()), None)
-    return own or match_topping(bar.base, words)
+    return own or match_topping(bar.base, meant(turn.voice, words))
 
 
 def choose(turn: Turn, words: str) -> None:
@@ -82,27 +95,38 @@ def describe(turn: Turn) -> str:
     potluck, voice = turn.potluck, turn.voice
     count = headcount(potluck)
     states = combos(potluck)
-    lines = [voice("bar-head", base=turn.known_bar().base)]
+    lines = [voice("bar-head", base=goods(voice, turn.known_bar().base))]
     for t in turn.known_bar().toppings:
         holder = potluck.guest(t.guest)
         if holder is not None:
-            lines.append(voice("bar-taken", topping=t.name, name=holder.name, amount=_amount(turn, t.name, count)))
+            amount = _amount(turn, t.name, count)
+            lines.append(voice("bar-taken", topping=goods(voice, t.name), name=holder.name, amount=amount))
     open_now = [s.name for s in states if s.possible]
     lines.append(voice("bar-open", names=open_now, n=len(open_now)))
     nearest = next((s for s in states if not s.possible), None)
     if nearest is not None:
-        lines.append(voice("bar-nearest", name=nearest.name, missing=list(nearest.missing), n=len(nearest.missing)))
+        lines.append(
+            voice("bar-nearest", name=nearest.name, missing=_said(voice, nearest.missing), n=len(nearest.missing))
+        )
     best = next_toppings(potluck, count)
     opened = [name for step in best for name in step.opens]
     if best:
-        lines.append(voice("bar-best", toppings=[s.topping for s in best], n=len(best), opens=opened, m=len(opened)))
+        toppings = _said(voice, (s.topping for s in best))
+        lines.append(voice("bar-best", toppings=toppings, n=len(best), opens=opened, m=len(opened)))
+    further = [(n, m) for n, m in curve(potluck, CURVE) if n and m > len(open_now)]
+    if len({m for _, m in further}) > 1:
+        lines.append(voice("bar-curve", steps=[voice.plain("bar-curve-step", n=n, m=m) for n, m in further]))
     return "\n".join(lines)
+
+
+def _said(voice: Voice, names: Iterable[str]) -> list[str]:
+    return [goods(voice, name) for name in names]
 
 
 def _amount(turn: Turn, topping: str, count: Headcount) -> str:
     names = (topping, match_topping(turn.known_bar().base, topping))
     row = next((a for a in amounts(turn.potluck, count) if a.topping in names), None)
-    return turn.voice.plain("bar-amount", value=row.buy, unit=row.buy_unit) if row else ""
+    return turn.voice.plain("bar-amount", value=row.buy, unit=goods(turn.voice, row.buy_unit)) if row else ""
 
 
 def rows(turn: Turn, page: int) -> list[list[Button]]:
@@ -114,7 +138,7 @@ def rows(turn: Turn, page: int) -> list[list[Button]]:
     cells = []
     for name in shown:
         sign = "✓ " if held.get(name) == turn.me else "• " if name in held else "★ " if name in wanted else ""
-        cells.append(Button(sign + name, "bart", (mark(name), str(page))))
+        cells.append(Button(sign + goods(turn.voice, name), "bart", (mark(name), str(page))))
     grid = [cells[i : i + 2] for i in range(0, len(cells), 2)]
     turns = []
     if page > 0:
@@ -126,13 +150,13 @@ def rows(turn: Turn, page: int) -> list[list[Button]]:
 
 async def show(turn: Turn) -> None:
     if turn.potluck.bar is None:
-        turn.say("bar-none", bases=list(bases()), buttons=base_rows(turn))
+        turn.say("bar-none", bases=_said(turn.voice, bases()), buttons=base_rows(turn))
         return
     turn.post(describe(turn), buttons=rows(turn, 0), about="bar")
 
 
 def base_rows(turn: Turn) -> list[list[Button]]:
-    cells = [Button(base, "barbase", (mark(base),)) for base in bases()]
+    cells = [Button(goods(turn.voice, base), "barbase", (mark(base),)) for base in bases()]
     return [cells[i : i + 2] for i in range(0, len(cells), 2)]
 
 
@@ -143,11 +167,11 @@ async def base_button(turn: Turn) -> None:
     choose(turn, base)
     turn.edit_pressed(
         "bar-chosen",
-        base=base,
+        base=goods(turn.voice, base),
         n=len(_names(turn.potluck)),
         buttons=[[Button(turn.voice.plain("button-bar"), "baropen")]],
     )
-    turn.toast("bar-chosen-toast", base=base)
+    turn.toast("bar-chosen-toast", base=goods(turn.voice, base))
 
 
 async def open_button(turn: Turn) -> None:
@@ -178,13 +202,12 @@ async def take(turn: Turn) -> None:
     was_open = {s.name for s in combos(turn.potluck) if s.possible}
     if mine:
         turn.change(drop_topping(turn.potluck, turn.actor, name), "did-drop", dish=name)
-        turn.toast("bar-given-back", topping=name)
+        turn.toast("bar-given-back", topping=goods(turn.voice, name))
     else:
         turn.change(take_topping(turn.potluck, turn.actor, name), "did-topping", topping=name)
         opened = [s.name for s in combos(turn.potluck) if s.possible and s.name not in was_open]
-        turn.toast(
-            "bar-yours", topping=name, opened=opened, n=len(opened), amount=_amount(turn, name, headcount(turn.potluck))
-        )
+        amount = _amount(turn, name, headcount(turn.potluck))
+        turn.toast("bar-yours", topping=goods(turn.voice, name), opened=opened, n=len(opened), amount=amount)
     _redraw(turn, int(page_number))
 
 
@@ -196,8 +219,8 @@ def lines(potluck: Potluck, voice: Voice, facts: Facts) -> Iterator[str]:
     taken = [t.name for t in potluck.bar.toppings if t.guest is not None]
     yield voice(
         "board-bar",
-        base=potluck.bar.base,
-        taken=taken[: facts.most * 2],
+        base=goods(voice, potluck.bar.base),
+        taken=_said(voice, taken)[: facts.most * 2],
         n=len(taken),
         more=max(0, len(taken) - facts.most * 2),
     )
@@ -205,7 +228,7 @@ def lines(potluck: Potluck, voice: Voice, facts: Facts) -> Iterator[str]:
         yield voice("board-bar-open", names=open_now[: facts.most], n=len(open_now))
     nearest = next((s for s in states if not s.possible), None)
     if nearest is not None and len(nearest.missing) <= 3:
-        yield voice("board-bar-next", name=nearest.name, missing=list(nearest.missing))
+        yield voice("board-bar-next", name=nearest.name, missing=_said(voice, nearest.missing))
 
 
 def button(potluck: Potluck, voice: Voice, facts: Facts) -> Iterator[list[Button | Link]]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from functools import cache
 
+from planning.dishes import lookup
 from planning.portions.catalogue import Size, sizes
 from planning.portions.names import best, words
 from planning.potluck import Combo
@@ -103,7 +104,11 @@ def base_named(text: str) -> str | None:
     for b in base_rows().values():
         for alias in b.aliases:
             index.setdefault(words(alias), b.name)
-    return best(text, index)
+    found = best(text, index)
+    if found is None and (dish := lookup(text).dish) is not None:
+        # A name in another language is that of a dish we know.
+        found = best(dish.name, index)
+    return found
 
 
 def toppings_for(base: str) -> tuple[str, ...]:

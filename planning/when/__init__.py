@@ -16,6 +16,16 @@ from __future__ import annotations
 from planning.when.durations import parse_duration
 from planning.when.line import Opening, parse_potluck_line
 from planning.when.reading import parse_when
+from planning.when.tongues import as_read_here
 from planning.when.values import Unclear, When, day_facts
 
-__all__ = ["Opening", "Unclear", "When", "day_facts", "parse_duration", "parse_potluck_line", "parse_when"]
+__all__ = [
+    "Opening",
+    "Unclear",
+    "When",
+    "as_read_here",
+    "day_facts",
+    "parse_duration",
+    "parse_potluck_line",
+    "parse_when",
+]

@@ -74,7 +74,9 @@ def _on(month: int, day: int, year: int | None, today: date) -> date:
     found = valid(year, month, day)
     if found is None:
         leap = next(y for y in range(year, year + 9) if valid(y, 2, 29))
-        raise Unclear(Say("when-29-february", {"year": year, "year_text": str(year), "leap": leap, "leap_text": str(leap)}))
+        raise Unclear(
+            Say("when-29-february", {"year": year, "year_text": str(year), "leap": leap, "leap_text": str(leap)})
+        )
     return found
 
 
@@ -230,7 +232,7 @@ def _ahead(match: re.Match[str], now: datetime) -> date | datetime:
 
 
 def _holiday(value: str, today: date) -> date:
-    """"12-24", or "11-thu-4": the fourth Thursday of November (US: 5 U.S.C. 6103)."""
+    """ "12-24", or "11-thu-4": the fourth Thursday of November (US: 5 U.S.C. 6103)."""
     month, day, *which = value.split("-")
     if not which:
         return _on(int(month), int(day), None, today)
@@ -244,7 +246,7 @@ def _holiday(value: str, today: date) -> date:
 
 
 def _slashed(match: re.Match[str], text: Scan, today: date) -> date:
-    """"18/9" or "9/18"; "5/6" only if a weekday beside it or the sameness of both decides."""
+    """ "18/9" or "9/18"; "5/6" only if a weekday beside it or the sameness of both decides."""
     a, b = int(match["a"]), int(match["b"])
     year = full_year(match.groupdict().get("year"))
     if a > 12 or a == b:
@@ -260,5 +262,3 @@ def _slashed(match: re.Match[str], text: Scan, today: date) -> date:
             return fitting[0]
     facts = day_facts(month_first) | day_facts(day_first, "other_")
     raise Unclear(Say("when-day-or-month", {"written": match[0], **facts}))
-
-

@@ -47,5 +47,3 @@ def parse_duration(text: str) -> timedelta | None:
             return timedelta(minutes=n)
         return timedelta(days=n * (7 if unit.startswith("w") else 1))
     return None
-
-

@@ -38,15 +38,11 @@ def foreign_date(text: str, local: datetime) -> date | datetime | None:
 _FOREIGN = ("es", "fr", "de", "it", "pt", "nl", "sv", "da", "pl")
 
 
-
-
 @cache
 def _weekdays() -> dict[str, int]:
     """Names of weekdays in the languages we pass on, from the Unicode locale data; Monday is 0."""
     from babel.dates import get_day_names
 
     return {
-        name.casefold(): day
-        for language in _FOREIGN
-        for day, name in get_day_names("wide", locale=language).items()
+        name.casefold(): day for language in _FOREIGN for day, name in get_day_names("wide", locale=language).items()
     }

@@ -55,17 +55,51 @@ _BUDGET = (
     re.compile(rf"(?P<a>{_SIGN}) ?{_AMOUNT}(?: ?(?:budget|to spend|in all|total|max(?:imum)?|kitty))?(?![\w])", re.IGNORECASE),
     re.compile(rf"(?<![\w.]){_AMOUNT} ?(?P<b>{_SIGN})(?: ?(?:budget|to spend|in all|total|max(?:imum)?|kitty))?(?![\w])", re.IGNORECASE),
 )  # fmt: skip
-_OUT = re.compile(r"\b(?:(?:it is |held )?(?:all )?(?:outdoors?|outside|open[- ]air|al fresco|alfresco))\b", re.IGNORECASE)
+_OUT = re.compile(
+    r"\b(?:(?:it is |held )?(?:all )?(?:outdoors?|outside|open[- ]air|al fresco|alfresco))\b", re.IGNORECASE
+)
 _IN = re.compile(r"\b(?:(?:it is |held )?(?:indoors?|inside))\b", re.IGNORECASE)
-_OUT_PLACE = re.compile(r"\b(?:garden|allotment|backyard|back yard|yard|park|beach|meadow|orchard|field|lawn|terrace|patio|picnic|lake|river|campsite|rooftop|plot|barbecue|bbq|cookout)\b", re.IGNORECASE)
-_IN_PLACE = re.compile(r"\b(?:hut|hall|house|apartment|flat|kitchen|church|school|room|community cent(?:re|er)|barn|club|clubhouse|loft|cabin|shed)\b", re.IGNORECASE)
+_OUT_PLACE = re.compile(
+    r"\b(?:garden|allotment|backyard|back yard|yard|park|beach|meadow|orchard|field|lawn|terrace|patio|picnic|lake|river|campsite|rooftop|plot|barbecue|bbq|cookout)\b",
+    re.IGNORECASE,
+)
+_IN_PLACE = re.compile(
+    r"\b(?:hut|hall|house|apartment|flat|kitchen|church|school|room|community cent(?:re|er)|barn|club|clubhouse|loft|cabin|shed)\b",
+    re.IGNORECASE,
+)
 _BAR = re.compile(
     r"\b(?:(?:with|and|plus|we do|we'll do|doing|having) )?(?:an? |the )?(?:toppings? |build[- ]your[- ]own )?(?P<base>(?:baked potato|jacket potato|[a-z]+(?:[ -][a-z]+)?)) (?:toppings? )?bar\b(?: with toppings)?"
     r"|\bbar: ?(?P<base2>[a-z]+(?: [a-z]+){0,2})",
     re.IGNORECASE,
 )
 _NOT_A_BASE = frozenset(
-    ["the", "a", "snack", "wine", "cocktail", "beer", "sports", "juice", "open", "cash", "local", "coffee", "at", "in", "our", "my", "your", "hotel", "piano", "corner", "rooftop", "beach", "pool", "space", "mini"]
+    [
+        "the",
+        "a",
+        "snack",
+        "wine",
+        "cocktail",
+        "beer",
+        "sports",
+        "juice",
+        "open",
+        "cash",
+        "local",
+        "coffee",
+        "at",
+        "in",
+        "our",
+        "my",
+        "your",
+        "hotel",
+        "piano",
+        "corner",
+        "rooftop",
+        "beach",
+        "pool",
+        "space",
+        "mini",
+    ]
 )
 _BETWEEN = re.compile(
     r"\b(?:afternoon tea|high tea|tea party|coffee and cake|coffee morning|tea and cake|cake sale|dessert (?:party|potluck|night|swap)|cookie (?:swap|exchange)|snacks only|just snacks|just desserts?|between meals|drinks (?:party|and nibbles)|nibbles|elevenses)\b",
@@ -76,9 +110,15 @@ _MEAL = re.compile(
     re.IGNORECASE,
 )
 _TITLE = re.compile(r"[“\"](?P<q>[^”\"\n]{2,80})[”\"]|\b(?:called|named|titled?:?) (?P<n>[^,;\n]{2,80})", re.IGNORECASE)
-_PLACE = re.compile(r"^(?:it is |place: ?|where: ?|location: ?|venue: ?)?(?P<lead>at|in|on|@|behind|by|near|outside|inside) ?(?P<where>.+)$|^(?:place|where|location|venue): ?(?P<named>.+)$", re.IGNORECASE)
+_PLACE = re.compile(
+    r"^(?:it is |place: ?|where: ?|location: ?|venue: ?)?(?P<lead>at|in|on|@|behind|by|near|outside|inside) ?(?P<where>.+)$|^(?:place|where|location|venue): ?(?P<named>.+)$",
+    re.IGNORECASE,
+)
 _PLACE_INSIDE = re.compile(r"^(?P<title>.{2,60}?) (?P<lead>at|@|in) (?P<where>(?:the |our |my |[A-Z0-9])[^,]{1,80})$")
-_FILLER = re.compile(r"^(?:and|with|plus|a|an|the|we|for|on|it's|its|it is|please|potluck|our|start(?:ing|s)?|from|at|there will be|expecting|approx|about|around|let's have|let's do)$", re.IGNORECASE)
+_FILLER = re.compile(
+    r"^(?:and|with|plus|a|an|the|we|for|on|it's|its|it is|please|potluck|our|start(?:ing|s)?|from|at|there will be|expecting|approx|about|around|let's have|let's do)$",
+    re.IGNORECASE,
+)
 _BLANK = "\x00"
 
 
@@ -90,12 +130,16 @@ def _blank(text: str, match: re.Match[str]) -> str:
 _BELOW_ZERO = re.compile(rf"(?<!\w)[-−–] ?(?P<n>[0-9]{{1,7}}) {_WHO}", re.IGNORECASE)
 
 
-_FREE_NUMBER = re.compile(r"(?<![\w])(?:about|around|roughly|~|≈) ?(?P<n>[0-9]{1,4})(?=\s*(?:$|[,;.\x00]))", re.IGNORECASE)
+_FREE_NUMBER = re.compile(
+    r"(?<![\w])(?:about|around|roughly|~|≈) ?(?P<n>[0-9]{1,4})(?=\s*(?:$|[,;.\x00]))", re.IGNORECASE
+)
 """Without the date a lone small number can only be people."""
 
 
 def _people(text: str, *more: re.Pattern[str]) -> tuple[str, int | None, Say | None]:
-    if (below := _BELOW_ZERO.search(text)) is not None and not text[: below.start()].rstrip().endswith(tuple("0123456789")):
+    if (below := _BELOW_ZERO.search(text)) is not None and not text[: below.start()].rstrip().endswith(
+        tuple("0123456789")
+    ):
         facts = {"n": f"-{below['n']}", "low": 1, "high": MOST_PEOPLE}
         return _blank(text, below), None, Say("when-people-number", facts)
     for pattern in (*_PEOPLE, *more):
@@ -126,7 +170,11 @@ def _budget(text: str) -> tuple[str, Money | None]:
         got = match.groupdict()
         sign = (got.get("a") or got.get("b") or "$").lower()
         digits = match["amount"]
-        digits = digits.replace(",", "") if re.fullmatch(r"[0-9]{1,3}(?:,[0-9]{3})+(?:\.[0-9]{2})?", digits) else digits.replace(",", ".")
+        digits = (
+            digits.replace(",", "")
+            if re.fullmatch(r"[0-9]{1,3}(?:,[0-9]{3})+(?:\.[0-9]{2})?", digits)
+            else digits.replace(",", ".")
+        )
         amount = Decimal(digits).quantize(Decimal("0.01"))
         return _blank(text, match), Money(amount, _CURRENCY[sign]) if amount > 0 else None
     return text, None
@@ -151,7 +199,11 @@ def parse_potluck_line(text: str, now: datetime, timezone: str) -> Opening:
     base = None
     for match in _BAR.finditer(text):
         found = (match["base"] or match["base2"]).strip().lower()
-        words = [w for w in re.split(r"[ -]", found) if w not in ("with", "and", "plus", "toppings", "topping", "a", "the", "our")]
+        words = [
+            w
+            for w in re.split(r"[ -]", found)
+            if w not in ("with", "and", "plus", "toppings", "topping", "a", "the", "our")
+        ]
         if words and words[-1] not in _NOT_A_BASE and words[0] not in _NOT_A_BASE:
             base = " ".join(words)
             text = _blank(text, match)

@@ -117,9 +117,7 @@ def _past_date(day: date, at: time | None, local: datetime) -> Unclear:
     elif (today - day).days == 1 and at is None:
         offer = today
     else:
-        offer = next(
-            d for y in range(today.year, today.year + 9) if (d := valid(y, day.month, day.day)) and d >= today
-        )
+        offer = next(d for y in range(today.year, today.year + 9) if (d := valid(y, day.month, day.day)) and d >= today)
     facts = day_facts(day) | day_facts(offer, "other_") | {"time": f"{at:%H:%M}" if at else "none"}
     return Unclear(Say("when-past", facts))
 
@@ -127,5 +125,3 @@ def _past_date(day: date, at: time | None, local: datetime) -> Unclear:
 def _check_far(day: date, today: date) -> None:
     if (day - today).days > FARTHEST_DAYS:
         raise Unclear(Say("when-too-far", day_facts(day)))
-
-

@@ -26,9 +26,7 @@ class Clock:
 _ONES = "one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve"
 _HALF = r"(?P<{0}>[ap])\.?m\b\.?"
 _AFTER = r"(?=\s*(?:$|[,;.!?)\-–\x00]|(?:on|sharp|tomorrow|today|till|til|until|to|in the|tonight|for|and|o'?clock|ish|please|this|next|we|bring)\b))"
-_CLOCK = (
-    r"(?P<h{0}>[0-9]{{1,2}})(?:(?:[:.]|h)(?P<m{0}>[0-5][0-9])(?![0-9]))?(?:ish)?(?: ?(?P<p{0}>[ap])\.?m\b\.?)?"
-)
+_CLOCK = r"(?P<h{0}>[0-9]{{1,2}})(?:(?:[:.]|h)(?P<m{0}>[0-5][0-9])(?![0-9]))?(?:ish)?(?: ?(?P<p{0}>[ap])\.?m\b\.?)?"
 _TIMES = {
     "range": re.compile(
         r"\b(?P<lead>from|at|between|@)? ?" + _CLOCK.format(1) + r" ?(?:-|–|—|\bto\b|\btill?\b|\buntil\b|\band\b) ?"
@@ -56,13 +54,18 @@ _TIMES = {
 _BARE = re.compile(rf"(?<=\x00)[ ,]*(?:at )?(?P<h>[0-9]{{1,2}}|{_ONES})(?:ish)?(?=\s*(?:$|[,;.!)]))", re.IGNORECASE)
 _ALONE = re.compile(rf"^[ ,]*(?P<h>[0-9]{{1,2}}|{_ONES})(?:ish)?(?: or so|,? please)?[ ,.!]*$", re.IGNORECASE)
 _DOTTED_AFTER = re.compile(r"(?<=\x00)[ ,]*(?P<h>[01]?[0-9]|2[0-3])\.(?P<m>[0-5][0-9])(?![0-9.])")
-NO_TIME = re.compile(r"(?<![0-9:.])(?:2[4-9]|[3-9][0-9]):[0-9]{2}(?![0-9])|(?<![0-9:.])[0-9]{1,2}:[6-9][0-9](?![0-9])|\b(?:1[3-9]|[2-9][0-9]) ?am\b|\b0 ?pm\b|\b(?:2[4-9]|[3-9][0-9]) ?pm\b", re.IGNORECASE)
-_UNTIL = re.compile(r"\b(?:till|til|until|ending(?: at)?|ends(?: at)?) " + _CLOCK.format(1) + r"(?![0-9])", re.IGNORECASE)
-_MORNING = re.compile(r"\b(?:(?:in the|this|tomorrow)? ?morning|breakfast|brunch)\b", re.IGNORECASE)
-_EVENING = re.compile(
-    r"\b(?:evening|tonight|night|afternoon|dinner|supper|lunch|lunchtime|tea|cena)\b", re.IGNORECASE
+NO_TIME = re.compile(
+    r"(?<![0-9:.])(?:2[4-9]|[3-9][0-9]):[0-9]{2}(?![0-9])|(?<![0-9:.])[0-9]{1,2}:[6-9][0-9](?![0-9])|\b(?:1[3-9]|[2-9][0-9]) ?am\b|\b0 ?pm\b|\b(?:2[4-9]|[3-9][0-9]) ?pm\b",
+    re.IGNORECASE,
 )
-PERIOD = re.compile(r"\b(?:in the|at|this) (?:morning|evening|afternoon|night)\b|\b(?:morning|evening|afternoon|night)\b", re.IGNORECASE)
+_UNTIL = re.compile(
+    r"\b(?:till|til|until|ending(?: at)?|ends(?: at)?) " + _CLOCK.format(1) + r"(?![0-9])", re.IGNORECASE
+)
+_MORNING = re.compile(r"\b(?:(?:in the|this|tomorrow)? ?morning|breakfast|brunch)\b", re.IGNORECASE)
+_EVENING = re.compile(r"\b(?:evening|tonight|night|afternoon|dinner|supper|lunch|lunchtime|tea|cena)\b", re.IGNORECASE)
+PERIOD = re.compile(
+    r"\b(?:in the|at|this) (?:morning|evening|afternoon|night)\b|\b(?:morning|evening|afternoon|night)\b", re.IGNORECASE
+)
 
 
 def _clock(hour: str, minute: str | None, half: str | None, *, exact: bool = False) -> Clock | None:
@@ -142,7 +145,7 @@ def take_time(text: Scan, had_date: bool) -> tuple[Clock | None, Clock | None, b
 
 
 def _past(match: re.Match[str]) -> Clock | None:
-    """"half past five", "quarter to six", "half five" (half past)."""
+    """ "half past five", "quarter to six", "half five" (half past)."""
     part, way, hour = match["part"].lower(), (match["way"] or "").lower(), hour_of(match["h"])
     if not 1 <= hour <= 12 or (not way and part != "half"):
         return None
@@ -153,5 +156,3 @@ def _past(match: re.Match[str]) -> Clock | None:
         hour, minutes = (hour - 2) % 12 + 1, 60 - minutes
     half = f"{match['p'].lower()}m" if match["p"] else ""
     return Clock(hour, minutes, half, bool(half))
-
-

@@ -35,3 +35,20 @@ paid-row = • { $name } paid { $money }{ $has-what ->
    *[no] {""}
 }
 owes-row = { $name } gives { $to } { $money }
+
+# Packages, where a language puts them in another order than the tables.
+package-of = { $pack } of { $n }
+package-sized = { $amount } { $pack }
+pack-pack = pack
+pack-bag = bag
+pack-bottle = bottle
+pack-jar = jar
+pack-jug = jug
+pack-tub = tub
+pack-can = can
+pack-cans = cans
+pack-bunch = bunch
+pack-box = box
+pack-loaf = loaf
+pack-carton = carton
+pack-pan = pan

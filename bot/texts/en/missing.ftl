@@ -13,5 +13,8 @@ missing-row = • <b>{ $category }</b>: { $short ->
 } ({ $promised } of { $target } promised)
 missing-nothing = Nothing is missing. Thank you all!
 missing-double = Double: { $dish } – { $names }.
-missing-surplus = More than enough { $category }: { $n } servings over.
+missing-surplus = More than enough { $category }: { $n ->
+    [one] one serving over
+   *[other] { $n } servings over
+}.
 button-asks = Who could bring it

@@ -24,6 +24,11 @@ bar-best = { $n ->
        *[other] { $opens }
     }.
 }
+bar-curve = More still: { $steps }.
+bar-curve-step = { $n ->
+    [one] one more topping makes { $m } combos
+   *[other] { $n } more make { $m }
+}
 bar-yours = { $topping } is yours { $amount }.{ $n ->
     [0] {""}
    *[other] {" "}That completes { $opened }!

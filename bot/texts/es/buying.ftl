@@ -35,3 +35,20 @@ paid-row = • { $name } pagó { $money }{ $has-what ->
    *[no] {""}
 }
 owes-row = { $name } da { $money } a { $to }
+
+# Paquetes, en el orden de este idioma.
+package-of = { $pack } de { $n }
+package-sized = { $pack } de { $amount }
+pack-pack = paquete
+pack-bag = bolsa
+pack-bottle = botella
+pack-jar = frasco
+pack-jug = jarra
+pack-tub = tarrina
+pack-can = lata
+pack-cans = latas
+pack-bunch = manojo
+pack-box = caja
+pack-loaf = pan
+pack-carton = cartón
+pack-pan = fuente

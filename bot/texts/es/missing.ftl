@@ -13,5 +13,8 @@ missing-row = • <b>{ $category }</b>: { $short ->
 } ({ $promised } de { $target } prometidas)
 missing-nothing = No falta nada. ¡Gracias a todos!
 missing-double = Doble: { $dish } – { $names }.
-missing-surplus = Más que suficiente en { $category }: sobran { $n } porciones.
+missing-surplus = Más que suficiente en { $category }: { $n ->
+    [one] sobra una porción
+   *[other] sobran { $n } porciones
+}.
 button-asks = Quién podría llevarlo

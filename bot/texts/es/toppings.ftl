@@ -24,6 +24,11 @@ bar-best = { $n ->
        *[other] { $opens }
     }.
 }
+bar-curve = Y más: { $steps }.
+bar-curve-step = { $n ->
+    [one] con un ingrediente más hay { $m } combinaciones
+   *[other] con { $n } más hay { $m }
+}
 bar-yours = { $topping } es tuyo { $amount }.{ $n ->
     [0] {""}
    *[other] {" "}¡Con eso se completa { $opened }!

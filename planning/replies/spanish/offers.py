@@ -25,7 +25,7 @@ _NOT = re.compile(
     rf" (?:no|ya no|tampoco|mejor no|al final no) (?:(?:voy a|vamos a|puedo|podemos|podre) (?:llevar|traer|hacer)|{_BRING[3:-1]})(?= |$)(?! (?:nada))"
 )
 _STOP = re.compile(
-    r" (?:porque|pero|aunque|si |cuando|para que|(?<! lo) que (?!lleva)|a las |el (?:sabado|domingo|viernes)|de parte|desde|gracias|nos vemos|con mucho)"
+    r" (?:porque|pero|aunque|si |cuando|para que|(?<! lo) que (?!lleva)|a las |el (?:sabado|domingo|viernes)|de parte|desde|(?:y )?(?:soy|somos|es|son|tengo|tenemos) (?:alergic|intoleran|celiac|vegan|vegetarian|alergia)|gracias|nos vemos|con mucho)"
 )
 _FOR = re.compile(
     r" (?:para|como para|que alcance para|alcanza para)(?: (?:unas|unos|como|aprox|todos los|las|los))? ([0-9]{1,4})(?: (?:personas|porciones|gente|invitados|comensales))?(?= |$)| ([0-9]{1,4}) (?:porciones|raciones)(?= |$)"
