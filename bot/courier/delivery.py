@@ -4,9 +4,9 @@ When a process died, or an answer was lost, between the call and the record, nob
 platform carried it out, and it offers no key by which to ask. So:
   edits, pins, deletions, reactions   are made again: doing them twice changes nothing
   the board                           is posted again: better two than none; the newer one is kept
-  reminders that guard health         (out-limit, thaw) are sent up to twice more: a doubled warning
+  reminders that guard health         (out-limit, thaw) are sent up to four times more: a doubled warning
                                       does no harm, a lost one may
-  every other reminder                is sent once more: people rely on it, and reading it twice costs little
+  every other reminder                up to twice more: people rely on it, and reading it twice costs little
   (where processes died, not answers, any reminder is tried up to MOST_DEATHS times: that is rare, and
   nobody's fault who waits for it)
   files somebody asked for            once more (`again_in_doubt`): uploads are what a slow line loses
@@ -36,8 +36,9 @@ from bot.storage.values import Post
 
 _log = log.get("courier")
 
-AGAIN_IN_DOUBT = {"out-limit": 2, "thaw": 2}
-"""How often more a reminder is sent, by kind; others once."""
+AGAIN_IN_DOUBT = {"out-limit": 4, "thaw": 4}
+"""How often more a reminder is sent, by kind; others ..."""
+AGAIN_OTHERS = 2
 MOST_DEATHS = 5
 RETRY_S = (1.0, 2.0, 4.0, 8.0, 15.0, 30.0, 60.0)
 """Waits between tries after the line failed; the last one repeats."""
@@ -164,7 +165,7 @@ class Delivery:
         """None: make the call (again). `post.tries` is how often it may have been made."""
         again = post.payload.get("again_in_doubt")
         if (about := reminder_of(post)) is not None and again is None:
-            again = MOST_DEATHS if died else AGAIN_IN_DOUBT.get(str(about.get("kind")), 1)
+            again = MOST_DEATHS if died else AGAIN_IN_DOUBT.get(str(about.get("kind")), AGAIN_OTHERS)
         if post.method not in SENDS or again is True or (again and post.tries <= int(again)):
             return None
         return self._ended(post, End.GIVEN_UP, "courier-why-doubt", words)

@@ -135,8 +135,8 @@ async def test_a_withdrawn_reminder_is_not_sent(rig: Rig) -> None:
     assert not said(rig, rig.group)
 
 
-@pytest.mark.parametrize(("kind", "most"), [("bring", 2), ("out-limit", 3)])
-async def test_a_reminder_in_doubt_is_said_again_once_and_twice_where_it_guards_health(
+@pytest.mark.parametrize(("kind", "most"), [("bring", 3), ("out-limit", 5)])
+async def test_a_reminder_in_doubt_is_said_again_and_more_often_where_it_guards_health(
     rig: Rig, kind: str, most: int
 ) -> None:
     await rig.add_potluck(Due("a", START + HOUR, kind))

@@ -20,7 +20,7 @@ from planning.potluck import Answer
 from tests.faults.platform import SENDS, Platform, Update
 from tests.faults.reminded import Reminded
 from tests.faults.stage import DATABASES, START, Bot, databases, emptied, fast, open_groups, until, with_clocks
-from tests.faults.table import Row
+from tests.faults.table import Row, listed
 
 GUESTS = 25
 PACE = 20.0
@@ -45,7 +45,7 @@ class Book:
     messages: dict[int, int] = field(default_factory=dict)
     """Message ids of /bring by update id."""
     lost: set[int] = field(default_factory=set)
-    half: list[str] = field(default_factory=list)
+    half: set[str] = field(default_factory=set)
 
 
 class Driver:
@@ -93,7 +93,7 @@ class Driver:
         replied = {s.reply_to for s in self.platform.log if s.method in SENDS}
         for update, message in self.book.messages.items():
             if update in taken and message not in replied | waiting:
-                self.book.half.append(f"update {update}: its reply was never written")
+                self.book.half.add(f"update {update}: its reply was never written")
 
     async def _compare_group(self, store: Store, chat: int, taken: set[int]) -> None:
         (stored,) = [s for s in await store.potlucks_in(chat) if s.place.current]
@@ -101,19 +101,30 @@ class Driver:
         actions = Counter(a.actor for a in await store.actions_since(potluck.id))
         for person in range(100, 100 + GUESTS):
             said = self.book.guests.get((chat, person), Guest()).said
-            done = [s for s in said if s[0] in taken]
+            done = [a for u, a in said if u in taken]
+            answer, changes, brought = outcome(done)
             guest = potluck.guest(str(person))
-            answers = [a for _, a in done if isinstance(a, Answer)]
-            brought = sum(1 for _, a in done if not isinstance(a, Answer))
-            here = f"group {chat}, guest {person}"
-            # A promise in words says "coming" as well, so only a press after it tells.
-            pressed_last = bool(done) and isinstance(done[-1][1], Answer)
-            if pressed_last and (guest is None or guest.answer is not answers[-1]):
-                self.book.half.append(f"{here}: answer {guest and guest.answer}, taken {answers[-1]}")
-            if actions[str(person)] != len(done):
-                self.book.half.append(f"{here}: {actions[str(person)]} actions, {len(done)} taken")
-            if len(potluck.promises_of(str(person))) != brought:
-                self.book.half.append(f"{here}: {len(potluck.promises_of(str(person)))} promises, {brought} taken")
+            found = (
+                guest.answer if guest is not None else Answer.NONE,
+                actions[str(person)],
+                len(potluck.promises_of(str(person))),
+            )
+            if found != (answer, changes, brought):
+                self.book.half.add(f"group {chat}, guest {person}: {found}, not {(answer, changes, brought)}")
+
+
+def outcome(done: list[Answer | int]) -> tuple[Answer, int, int]:
+    """(answer, changes on record, promises) after these presses and promises in words, in order."""
+    answer, changes, brought = Answer.NONE, 0, 0
+    for what in done:
+        if isinstance(what, Answer):
+            changes += what is not answer
+            answer = what
+        else:
+            # Who promises something before they answered is taken to come.
+            answer = Answer.YES if answer is Answer.NONE else answer
+            changes, brought = changes + 1, brought + 1
+    return answer, changes, brought
 
 
 async def on(database: str, *, updates: int, rounds: int, reminders: int, seed: int = 1, groups: int = 20) -> Row:
@@ -176,11 +187,9 @@ async def _row(database: str, driver: Driver, reminded: Reminded, rounds: int, u
         f"stored, but the process died before it could say so: {len(book.presses) - driver.acknowledged} presses",
         f"replies on the line at a kill, by policy not repeated: {len(silent)} (on record as in doubt: {unsure})",
     ]
-    notes += [
-        f"doubled, on the line at a kill: reminder {reminded.chats[c]} in {c}, {n} times" for c, n in doubled.items()
-    ]
-    notes += [f"lost: press {u}" for u in sorted(book.lost)] + [f"lost: reminder in {c}" for c in missing]
-    notes += book.half[:20]
+    notes += reminded.told(platform, "on the line at a kill")
+    notes += listed("LOST presses", map(str, sorted(book.lost)))
+    notes += sorted(book.half)[:20]
     lost = len(book.lost) + len(missing) + max(0, len(silent) - unsure)
     half = len(book.half) + (not sound)
     did = f"{rounds} kills during {driver.sent} updates"

@@ -82,6 +82,8 @@ class Platform:
 
     def __post_init__(self) -> None:
         self.waiting: list[Update] = []
+        self.sent_updates: list[Update] = []
+        """The presses, as they were made."""
         self.news = asyncio.Event()
         self._ids = itertools.count(1)
         self._messages = itertools.count(1000)
@@ -118,6 +120,7 @@ class Platform:
         query = {"id": f"q{number}", "from": someone(person), "chat_instance": "1", "data": data, "message": said}
         update = Update(number, chat, {"callback_query": query}, f"q{number}")
         self.emit(update)
+        self.sent_updates.append(update)
         return update
 
     def emit(self, update: Update) -> None:

@@ -11,6 +11,7 @@ from planning.potluck import Potluck, Say
 from planning.reminders import KINDS, reminders
 from tests.faults.platform import SENDS, Platform
 from tests.faults.stage import ZONE
+from tests.faults.table import listed
 
 FIRST_CHAT = -500_000
 
@@ -66,3 +67,9 @@ class Reminded:
     def doubled(self, platform: Platform) -> dict[int, int]:
         """Chats in which it was said more than once, and how often."""
         return {chat: n for chat, n in self.sent(platform).items() if n > 1}
+
+    def told(self, platform: Platform, why: str) -> list[str]:
+        """Notes: every doubled one and every missing one."""
+        doubled = [f"{self.chats[c]} in {c} ({n} times)" for c, n in self.doubled(platform).items()]
+        missing = [f"{self.chats[c]} in {c}" for c in self.missing(platform)]
+        return listed(f"doubled, {why}", doubled) + listed("LOST reminders", missing)

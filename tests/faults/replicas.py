@@ -103,8 +103,8 @@ def _row(driver: Driver, reminded: Reminded, faults: list[tuple[str, int]], bala
         f"{len(book.presses)} presses and {len(book.messages)} promises in words meanwhile, through "
         f"{balancer.again} repeated deliveries; {unacknowledged} stored presses were not acknowledged",
     ]
-    notes += [f"doubled, in flight at a fault: {reminded.chats[c]} in {c}, {n} times" for c, n in doubled.items()]
-    notes += [f"lost: reminder in {c}" for c in missing] + [f"lost: press {u}" for u in sorted(book.lost)] + book.half
+    notes += reminded.told(platform, "in flight at a fault")
+    notes += [f"lost: press {u}" for u in sorted(book.lost)] + sorted(book.half)
     minutes = round(span.total_seconds() / 60)
     did = (
         f"{reminded.count} reminders due in {minutes} min; {REPLICAS} replicas, one frozen, one killed; database crash"

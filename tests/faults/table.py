@@ -28,6 +28,12 @@ class Row:
 HEAD = ("fault", "database", "lost", "doubled", "half", "what was done")
 
 
+def listed(what: str, things: Iterable[str]) -> list[str]:
+    """Notes that name every one of them, a few a line."""
+    named = list(things)
+    return [f"{what}: " + ", ".join(named[n : n + 5]) for n in range(0, len(named), 5)]
+
+
 def table(rows: Iterable[Row]) -> str:
     cells = [(r.what, r.database, str(r.lost), str(r.doubled), str(r.half), r.did) for r in rows]
     widths = [max(len(row[n]) for row in [HEAD, *cells]) for n in range(len(HEAD))]

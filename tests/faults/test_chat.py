@@ -1,0 +1,15 @@
+"""Any interleaving of people, presses, repeated updates and forgeries keeps what people said."""
+
+from hypothesis import HealthCheck, settings
+
+from tests.faults.chat_machine import ChatMachine
+from tests.faults.fuzz import fuzz
+
+TestChat = ChatMachine.TestCase
+TestChat.settings = settings(
+    max_examples=12, stateful_step_count=20, deadline=None, suppress_health_check=list(HealthCheck)
+)
+
+
+def test_updates_with_anything_in_them_crash_nothing_and_leak_nothing() -> None:
+    assert fuzz(150) >= 150
