@@ -60,13 +60,13 @@ def _questions(statement: Any, names: tuple[str, ...]) -> tuple[str, Any, Callab
     columns = list(statement.selected_columns)
     makers = [c.type.dialect_impl(_SQLITE).result_processor(_SQLITE, None) for c in columns]
     converted = [(i, maker) for i, maker in enumerate(makers) if maker is not None]
-    make = namedtuple("Row", [c.key for c in columns])._make  # type: ignore[misc]
+    kind: Any = namedtuple("Row", [c.key for c in columns])  # type: ignore[misc]
 
     def row(found: tuple[Any, ...]) -> Any:
         values = list(found)
         for i, maker in converted:
             values[i] = maker(values[i])
-        return make(values)
+        return kind(*values)
 
     return text, values, row
 

@@ -42,7 +42,9 @@ class Store(Reads, Outbox, Boards, Reminders, Copying):
         self._writer = GroupWriter(running, self._write_batches, self._sets.committed)
 
     @classmethod
-    async def open(cls, url: str | URL, *, pool_size: int = POOL, cache_size: int = 500, busy_ms: int = BUSY_MS) -> Self:
+    async def open(
+        cls, url: str | URL, *, pool_size: int = POOL, cache_size: int = 500, busy_ms: int = BUSY_MS
+    ) -> Self:
         """Connect and bring the schema up to date. `url`: `sqlite+aiosqlite:///file.db` or any
         async URL, e.g. `postgresql+asyncpg://user@host/db`. Raises StorageTrouble."""
         running = runner(url, pool_size, busy_ms=busy_ms)
