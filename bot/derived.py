@@ -10,9 +10,13 @@ from bot.storage.store import Store
 from planning.kitchen import Timeline
 from planning.potluck import Guest, Potluck
 from planning.reminders import Reminder, ahead, personal, shared
+from planning.reminders_told import told_again
 
 CATCH_UP = timedelta(hours=18)
 """How long after its time a waiting reminder is kept when the rest is derived anew (the bot was down)."""
+
+COOKING = timedelta(hours=36)
+"""So long before the start the first cook may have been told to begin; what was told is looked up from then on."""
 
 _BUT_GUESTS = tuple(f.name for f in fields(Potluck) if f.name != "guests")
 
@@ -37,10 +41,14 @@ class Derived:
         self._known: dict[str, _Known] = {}
 
     async def reminders(self, potluck: Potluck, timeline: Timeline | None, now: datetime) -> tuple[Reminder, ...]:
-        """Everything ahead, and of what is due already only what has not been sent yet."""
+        """Everything ahead, and of what is due already only what has not been sent yet.
+
+        What was sent comes again only when its time has moved later by more than half an hour.
+        """
         found = ahead(self.whole(potluck, timeline), now - CATCH_UP)
-        if found and found[0].due_at <= now:
+        if found and (found[0].due_at <= now or potluck.starts_at - now < COOKING):
             rows = await self._store.reminders_of(potluck.id)
+            found = told_again(found, {row.key: row.due_at for row in rows if row.state == "sent"})
             waiting = {row.key for row in rows if row.state == "pending"}
             found = tuple(r for r in found if r.due_at > now or r.key in waiting)
         return found

@@ -10,6 +10,7 @@ from fractions import Fraction
 from typing import Any
 
 from bot.texts import Voice
+from planning.headcount import odds, odds_in_words
 from planning.kitchen import Timeline
 from planning.plan import Plan
 from planning.portions import Package
@@ -74,7 +75,11 @@ def write(plan: Plan, potluck: Potluck, now: datetime, voice: Voice) -> dict[str
     """The plan file's object. No wall time stands in it: the same plan gives the same bytes."""
     w = Writer(potluck, voice.on(potluck.timezone))
     return {
-        "headcount": _headcount(plan),
+        "headcount": {
+            **_headcount(plan),
+            "odds": asdict(odds(potluck)),
+            **w.sentence("why", odds_in_words(potluck)),
+        },
         "menu": [_menu_row(r) for r in plan.menu],
         "portions": [_portion(p) for p in plan.portions],
         "diets": [

@@ -20,6 +20,7 @@ from bot.storage.errors import Stale, StorageTrouble
 from bot.storage.store import Store
 from bot.storage.values import Batch, CommitResult
 from planning.kitchen import Timeline, timeline
+from planning.kitchen.known import with_last
 from planning.plan import Plan, plan
 from planning.potluck import Potluck, Stage
 
@@ -103,7 +104,9 @@ class Planner:
         if before is not None and before[0] == part:
             return False
         now = self._clock.now()
-        made = await asyncio.to_thread(timeline, potluck, now, EFFORT, 0, 10.0)
+        # Near to the last one, so that nobody gets a new time without need.
+        last = with_last(potluck, before[1] if before is not None else None, now)
+        made = await asyncio.to_thread(timeline, last, now, EFFORT, 0, 10.0)
         self._known[potluck.id] = (part, made)
         self._known.move_to_end(potluck.id)
         while len(self._known) > MOST_KEPT:

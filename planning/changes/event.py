@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from decimal import Decimal
@@ -191,3 +192,31 @@ def move_clock(potluck: Potluck, by: Actor, timezone: str) -> Potluck:
         answer_by=moved(potluck.answer_by),
         promises=tuple(replace(p, arrives_at=moved(p.arrives_at)) for p in potluck.promises),
     )
+
+
+def set_odds(potluck: Potluck, by: Actor, odds: Mapping[str, float] | None) -> Potluck:
+    """What the host reckons of each answer ("yes", "maybe", "none": 0 to 1) instead of what was learned; None lets
+    the group's own past decide again."""
+    require_manager(potluck, by)
+    require_open(potluck)
+    if odds is not None and any(k not in ("yes", "maybe", "none") or not 0 <= v <= 1 for k, v in odds.items()):
+        raise Refusal("refused-odds")
+    return replace(potluck, answer_odds=dict(odds) if odds else None)
+
+
+def set_service_level(potluck: Potluck, by: Actor, level: float) -> Potluck:
+    """In how many evenings of all such ones the food shall suffice, above 0.5 and below 1."""
+    require_manager(potluck, by)
+    require_open(potluck)
+    if not 0.5 <= level < 1:
+        raise Refusal("refused-service-level")
+    return replace(potluck, service_level=level)
+
+
+def set_hearty(potluck: Potluck, by: Actor, hearty: float) -> Potluck:
+    """How hungry the crowd is beyond the usual: 0 as in the tables, 1 a crowd that has worked all day."""
+    require_manager(potluck, by)
+    require_open(potluck)
+    if not 0 <= hearty <= 1:
+        raise Refusal("refused-odds")
+    return replace(potluck, hearty=hearty)

@@ -161,3 +161,15 @@ async def test_a_slow_cooker_is_started_at_seven_in_the_morning(play):
     )  # fmt: skip
 
     assert [r["at"][:16] for r in played.reminders("slow-cooker")] == ["2027-09-18T07:00"]
+
+
+async def test_what_was_told_to_the_cook_is_told_again_when_the_hour_moves_and_not_for_a_few_minutes(play):
+    lines = (
+        say("ines", "/bring lasagna for 12"), say("ines", "/heat lasagna: 40 minutes at 375"),
+        until("2027-09-18T16:10"),
+    )  # fmt: skip
+    far = await play(*lines, say("ines", "/when 6:30pm"), until("2027-09-18T18:30"))
+    near = await play(*lines, say("ines", "/when 5:20pm"), until("2027-09-18T17:20"))
+
+    assert [r["at"][11:13] for r in far.reminders("preheat")] == ["16", "17"]
+    assert [r["at"][11:16] for r in near.reminders("preheat")] == ["16:05"]

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 
+import pytest
 from hypothesis import given, settings
 
 from planning.kitchen import timeline
 from planning.kitchen.result import PlannedStep, Timeline
 from planning.potluck import Potluck
 from planning.reminders import Reminder, reminders
+from planning.reminders_told import MOVED, told_again
 from tests.planning.kitchen.builders import WEEK_BEFORE, at, dish, oven, potluck
 from tests.planning.kitchen.strategies import kitchen_potlucks
 
@@ -49,3 +52,39 @@ def test_no_two_reminders_of_one_potluck_share_a_key(party: Potluck) -> None:
 
     assert len({r.key for r in found}) == len(found)
     assert all(r.due_at < r.expires_at <= r.due_at + timedelta(days=7) for r in found)
+
+
+def sent(reminder: Reminder) -> dict[str, datetime]:
+    return {reminder.key: reminder.due_at}
+
+
+@pytest.mark.parametrize(("minutes", "again"), [(-60, False), (0, False), (30, False), (35, True)])
+def test_what_was_sent_comes_again_only_when_it_has_moved_later_by_more_than_half_an_hour(
+    minutes: int, again: bool
+) -> None:
+    first, *_ = of_the_oven(PARTY, baked("pie", "15:30", "16:10"))
+    moved = replace(first, due_at=first.due_at + timedelta(minutes=minutes))
+
+    (found,) = told_again([moved], sent(first))
+
+    assert (found.key != first.key) is again
+
+
+def test_what_came_again_comes_once_and_is_measured_from_the_last_time_told() -> None:
+    first, *_ = of_the_oven(PARTY, baked("pie", "15:00", "15:40"))
+    (second,) = told_again([replace(first, due_at=first.due_at + MOVED * 2)], sent(first))
+    told = sent(first) | sent(second)
+
+    same, little, much = (
+        told_again([replace(first, due_at=second.due_at + timedelta(minutes=n))], told)[0] for n in (0, 20, 40)
+    )
+
+    assert {same.key, little.key} <= {first.key, second.key}
+    assert much.key not in told
+
+
+def test_what_does_not_hang_on_the_timeline_never_comes_again() -> None:
+    (start,) = [r for r in reminders(PARTY, None, LONG_AGO) if r.kind == "start"]
+    moved = replace(start, due_at=start.due_at + timedelta(hours=3))
+
+    assert told_again([moved], sent(start)) == (moved,)
