@@ -191,10 +191,12 @@ class _Whole:
         solver, status = self.budget.run(self.cp_model, model, most, _callback(self.cp_model, m, best.hear))
         if status == self.cp_model.INFEASIBLE:
             return best.cost.objective if best.valid else 0
-        if status not in (self.cp_model.OPTIMAL, self.cp_model.FEASIBLE):
-            return 0
-        best.hear(guide.read(m, solver.value))
-        return round(solver.objective_value) if status == self.cp_model.OPTIMAL else 0
+        if status == self.cp_model.OPTIMAL:
+            best.hear(guide.read(m, solver.value))
+            return round(solver.objective_value)
+        if status == self.cp_model.FEASIBLE:
+            best.hear(guide.read(m, solver.value))
+        return max(0, int(solver.best_objective_bound - 1e-6))
 
 
 def _callback(cp_model: Any, m: rules.Model, hear: Callable[[Schedule], None]) -> Any:
