@@ -40,11 +40,14 @@ def own_price(potluck: Potluck, *names: str) -> Price | None:
 
 
 def currency_of(potluck: Potluck) -> str:
-    """What the potluck reckons in: its budget's, else its prices', else its payments' currency, else US dollars."""
+    """What the potluck reckons in: its budget's, else its prices', else its payments' currency, else US dollars.
+
+    A metric table that named no currency reckons in none we know: "", so that it is told no dollars.
+    """
     if potluck.budget is not None:
         return potluck.budget.currency
     known = [p.money.currency for p in potluck.prices.values()] + [p.money.currency for p in potluck.payments]
-    return known[0] if known else ESTIMATED_IN
+    return known[0] if known else ESTIMATED_IN if potluck.units == "us" else ""
 
 
 def cost_of(

@@ -87,3 +87,23 @@ def test_a_food_named_apart_from_its_salad_is_not_lost_in_the_salads_recipe(name
 def test_a_dish_named_beside_another_may_bring_what_it_holds() -> None:
     assert "fish" in listed(dish("ceviche tostadas")).may_contain
     assert "egg" not in listed(dish("german potato salad")).may_contain | listed(dish("german potato salad")).contains
+
+
+@pytest.mark.parametrize(
+    ("name", "mark"),
+    [
+        ("chicken cordon bleu", "pork"),
+        ("lamb korma", "tree-nut"),
+        ("dal makhani", "milk"),
+        ("egg drop soup", "egg"),
+        ("italian wedding soup", "egg"),
+    ],
+)
+def test_a_dish_that_stood_for_another_has_its_own_usual_recipe(name: str, mark: str) -> None:
+    what = listed(dish(name))
+
+    assert mark in what.holds | what.may_hold | what.contains | what.may_contain
+
+
+def test_a_foreign_word_is_not_corrected_into_ham() -> None:
+    assert "pork" not in listed(dish("gulab jamun")).holds
