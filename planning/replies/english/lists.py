@@ -19,7 +19,7 @@ _NOT_A_NAME = frozenset(
      "that", "this", "there", "see", "can", "could", "bringing", "coming", "please", "thanks", "happy", "looking", "love", "what", "when", "where", "who", "how")
 )  # fmt: skip
 _NAME = re.compile(r"[^\W\d_][^\W\d_]+(?:['’-][^\W\d_]+)*")
-_ALONG = (["coming"], ["joining"], ["in"], ["attending"], ["also"], ["tagging"], ["there"], ["free"], ["up"], [])
+_ALONG: tuple[list[str], ...] = (["coming"], ["joining"], ["in"], ["attending"], ["also"], ["tagging"], ["there"], ["free"], ["up"], [])
 
 
 class Members:
