@@ -12,7 +12,7 @@ import secrets
 from collections import OrderedDict
 from collections.abc import Iterable
 from dataclasses import dataclass, field
-from datetime import datetime, timedelta
+from datetime import datetime
 from typing import Any
 
 import telegram
@@ -36,8 +36,6 @@ _log = log.get("courier")
 
 TROUBLE_WAIT_S = 5.0
 _HOMES_KNOWN = 20_000
-SET_BACK = timedelta(seconds=30)
-"""Less than that is a correction, and every wait bears it."""
 
 
 @dataclass
@@ -85,7 +83,6 @@ class Courier:
         self._kinds: OrderedDict[tuple[int, int], str] = OrderedDict()
         self._failed: list[tuple[int, str, str]] = []
         self._alive = False
-        self._ticked_at: datetime | None = None
 
     # --- life ---
 
@@ -148,11 +145,10 @@ class Courier:
 
     async def _look_at_the_clock(self) -> None:
         """A wall clock that was set back: what was to wait or be held "until then" would be so for too long."""
-        now, last = self._clock.now(), self._ticked_at
-        self._ticked_at = now
-        if last is None or now > last - SET_BACK:
+        now = self._clock.now()
+        if (by := self._clock.set_back()) is None:
             return
-        _log.warning("the clock was set back; waits are cut short", by_s=round((last - now).total_seconds()))
+        _log.warning("the clock was set back; waits are cut short", by_s=round(by.total_seconds()))
         await self._desk.clock_set_back()
         self._limiter.forget()
         for chat in self._chats.values():

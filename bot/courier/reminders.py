@@ -4,9 +4,6 @@ A reminder is claimed with a lease, looked at again with the newest state, and t
 marked as ended and written to the outbox. A process that slept and wakes up too late can't do that a
 second time: the commit is refused when the claim is no longer its own. What may happen to the post
 after that is the outbox's policy (`delivery.py`).
-
-Caught up with sense: what is past its last moment is skipped; what is not urgent waits for the end of
-the quiet hours. Kinds that only make sense at their minute (URGENT) are never held back.
 """
 
 from __future__ import annotations
@@ -14,30 +11,25 @@ from __future__ import annotations
 import asyncio
 from collections.abc import Iterable
 from dataclasses import replace
-from datetime import UTC, datetime, time, timedelta
+from datetime import datetime, timedelta
 from typing import TYPE_CHECKING, Any
-from zoneinfo import ZoneInfo
 
 from bot import log
 from bot.clock import Clock
 from bot.courier.desk import Desk
 from bot.courier.metrics import Metrics
 from bot.courier.render import ReminderCase
+from bot.courier.verdict import account_of, private_chat, verdict
 from bot.storage.errors import Stale, StorageError, StorageTrouble
-from bot.storage.values import Batch, ChatRecord, FinishedReminder, PersonRecord, Post, ReminderRow, Stored
-from planning.potluck import Answer, Say, Stage
+from bot.storage.values import Batch, FinishedReminder, PersonRecord, Post, ReminderRow, Stored
+from planning.potluck import Say
 
 if TYPE_CHECKING:
     from bot.courier.courier import Courier
 
 _log = log.get("reminders")
 
-URGENT = frozenset({"slow-cooker", "preheat", "swap", "leave", "start", "out-limit"})
-"""A kitchen's or a safety clock's own minute: held back till morning they would be worthless."""
-NEVER_MUTED = frozenset({"out-limit"})
-"""Food safety: said even to who muted the bot or switched reminders off."""
 AT_A_TIME = 100
-_GROUP = "group"
 
 
 class Ticker:
@@ -128,7 +120,7 @@ class Ticker:
         people = await self._people(stored, rows)
         bundles: dict[tuple[str, int | None], list[ReminderRow]] = {}
         for row in sorted(rows, key=lambda r: (r.due_at, r.key)):
-            state, later = _verdict(row, stored, chat, people.get(_account(row, stored)), now)
+            state, later = verdict(row, stored, chat, people.get(account_of(row, stored)), now)
             if later is not None:
                 await self._desk.postpone(row, later)
                 self._metrics.reminders.labels("held").inc()
@@ -136,7 +128,7 @@ class Ticker:
                 _log.info("reminder skipped", potluck=potluck_id, key=row.key, why=state)
                 await self._end([row], "skipped")
             else:
-                bundles.setdefault((row.kind, _private(row, stored, people)), []).append(row)
+                bundles.setdefault((row.kind, private_chat(row, stored, people)), []).append(row)
         for (kind, private_to), bundle in bundles.items():
             case = ReminderCase(stored, kind, tuple(bundle), chat, private_to, people, now)
             await self._send(case)
@@ -214,7 +206,7 @@ class Ticker:
         return True
 
     async def _people(self, stored: Stored, rows: Iterable[ReminderRow]) -> dict[str, PersonRecord]:
-        accounts = {a for a in (_account(r, stored) for r in rows) if a.lstrip("-").isdigit()}
+        accounts = {a for a in (account_of(r, stored) for r in rows) if a.lstrip("-").isdigit()}
         return {str(i): p for i, p in (await self._desk.people(int(a) for a in accounts)).items()}
 
     async def _end(self, rows: Iterable[ReminderRow], state: str) -> None:
@@ -229,68 +221,6 @@ class Ticker:
 
 def _finished(row: ReminderRow, state: str) -> FinishedReminder:
     return FinishedReminder(row.potluck_id, row.key, row.owner or "", state, tries=row.tries)
-
-
-def _account(row: ReminderRow, stored: Stored) -> str:
-    """The guest id whose account is meant: the host's for "host", the sponsor's for who has no account."""
-    to = stored.potluck.host or "" if row.to == "host" else row.to
-    guest = stored.potluck.guest(to)
-    if guest is not None and not guest.id.lstrip("-").isdigit() and guest.added_by:
-        return guest.added_by
-    return to
-
-
-def _private(row: ReminderRow, stored: Stored, people: dict[str, PersonRecord]) -> int | None:
-    """The private chat it goes to; None: the group."""
-    if row.to == _GROUP:
-        return None
-    person = people.get(_account(row, stored))
-    return person.id if person is not None and person.can_dm else None
-
-
-def _verdict(
-    row: ReminderRow, stored: Stored, chat: ChatRecord | None, person: PersonRecord | None, now: datetime
-) -> tuple[str | None, datetime | None]:
-    """(why it is skipped or None, until when it is held back or None)."""
-    potluck = stored.potluck
-    if row.expires_at is not None and row.expires_at <= now:
-        return "too late", None
-    if potluck.stage is Stage.CANCELLED:
-        return "cancelled", None
-    if row.kind not in NEVER_MUTED:
-        if chat is not None and row.kind in chat.reminder_kinds_off:
-            return "switched off", None
-        if person is not None and person.muted and row.to != _GROUP:
-            return "muted", None
-    guest = potluck.guest(row.to)
-    if guest is not None and row.to != _GROUP:
-        if row.kind == "answer-by" and guest.answer is not Answer.NONE:
-            return "answered", None
-        if guest.answer is Answer.NO and row.kind not in NEVER_MUTED:
-            return "not coming", None
-    if row.kind not in URGENT and chat is not None:
-        zone = ZoneInfo(chat.timezone or potluck.timezone)
-        until = quiet_until(now, zone, chat.quiet_from, chat.quiet_to)
-        if until is not None:
-            if row.expires_at is not None and until >= row.expires_at:
-                return "its time is over before the quiet hours are", None
-            return None, until
-    return None, None
-
-
-def quiet_until(now: datetime, zone: ZoneInfo, quiet_from: str, quiet_to: str) -> datetime | None:
-    """The end of the quiet hours `now` lies in, or None. Local wall times "HH:MM"; equal ones: never quiet."""
-    start, end = time.fromisoformat(quiet_from), time.fromisoformat(quiet_to)
-    if start == end:
-        return None
-    local = now.astimezone(zone)
-    at = local.time().replace(tzinfo=None)
-    inside = start <= at < end if start < end else (at >= start or at < end)
-    if not inside:
-        return None
-    day = local.date() if at < end else local.date() + timedelta(days=1)
-    # Through UTC, so that an end in a skipped hour becomes a real instant.
-    return datetime.combine(day, end, zone).astimezone(UTC)
 
 
 def _as_json(row: ReminderRow) -> dict[str, Any]:

@@ -7,6 +7,9 @@ from datetime import datetime, timedelta
 
 from bot.clock import Clock
 
+SET_BACK = timedelta(seconds=30)
+"""Less than that is a correction, and every wait bears it."""
+
 
 class Waits:
     """A clock. `asleep()` counts the waits that have not run out: those whose time has come are
@@ -15,10 +18,17 @@ class Waits:
 
     def __init__(self, clock: Clock) -> None:
         self._clock = clock
+        self._looked_at: datetime | None = None
         self._until: dict[object, tuple[datetime, asyncio.Event | None]] = {}
 
     def now(self) -> datetime:
         return self._clock.now()
+
+    def set_back(self) -> timedelta | None:
+        """By how much the wall clock went back since the last time this was asked; None when it did not."""
+        now, last = self.now(), self._looked_at
+        self._looked_at = now
+        return last - now if last is not None and now <= last - SET_BACK else None
 
     async def sleep_until(self, when: datetime, *, schedule: bool = False) -> None:
         key = object()

@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bot.courier.reminders import quiet_until
+from bot.courier.verdict import quiet_until
 from bot.room.faults import Fault
 from bot.storage import Batch, ChatRecord, PersonRecord
 from tests.courier.rig import START, ZONE, Due, Rig
