@@ -178,6 +178,8 @@ class Outcome:
     right: frozenset[tuple[str, str]]
     wrong: frozenset[tuple[str, str]]
     missed: frozenset[tuple[str, str]]
+    silent: frozenset[tuple[str, str]]
+    """What is done without a question, of all that was read."""
 
 
 def outcome(line: Line) -> Outcome:
@@ -186,9 +188,14 @@ def outcome(line: Line) -> Outcome:
     reading = read(line.text, replace(context_of(line.place), language=language))
     got: set[tuple[str, str]] = set()
     implied: set[tuple[str, str]] = set()
+    silent: set[tuple[str, str]] = set()
     for intent in reading.intents:
         target = implied if isinstance(intent, replies.SetAnswer) and intent.implied else got
         target.update(said(intent))
+        if reading.sure or intent in reading.now:
+            silent.update(said(intent))
     expected = set(line.expected)
     right = (got | implied) & expected
-    return Outcome(line, reading, frozenset(right), frozenset(got - expected), frozenset(expected - right))
+    return Outcome(
+        line, reading, frozenset(right), frozenset(got - expected), frozenset(expected - right), frozenset(silent)
+    )

@@ -27,12 +27,12 @@ def rate(hits: int, total: int) -> str:
 def counts(outcomes: list[Outcome]) -> dict[str, Counter[str]]:
     tally = {name: Counter[str]() for name in ("right", "wrong", "missed", "silent-right", "silent-wrong")}
     for o in outcomes:
-        for kind, _ in o.right:
-            tally["right"][kind] += 1
-            tally["silent-right"][kind] += o.reading.sure
-        for kind, _ in o.wrong:
-            tally["wrong"][kind] += 1
-            tally["silent-wrong"][kind] += o.reading.sure
+        for piece in o.right:
+            tally["right"][piece[0]] += 1
+            tally["silent-right"][piece[0]] += piece in o.silent
+        for piece in o.wrong:
+            tally["wrong"][piece[0]] += 1
+            tally["silent-wrong"][piece[0]] += piece in o.silent
         for kind, _ in o.missed:
             tally["missed"][kind] += 1
     return tally
@@ -51,6 +51,8 @@ def table(outcomes: list[Outcome]) -> None:
     addressed = counts([o for o in outcomes if o.line.addressed])
     hits, lost = sum(addressed["right"].values()), sum(addressed["missed"].values())
     print(f"replies to the bot recall    {rate(hits, hits + lost)}")
+    whole = [o for o in outcomes if o.line.addressed and o.right and not (o.wrong or o.missed or o.line.asks)]
+    print(f"needlessly asked about       {rate(sum(o.reading.question is not None for o in whole), len(whole))}")
     quiet = [o for o in outcomes if not o.line.expected and not o.line.asks]
     silent = sum(not o.reading.intents and o.reading.question is None for o in quiet)
     print(f"chatter left alone           {rate(silent, len(quiet))}")
@@ -84,7 +86,15 @@ def main() -> None:
     if show:
         for o in outcomes:
             if o.wrong or o.missed:
-                mark = "SURE" if o.reading.sure else "ask " if o.reading.question else "    "
+                mark = (
+                    "SURE"
+                    if o.wrong & o.silent
+                    else "sure"
+                    if o.reading.sure
+                    else "ask "
+                    if o.reading.question
+                    else "    "
+                )
                 print(f"{mark} {o.line.file[7:-4]}:{o.line.number} [{o.line.place}] {o.line.text!r}")
                 print(f"       wrong {sorted(o.wrong)} missed {sorted(o.missed)}")
 
