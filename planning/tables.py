@@ -54,6 +54,13 @@ def table_names() -> tuple[str, ...]:
 
 
 @cache
+def in_languages(table: str) -> tuple[str, ...]:
+    """The codes of the languages that have a table of this sort ("dishes" for `dishes_es.csv`), sorted."""
+    found = (name.removeprefix(f"{table}_") for name in table_names() if name.startswith(f"{table}_"))
+    return tuple(code for code in found if len(code) == 2)
+
+
+@cache
 def sources() -> dict[str, Source]:
     """Every source by its id, from all files `sources*.csv` together."""
     found = {PRACTICE: Source(PRACTICE, "common practice, no source", "", "", "", "practice")}

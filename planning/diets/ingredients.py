@@ -76,8 +76,9 @@ def _index() -> tuple[dict[Key, Ingredient], dict[str, tuple[Words, ...]], dict[
             if key := key_of(said):
                 exact.setdefault(key, item)
     # Other languages' words mean the same rows: an allergen must be found in whatever words the cook lists it.
-    for row in tables.rows("ingredients_es"):
-        exact.setdefault(key_of(row["name"]), exact[key_of(row["ingredient"])])
+    for language in tables.in_languages("ingredients"):
+        for row in tables.rows(f"ingredients_{language}"):
+            exact.setdefault(key_of(row["name"]), exact[key_of(row["ingredient"])])
     by_set: dict[frozenset[str], Ingredient] = {}
     by_word: dict[str, list[frozenset[str]]] = {}
     for key, item in exact.items():

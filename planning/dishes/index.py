@@ -57,9 +57,10 @@ def index_of_names() -> Index:
         entries.sort(key=lambda entry: (-len(entry[0]), entry[1] not in own, entry[1]))
     keys, joined = tuple(exact), _joined(exact)
     # Names in other languages are looked up whole; their words take no part in guesses about English ones.
-    for name, dish in dishes_in("es").items():
-        if name not in ENGLISH_WORDS:
-            exact.setdefault(name, dish)
+    for language in tables.in_languages("dishes"):
+        for name, dish in dishes_in(language).items():
+            if name not in ENGLISH_WORDS:
+                exact.setdefault(name, dish)
     return Index(
         exact=exact,
         joined=joined,
