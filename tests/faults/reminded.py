@@ -47,7 +47,7 @@ class Reminded:
             chat, kind = FIRST_CHAT - n, KINDS[n % len(KINDS)]
             self.chats[chat] = kind
             due_at = self.first + self.span * n / self.count
-            potluck = Potluck(f"r{n}", self.first + timedelta(days=3), ZONE)
+            potluck = Potluck(f"remind{n}", self.first + timedelta(days=3), ZONE)
             # Every kind says the same here: what counts is when it is said and how often.
             said = next(r.about for r in reminders(potluck, None, self.first) if r.kind == "start")
             due = Due(f"{kind}:{n}", kind, due_at, due_at + timedelta(days=2), said)

@@ -65,7 +65,7 @@ class Server:
         await emptied(self.url)
 
 
-async def emptied(url: str, reminders: str = "r%") -> None:
+async def emptied(url: str, reminders: str = "remind%") -> None:
     """Until nothing is to be sent (`reminders`: of which potlucks): leases of the dead have run out, what is
     in doubt is decided."""
     waiting = text(
