@@ -5,9 +5,11 @@ from __future__ import annotations
 import configparser
 import re
 import subprocess
+import sys
 import tomllib
 from pathlib import Path
 
+import compose_spec
 import pytest
 
 from bot.courier.metrics import Metrics
@@ -101,6 +103,19 @@ def test_every_command_of_the_guide_exists() -> None:
 @pytest.mark.parametrize("script", sorted(p.name for p in DEPLOY.glob("*.sh")))
 def test_a_shell_script_can_be_read_by_sh(script: str) -> None:
     subprocess.run(["sh", "-n", str(DEPLOY / script)], check=True)
+
+
+def test_the_container_file_has_nothing_its_linter_objects_to() -> None:
+    linter = Path(sys.executable).parent / "hadolint"
+    found = subprocess.run([linter, DEPLOY / "Containerfile"], capture_output=True, text=True, check=False)
+
+    assert (found.returncode, found.stdout) == (0, "")
+
+
+def test_the_compose_file_is_what_the_compose_specification_allows() -> None:
+    services = compose_spec.PyCompose.from_yaml((DEPLOY / "compose.yaml").read_text("utf-8")).services
+
+    assert set(services) == {"bot", "database"}
 
 
 def test_every_direct_dependency_is_pinned() -> None:
