@@ -11,6 +11,7 @@ from typing import Any
 
 from bot import plan_json, prints
 from bot.assembly import Tureen
+from bot.decided import Told, decided
 from bot.storage.store import Store
 from bot.storage.values import Batch, ChatRecord, Stored
 from bot.texts import Voice
@@ -83,6 +84,13 @@ class Rehearsed:
         assert self._bot is not None
         voice = Voice()
         return [(chat, kind, voice.plain(why)) for chat, kind, why in self._bot.take_failed_reminders()]
+
+    async def decisions(self, language: str) -> list[Told]:
+        """What was decided about the group's potluck and why, in a language; for the room's page."""
+        stored = await self._stored() if self._store is not None else None
+        if stored is None or self._store is None:
+            return []
+        return await decided(self._store, stored.potluck, self._setup.clock.now(), language)
 
     async def close(self) -> None:
         if self._store is not None:

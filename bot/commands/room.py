@@ -67,6 +67,7 @@ async def _serve(args: argparse.Namespace, folder: Path) -> int:
         await serve_room(
             script, folder, make_bot, port=args.port, ready=ready, stop=stop,
             progress=lambda text: void(sys.stderr.write(f"{text}\n")),
+            decisions=lambda language: bots[-1].decisions(language) if bots else [],
         )  # fmt: skip
     except ScriptError as fault:
         complain(f"{script}: {fault}")

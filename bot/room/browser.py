@@ -5,7 +5,7 @@ from __future__ import annotations
 import asyncio
 import json
 import logging
-from collections.abc import AsyncIterator, Callable
+from collections.abc import AsyncIterator, Awaitable, Callable
 from datetime import datetime, timedelta
 from pathlib import Path
 from typing import Any
@@ -20,17 +20,21 @@ from .errors import CannotDo
 from .player import NotAtRest, Player
 from .room import Room
 from .views import View, Views
+from .words import page_words, spoken
 from .world import Seen
 
 PAGE = Path(__file__).parent / "page"
-FILES = {
-    "index.html": "text/html", "style.css": "text/css", "main.js": "text/javascript", "store.js": "text/javascript",
-    "draw.js": "text/javascript", "tour.js": "text/javascript",
-}  # fmt: skip
+KINDS = {".html": "text/html", ".css": "text/css", ".js": "text/javascript"}
+FILES = {file.name: KINDS[file.suffix] for file in PAGE.iterdir() if file.suffix in KINDS}
 RULES = "default-src 'self'; img-src 'self' data:; object-src 'none'; base-uri 'none'; frame-ancestors 'none'"
 LONGEST_MOVE = timedelta(days=400)
+SHOWS_WORK_AFTER_S = 0.4
+"""Work that is done sooner is not announced: a label that flashes only disturbs."""
 SHOWN_IN_PLACE = ("image/png", "image/jpeg", "image/gif", "image/webp", "application/pdf")
 log = logging.getLogger(__name__)
+
+Decisions = Callable[[str], list[View] | Awaitable[list[View]]]
+"""What the bot decided and why, in a language: {"at", "what", "why"}, newest last; with "ahead" what is to come."""
 
 
 class Pages:
@@ -40,15 +44,15 @@ class Pages:
     origin and be JSON, so that no other site open in the browser can speak in the room.
     """
 
-    def __init__(
-        self, room: Room, player: Player, zone: ZoneInfo, decisions: Callable[[], list[View]] | None = None
-    ) -> None:
+    def __init__(self, room: Room, player: Player, zone: ZoneInfo, decisions: Decisions = lambda _: []) -> None:
         self.room = room
         self.player = player
         self.views = Views(room, zone, player)
-        self.decisions = decisions or list
+        self.decisions = decisions
         self.listeners: set[asyncio.Queue[View]] = set()
         self.moving = asyncio.Lock()
+        self.playing: View | None = None
+        self._working: asyncio.Task[None] | None = None
         room.listeners.append(self._seen)
         self.app = Starlette(
             routes=[
@@ -57,6 +61,7 @@ class Pages:
                 Route("/room/state", self.state),
                 Route("/room/events", self.events),
                 Route("/room/decisions", self.why),
+                Route("/room/words", self.words),
                 Route("/room/file/{path:path}", self.sent_file),
                 Route("/room/do", self.do, methods=["POST"]),
             ]
@@ -88,10 +93,15 @@ class Pages:
         return Response(stored.data, media_type=stored.kind, headers=headers)
 
     async def state(self, request: Request) -> Response:
-        return JSONResponse(self.views.state(self.decisions()))
+        return JSONResponse(self.views.state() | {"playing": self.playing, "moving": self.moving.locked()})
 
     async def why(self, request: Request) -> Response:
-        return JSONResponse(self.decisions())
+        told = self.decisions(spoken(request.query_params.get("lang")))
+        return JSONResponse(told if isinstance(told, list) else await told)
+
+    async def words(self, request: Request) -> Response:
+        language = spoken(request.query_params.get("lang"))
+        return JSONResponse({"language": language, "words": page_words(language)})
 
     async def events(self, request: Request) -> Response:
         return StreamingResponse(self._stream(), media_type="text/event-stream", headers={"Cache-Control": "no-store"})
@@ -124,6 +134,25 @@ class Pages:
         if self.listeners:
             self.tell({"kind": "clock", "clock": self.views.clock()})
 
+    def played(self, done: int, of: int) -> None:
+        """So many lines of a script that is played while people may be looking already."""
+        self.playing = {"done": done, "of": of} if done < of else None
+        self.tell({"kind": "playing", "playing": self.playing, "clock": self.views.clock()})
+
+    def _watch_work(self) -> None:
+        if self._working is None or self._working.done():
+            self._working = asyncio.create_task(self._tell_of_work())
+
+    async def _tell_of_work(self) -> None:
+        """Say so while the bot takes its time over what people did."""
+        rest = asyncio.ensure_future(self.player.at_rest())
+        await asyncio.wait([rest], timeout=SHOWS_WORK_AFTER_S)
+        if not rest.done():
+            self.tell({"kind": "busy", "on": True})
+            await asyncio.wait([rest], timeout=self.player.patience_s)
+            rest.cancel()
+            self.tell({"kind": "busy", "on": False})
+
     async def do(self, request: Request) -> Response:
         if not request.headers.get("content-type", "").startswith("application/json"):
             return JSONResponse({"error": "send JSON"}, 415)
@@ -132,6 +161,7 @@ class Pages:
             if not isinstance(asked, dict):
                 raise ValueError("not an object")
             await self._do(asked)
+            self._watch_work()
         except CannotDo as why:
             return JSONResponse({"error": str(why)}, 400)
         except NotAtRest as why:

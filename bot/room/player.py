@@ -87,7 +87,7 @@ class Player:
         try:
             async with asyncio.timeout(self.patience_s):
                 while True:
-                    await self._quiet()
+                    await self.at_rest()
                     waiting = await _value(self.bot.waiting_to_send())
                     if not waiting:
                         return
@@ -100,8 +100,10 @@ class Player:
         except TimeoutError:
             raise NotAtRest(f"the bot did not come to rest within {self.patience_s:.0f} s") from None
 
-    async def _quiet(self) -> None:
-        assert self.bot is not None
+    async def at_rest(self) -> None:
+        """Return when the bot is idle, whatever it still waits for; the clock is not moved."""
+        if self.bot is None:
+            return
         calm = 0
         while calm < 2:
             await self.room.settled()

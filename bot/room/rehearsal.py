@@ -134,8 +134,8 @@ class Rehearsal:
             finally:
                 await self.end()
 
-    async def play(self, server: RoomServer) -> None:
-        """Start the bot and play every line; the bot stays up. Raises ScriptError."""
+    async def play(self, server: RoomServer, played: Callable[[int, int], None] = lambda done, of: None) -> None:
+        """Start the bot and play every line; the bot stays up. `played` hears of every line. Raises ScriptError."""
         self.server = server
         number = self.script.lines[0].number if self.script.lines else 1
         try:
@@ -144,6 +144,7 @@ class Rehearsal:
                 number = line.number
                 await self._play(line)
                 self._ask_about_reminders()
+                played(done, len(self.script.lines))
                 if done % 25 == 0 or done == len(self.script.lines):
                     self.progress(f"{done} of {len(self.script.lines)} lines played")
         except (CannotDo, NotAtRest) as why:

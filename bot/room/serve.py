@@ -8,11 +8,10 @@ from collections.abc import Callable
 from datetime import datetime, timedelta
 from pathlib import Path
 
-from .browser import Pages
+from .browser import Decisions, Pages
 from .rehearsal import MakeBot, Rehearsal
 from .script import Script, parse_script, read_script
 from .server import RoomServer
-from .views import View
 
 PEOPLE = (("ines", "Inés"), ("ravi", "Ravi"), ("mei", "Mei"), ("tomasz", "Tomasz"))
 
@@ -36,15 +35,14 @@ async def serve_room(
     port: int = 0,
     ready: Callable[[str], None],
     progress: Callable[[str], None] = lambda _: None,
-    decisions: Callable[[], list[View]] | None = None,
+    decisions: Decisions = lambda _: [],
     stop: asyncio.Event | None = None,
     keep_ticking: bool = True,
 ) -> None:
     """Play `script` (`empty_script` for nothing much), then keep the room open until `stop` is set.
 
-    `ready` gets the page's address once the room is served, before the script is played. `decisions`
-    gives what the bot decided and why: {"at", "what", "why"}, newest last. The clock starts at the
-    script's time, runs with the wall clock (`keep_ticking`) and is moved from the page. Raises
+    `ready` gets the page's address once the room is served, before the script is played. The clock starts at
+    the script's time, runs with the wall clock (`keep_ticking`) and is moved from the page. Raises
     ScriptError for a script that can't be played, OSError for a port that is taken.
     """
     read = script if isinstance(script, Script) else read_script(script)
@@ -56,7 +54,7 @@ async def serve_room(
         ticking: asyncio.Task[None] | None = None
         try:
             async with pages.moving:
-                await play.play(server)
+                await play.play(server, pages.played)
             if keep_ticking:
                 ticking = asyncio.create_task(_tick(play, pages))
             await stop.wait()

@@ -130,7 +130,7 @@ class Views:
         now = self.player.clock.now().astimezone(self.zone)
         return {"now": now.isoformat(timespec="seconds"), "zone": str(self.zone)}
 
-    def state(self, decisions: list[View]) -> View:
+    def state(self) -> View:
         people = [u for u in self.room.users.values() if not u.is_bot]
         groups = self.groups()
         return {
@@ -146,7 +146,6 @@ class Views:
                 for u in people
             },
             "clock": self.clock(),
-            "decisions": decisions,
         }  # fmt: skip
 
     def happened(self, seen: Seen) -> View:

@@ -2,83 +2,14 @@
 
 from __future__ import annotations
 
-import asyncio
 import json
-import shutil
-from collections.abc import AsyncIterator
-from contextlib import asynccontextmanager
-from dataclasses import dataclass
-from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
 
 import httpx
 import pytest
-from playwright.async_api import Page, async_playwright
 
-from bot.room.serve import empty_script, serve_room
-from tests.room.fake_bot import FakeBot
-
-CHROMIUM = shutil.which("chromium") or shutil.which("chromium-browser")
-in_a_browser = pytest.mark.browser
-FLAGS = (
-    "--no-sandbox --disable-gpu --disable-background-networking --disable-component-update --disable-sync "
-    "--no-first-run --disable-dev-shm-usage"
-)
-START = datetime(2027, 9, 10, 14, tzinfo=UTC)
-
-
-@asynccontextmanager
-async def open_room(tmp_path: Path) -> AsyncIterator[str]:
-    stop = asyncio.Event()
-    address: asyncio.Future[str] = asyncio.get_running_loop().create_future()
-    shelf: dict[str, Any] = {}
-    room = asyncio.ensure_future(
-        serve_room(
-            empty_script(START, "America/Chicago"),
-            tmp_path / "out",
-            lambda setup: FakeBot(setup, shelf),
-            ready=address.set_result,
-            stop=stop,
-            keep_ticking=False,
-            decisions=lambda: [{"at": "09:00", "what": "Counted Ravi in", "why": "pressed Coming"}],
-        )
-    )
-    try:
-        yield await address
-    finally:
-        stop.set()
-        await room
-
-
-@dataclass
-class Window:
-    page: Page
-    complaints: list[str]
-    """Console errors, and requests that went anywhere else."""
-
-    async def be(self, name: str) -> None:
-        await self.page.locator("#who label", has_text=name).click()
-
-    async def say(self, pane: str, text: str) -> None:
-        await self.page.fill(f"#{pane}-text", text)
-        await self.page.press(f"#{pane}-text", "Enter")
-
-
-@asynccontextmanager
-async def window(tmp_path: Path, width: int = 1280, height: int = 820) -> AsyncIterator[Window]:
-    async with open_room(tmp_path) as address, async_playwright() as driver:
-        browser = await driver.chromium.launch(executable_path=CHROMIUM, args=FLAGS.split())
-        page = await browser.new_page(viewport={"width": width, "height": height})
-        page.set_default_timeout(10_000)
-        w = Window(page, [])
-        page.on("console", lambda m: w.complaints.append(m.text) if m.type == "error" else None)
-        page.on("pageerror", lambda error: w.complaints.append(str(error)))
-        page.on("request", lambda r: None if r.url.startswith((address, "data:")) else w.complaints.append(r.url))
-        await page.goto(address)
-        await page.wait_for_selector("#who label")
-        yield w
-        await browser.close()
+from tests.room.browsing import in_a_browser, open_room, window
 
 
 @in_a_browser
@@ -94,7 +25,7 @@ async def test_an_evening_by_mouse_board_press_toast_and_deep_link(tmp_path: Pat
         await w.page.wait_for_selector("#private-log >> text=opened with /start needs_7")
         await w.page.wait_for_selector("#why >> text=Counted Ravi in")
 
-        assert await w.page.locator(".tour li.done").count() == 1
+        assert await w.page.locator(".tour li.done").count() == 3, "a board is there, Coming pressed, the link followed"
         assert w.complaints == []
 
 
@@ -163,6 +94,7 @@ async def test_every_field_and_button_has_a_name_for_a_screen_reader(tmp_path: P
         await w.page.wait_for_selector("#board button")
         nameless = await w.page.evaluate(
             """() => [...document.querySelectorAll('button, select, textarea, input')].filter((e) =>
+              !e.closest('[hidden]') &&
               !(e.textContent.trim() && e.tagName === 'BUTTON') && !e.getAttribute('aria-label') && !e.labels?.length
             ).map((e) => e.outerHTML)"""
         )

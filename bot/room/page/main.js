@@ -1,194 +1,127 @@
-// Puts the page together: panes, composing, clock, toasts.
-import { drawMessage, make } from "/page/draw.js";
+// Puts the page together: panes, who one is, what is seen at once, the clock.
+import { make } from "/page/draw.js";
+import { setUpGuide } from "/page/guide.js";
+import { Pane } from "/page/pane.js";
 import { act, listen, load, loadDecisions, nameOf, store, watch } from "/page/store.js";
 import { setUpTour } from "/page/tour.js";
+import { language, loadWords, t } from "/page/words.js";
 
+const SIDE_BY_SIDE = 4;
 const $ = (selector) => document.querySelector(selector);
-const aims = { group: null, private: null };
-const chatIn = { group: () => store.chats.get(store.group), private: () => store.chats.get(store.me) };
-const SENDS = [["", "Send …"], ["photo", "a photo"], ["voice", "a voice message"], ["sticker", "a sticker"], ["location", "a location"]];
+const main = $("main");
+const slots = [];
+let mode = "one";
 
-// --- panes ---
+// --- panes: the group's, the private chat of whoever one is, and three more beside it ---
 
-function hooks(pane) {
-  return {
-    onReply: (message) => aim(pane, { message, edit: false }),
-    onEdit: (message) => aim(pane, { message, edit: true }),
-    onStart: (payload) => { show("private"); act({ do: "start", payload }); },
-  };
-}
-
-// The pinned board stands above the chat; in the chat one line says so.
-function drawIn(pane, message) {
-  if (pane === "group" && message.key === chatIn.group().pinned.at(-1)) {
-    return make("p", { class: "note", "data-key": message.key }, "The board, pinned above");
+function build(id, group, who) {
+  const section = $("#pane").content.firstElementChild.cloneNode(true);
+  section.id = id;
+  for (const [part, name] of [["h2", "title"], [".about", "about"], [".log", "log"], ["textarea", "text"], [".menu", "menu"], [".send", "send"]]) {
+    section.querySelector(part).id = `${id}-${name}`;
   }
-  return drawMessage(message, hooks(pane));
+  if (group) {
+    section.querySelector(".board").id = "board";
+    section.querySelector(".begin").remove();
+  } else section.querySelector(".board").remove();
+  section.setAttribute("aria-labelledby", `${id}-title`);
+  section.querySelector("label").htmlFor = `${id}-text`;
+  main.insertBefore(section, $("#side"));
+  const pane = new Pane(section, { group, who, hooks: { start: (person, payload) => { show("private"); act({ do: "start", who: person, payload }); } } });
+  if (!group) section.querySelector("header").append(make("span", { class: "hands" }));
+  return pane;
 }
 
-function drawPane(pane) {
-  const chat = chatIn[pane]();
-  const log = $(`#${pane}-log`);
-  const drawn = chat ? [...chat.messages.values()].map((m) => drawIn(pane, m)) : [];
-  if (!drawn.length) drawn.push(make("p", { class: "empty" }, pane === "group" ? "Nobody has said anything yet." : "Nothing has been said here yet. What you write here only the bot reads."));
-  log.replaceChildren(...drawn);
-  log.scrollTop = log.scrollHeight;
-  drawHead(pane);
-  drawKeys(pane);
-}
+const groupPane = build("group", true, () => store.me);
+const privatePanes = Array.from({ length: SIDE_BY_SIDE }, (_, n) =>
+  build(n ? `private-${n}` : "private", false, () => (mode === "one" ? store.me : slots[n] ?? store.me)));
+const openPanes = () => [groupPane, ...privatePanes.slice(0, mode === "one" ? 1 : Math.min(SIDE_BY_SIDE, slots.length))];
 
-function drawHead(pane) {
-  const chat = chatIn[pane]();
-  if (!chat) return;
-  if (pane === "group") {
-    $("#group-title").textContent = chat.title;
-    const members = chat.members.filter((id) => id !== store.bot.id).length;
-    $("#group-about").textContent = `${members} people${chat.bot_here ? "" : ", the bot is not here"}`;
-    drawBoard();
-  } else {
-    $("#private-title").textContent = `${nameOf(store.me)} and the bot`;
-    $("#private-about").textContent = chat.blocked ? "stopped" : chat.started ? "" : "not opened yet";
-    const form = document.querySelector("form[data-pane=private]");
-    form.querySelector(".begin").hidden = chat.started && !chat.blocked;
-    for (const part of form.querySelectorAll("textarea, .row")) part.hidden = !chat.started || chat.blocked;
-  }
-}
-
-function drawBoard() {
-  const chat = chatIn.group();
-  const pinned = chat && chat.pinned.length ? chat.messages.get(chat.pinned.at(-1)) : null;
-  const board = $("#board");
-  board.hidden = !pinned;
-  if (!pinned) return;
-  const spot = [...board.querySelectorAll("button, a")].indexOf(document.activeElement);
-  board.lastElementChild.replaceChildren(drawMessage(pinned, { ...hooks("group"), board: true }));
-  if (spot >= 0) board.querySelectorAll("button, a")[spot]?.focus();
-}
-
-function drawKeys(pane) {
-  const chat = chatIn[pane]();
-  const keys = document.querySelector(`form[data-pane="${pane}"] .keys`);
-  keys.replaceChildren();
-  if (!chat) return;
-  const last = [...chat.messages.values()].filter((m) => m.prompt && (m.prompt.keyboard || m.prompt.remove_keyboard)).at(-1);
-  for (const row of last?.prompt.keyboard || []) {
-    for (const key of row) {
-      const text = typeof key === "string" ? key : key.text;
-      keys.append(make("button", { type: "button", onclick: () => act({ do: "say", chat: chat.id, text }) }, text));
+function drawHands() {
+  privatePanes.forEach((pane, n) => {
+    const hands = pane.section.querySelector(".hands");
+    hands.replaceChildren();
+    if (mode === "one") return;
+    const name = nameOf(pane.who());
+    if (store.people.size > SIDE_BY_SIDE) {
+      const free = [...store.people].filter(([id]) => id === slots[n] || !slots.includes(id));
+      const pick = make("select", { "aria-label": t("who-here"), onchange: (event) => { slots[n] = Number(event.target.value); drawHands(); pane.draw(); } },
+        ...free.map(([id, person]) => make("option", { value: id, selected: id === slots[n] }, person)));
+      hands.append(pick);
     }
-  }
-}
-
-function redraw(pane, message, fresh) {
-  const log = $(`#${pane}-log`);
-  const near = log.scrollHeight - log.scrollTop - log.clientHeight < 120;
-  const old = log.querySelector(`[data-key="${message.key}"]`);
-  const focused = old?.contains(document.activeElement) ? document.activeElement : null;
-  const spot = focused ? [...old.querySelectorAll("button, a")].indexOf(focused) : -1;
-  const drawn = drawIn(pane, message);
-  if (fresh) drawn.classList.add("fresh");
-  if (old) old.replaceWith(drawn);
-  else { log.querySelector(".empty")?.remove(); log.append(drawn); }
-  if (spot >= 0) (drawn.querySelectorAll("button, a")[spot] || drawn.querySelector("button"))?.focus();
-  if (near && !old) log.scrollTop = log.scrollHeight;
-}
-
-// --- composing ---
-
-function aim(pane, target) {
-  aims[pane] = target;
-  const form = document.querySelector(`form[data-pane="${pane}"]`);
-  const line = form.querySelector(".aim");
-  line.hidden = !target;
-  const area = form.querySelector("textarea");
-  if (target) {
-    line.firstElementChild.textContent = `${target.edit ? "Changing" : "Replying to " + nameOf(target.message.from)}: ${target.message.text.slice(0, 60)}`;
-    if (target.edit) area.value = target.message.text;
-    area.focus();
-  }
-}
-
-async function send(pane) {
-  const area = $(`#${pane}-text`);
-  const text = area.value.trim();
-  const chat = chatIn[pane]();
-  if (!text || !chat) return;
-  const target = aims[pane];
-  const here = target ? Number(target.message.key.split("/")[0]) : chat.id;
-  const done = target?.edit
-    ? await act({ do: "edit", chat: here, message: target.message.id, text })
-    : await act({ do: "say", chat: chat.id, text, reply: target?.message.id });
-  if (done) { area.value = ""; aim(pane, null); area.focus(); }
-}
-
-function fillMenus() {
-  for (const pane of ["group", "private"]) {
-    const commands = (store.menus[store.me] || {})[pane] || [];
-    $(`#${pane}-menu`).replaceChildren(make("option", { value: "" }, "Commands …"), ...commands.map((c) => make("option", { value: c.command }, `/${c.command} – ${c.description}`)));
-    $(`#${pane}-send`).replaceChildren(...SENDS.map(([value, label]) => make("option", { value }, label)));
-  }
-}
-
-for (const form of document.querySelectorAll("form.write")) {
-  const pane = form.dataset.pane;
-  const area = form.querySelector("textarea");
-  form.addEventListener("submit", (event) => { event.preventDefault(); send(pane); });
-  area.addEventListener("keydown", (event) => {
-    if (event.key === "Enter" && !event.shiftKey && !event.isComposing) { event.preventDefault(); send(pane); }
-    if (event.key === "Escape") aim(pane, null);
+    hands.append(make("button", { type: "button", "aria-pressed": String(store.me === pane.who()), onclick: () => { become(pane.who()); groupPane.area.focus(); } }, t("speak", { name })));
   });
-  form.querySelector(".aim button").addEventListener("click", () => { aim(pane, null); area.focus(); });
-  form.querySelector(".menu").addEventListener("change", (event) => {
-    if (event.target.value) { area.value = `/${event.target.value} `; area.focus(); }
-    event.target.value = "";
-  });
-  form.querySelector(".send").addEventListener("change", (event) => {
-    if (event.target.value) act({ do: "send", chat: chatIn[pane]().id, what: event.target.value });
-    event.target.value = "";
-  });
-  form.querySelector(".begin")?.addEventListener("click", () => act({ do: "start" }));
 }
 
-// --- who you are ---
+function drawAll() {
+  main.dataset.mode = mode;
+  const open = openPanes();
+  for (const pane of [groupPane, ...privatePanes]) pane.section.hidden = !open.includes(pane);
+  drawHands();
+  for (const pane of open) pane.draw();
+}
+
+function see(wanted) {
+  mode = wanted;
+  for (const button of document.querySelectorAll("[data-mode]")) if (button !== main) button.setAttribute("aria-pressed", String(button.dataset.mode === mode));
+  drawAll();
+}
+for (const button of document.querySelectorAll("button[data-mode]")) button.addEventListener("click", () => see(button.dataset.mode));
+
+function show(view) {
+  main.dataset.view = view;
+  for (const tab of document.querySelectorAll(".tabs button")) tab.setAttribute("aria-pressed", String(tab.dataset.show === view));
+  if (view === "private") $("#news").hidden = true;
+  for (const pane of openPanes()) pane.toEnd();
+}
+for (const tab of document.querySelectorAll(".tabs button")) tab.addEventListener("click", () => show(tab.dataset.show));
+
+// --- who one is ---
 
 function drawWho() {
   const box = $("#who");
   for (const label of box.querySelectorAll("label")) label.remove();
-  const admins = chatIn.group()?.admins || [];
+  const admins = groupPane.chat()?.admins || [];
   for (const [id, name] of store.people) {
     const radio = make("input", { type: "radio", name: "who", value: id, onchange: () => become(id) });
     radio.checked = id === store.me;
+    if (admins.includes(id)) radio.setAttribute("aria-label", t("admin", { name }));
     box.append(make("label", {}, radio, make("span", { dir: "auto" }, name, admins.includes(id) ? " ★" : "")));
-    if (admins.includes(id)) radio.setAttribute("aria-label", `${name}, group admin`);
   }
 }
 
 function become(id) {
   store.me = id;
   for (const radio of document.querySelectorAll("#who input")) radio.checked = Number(radio.value) === id;
-  aim("group", null);
-  aim("private", null);
-  fillMenus();
-  drawPane("group");
-  drawPane("private");
+  if (mode === "one") for (const pane of openPanes()) pane.draw();
+  else { drawHands(); groupPane.draw(); }
 }
 
-function show(view) {
-  $("main").dataset.view = view;
-  for (const tab of document.querySelectorAll(".tabs button")) tab.setAttribute("aria-pressed", String(tab.dataset.show === view));
-  if (view === "private") $("#news").hidden = true;
-  for (const pane of ["group", "private"]) { const log = $(`#${pane}-log`); log.scrollTop = log.scrollHeight; }
+// --- language ---
+
+async function speak(wanted) {
+  await loadWords(wanted);
+  $("#language").value = language;
+  if (!store.bot) return;
+  drawWho();
+  drawAll();
+  guide.draw();
+  tour.draw();
+  drawClock();
+  loadDecisions();
 }
-for (const tab of document.querySelectorAll(".tabs button")) tab.addEventListener("click", () => show(tab.dataset.show));
+$("#language").addEventListener("change", (event) => speak(event.target.value));
 
-// --- clock ---
+// --- clock, and work that takes its time ---
 
-let clockNow = null;
-function drawClock(clock) {
-  clockNow = clock.now;
+let clock = null;
+function drawClock() {
+  if (!clock) return;
   const wall = new Date(clock.now.slice(0, 19) + "Z");
-  const text = wall.toLocaleString("en", { timeZone: "UTC", weekday: "short", day: "numeric", month: "short", year: "numeric", hour: "2-digit", minute: "2-digit", hourCycle: "h23" });
-  $("#now").textContent = text;
+  const american = language === "en" && /^(America|US|Pacific\/Honolulu)/.test(clock.zone);
+  $("#now").textContent = wall.toLocaleString(american ? "en-US" : language === "en" ? "en-GB" : language, {
+    timeZone: "UTC", weekday: "short", day: "numeric", month: "short", year: "numeric", hour: "2-digit", minute: "2-digit", hourCycle: american ? "h12" : "h23",
+  });
   $("#now").dateTime = clock.now;
   $("#now").title = clock.zone;
   const target = $("#target");
@@ -196,15 +129,32 @@ function drawClock(clock) {
   if (!target.value || target.value < target.min) target.value = target.min;
 }
 
-async function move(how) {
-  await act({ do: "move", ...how });
+const working = { away: false, playing: null, moving: false, busy: false };
+function drawWork(changed) {
+  Object.assign(working, changed);
+  const { away, playing, moving, busy } = working;
+  const text = away ? t("away") : playing ? t("playing", { n: playing.done, of: playing.of }) : moving ? t("moving") : busy ? t("busy") : "";
+  const box = $("#progress");
+  box.hidden = !text;
+  if (box.firstElementChild.textContent !== text) box.firstElementChild.textContent = text;
+  const bar = box.lastElementChild;
+  bar.hidden = away;
+  bar.setAttribute("aria-label", text);
+  if (playing) bar.value = playing.done / playing.of;
+  else bar.removeAttribute("value");
+  for (const part of $("#clock").querySelectorAll("button, input")) part.disabled = Boolean(moving || playing || away);
 }
+
+const move = (how) => act({ do: "move", ...how });
 for (const button of document.querySelectorAll("[data-move]")) {
-  button.addEventListener("click", () => move(button.dataset.move === "next" ? { to: "next" } : { by_min: Number(button.dataset.move) }));
+  button.addEventListener("click", async () => {
+    await move(button.dataset.move === "next" ? { to: "next" } : { by_min: Number(button.dataset.move) });
+    button.focus();
+  });
 }
 $("#clock").addEventListener("submit", (event) => { event.preventDefault(); if ($("#target").value) move({ to: $("#target").value }); });
 
-// --- toasts and decisions ---
+// --- what the bot says to one person only ---
 
 function toast(text) {
   if (!text) return;
@@ -213,54 +163,61 @@ function toast(text) {
   setTimeout(() => note.remove(), 6000);
 }
 
-function drawDecisions() {
-  $("#why").hidden = !store.decisions.length;
-  $("#why ul").replaceChildren(...store.decisions.slice(-30).reverse().map((d) => make("li", {}, d.what, make("small", {}, d.why))));
+function answered({ to, text, alert, start }) {
+  if (to !== store.me && !(mode === "all" && slots.includes(to))) return;
+  const told = text && to !== store.me ? t("told", { name: nameOf(to), text }) : text;
+  if (alert && told) { $("#alert-text").textContent = told; if (!$("#alert").open) $("#alert").showModal(); }
+  else toast(told);
+  if (start !== null) { show("private"); act({ do: "start", who: to, payload: start }); }
 }
+
+// --- what happens ---
 
 let asking = null;
 watch((what, detail) => {
-  if (what === "loaded") { drawWho(); fillMenus(); drawPane("group"); drawPane("private"); drawDecisions(); }
-  if (what === "clock") drawClock(detail);
-  if (what === "moving") $("#moving").textContent = detail ? "The clock is moving …" : "";
+  if (what === "loaded") {
+    const people = [...store.people.keys()];
+    slots.splice(0, slots.length, ...[...slots.filter((id) => people.includes(id)), ...people.filter((id) => !slots.includes(id))].slice(0, SIDE_BY_SIDE));
+    drawWho();
+    drawAll();
+    drawWork({ away: false, moving: false, busy: false });
+  }
+  if (what === "clock") { clock = detail; drawClock(); }
+  if (what === "moving" || what === "busy" || what === "playing") drawWork({ [what]: detail });
+  if (what === "away") drawWork({ away: true });
   if (what === "refused") toast(detail[0].toUpperCase() + detail.slice(1) + ".");
-  if (what === "away") $("#moving").textContent = "The room is closed. Start it again to go on.";
-  if (what === "decisions") drawDecisions();
   if (what === "message") {
-    const pane = detail.chat.id === store.group ? "group" : detail.chat.id === store.me ? "private" : null;
-    if (pane) redraw(pane, detail.message, detail.fresh);
-    if (pane) drawKeys(pane);
-    if (pane === "private" && detail.fresh && $("main").dataset.view !== "private") $("#news").hidden = false;
-    const prompt = detail.message.prompt;
-    if (pane && detail.fresh && prompt?.force_reply && (!prompt.selective || detail.message.reply?.from === store.me)) aim(pane, { message: detail.message, edit: false });
+    for (const pane of openPanes()) if (pane.chat()?.id === detail.chat.id) pane.take(detail.message, detail.fresh);
+    if (detail.chat.id === store.me && detail.fresh && main.dataset.view !== "private") $("#news").hidden = false;
   }
   if (what === "event") {
-    $("#moving").textContent = $("#moving").textContent.startsWith("The room") ? "" : $("#moving").textContent;
-    if (detail.kind === "delete") for (const old of document.querySelectorAll(`[data-key="${detail.key}"]`)) old.remove();
-    if (detail.kind === "answer" && detail.to === store.me) {
-      if (detail.alert && detail.text) { $("#alert-text").textContent = detail.text; if (!$("#alert").open) $("#alert").showModal(); }
-      else toast(detail.text);
-      if (detail.start !== null) { show("private"); act({ do: "start", payload: detail.start }); }
-    }
-    if (detail.chat === store.group && detail.kind === "pin") drawPane("group");
-    if (detail.chat === store.group) drawHead("group");
-    if (detail.chat === store.me) drawHead("private");
+    const here = openPanes().filter((pane) => pane.chat()?.id === detail.chat);
+    if (detail.kind === "delete") for (const pane of here) pane.forget(detail.key);
+    if (detail.kind === "answer") answered(detail);
+    for (const pane of here) { if (detail.kind === "pin") pane.draw(); else pane.drawHead(); }
     clearTimeout(asking);
     asking = setTimeout(loadDecisions, 400);
   }
 });
 
-setUpTour($("#tour"), $("#tour-count"), {
+const compose = (text, { reply = null } = {}) => {
+  show("group");
+  groupPane.aim(reply ? { message: reply, edit: false } : null);
+  groupPane.area.value = text;
+  groupPane.area.focus();
+};
+const guide = setUpGuide({ compose });
+const tour = setUpTour($("#tour"), $("#tour-count"), {
   become,
-  compose(pane, text) { show(pane); const area = $(`#${pane}-text`); area.value = text; area.focus(); },
-  focusButton(label) {
+  compose,
+  board() { const chat = groupPane.chat(); return chat?.pinned.length ? chat.messages.get(chat.pinned.at(-1)) : null; },
+  focusButton(fits) {
     show("group");
-    const button = [...document.querySelectorAll("#board button, #group-log .press button")].find((b) => b.textContent.toLowerCase().includes(label));
+    const button = [...document.querySelectorAll("#board button")].find((b) => fits(b.textContent));
     if (button) button.focus();
-    else toast("There is no such button yet: start a potluck first.");
+    else toast(t("try-no-button"));
   },
   focusClock() { $("[data-move=next]").focus(); },
 });
 
-listen();
-load();
+speak(navigator.language).then(() => { listen(); load(); });

@@ -1,4 +1,6 @@
 // What the page knows: the room's state, kept up to date by the live events.
+import { language, t } from "/page/words.js";
+
 export const store = { me: null, chats: new Map(), people: new Map(), bot: null, group: null, menus: {}, decisions: [] };
 const watchers = [];
 
@@ -10,12 +12,13 @@ export async function load() {
   store.bot = state.bot;
   store.group = state.group;
   store.menus = state.menus;
-  store.decisions = state.decisions;
   store.people = new Map(state.people.map((p) => [p.id, p.name]));
   store.chats = new Map(state.chats.map((c) => [c.id, { ...c, messages: new Map(c.messages.map((m) => [m.key, m])) }]));
   if (!store.people.has(store.me)) store.me = state.people.length ? state.people[0].id : null;
   tellAll("loaded");
   tellAll("clock", state.clock);
+  tellAll("playing", state.playing);
+  loadDecisions();
 }
 
 export function listen() {
@@ -29,7 +32,8 @@ export function listen() {
 function take(event) {
   if (event.clock) tellAll("clock", event.clock);
   if (event.kind === "clock") return;
-  if (event.kind === "moving") { tellAll("moving", event.on); return; }
+  if (event.kind === "moving" || event.kind === "busy") { tellAll(event.kind, event.on); return; }
+  if (event.kind === "playing") { tellAll("playing", event.playing); return; }
   const chat = store.chats.get(event.chat);
   // A new chat id (an upgraded group) or new people: read everything anew.
   if (!chat) { load(); return; }
@@ -43,19 +47,20 @@ function take(event) {
   tellAll("event", { ...event, chatHere: chat });
 }
 
-export function nameOf(id) { return id === store.bot.id ? store.bot.name : store.people.get(id) || "Someone"; }
+export function nameOf(id) { return id === store.bot.id ? store.bot.name : store.people.get(id) || t("somebody"); }
 
+// Something a person does: the one chosen at the top, or whose pane it was done in.
 export async function act(what) {
   const answer = await fetch("/room/do", {
     method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify({ who: store.me, ...what }),
   });
   if (answer.ok) { tellAll("acted", what); return true; }
-  const why = await answer.json().catch(() => ({ error: "the room did not answer" }));
+  const why = await answer.json().catch(() => ({ error: t("away") }));
   tellAll("refused", why.error);
   return false;
 }
 
 export async function loadDecisions() {
-  store.decisions = await (await fetch("/room/decisions")).json();
+  store.decisions = await (await fetch(`/room/decisions?lang=${language}`)).json();
   tellAll("decisions");
 }

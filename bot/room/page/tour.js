@@ -1,44 +1,68 @@
 // Five things to try. A step is done when it was done on this page, by whomever the reader is just then.
 import { make } from "/page/draw.js";
 import { nameOf, store, watch } from "/page/store.js";
+import { t } from "/page/words.js";
 
+const COMING = /coming|\bvoy\b|^voy/i;
 const STEPS = [
-  { key: "start", title: "Start a potluck", as: "host", where: "group", say: "/potluck next Saturday 5pm, about 24 people",
-    done: (a) => a.do === "say" && /^\/potluck\b/i.test(a.text) },
-  { key: "answer", title: "Answer as a guest: press “Coming” on the board", as: "guest", press: "coming",
-    done: (a) => a.do === "press" && /coming/i.test(a.label) },
-  { key: "bring", title: "Bring something, in your own words", as: "guest", where: "group", say: "/bring slaw for 12",
-    done: (a) => a.do === "say" && /\bbring/i.test(a.text) },
-  { key: "missing", title: "Ask what is still missing", as: "host", where: "group", say: "/missing",
-    done: (a) => a.do === "say" && /^\/missing\b/i.test(a.text) },
-  { key: "clock", title: "Move the clock to the next reminder", move: true, done: (a) => a.do === "move" },
+  { key: "start", who: 0, done: (a) => a.do === "say" && /^\/potluck\b/i.test(a.text) },
+  { key: "answer", who: 1, button: (label) => COMING.test(label), done: (a) => a.do === "press" && COMING.test(a.label) },
+  { key: "bring", who: 2, reply: true, done: (a) => a.do === "say" && (a.reply || /^\/bring\b/i.test(a.text)) },
+  { key: "needs", who: 3, link: true, done: (a) => a.do === "press" && a.inside },
+  { key: "move", done: (a) => a.do === "move" },
 ];
 const done = new Set();
 
-export function setUpTour(list, count, { become, compose, focusButton, focusClock }) {
-  function draw() {
-    count.textContent = done.size === STEPS.length ? "All five done. The room is yours." : `${done.size} of ${STEPS.length} done`;
-    const host = [...store.people.keys()][0];
-    const guest = [...store.people.keys()][1] ?? host;
-    list.replaceChildren(...STEPS.map((step) => {
-      const person = step.as === "host" ? host : guest;
-      const item = make("li", { class: done.has(step.key) ? "done" : "" }, step.title);
-      if (done.has(step.key)) { item.append(make("span", { class: "hide" }, " (done)")); return item; }
-      if (step.say) item.append(make("div", { class: "say" }, step.say));
-      const label = step.say ? `Write it as ${nameOf(person)}` : step.press ? `Take me there as ${nameOf(person)}` : "Take me to the clock";
-      item.append(make("div", {}, make("button", { type: "button", onclick: () => {
-        if (step.move) { focusClock(); return; }
-        become(person);
-        if (step.say) compose(step.where, step.say);
-        else focusButton(step.press);
-      } }, label)));
-      return item;
-    }));
+export function setUpTour(list, count, { become, compose, board, focusButton, focusClock }) {
+  function person(step) {
+    const people = [...store.people.keys()];
+    return people[Math.min(step.who, people.length - 1)];
   }
+
+  function go(step) {
+    if (step.key === "move") { focusClock(); return; }
+    become(person(step));
+    if (step.button) focusButton(step.button);
+    else if (step.link) {
+      const inside = (board()?.buttons || []).flat().filter((b) => b.opens === "private").map((b) => b.label);
+      focusButton((label) => inside.includes(label));
+    } else compose(t(`try-${step.key}-say`), { reply: step.reply ? board() : null });
+  }
+
+  function drawStep(step, current) {
+    const item = make("li", { class: done.has(step.key) ? "done" : current ? "current" : "", "aria-current": current ? "step" : null }, make("b", {}, t(`try-${step.key}`)));
+    if (done.has(step.key)) {
+      item.append(make("span", { class: "hide" }, ` (${t("try-is-done")})`), make("p", {}, t(`try-${step.key}-then`)));
+      return item;
+    }
+    if (!current) return item;
+    item.append(make("p", {}, t(`try-${step.key}-how`)));
+    const writes = step.key === "start" || step.reply;
+    if (writes) item.append(make("p", { class: "say" }, t(`try-${step.key}-say`)));
+    const label = step.key === "move" ? t("try-clock") : t(writes ? "try-write" : "try-go", { name: nameOf(person(step)) });
+    item.append(make("p", {}, make("button", { type: "button", class: "main", onclick: () => go(step) }, label), " ",
+      make("button", { type: "button", onclick: () => finish(step) }, t("try-skip"))));
+    return item;
+  }
+
+  function draw() {
+    // Where a potluck is under way already, the first step has been taken.
+    if (board()) done.add("start");
+    count.textContent = done.size === STEPS.length ? t("try-done") : t("try-count", { n: done.size, of: STEPS.length });
+    const current = STEPS.find((step) => !done.has(step.key));
+    const focused = list.contains(document.activeElement);
+    list.replaceChildren(...STEPS.map((step) => drawStep(step, step === current)));
+    if (focused) list.querySelector("button")?.focus();
+  }
+
+  function finish(step) { done.add(step.key); draw(); }
+
   watch((what, detail) => {
     if (what === "loaded") draw();
+    if (what === "event" && detail.kind === "pin") draw();
     if (what !== "acted") return;
     const hit = STEPS.filter((step) => !done.has(step.key) && step.done(detail));
     if (hit.length) { hit.forEach((step) => done.add(step.key)); draw(); }
   });
+  return { draw };
 }
