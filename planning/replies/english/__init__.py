@@ -14,6 +14,7 @@ from planning.replies.english import (
     asking,
     bare,
     company,
+    doubt,
     heat,
     hosting,
     illness,
@@ -144,6 +145,7 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         found = [
             replace(i, confidence=0.85) if isinstance(i, AddPromise) and i.confidence == bare.BARE else i for i in found
         ]
+    found = doubt.doubt(message, found, context)
     if not chatted.addressed:
         if not plain:
             if open_chat.SUPPER.search(message.plain) is not None:

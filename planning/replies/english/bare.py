@@ -110,5 +110,6 @@ def read_amount(sentence: Sentence, before: list[Intent]) -> bool:
     said = {t.plain for t in sentence.tokens}
     if behind.servings and not said & (words("eaters").keys() | words("feeds").keys()):
         return False  # "10" alone may be people
-    before[-1] = replace(last, servings=behind.servings, quantity=behind.quantity, for_all=behind.for_all)
+    end = sentence.tokens[-1].end
+    before[-1] = replace(last, servings=behind.servings, quantity=behind.quantity, for_all=behind.for_all, end=end)
     return True

@@ -271,7 +271,7 @@ def divide_last(sentence: Sentence, before: list[Intent]) -> bool:
     party = None if told.relative else _divided(told.party, parts[0])
     if party is None:
         return False
-    before[at] = replace(told, party=party)
+    before[at] = replace(told, party=party, end=sentence.tokens[-1].end)
     return True
 
 

@@ -1,0 +1,179 @@
+"""How much of a sentence was understood: words that nobody read make what was read beside them doubtful.
+
+A reading is only as good as the rest of its sentence: "3 of the 4 of us can make it" is no party of four. What is
+left over counts against an intent by its kind: a number or a person against a party, another dish or a size against a
+promise, "but", "not" and "or" against all of them. Doubtful means asked about below the bot's own messages, and left
+alone in the open chatter. Needs are not touched: an allergy is noted at once.
+"""
+
+# ruff: noqa: E501 - a pattern is easier to read on one line
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from planning.amounts import number_words
+from planning.potluck import Answer
+from planning.replies.english.lexicon import number_of, singulars, words
+from planning.replies.english.nouns import known_thing
+from planning.replies.intents import (
+    AddPerson,
+    AddPromise,
+    ChangePromise,
+    DropPromise,
+    Intent,
+    ReplyContext,
+    SetAnswer,
+    SetNeeds,
+    SetParty,
+    TakeTopping,
+)  # fmt: skip
+from planning.replies.text import Message, Sentence, Token
+
+DOUBTFUL = 0.78
+"""Below what is done at once, above what is asked about."""
+MOST_UNREAD = 4
+"""So many words of content may be left beside a reading (common practice, no source)."""
+_TURNS = frozenset(("not", "no", "never", "none", "neither", "nor", "except", "unless", "without", "minus", "or", "either", "hardly", "until"))  # fmt: skip
+"""Words that turn the sense of those beside them."""
+_IDLY = re.compile(
+    r" (?:can not wait|(?:will|would) not (?:want to )?miss|why not|whether or not|more or less|or so|or less|not (?:just|only)|no (?:problem|worries|doubt|bother|idea|matter|need|pressure)"
+    r"|(?:not|without) (?:bringing|bring) (?:anything|a thing|food|any food)|or (?:something|whatever|anything|other)|(?:do|does|can|will) not eat|(?:no|not|without) (?:[a-z]+ )?(?:allerg[a-z]+|dietary|meat|fish|seafood|special|picky)"
+    r"|not (?:a )?(?:cook|baker|chef)|no (?:cook|baker|chef)|can not (?:cook|bake|complain|resist|say no)|not (?:that|too) (?:bad|far|hard)|if not|last but not least) "
+)
+"""Where such a word turns nothing that matters here."""
+_EXPLAINED = frozenset(("taken", "covered", "sorted", "gone", "stays", "stay", "already", "done", "remains", "still"))
+"""Behind a dish that is named only to say that it is looked after."""
+_JOINS = frozenset(("and", "plus", "with", "&", "+"))
+
+
+@dataclass(frozen=True)
+class Unread:
+    """What of one sentence nobody read: numbers, persons, dishes, words that turn the sense, other content."""
+
+    numbers: tuple[int, ...] = ()
+    persons: tuple[Token, ...] = ()
+    dishes: int = 0
+    turns: int = 0
+    instead: bool = False
+    content: int = 0
+
+
+def doubt(message: Message, found: Sequence[Intent], context: ReplyContext) -> list[Intent]:
+    """The intents, less sure where words of their sentence were left unread."""
+    made: list[Intent] = []
+    seen: dict[int, Unread] = {}
+    for intent in found:
+        at = next((k for k, s in enumerate(message.sentences) if _holds(s, intent)), None)
+        if at is None or intent.confidence <= DOUBTFUL or isinstance(intent, SetNeeds):
+            made.append(intent)
+            continue
+        sentence = message.sentences[at]
+        if at not in seen:
+            seen[at] = unread(sentence, found, context)
+        doubtful = _doubtful(intent, sentence, seen[at], context)
+        made.append(replace(intent, confidence=DOUBTFUL) if doubtful else intent)
+    return made
+
+
+def _holds(sentence: Sentence, intent: Intent) -> bool:
+    return sentence.tokens[0].start <= intent.start < sentence.tokens[-1].end and intent.end > intent.start
+
+
+def _doubtful(intent: Intent, sentence: Sentence, left: Unread, context: ReplyContext) -> bool:
+    match intent:
+        case SetAnswer():
+            return intent.answer is Answer.YES and (left.turns > 0 or left.content > MOST_UNREAD)
+        case AddPerson():
+            return left.turns > 0 or left.content > MOST_UNREAD or any(n > 1 for n in left.numbers)
+        case SetParty():
+            agreed = {intent.party.total, context.party.total if context.party is not None else 0}
+            others = [n for n in left.numbers if n not in agreed]
+            return bool(others or left.turns or _more_come(intent, sentence, left)) or left.content > MOST_UNREAD
+        case ChangePromise() | DropPromise():
+            return bool(left.numbers or left.dishes or left.turns or left.instead) or left.content > MOST_UNREAD
+        case AddPromise() | TakeTopping():
+            return bool(left.numbers or left.dishes or left.turns) or left.content > MOST_UNREAD
+    return False
+
+
+def _more_come(intent: SetParty, sentence: Sentence, left: Unread) -> bool:
+    """Whether somebody unread may belong to the party: always where it was put together from persons, behind a number
+    only where joined to it ("just us two and little Theo")."""
+    if not left.persons:
+        return False
+    own = [t for t in sentence.tokens if intent.start <= t.start < intent.end]
+    told = {t.plain for t in own}
+    if intent.relative or not (
+        any(_number(w) for w in told) or told & {"just", "only", "own", "alone", "both", "myself"}
+    ):
+        return True
+    last = sentence.tokens.index(own[-1]) + 1
+    after = sentence.tokens[last : last + 4]
+    return bool(after) and after[0].plain in _JOINS and any(t in left.persons for t in after[1:])
+
+
+def unread(sentence: Sentence, found: Sequence[Intent], context: ReplyContext) -> Unread:
+    """What is left of the sentence beside these intents."""
+    idle = {k for match in _IDLY.finditer(sentence.text) for k in range(*_tokens_of(sentence, match))}
+    tokens = [
+        t for k, t in enumerate(sentence.tokens) if t.plain[0].isalnum() and k not in idle and not _read(t, found)
+    ]
+    members = " ".join(i.member for i in found if isinstance(i, SetNeeds) and i.member).split()
+    own = {w for _, dish in context.own_promises for w in dish.lower().split()}
+    following = {
+        id(a): {b.plain, c.plain}
+        for a, b, c in zip(
+            sentence.tokens, [*sentence.tokens[1:], _END], [*sentence.tokens[2:], _END, _END], strict=False
+        )
+    }
+    plain = [t.plain for t in tokens]
+    return Unread(
+        numbers=tuple(_value(w) for w in plain if _number(w)),
+        persons=tuple(t for t in tokens if _person(t, t is sentence.tokens[0]) and t.plain not in members),
+        dishes=sum(
+            t.plain not in words("filler")
+            and t.plain not in words("plain")
+            and not own & set(singulars(t.plain))
+            and not following[id(t)] & _EXPLAINED
+            and known_thing(t.plain.removesuffix("'s"))[1] >= 0.95
+            for t in tokens
+        ),
+        turns=sum(w in _TURNS for w in plain),
+        instead=any(w in ("instead", "rather") for w in plain),
+        content=len({w for w in plain if w not in words("plain") and w not in words("filler")}),
+    )
+
+
+_END = Token("", "", 0, 0)
+
+
+def _tokens_of(sentence: Sentence, match: re.Match[str]) -> tuple[int, int]:
+    """The tokens a match in the sentence's text covers."""
+    first = sentence.text.count(" ", 0, match.start())
+    return first, first + len(match[0].split())
+
+
+def _read(token: Token, found: Sequence[Intent]) -> bool:
+    return any(
+        i.start <= token.start < i.end or (isinstance(i, AddPromise) and token.raw in (i.heat_text or ""))
+        for i in found
+    )
+
+
+def _number(word: str) -> bool:
+    return word[0].isdigit() or (word in number_words() and word not in ("one", "a", "an"))
+
+
+def _value(word: str) -> int:
+    return number_of(word) if word.isalnum() else 0
+
+
+def _person(token: Token, first: bool) -> bool:
+    plain = token.plain.removesuffix("'s")
+    if any(s in words(role) for role in ("kin", "kins", "guestkin") for s in singulars(plain)):
+        return True
+    name = token.raw[:1].isupper() and not token.raw.isupper() and not first and plain == token.raw.lower()
+    return name and plain not in words("plain") and plain not in words("filler")
