@@ -9,12 +9,12 @@ import telegram
 from bot.app import TureenBot
 from bot.buttons import Signer
 from bot.clock import Clock
-from bot.context import Services
 from bot.dispatch import Dispatcher
 from bot.housekeeping import KEEP_DAYS, Housekeeping
 from bot.planner import Planner
 from bot.registry import Registry, load
 from bot.renderer import BotRenderer
+from bot.services import Services
 from bot.storage.store import Store
 from bot.texts import Voice, languages
 

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from bot.buttons import Signer
-from bot.context import sign_rows
+from bot.outgoing import sign_rows
 from bot.registry import Registry
 from bot.storage.values import ChatRecord, PersonRecord, Stored
 from bot.texts import Voice

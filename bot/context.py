@@ -8,186 +8,31 @@ and nothing it does is visible before the commit.
 
 from __future__ import annotations
 
-import html
-from collections.abc import Awaitable, Callable, Mapping, Sequence
-from dataclasses import dataclass, field
-from datetime import datetime, timedelta
+from collections.abc import Mapping
+from dataclasses import dataclass
 from typing import Any
-from zoneinfo import ZoneInfo
 
-from bot.buttons import Button, Link, Pressed, Signer, base36
-from bot.clock import Clock
-from bot.events import Event
-from bot.registry import Registry
-from bot.storage.store import Store
+from bot.buttons import Button
+from bot.outgoing import Buttons, mention, moment_key, sign_rows
+from bot.reading import DIALOG_KEPT, Reading, Toast
 from bot.storage.values import (
     Batch,
     ChatRecord,
     Dialog,
-    EntityChange,
     NewAction,
     PersonRecord,
     Post,
     PotluckPlace,
     Stored,
 )
-from bot.texts import Html, Voice, visible
-from planning.changes import Actor, Refusal
-from planning.potluck import Bar, Guest, Potluck, Promise
+from planning.potluck import Guest, Potluck
 
-Buttons = Sequence[Sequence[Button | Link]]
-
-DIALOG_KEPT = timedelta(days=2)
-FRESH_QUESTION = timedelta(minutes=10)
 TOAST_LONGEST = 200
 
 
-@dataclass(frozen=True)
-class Services:
-    """What every turn shares. `username` is the bot's own, for deep links."""
-
-    store: Store
-    clock: Clock
-    signer: Signer
-    registry: Registry
-    username: str
-    is_member: Callable[[int, int], Awaitable[bool]]
-    planner: Any = None
-
-
 @dataclass
-class Toast:
-    text: str = ""
-    alert: bool = False
-
-
-@dataclass
-class Turn:
-    services: Services
-    event: Event
-    now: datetime
-    chat: ChatRecord
-    person: PersonRecord
-    stored: Stored | None
-    dialog: Dialog | None
-    group: ChatRecord | None = None
-    """In private: the group whose potluck this turn is about."""
-    is_admin: bool = False
-    admin_known: bool = False
-    pressed: Pressed | None = None
-    words: str = ""
-    """What stands behind a command, or the whole text of a free message."""
-    about: str | None = None
-    """What the replied-to message was about ("board", "question:when", "reminder:bring", ...)."""
-    link: tuple[str, ...] = ()
-    handled: bool = False
-    toast_: Toast = field(default_factory=Toast)
-    _after: dict[str, tuple[Stored | None, Potluck]] = field(default_factory=dict)
-    _new_places: dict[str, PotluckPlace] = field(default_factory=dict)
-    _actions: dict[str, tuple[str, dict[str, Any], tuple[EntityChange, ...] | None]] = field(default_factory=dict)
-    _undone: list[int] = field(default_factory=list)
-    _posts: list[Post] = field(default_factory=list)
-    _chats: dict[int, ChatRecord] = field(default_factory=dict)
-    _people: dict[int, PersonRecord] = field(default_factory=dict)
-    _dialogs: list[Dialog] = field(default_factory=list)
-    _cleared: list[tuple[int, int]] = field(default_factory=list)
-    _places: list[PotluckPlace] = field(default_factory=list)
-    _dirty: set[str] = field(default_factory=set)
-    _lost: set[str] = field(default_factory=set)
-    _forget: list[int] = field(default_factory=list)
-
-    # Reading ---------------------------------------------------------------------------------
-
-    @property
-    def store(self) -> Store:
-        return self.services.store
-
-    @property
-    def private(self) -> bool:
-        return self.event.private
-
-    @property
-    def me(self) -> str:
-        """The guest id of whoever acts."""
-        return str(self.event.person.id)
-
-    @property
-    def actor(self) -> Actor:
-        return self.event.actor(is_admin=self.is_admin)
-
-    @property
-    def zone(self) -> ZoneInfo:
-        if self.stored is not None:
-            return ZoneInfo(self.stored.potluck.timezone)
-        return ZoneInfo(self.chat.timezone or "UTC")
-
-    @property
-    def voice(self) -> Voice:
-        """In private each person's own language, where they chose one; else the group's."""
-        return self.voice_in((self.private and self.person.language) or self.group_language)
-
-    def voice_in(self, language: str) -> Voice:
-        units = self.stored.potluck.units if self.stored else self.chat.units
-        return Voice(language, self.zone, units)
-
-    @property
-    def group_language(self) -> str:
-        """The language of the group this turn is about, also while its people write in private."""
-        return self.group.language if self.group is not None else self.chat.language
-
-    @property
-    def has_potluck(self) -> bool:
-        return self.stored is not None
-
-    @property
-    def potluck(self) -> Potluck:
-        """The potluck this turn is about, with this turn's own changes. Refuses when there is none."""
-        if self.stored is None:
-            raise Refusal("refused-no-potluck-private" if self.private else "refused-no-potluck")
-        return self.latest(self.stored.potluck)
-
-    def latest(self, potluck: Potluck) -> Potluck:
-        return self._after[potluck.id][1] if potluck.id in self._after else potluck
-
-    @property
-    def args(self) -> tuple[str, ...]:
-        """What the pressed button carried."""
-        return self.pressed.args if self.pressed is not None else ()
-
-    def known_guest(self, guest_id: str) -> Guest:
-        """A guest who is known to be there; refuses when somebody took them out meanwhile."""
-        found = self.potluck.guest(guest_id)
-        if found is None:
-            raise Refusal("refused-unknown-person", name="")
-        return found
-
-    def known_promise(self, promise_id: str) -> Promise:
-        """A promise that is still on the list, or a refusal."""
-        found = self.potluck.promise(promise_id)
-        if found is None:
-            raise Refusal("refused-no-promise")
-        return found
-
-    def known_bar(self) -> Bar:
-        """The potluck's bar, or a refusal where there is none."""
-        if self.potluck.bar is None:
-            raise Refusal("refused-no-bar")
-        return self.potluck.bar
-
-    @property
-    def place(self) -> PotluckPlace:
-        if self.stored is None:
-            raise Refusal("refused-no-potluck")
-        return self._new_places.get(self.stored.potluck.id, self.stored.place)
-
-    def guest(self) -> Guest | None:
-        return self.potluck.guest(self.me)
-
-    def about_potluck(self, stored: Stored) -> None:
-        """Go on with another potluck than the current one."""
-        self.stored = stored
-
-    # Effects ---------------------------------------------------------------------------------
+class Turn(Reading):
+    """An update in work."""
 
     def start_potluck(self, potluck: Potluck, place: PotluckPlace) -> None:
         self._after[potluck.id] = (None, potluck)
@@ -342,13 +187,6 @@ class Turn:
             reply=None if self.event.kind == "message" else False,
         )
 
-    @property
-    def question_is_fresh(self) -> bool:
-        """This person was asked something a moment ago."""
-        if self.dialog is None or self.dialog.expires_at is None:
-            return False
-        return self.now - (self.dialog.expires_at - DIALOG_KEPT) <= FRESH_QUESTION
-
     def remember_question(self, kind: str, data: Mapping[str, Any]) -> None:
         """Keep what a question with buttons is about until one is pressed."""
         self._dialogs.append(
@@ -443,32 +281,6 @@ class Turn:
             lost_boards=tuple(sorted(self._lost)),
             forget_people=tuple(self._forget),
         )
-
-
-def sign_rows(signer: Signer, chat_id: int, potluck_id: str, buttons: Buttons) -> list[list[dict[str, str]]]:
-    """Buttons as the courier takes them: [[{"label", "data" | "url"}]]."""
-    return [
-        [
-            {"label": b.label[:60], "url": b.url}
-            if isinstance(b, Link)
-            else {"label": b.label[:60], "data": signer.sign(chat_id, b, potluck_id)}
-            for b in row
-        ]
-        for row in buttons
-        if row
-    ]
-
-
-def moment_key(instant: datetime) -> str:
-    return base36(int(instant.timestamp() * 1000))
-
-
-def mention(guest: Guest) -> Html:
-    """A name that rings its owner's phone, when the guest has an account."""
-    shown = html.escape(visible(guest.name), quote=False)
-    if guest.id.isdigit():
-        return Html(f'<a href="tg://user?id={guest.id}">{shown}</a>')
-    return Html(shown)
 
 
 def _plain(facts: Mapping[str, Any]) -> dict[str, Any]:

@@ -12,9 +12,10 @@ from telegram.error import BadRequest, TelegramError
 
 from bot.admins import Admins
 from bot.buttons import Forged
-from bot.context import Services, Turn
+from bot.context import Turn
 from bot.derived import Derived
 from bot.events import Event, read
+from bot.services import Services
 from bot.storage.errors import AlreadyTaken, Stale, StorageTrouble
 from bot.storage.values import Batch, ChatRecord, CommitResult, PersonRecord, Post, Stored
 from planning.changes import Refusal

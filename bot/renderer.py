@@ -10,8 +10,8 @@ from typing import Any
 from bot.board import render as render_board
 from bot.board import voice_for
 from bot.buttons import Button, Signer
-from bot.context import mention, sign_rows
 from bot.courier.render import Drawn, ReminderCase
+from bot.outgoing import mention, sign_rows
 from bot.registry import Registry
 from bot.storage.values import ChatRecord, Post, ReminderRow, Stored
 from bot.texts import Html, Voice

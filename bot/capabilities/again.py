@@ -7,7 +7,8 @@ from datetime import datetime
 
 from bot.buttons import Button
 from bot.capabilities.opening import new_id
-from bot.context import Turn, mention
+from bot.context import Turn
+from bot.outgoing import mention
 from bot.registry import Registry
 from bot.servings import one_ask
 from bot.storage.values import PotluckPlace, Stored

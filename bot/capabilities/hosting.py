@@ -4,7 +4,8 @@ from dataclasses import replace
 from decimal import Decimal, InvalidOperation
 
 from bot.buttons import Button
-from bot.context import Turn, mention
+from bot.context import Turn
+from bot.outgoing import mention
 from bot.registry import Registry
 from planning.changes import (
     Refusal,

@@ -1,7 +1,8 @@
 """Asks: who could bring what. The host sees three ways for every gap; one tap sends an ask into the chat."""
 
 from bot.buttons import Button
-from bot.context import Turn, mention
+from bot.context import Turn
+from bot.outgoing import mention
 from bot.registry import Registry
 from bot.servings import one_ask
 from bot.texts import Html

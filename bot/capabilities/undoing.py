@@ -2,7 +2,8 @@
 
 from datetime import timedelta
 
-from bot.context import Turn, moment_key
+from bot.context import Turn
+from bot.outgoing import moment_key
 from bot.registry import Registry
 from bot.storage.diffs import apply_diff
 from bot.storage.errors import Conflict

@@ -2,7 +2,8 @@
 
 from dataclasses import replace
 
-from bot.context import Turn, mention
+from bot.context import Turn
+from bot.outgoing import mention
 from bot.registry import Registry
 from planning.changes import leave
 from planning.potluck import Stage

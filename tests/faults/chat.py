@@ -18,11 +18,11 @@ import telegram
 
 from bot.buttons import Signer
 from bot.clock import SimulatedClock
-from bot.context import Services
 from bot.dispatch import Dispatcher
 from bot.events import Event
 from bot.registry import Registry, load
 from bot.renderer import BotRenderer
+from bot.services import Services
 from bot.storage import Batch, ChatRecord, Store, Stored
 from tests.faults.platform import BOT, TOKEN, someone
 
