@@ -1,0 +1,150 @@
+"""Who takes an event: a button's handler, a command, the owner of an open question, or the readers of free words."""
+
+from __future__ import annotations
+
+from bot.buttons import Forged
+from bot.context import Turn
+from bot.storage.diffs import apply_diff
+from bot.storage.errors import Conflict
+from planning.changes import Refusal
+
+
+async def run(turn: Turn) -> None:
+    """Find who takes this event and let them."""
+    event, registry = turn.event, turn.services.registry
+    if event.kind == "press":
+        await _press(turn)
+        return
+    if event.kind not in ("message", "edited"):
+        for reaction in registry.events.get(event.kind, ()):
+            await reaction.handler(turn)
+        return
+    if event.reply_to is not None and event.reply_to_bot:
+        sent = await turn.store.message_about(event.chat_id, event.reply_to)
+        turn.about = sent.kind if sent else "bot"
+        if sent is not None and sent.potluck_id:
+            stored = await turn.store.potluck(sent.potluck_id)
+            if stored is not None:
+                turn.about_potluck(stored)
+    if event.media is None and event.text.startswith("/"):
+        await _command(turn)
+        return
+    turn.words = event.text
+    if event.kind == "message" and event.media is None and await _question(turn):
+        return
+    for reader in registry.readers:
+        await reader.handler(turn)
+        if turn.handled:
+            return
+    if event.kind == "message" and event.media is None and turn.about and turn.question_is_fresh and _fits(turn):
+        # Asked a moment ago, and answered below another message of ours instead of below the question.
+        await _ask_owner(turn)
+
+
+async def _press(turn: Turn) -> None:
+    event, registry = turn.event, turn.services.registry
+    try:
+        pressed = turn.services.signer.read(event.chat_id, event.data)
+    except Forged:
+        raise Refusal("refused-button") from None
+    handler = registry.buttons.get(pressed.name)
+    if handler is None:
+        raise Refusal("refused-button-old")
+    if pressed.owner is not None and pressed.owner != turn.me:
+        raise Refusal("refused-button-not-yours")
+    if pressed.potluck:
+        known = turn.stored
+        here = known is not None and known.potluck.id == pressed.potluck
+        stored = known if here else await turn.store.potluck(pressed.potluck)
+        if stored is None:
+            raise Refusal("refused-button-old")
+        if not event.private and stored.place.chat_id != event.chat_id:
+            raise Refusal("refused-button")
+        turn.about_potluck(stored)
+    turn.pressed = pressed
+    await handler(turn)
+
+
+async def _command(turn: Turn) -> None:
+    event, registry = turn.event, turn.services.registry
+    first, _, rest = event.text.partition(" ")
+    if "\n" in first:
+        first, _, more = event.text.partition("\n")
+        rest = more
+    name, _, addressed = first[1:].partition("@")
+    if addressed and addressed.casefold() != turn.services.username.casefold():
+        return
+    command = registry.commands.get(name.casefold())
+    turn.words = rest.strip()
+    if command is None:
+        # In a group an unknown command may be another bot's.
+        if event.private or addressed:
+            raise Refusal("refused-command", command=name)
+        return
+    if event.kind == "edited" and not await take_back_edited(turn, command.name):
+        return
+    if command.where == "group" and event.private:
+        raise Refusal("refused-in-group-only", command=command.name)
+    if command.where == "private" and not event.private:
+        raise Refusal("refused-in-private-only", command=command.name)
+    await command.handler(turn)
+
+
+ONLY_ASK = (
+    "help",
+    "missing",
+    "list",
+    "picture",
+    "print",
+    "calendar",
+    "kitchen",
+    "eat",
+    "safety",
+    "reminders",
+    "potlucks",
+)
+"""Commands that change nothing by themselves: an edit of them is answered anew."""
+
+
+async def take_back_edited(turn: Turn, command: str) -> bool:
+    """An edited command replaces what it said: that is taken back first. False: nothing more is to be done."""
+    if command in ONLY_ASK or not turn.has_potluck:
+        return True
+    if command == "potluck":
+        raise Refusal("refused-edited-potluck")
+    action = await turn.store.last_action(turn.potluck.id, turn.me)
+    if action is None or str(action.facts.get("message")) != str(turn.event.message_id):
+        raise Refusal("refused-edited-late")
+    try:
+        turn.change(apply_diff(turn.potluck, action.changes, reverse=True), "did-edit")
+    except Conflict:
+        raise Refusal("refused-undo-changed") from None
+    return True
+
+
+async def _question(turn: Turn) -> bool:
+    """A reply to a question of ours, or in private whatever comes next after it."""
+    dialog = turn.dialog
+    if dialog is None or dialog.kind not in turn.services.registry.questions:
+        return False
+    if turn.about != f"question:{dialog.kind}" and not (turn.private and turn.event.reply_to is None):
+        return False
+    await _ask_owner(turn)
+    return True
+
+
+def _fits(turn: Turn) -> bool:
+    """Whether words that nobody could read may be the answer to the open question. Below the board people
+    say many things: there only a bare number or hour is taken for an answer."""
+    if turn.dialog is None:
+        return False
+    if turn.dialog.kind in ("people", "hour"):
+        return any(c.isdigit() for c in turn.words) and len(turn.words) <= 30
+    return turn.about != "board" and turn.dialog.kind in ("when", "place") and len(turn.words) <= 80
+
+
+async def _ask_owner(turn: Turn) -> None:
+    owner = turn.services.registry.questions.get(turn.dialog.kind) if turn.dialog is not None else None
+    if owner is not None:
+        turn.handled = True
+        await owner(turn)
