@@ -139,7 +139,8 @@ def _kitchen(problem: Problem, search: Search, budget: Budget, best: _Best) -> i
 
 def _from_several(search: Search, budget: Budget, best: _Best) -> None:
     """Local search from the same layout several times, as chance decides a lot; on from the cheapest."""
-    first, found = search.state(), []
+    first = search.state()
+    found: list[tuple[int, int, int, Any]] = []
     for _ in range(STARTS):
         search.restore(first)
         reached = search.improve(ROUNDS_A_DISH * len(search.chains), budget.over, best.hear)
@@ -193,7 +194,8 @@ class _Whole:
             return best.cost.objective if best.valid else 0
         if status == self.cp_model.OPTIMAL:
             best.hear(guide.read(m, solver.value))
-            return round(solver.objective_value)
+            proven: int = round(solver.objective_value)
+            return proven
         if status == self.cp_model.FEASIBLE:
             best.hear(guide.read(m, solver.value))
         return max(0, int(solver.best_objective_bound - 1e-6))
