@@ -216,7 +216,6 @@ def test_same_here_repeats_what_the_one_before_said_of_themselves() -> None:
 @pytest.mark.parametrize(
     ("text", "language"),
     [
-        ("sí, venimos 3 y traemos ensalada", "es"),
         ("wir kommen zu zweit", "de"),
         ("je viens avec mon mari", "fr"),
         ("мы придем втроем", "other"),

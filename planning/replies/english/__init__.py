@@ -65,6 +65,8 @@ MOST_WORDS, MOST_WORDS_IN_ALL = 70, 210
 read up to so many words in all."""
 _IS_BEFORE = frozenset(
     (
+        "tagging", "staying", "visiting", "driving", "working", "having", "making", "doing", "going", "getting", "still", "too", "so",
+        "very", "really", "probably", "definitely", "back", "home", "free", "busy", "poorly", "taking", "tied", "stuck", "snowed", "taken",
         "on", "vegan", "vegetarian", "allergic", "coming", "not", "gluten", "lactose", "celiac", "coeliac", "bringing",
         "ill", "sick", "mine", "expecting", "pregnant", "diabetic", "kosher", "halal", "severely", "highly", "also", "anaphylactic",
         "lactose", "dairy", "egg", "only", "got", "in", "out", "away", "a", "an", "pescatarian", "intolerant", "veggie", "covered", "from", "joining",
@@ -219,10 +221,16 @@ _ASKS_AFTER = re.compile(
 )
 
 
+_TAG = re.compile(r"(?:(?:is|if|would) (?:that|it|this) (?:is |be )?)?(?:ok|okay|all ?right|alright|right|yes|fine|no problem|deal)(?: with you| by you)?$")
+
+
 def _parts(sentence: Sentence) -> list[Sentence]:
     """ "We'd love to come, where is it?": the statement, and the question after it."""
     if not sentence.question:
         return [sentence]
+    comma = next((k for k in reversed(range(len(sentence.tokens))) if sentence.tokens[k].plain == ","), 0)
+    if comma and _TAG.match(" ".join(t.plain for t in sentence.tokens[comma + 1 :])):
+        return [Sentence(sentence.tokens[:comma], False)]  # "my brother wants to come as well, ok?"
     for i, token in enumerate(sentence.tokens):
         if token.plain in (",", "-", "–") and i and i + 1 < len(sentence.tokens):
             rest = sentence.tokens[i + 1 :]
@@ -264,6 +272,8 @@ def _statement(sentence: Sentence, context: ReplyContext, earlier: str) -> list[
     if context.asked == "servings" and (many := bare.read_servings(sentence, context)):
         return [*found, *many]
     if sentence.question:
+        if context.asked == "bring" and (named := bare.read_bare(sentence, context)):
+            return [*found, *(replace(i, confidence=min(i.confidence, doubt.DOUBTFUL)) for i in named)]
         return [*found, *(kin.read_may_bring(sentence, context) or offers.read_offer_question(sentence, context))]
     if context.asked == "diets" and any(isinstance(i, SetNeeds) for i in found):
         return found

@@ -34,7 +34,7 @@ _NO = [
     (rf"\b{_WE} have (?:another|a different|other|a prior|a previous) (?:party|plans?|engagement|commitment|wedding|event|dinner|thing)s?\b|\bother plans\b|\bprior (?:engagement|commitment)", 0.7),
     (rf"\b{_WE} {_ADV}(?:can|could|will|would) (?:\w+ )?not {_ADV}{_COME}\b", 0.97),
     (rf"\b{_WE} {_ADV}(?:am|are|is) {_ADV}not {_ADV}{_COMING}\b", 0.96),
-    (rf"{_START}{_ADV}(?:can|could|will) not {_ADV}(?:{_COME}|do it|do (?:(?:that|this|the) (?:day|date|one|weekend)|saturday|sunday|friday|then))\b", 0.96),
+    (rf"{_START}{_ADV}(?:can|could|will) not {_ADV}(?:{_COME}|do it|do (?:(?:that|this|the) (?:[a-z]+ )?(?:day|date|one|weekend|night|evening)|saturday|sunday|friday|then))\b", 0.96),
     (rf"{_START}{_ADV}not {_ADV}(?:coming|joining|attending|going|able to {_COME}|{_COMING})\b", 0.94),
     (rf"\b(?:{_WE} (?:am|are|will be) )?(?:unable to|(?:not|no longer|not actually) able to) {_COME}\b", 0.96),
     (rf"(?:{_START}|\b{_WE} (?:am|are) )no longer (?:coming|joining|attending|free|available|going)\b", 0.96),
@@ -54,9 +54,12 @@ _NO = [
     (rf"\b{_WE} (?:will|am going to|are going to) (?:pass|skip|miss|sit) (?:it|this|this one|on this one|this time|out)\b", 0.93),
     (rf"^ (?:{_WE} will )?(?:pass|skip)(?: this time| on this one| this one)?(?: $| ,)", 0.85),
     (rf"\b{_WE} (?:am|are) out(?: this time| for this one)?(?= $| ,| this| for| sorry)", 0.92),
+    (r"\b(?:scratch|cross|strike|take|knock|leave|rule|scrub) (?:me|us)(?: both| all)? (?:off|out)\b(?: the list)?(?= $| ,| for| this| then| please)", 0.88),
+    (r"^ (?:(?:sorry|we are|i am|am) ,? ?)*(?:bowing|opting|dropping|pulling|backing|ducking) out\b(?! of (?!it|this))", 0.88),
+    (rf"(?:{_START}|\b{_WE} )(?:probably|likely|most likely|rather) not(?= $| ,)", 0.72),
     (rf"{_START}no can do\b", 0.93),
     (rf"{_START}(?:sadly|unfortunately|regretfully|afraid) (?:no|not)\b", 0.93),
-    (rf"{_START}(?:sorry(?: ,)? )?not (?:this time|me|us|for me|for us|going to happen|possible)\b", 0.9),
+    (rf"{_START}(?:sorry(?: ,)? )?not (?:this (?:time|year|one|weekend|month)|me|us|for me|for us|going to happen|possible)\b", 0.9),
     (r"\b(?:it is |that is |that will be |is )?an? (?:definite |firm |sad |big )?no (?:from|for) (?:me|us)\b", 0.95),
     (r"^ no ,? ?(?:out of (?:the )?(?:country|town|state)|away|abroad|on holiday|on vacation|other plans|(?:already )?booked|not (?:that|this) (?:day|weekend|time)|(?:that|this) (?:day|weekend) (?:is|does))", 0.9),
     (r"^ (?:sorry(?: ,)? )?no(?:(?: ,)? sorry|(?: ,)? (?:i|we) can not)?(?= $|(?: ,)? (?:sorry|unfortunately|sadly|afraid|i can not|we can not|can not|i am not|we are not|i will not|we will not|will not|not coming|not this|but|busy|working|away|i have|we have|i am (?:away|working|busy)|we are (?:away|busy|working)))", 0.9),
@@ -81,6 +84,8 @@ _MAYBE = [
     (r"\bwill know (?:more |for sure )?(?:on|by|later|tomorrow|soon|next|in|when)\b|\bask me (?:again|later|tomorrow)\b|^ only if\b", 0.85),
     (r"\b(?:do not know(?! (?:how|who|where|why|what|that))|no idea(?! (?:what|how|who|where|why))|can not say|can not tell|hard to say|too early to say|have to see|will see|need to check|have to check|let me check|will check|will let you (?:all )?know|will tell you|get back to you|will confirm)(?: yet| if i can| whether i can| for sure| later| tomorrow| soon| tonight| nearer the time)?\b", 0.85),
     (r"\bdepends\b", 0.8),
+    (r"^ (?:it is |that is )?(?:quite |just |very )?possible(?: for (?:me|us))?(?= $| ,| but)", 0.85),
+    (r"\b(?:let|tell) you (?:know )?(?:on|by|later|tomorrow|next|nearer|closer|after|when|in|this)\b", 0.85),
     (rf"(?:{_START}|\b{_WE} )(?:might|may|could) (?:do|manage(?: it)?|well do)(?= $| ,)", 0.85),
     (r"\btentative(?:ly)?\b|^ unsure\b", 0.85),
     (r"^ (?:(?:it is|that is|we are|i am|sorry|put (?:me|us) down as|hmm|a) (?:, )?)*(?:a |an )?(?:[a-z]+ )?maybe(?= $| ,)", 0.88),
@@ -104,6 +109,8 @@ _MAYBE = [
 ]
 _YES = [
     (rf"\b{_WE} {_ADV}(?:will|can|shall|am going to|are going to|would love to|will be able to|will gladly|am happy to|are happy to) {_ADV}{_COME}\b", 0.96),
+    (rf"\b{_WE} {_ADV}(?:will|can) {_ADV}(?:all |both )?(?:[0-9]{{1,2}}|two|three|four|five|six)(?: of us)? {_COME}", 0.93),
+    (r"(?:\b(?:i am|we are)|^(?: yes| ok| ,| am)*) down(?= $| ,| for it| for this)", 0.85),
     (rf"\b{_WE} {_ADV}(?:am|are|is|will be) {_ADV}(?:coming|joining|attending|in|there|on board|up for it|game|a yes|both coming|able to come|able to make it|all in|definitely in|keen|good to go)\b(?! (?:a|the|charge|trouble|love|bed|town|here))", 0.95),
     (rf"\b(?:count|deal|include|sign|put) (?:me|us|all of us|both of us) in\b(?! (?:a|an|the|hospital|bed|charge|touch|mind|danger|trouble|mood|any|my|our) )(?! for (?!{_SUPPER}))", 0.96),
     (r"^ (?:(?:ok|okay|oh|well|so|and|why) (?:, )?)?(?:yes|sure|absolutely|definitely|totally|of course|certainly|affirmative|yes please|sure thing|for sure|why not|ok yes|you bet|with pleasure|gladly|naturally|hell yes|heck yes|oh yes|you bet|100 %)(?!(?: ,)? (?:that|it is|it was|this|they|he|she|you(?! can count)|those|exactly|true|indeed|i (?:remember|know|think|saw|love|like|agree|heard|did|do)|whatever))(?= $| ,| ok(?:ay)? $| if | unless | x[0-9]| but| i (?:will|can|am|would)| we (?:will|can|are|would)| and | yes| count| coming| see| to | for | with| definitely| of course| -| will| am| [0-9]| all | my | me |! )", 0.93),
@@ -204,6 +211,13 @@ def _plainly(sentence: Sentence, context: ReplyContext) -> SetAnswer | None:
     return SetAnswer(context.writer, answer, start=start, end=end, confidence=0.9 if context.asked else 0.75)
 
 
+_CORRECTS = re.compile(
+    r"^ (?:no|nope)(?: ,)?(?: (?:sorry|wait|hang on|hold on|oops))*(?: ,)? (?:(?:i|we) (?:meant|mean|said)|make (?:it|that)|(?:it|that|there) (?:is|was|should be|are|will be)|should be|meant)\b"
+)
+"""A no that takes back what was understood, and answers nothing."""
+_OF_COMING = re.compile(r"\b(?:com(?:e|ing)|make it|be there|join|attend|maybe|perhaps|might|free)\b")
+
+
 def read_answer(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """The writer's own answer in this sentence; a condition makes a yes a maybe."""
     if (plain := _plainly(sentence, context)) is not None:
@@ -231,6 +245,10 @@ def read_answer(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         assert match is not None
         start, end = sentence.span_of(match)
         found.append((0, SetAnswer(context.writer, Answer.NO, start=start, end=end, confidence=0.85)))
+    if found and _CORRECTS.match(sentence.text):
+        found = [(at, f) for at, f in found if at > 8 or f.answer is not Answer.NO]  # "no sorry, I meant 3"
+    if context.asked in ("people", "bring", "diets", "servings") and not _OF_COMING.search(sentence.text):
+        found = [(at, f) for at, f in found if f.answer is not Answer.MAYBE]  # "don't know yet" is not about coming
     invited = context.replying_to == "board" or context.asked == "answer"
     if not invited and found and found[0][1].confidence == 0.6 and _OK.match(sentence.text):
         return []  # "ok" elsewhere only says that it was seen

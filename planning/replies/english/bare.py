@@ -7,6 +7,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
+from planning.amounts import unit_of
 from planning.replies.english.lexicon import NUMBER, number_of, words
 from planning.replies.english.offers import added
 from planning.replies.english.sizes import Behind, amount_behind
@@ -81,6 +82,10 @@ def read_servings(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     if not context.own_promises:
         return []
     match = _HOW_MANY.match(sentence.left)
+    if match is None and (loose := _one_number(sentence)) is not None:
+        start, end = sentence.span(0, len(sentence.tokens))
+        sentence.take(0, len(sentence.tokens))
+        return [ChangePromise(context.own_promises[-1][0], servings=loose, start=start, end=end, confidence=0.85)]
     if match is None:
         if (whole := _FOR_EVERYBODY.match(sentence.left)) is None:
             return []
@@ -90,6 +95,23 @@ def read_servings(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     start, end = sentence.span_of(match)
     n = (number_of(match["n"]) + number_of(match["hi"] or match["n"])) / 2
     return [ChangePromise(context.own_promises[-1][0], servings=n, start=start, end=end, confidence=0.92)]
+
+
+def _one_number(sentence: Sentence) -> float | None:
+    """The only number, or the middle of the only range, in a short answer to the question for how many it is."""
+    found = [
+        m for t in sentence.tokens if (m := re.fullmatch(r"([0-9]{1,4})(?:[-–]([0-9]{1,4}))?", t.plain)) is not None
+    ]
+    plain = {t.plain for t in sentence.tokens}
+    if (
+        len(found) != 1
+        or len(sentence.tokens) > 9
+        or any(unit_of(w) is not None for w in plain)
+        or plain & {"not", "or", "but", "of", "us", "we", "if"}
+    ):
+        return None
+    low = int(found[0][1])
+    return (low + int(found[0][2] or low)) / 2
 
 
 def read_amount(sentence: Sentence, before: list[Intent]) -> bool:

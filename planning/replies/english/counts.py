@@ -31,7 +31,16 @@ _SEATS = re.compile(
 _GROWN = re.compile(
     rf" (?:grown|gone up|gone down|up|down|shrunk|increased|us down|us up|now at) to (?:be )?(?:a )?(?P<n>{N})(?: of us| people| now)*(?= $| ,| -| as | because| since)"
 )
-_FAMILY = re.compile(rf" (?:a |the |our )?(?:party|family|group|total) of (?P<n>{N})\b")
+_OF_SO_MANY = re.compile(
+    rf" (?:(?:just|only|about) )?(?P<n>{N}|all)(?: out)? of (?:(?:the|our) {N}(?: of us)?|us {N}|(?:the )?{N} of us)(?! (?:can|will|could|is|are|has|have) not)(?= )"
+)
+"""So many of the writer's own come ("3 of the 4 of us can make it")."""
+_WE_ALL = re.compile(
+    rf" (?:(?:we|us)(?: (?:will|are|can|would|all|both))* (?P<n>{N})(?: of us)?(?: (?:will|are|can|all))*) (?:be there|be here|come|coming|make it|join|in)(?= $| ,| and| with| too| for)"
+)
+_FAMILY = re.compile(
+    rf" (?:a |the |our )?(?:party|family|group|total|lot|crew|gang|household|bunch|tribe) of (?P<n>{N})\b(?! (?:years|bags|boxes))"
+)
 _GANG = re.compile(
     rf"(?:^|(?<= ,)) (?:(?:it is|all of us|yes|ok|bringing|coming) ?,? )*(?:the |my |our )?(?:whole |entire |full )?(?:gang|family|crew|lot|clan|tribe|house|household)(?: (?:is|are|makes|will be))?(?: ,| :| -| of)? (?:of )?(?P<n>{N})(?: (?:of us|people|in total|in all|altogether))*(?= $| ,| \()"
 )
@@ -55,10 +64,10 @@ _COMING_N = re.compile(
     rf"(?:^|(?<= ,)) (?P<n>{N}) (?:coming|attending|joining|from us|from our side|for us|from our house)(?= $| ,| and| with| \()"
 )
 _FOR_US = re.compile(
-    rf" (?:(?:put|count|sign) (?:me|us) (?:down|in) for|count on (?:me|us) (?:being|to be|as)|change (?:us|me|it) to|make (?:us|it|that)|can you make (?:it|that|us)|(?:yes|coming|in|count|reserve) (?:for|x))(?= |) ?(?:x|for)? ?(?P<n>{N})(?: of us| people)?(?= $| ,|!| instead| now| then| please)"
+    rf" (?:(?:put|count|sign) (?:me|us) (?:down|in) for|count on (?:me|us) (?:being|to be|as)|change (?:us|me|it) to|make (?:us|it|that)|can you make (?:it|that|us)|(?:yes|coming|in|on|count|reserve) (?:for|x))(?= |) ?(?:x|for|us)? ?(?P<n>{N})(?: of us| people)?(?= $| ,|!| instead| now| then| please)"
 )
 _JUST_ME = re.compile(
-    r" (?:(?:it is|it will be|will be|only|am coming|i will be|i am|coming) )*(?<!not )(?:just|only) (?P<who>me|myself|one|us|us two|the two of us|we two)(?= $| ,| this| and| now| for| coming| then| after| tonight| though| please| sadly| again| i am afraid| sorry| from| with| but| so| -)|\b(?:alone|on my own|by myself|solo)\b"
+    r" (?:(?:it is|it will be|will be|only|am coming|i will be|i am|coming) )*(?<!not )(?:just|only) (?:going to be |gonna be |be |down to )?(?P<who>me|myself|one|us|us two|the two of us|we two)(?= $| ,| this| and| now| for| coming| then| after| tonight| though| please| sadly| again| i am afraid| sorry| from| with| but| so| -)|\b(?:alone|on my own|by myself|solo)\b"
 )
 MORE = re.compile(
     rf" (?:(?:and|make that|add|plus|there is|there are|we have|we are|i have|will be|so|actually|with|bringing|can i add|also) )*(?P<n>an?|{NUMBER}|another|a couple)(?: (?P<extra>more|extra|additional|fewer|less))?"
@@ -105,24 +114,7 @@ def roughly(sentence: Sentence) -> int | None:
     return max(map(number_of, re.findall(rf"{N}|couple", match[0]))) if match is not None else None
 
 
-_LEADS_ON = (
-    "(",
-    ",",
-    "including",
-    "incl",
-    "counting",
-    "-",
-    "–",
-    "—",
-    ":",
-    "with",
-    "and",
-    "so",
-    "that",
-    "is",
-    "being",
-    "namely",
-)
+_LEADS_ON = ("(", ",", "including", "incl", "counting", "-", "–", "—", ":", "with", "and", "so", "that", "is", "being", "namely")  # fmt: skip
 
 
 def breakdown(sentence: Sentence, total: int, after: int) -> tuple[Party | None, int]:
@@ -137,6 +129,9 @@ def breakdown(sentence: Sentence, total: int, after: int) -> tuple[Party | None,
     members = Members(sentence)
     listed = members.at(i)
     if listed is not None and listed.items == 1 and members.told_of(listed.last):
+        parts = division(tokens, after, loose=True)  # "five, the youngest is 2"
+        if parts is not None and sum(parts[0].values()) < total:
+            return _with_rest(parts[0], total), parts[1]
         return None, after  # "4 of us, my daughter has a nut allergy"
     if listed is not None and listed.me and listed.total == total and not listed.unknown_number:
         return listed.party(), listed.last + (listed.last < len(tokens) and tokens[listed.last].plain == ")")
@@ -202,6 +197,8 @@ def totals(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
         yield Count(*sentence.token_range(fewer), only(only_group(fewer["who"]), -number_of(fewer["n"])), True, 0.85)
     if context.addressed:
         for pattern, sure in (
+            (_OF_SO_MANY, 0.9),
+            (_WE_ALL, 0.9),
             (_INSTEAD, 0.85),
             (_FOR_US, 0.85),
             (_FROM_US, 0.9),

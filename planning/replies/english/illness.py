@@ -32,6 +32,20 @@ _NOT_OURS = re.compile(
 )
 
 
+_DIRE = re.compile(r" (?:epipens?|epi-pens?|anaphyla[a-z]+) ")
+
+
+def _celiacs(intent: Intent) -> Intent:
+    """ "No gluten, coeliac": beside the illness gluten is no choice."""
+    if not isinstance(intent, SetNeeds) or intent.cleared:
+        return intent
+    made = (
+        replace(n, severity="allergy") if n.need == "gluten-free" and n.severity in ("", "diet") else n
+        for n in intent.needs
+    )
+    return replace(intent, needs=tuple(made))
+
+
 def is_severe(sentence: Sentence) -> bool:
     """Whether the sentence says that a reaction would be bad."""
     return SEVERE.search(sentence.text) is not None and _NOT_SEVERE.search(sentence.text) is None
@@ -43,6 +57,12 @@ def hardened(needs: tuple[Need, ...]) -> tuple[Need, ...]:
 
 def harden(message: Message, found: list[Intent]) -> list[Intent]:
     """ "Peanut allergy. Severe.": a sentence of its own that says how bad it is makes the allergies beside it severe."""
+    if _DIRE.search(f" {message.plain} ") and len(found) == 1:
+        only = found[0]  # "no nuts please, Ellie's got an epipen"
+        if isinstance(only, SetNeeds) and not only.cleared and all(n.severity == "" for n in only.needs):
+            return [replace(only, needs=tuple(replace(n, severity="severe allergy") for n in only.needs))]
+    if " celiac" in f" {message.plain}":
+        found = [_celiacs(i) for i in found]
     allergen = re.compile(rf"(?<![a-z-])(?:{ALLERGEN})(?![a-z-])")
     if not any(is_severe(s) and not allergen.search(s.text) and " not " not in s.text for s in message.sentences):
         return found

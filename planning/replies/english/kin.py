@@ -20,7 +20,7 @@ _COMES_TOO = re.compile(
     r"^ (?:(?: ,)? ?(?:(?:who )?(?:is|are|will be|would like to|would love to|wants to|want to|will|can|might|may)))? ?(?:also )?(?:comes?|coming|joins?|joining|be coming|come along|tagging|tag|attend|attending|be there|make it|in)\b(?: (?:along|too|as well|with (?:me|us)))*"
 )
 _COMES_WITH = re.compile(
-    r"(?:^|, |\bcom(?:e|ing)(?: [a-z]+){1,4} |\b(?:come|coming|be there|make it|yes|in|join|there|attend|us|too|all) )with$"
+    r"(?:^|, |\bcom(?:e|ing)(?: [a-z]+){1,4} |\b(?:come|coming|be there|make it|yes|in|join|there|attend|us|too|all) (?:together |along )?)with$"
 )
 _LEAD = re.compile(
     r" (?:bringing|bring|with|along with|plus|\+|taking|and|add|adding|including|forgot)(?: along| also)?$"

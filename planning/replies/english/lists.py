@@ -19,7 +19,18 @@ _NOT_A_NAME = frozenset(
      "that", "this", "there", "see", "can", "could", "bringing", "coming", "please", "thanks", "happy", "looking", "love", "what", "when", "where", "who", "how")
 )  # fmt: skip
 _NAME = re.compile(r"[^\W\d_][^\W\d_]+(?:['’-][^\W\d_]+)*")
-_ALONG: tuple[list[str], ...] = (["coming"], ["joining"], ["in"], ["attending"], ["also"], ["tagging"], ["there"], ["free"], ["up"], [])
+_ALONG: tuple[list[str], ...] = (
+    ["coming"],
+    ["joining"],
+    ["in"],
+    ["attending"],
+    ["also"],
+    ["tagging"],
+    ["there"],
+    ["free"],
+    ["up"],
+    [],
+)
 
 
 class Members:
@@ -119,6 +130,8 @@ class Members:
         tokens = self.tokens
         if i >= len(tokens) or i == 0 or not self.sentence.free(i):
             return None
+        if tokens[i].plain in ("little", "baby", "wee", "young", "tiny") and i + 1 < len(tokens):
+            i += 1
         token = tokens[i]
         if (
             not token.raw[:1].isupper()

@@ -11,7 +11,7 @@ import re
 from dataclasses import dataclass
 
 from planning.amounts import read_number
-from planning.replies.english.lexicon import singulars
+from planning.replies.english.lexicon import NUMBER, number_of, singulars
 from planning.replies.english.own import ONE_MORE
 from planning.replies.intents import ChangePromise, DropPromise, Intent, ReplyContext
 from planning.replies.text import Sentence
@@ -53,6 +53,11 @@ _LINKS = frozenset(
         "would",
         "must",
         "good",
+        "stretch",
+        "go",
+        "run",
+        "cover",
+        "make",
     ]
 )
 
@@ -107,6 +112,8 @@ def read_mine(sentence: Sentence, context: ReplyContext) -> list[Intent]:
 
 def _sized(sentence: Sentence, named: Mention) -> tuple[float, float] | None:
     """How many it is for now, and how sure: the number behind linking words ("slaw serves twenty"), or before it."""
+    if (other := _NOT_BEFORE.search(sentence.text) or _NOW_FOR.search(sentence.text)) is not None:
+        return float(number_of(other["n"])), 0.9
     plain = [t.plain for t in sentence.tokens]
     i = named.last
     while i < len(plain) and plain[i] in _LINKS:
@@ -122,6 +129,15 @@ def _sized(sentence: Sentence, named: Mention) -> tuple[float, float] | None:
         ):
             return read[0], 0.7
     return None
+
+
+_NOT_BEFORE = re.compile(
+    rf" (?P<n>{NUMBER})(?: (?:servings|portions|people))?(?: ,)? (?:not|instead of|rather than) {NUMBER} "
+)
+_NOW_FOR = re.compile(
+    rf" {NUMBER} (?:is now|now|becomes|became|goes to|went to|to|turned into|->|- >|up to|down to) (?:[a-z]+ ){{0,3}}?(?P<n>{NUMBER})(?= $| ,| servings| people| portions| please| now)"
+)
+"""One number in place of another."""
 
 
 _ENDS = frozenset(

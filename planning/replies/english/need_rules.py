@@ -38,7 +38,7 @@ INTOLERANCE_RULES = (
 )
 _WHO = rf"(?:i|we|{KIN}|he|she|they|(?P<n>{NUMBER}){OF_THEM})(?: ,)?"
 AVOID_RULES = (
-    re.compile(rf" {_WHO}(?: (?:also|really|both|all|just|still))? (?:can not|do not|does not|must not|will not|am not allowed|is not allowed|are not allowed|can never|should not|never)(?: to)? (?:eat|eats|have|do|tolerate|touch|touches|digest|take|stomach|handle|consume|drink|go near) (?:any |all |the )?{LIST}"),
+    re.compile(rf" {_WHO}(?: (?:also|really|both|all|just|still))? (?:can not|do not|does not|must not|will not|am not allowed|is not allowed|are not allowed|can never|should not|never)(?: to)? (?:eat|eats|have|do|tolerate|touch|touches|digest|take|stomach|handle|consume|drink|go near) (?:any |all |the |(?:anything|food|things|stuff) (?:with|containing|made with|made from|that has|that contains) (?:any )?)?{LIST}"),
     re.compile(rf" no {LIST} (?:for|near|around|anywhere near) (?:me|us|{KIN.replace('?P<kin>', '?:')}|one of us|(?:my|our) [a-z]+)"),
     re.compile(rf" {_WHO} (?:(?:also|have to|has to|need to|needs to|must) )*(?:avoid|avoids|stay off|stays off|keep off|stay away from|steer clear of|steers clear of|cut out|have cut out|has cut out|gave up|have given up|has given up)(?: all| any)? {LIST}"),
     re.compile(rf" (?:none|neither) of us (?:(?:can|will|may|is allowed to|are allowed to) )?(?:eat|eats|touch|touches|have|has|drink|drinks) (?:any )?{LIST}"),
@@ -81,7 +81,7 @@ JOKE_ALLERGY = re.compile(
 )
 LISTED = re.compile(rf"(?:,|and|&|\x00|\)) (?:and )?(?P<list>{ALLERGEN})(?: \( (?P<whose>[^()]{{1,20}}) \))?(?= $| ,)")
 NONE = re.compile(
-    r"^ (?:no|none|nothing|nope|nil|zero|all good|no needs|not really|nobody|none of us|(?:i am|we are) (?:easy|fine|all good|good))(?:(?: ,)? (?:all good|none|nothing|special|at all|for us|for me|here|needed|(?:i am|we are) (?:easy|fine|good)))*(?= $)"
+    r"^ (?:no|none|nothing|nope|nil|zero|all good|no needs|not really|nobody|none of us|(?:i am|we are) (?:easy|fine|all good|good))(?:(?: ,)? (?:all good|none|nothing|special|at all|for us|for me|here|needed|(?:i am|we are) (?:easy|fine|good)|(?:that )?(?:i|we) (?:know of|am aware of|are aware of|can think of)|as far as (?:i|we) know|known))*(?= $)"
 )
 ALLERGENS_ALONE = re.compile(rf"^ (?:just |only |no |yes(?: ,)? |also |and )*{LIST}(?: (?:for|-) {KIN})?(?= $| ,)")
 BARE = re.compile(

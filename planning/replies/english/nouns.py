@@ -35,6 +35,8 @@ def known_thing(name: str) -> tuple[str, float, bool]:
                     0.9 if table[form] != "supplies" or set(tokens[:-n]) <= words("plainword").keys() else 0.7,
                     False,
                 )
+    if sure < 0.5 and len(head) > 5 and head.endswith(_ABSTRACT) and not is_ingredient(head):
+        return "", 0.0, True
     if sure < 0.5:
         return category if sure > 0.3 else "", sure, False
     if category == "supplies" or sure < 0.75:
@@ -43,6 +45,10 @@ def known_thing(name: str) -> tuple[str, float, bool]:
     # head noun that is a dish to the letter, is believed; the rest is asked about.
     exact_head = _catalogue(head)[1] >= 0.95
     return category, 0.9 if exact_head or (len(tokens) == 1 and len(head) >= 7) else 0.7, False
+
+
+_ABSTRACT = ("ment", "ments", "ity", "ness", "tion", "sion", "ship", "hood", "ance", "ence", "ism", "itude")
+"""Endings of what can't be put on a table: "moral support" has none of them, "enthusiasm" and "commitment" do."""
 
 
 def _catalogue(name: str) -> tuple[str, float]:

@@ -1,5 +1,7 @@
 """Who comes with one answer: "3 of us", "me, my wife and the three girls (4, 7 and 9)", "+1", "only two now"."""
 
+# ruff: noqa: E501 - a table of words is easier to read on one line
+
 from __future__ import annotations
 
 import re
@@ -9,6 +11,7 @@ from dataclasses import replace
 from planning.potluck import AGE_GROUPS, Party
 from planning.replies.english import kin
 from planning.replies.english.counts import Count, breakdown, counts, only_group, roughly, starts_with_plus_me, totals
+from planning.replies.english.families import family, summed
 from planning.replies.english.lexicon import whole_number
 from planning.replies.english.lists import Members
 from planning.replies.english.nouns import known_thing
@@ -22,24 +25,7 @@ LARGEST = 30
 _MARVELS = ("wow", "omg", "those", "gosh", "whoa")
 _FILLER = ("i", "think", "of", "us", "in", "total", "for", "now", "then", "or", "so", "altogether", ",")
 _BEFORE = ("the", "usual", "same", "still", "just", "only", "all", "about", "us", "as", "always")
-_EDGES = (
-    ",",
-    ":",
-    "-",
-    "(",
-    "yes",
-    "so",
-    "are",
-    "be",
-    "is",
-    "meant",
-    "said",
-    "actually",
-    "it",
-    "now",
-    "bringing",
-    "ok",
-)
+_EDGES = (",", ":", "-", "(", "yes", "so", "are", "be", "is", "meant", "said", "actually", "it", "now", "bringing", "ok")  # fmt: skip
 
 
 def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
@@ -114,7 +100,11 @@ _NOT_COUNTED = frozenset(
 
 
 def _all_counts(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
-    yield from _list_with_me(sentence)
+    for count in _list_with_me(sentence):
+        n = summed(sentence)
+        if n >= count.party.total and count.confidence < 0.9:  # "me and the lads, so 4"
+            yield replace(count, last=len(sentence.tokens), party=Party(adults=n), confidence=0.88)
+        yield count
     yield from _known_divided(sentence, context)
     for count in _list_alone(sentence, context):
         total = next((t for t in totals(sentence, context) if not t.relative), None)
@@ -216,8 +206,10 @@ def _bare_number(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
     bare = whole_number(tokens, lead)
     if lead and bare is not None and asked and bare[1] == len(tokens):
         yield Count(0, bare[1], Party(adults=bare[0]), False, 0.9)  # "the usual 4"
-    if asked and (most := roughly(sentence)) is not None and bare is not None:
-        yield Count(0, bare[1], Party(adults=most), False, 0.6)
+    if asked and (most := roughly(sentence)) is not None:
+        yield Count(0, len(tokens), Party(adults=most), False, 0.6)
+    if (named := family(tokens)) is not None and context.addressed:
+        yield Count(named[1], named[2], Party(adults=named[0]), False, 0.85 if asked else 0.75)
     bare = whole_number(tokens, 0)
     if bare is None or not 0 < bare[0] <= 200 or not sentence.free(0) or not context.addressed:
         return

@@ -48,11 +48,17 @@ def joined(tokens: list[Token], i: int, j: int, last: int) -> bool:
     return False
 
 
-def manner(tokens: list[Token], i: int, last: int) -> bool:
-    """Whether the word behind the comma only says how the dish is made ("soup, vegan, for 9", "sweetcorn, chopped")."""
-    ends = i + 1 >= last or tokens[i + 1].plain in (",", "for", "-", "(", "and", "feeds", "serves")
+def manner(tokens: list[Token], i: int, last: int) -> int:
+    """Where words behind the comma end that only say how the dish is made ("soup, vegan, for 9", "sweetcorn, chopped",
+    "a pie, veggie version"); 0 when they say something else."""
+    after = i + 1 + (i + 1 < last and tokens[i + 1].plain in _KIND)
+    ends = after >= last or tokens[after].plain in (",", "for", "-", "(", "and", "feeds", "serves")
     plain = tokens[i].plain
-    return ends and (plain in words("diet") or plain in words("manner") or (len(plain) > 5 and plain.endswith("ed")))
+    made = plain in words("diet") or plain in words("manner") or (len(plain) > 5 and plain.endswith("ed"))
+    return after if ends and made else 0
+
+
+_KIND = ("version", "one", "option", "style", "edition", "variety", "kind", "type", "recipe")
 
 
 _WHATEVER = re.compile(

@@ -77,6 +77,12 @@ def things_at(sentence: Sentence, first: int, last: int, *, bare: bool = False, 
         thing, after = _thing(sentence, i, last)
         if thing is None or after <= i:
             break
+        if found and _only_vessel(thing):  # "a lentil curry, big pot, should do 15"
+            found[-1] = replace(found[-1], servings=thing.servings or found[-1].servings, last=thing.last)
+            i = after
+            continue
+        if found and thing.known < 0.5 and after < last and tokens[after].plain in _DOES:
+            break  # "... and Tom will sort the wine"
         if bare and not thing.vague and not _bare_name(thing) and not (loose and found):
             break
         if thing.servings and thing.category == "supplies" and found and found[-1].category == "supplies":
@@ -95,6 +101,13 @@ def things_at(sentence: Sentence, first: int, last: int, *, bare: bool = False, 
         if i < last and tokens[i].plain not in (",", "and", "&", "+", "plus", "also", "as", "with"):
             break
     return _for_each(sentence, found, i, last)
+
+
+_DOES = frozenset(("will", "is", "can", "has", "does", "would", "brings", "makes", "wants", "might"))
+
+
+def _only_vessel(thing: Thing) -> bool:
+    return set(thing.dish.lower().split()) <= words("vessel").keys() | words("sizeword").keys() and not thing.vague
 
 
 def _for_each(sentence: Sentence, found: list[Thing], i: int, last: int) -> list[Thing]:
@@ -217,8 +230,8 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
                 and "like" not in aside[0]
             )
             i, progress = i + len(aside[0].split()), True
-        elif tokens[i].plain == "," and i + 1 < last and manner(tokens, i + 1, last):
-            i, progress = i + 2, True
+        elif tokens[i].plain == "," and i + 1 < last and (made := manner(tokens, i + 1, last)):
+            i, progress = made, True
         elif tokens[i].plain in (",", "-", "–", "(", ":") and i + 1 < last:
             after = " " + " ".join(t.plain for t in tokens[i + 1 : last])
             if re.match(r" (?:store|shop)[ -]bought|^ from the (?:store|shop|bakery)", after):

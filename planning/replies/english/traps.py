@@ -33,7 +33,7 @@ _NOW = re.compile(
 )
 _OTHERS = re.compile(
     r"^ (?:(?:and |so |but |ok |well )?(?:you|everyone|everybody|someone|somebody|anyone|anybody|people|they|guys|folks|y'all|nobody|no one|who|whoever|he|she)) (?!can (?:count|mark|put|note|consider|sign|add)|bet|know i )"
-    r"|(?<!see )(?<!whatever )(?<!what )(?<!anything )(?<!something )\byou (?:should|could|can(?! (?:count|mark|put|note|consider|sign|add))|must|need to|have to|will|guys|all|might|would|are|do)\b|\b(?:someone|somebody|anyone|anybody|nobody|no one|everyone|everybody) (?:should|could|can|will|has to|needs|else|is|might|would|please|brings?)\b"
+    r"|(?<!see )(?<!whichever )(?<!whatever )(?<!what )(?<!anything )(?<!something )\byou (?:should|could|can(?! (?:count|mark|put|note|consider|sign|add))|must|need to|have to|will|guys|all|might|would|are|do)\b|\b(?:someone|somebody|anyone|anybody|nobody|no one|everyone|everybody) (?:should|could|can|will|has to|needs|else|is|might|would|please|brings?)\b"
     r"|^ (?:please )?(?:do not(?! know| think)|never|no more|stop|enough(?! for)|let us(?! (?:say|do|go with|make it|put|bring)\b)|remember|make sure|be sure|tell|ask(?! me))\b"
 )
 _ELSEWHERE = re.compile(
@@ -60,7 +60,7 @@ def blocked(sentence: Sentence, context: ReplyContext) -> str | None:
         return "reported"
     if _PAST.search(text) and not _NOW.search(text):
         return "past"
-    if _OTHERS.search(text) and not re.search(r"\b(?:i|we) (?:will|can|am|are)\b", text):
+    if _OTHERS.search(text) and not re.search(r"\b(?:i|we) (?:will|can|could|am|are)\b", text):
         return "others"
     if _ELSEWHERE.search(text):
         return "elsewhere"

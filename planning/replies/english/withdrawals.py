@@ -16,7 +16,7 @@ from planning.replies.intents import AddPromise, ChangePromise, DropPromise, Int
 from planning.replies.text import Sentence
 
 _DROPS: tuple[re.Pattern[str], ...] = (
-    re.compile(r" (?:i|we)? ?(?:can|will|am|are|could)? ?not (?:able to |going to |be able to |be )?(?:actually |now |after all |also |longer )*(?:bring|bringing|make|making|do|doing|bake|baking|cook|cooking|manage|supply|provide|get|handle|have time (?:to (?:make|bake|cook|do)|for)|offer) (?P<what>[^\x00]{1,60}?)(?= $| ,| after| any ?more| now| but| sorry| because| as | so | this| \x00|$)"),
+    re.compile(r" (?:i|we)? ?(?:can|will|am|are|could)? ?not (?:able to |going to |be able to |be )?(?:actually |now |after all |also |longer )*(?:bring|bringing|make|making|do|doing|bake|baking|cook|cooking|manage|face(?: making| doing| baking)?|supply|provide|get|handle|have time (?:to (?:make|bake|cook|do)|for)|offer) (?P<what>[^\x00]{1,60}?)(?= $| ,| after| any ?more| now| but| sorry| because| as | so | this| \x00|$)"),
     re.compile(r" (?:no longer|not) (?:bringing|making|doing|baking|cooking|able to (?:bring|make|do|bake)|going to (?:bring|make|do|bake)) (?P<what>[^\x00]{1,60}?)(?= $| ,| after| any ?more| now| but| sorry| because| as | so | \x00|$)"),
     re.compile(r" (?:scrap|ditch|nix|axe|lose|bin|abandon|cancel|drop|remove|delete|take off|forget(?: about)?|scratch|unlist|skip|withdraw|cross off|take back|take me off|take us off|remove me from|take my|unassign me from|release me from) (?P<what>(?:my |the |our |me from |me off )?[^\x00]{1,50}?)(?= $| ,| after| now| but| from| off| because| as | so | \x00|$)"),
     re.compile(r" (?:someone|somebody|anyone|anybody|(?:can|could|would|will) (?!not\b|i\b|we\b)(?P<who>[^\W\d_]+(?: [^\W\d_]+)?)|who can) (?:else )?(?:please |be able to |mind |like to |want to |possibly )*(?:take|do|bring|make|cover|have|want|taking|doing|bringing|making|covering)(?: over)? (?P<what>(?:my|the|our) [^\x00]{1,40}?)(?= $| ,| from me| instead| for me| \x00|$)"),
@@ -56,10 +56,21 @@ _GIVE = re.compile(
 )
 
 
+_TAKEN_BACK = re.compile(
+    r" (?:forget|ignore|scrap|disregard|scratch|cancel) (?:what i (?:said|wrote|promised|offered)|my (?:offer|promise|message)|me) (?:about|of|re|on|regarding|to (?:bring|make)|bringing|making|doing) (?:the |my )?(?P<what>[^\x00]{1,40}?)(?= $| ,| please)"
+)
+
+
 def read_handover(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """ "Can someone else take my slaw?": asked about, for it is a wish and not yet so."""
     match = _GIVE.search(sentence.left) or _DROPS[3].search(sentence.left)
-    if match is None or not context.own_promises:
+    if not context.own_promises:
+        return []
+    if (back := _TAKEN_BACK.search(sentence.left)) is not None:
+        promise, dish, confidence = own_promise(back["what"], context)
+        start, end = sentence.span_of(back)
+        return [DropPromise(promise, dish, start=start, end=end, confidence=confidence)] if promise else []
+    if match is None:
         return []
     promise, dish, confidence = own_promise(re.sub(r"^(?:the|my|our) ", "", match["what"].strip()), context)
     if promise is None:
@@ -81,7 +92,8 @@ def read_withdrawals(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     if swap is not None and (old := match_promise(swap["old"], context.own_promises)) is not None:
         first, last = sentence.token_range(swap, "new")
         lead = re.match(
-            r" (?:.*? )??(?:bring|bringing|make|making|do|doing|bake|baking|cook|it is|have|with|to) ", " " + swap["new"] + " "
+            r" (?:.*? )??(?:bring|bringing|make|making|do|doing|bake|baking|cook|it is|have|with|to) ",
+            " " + swap["new"] + " ",
         )
         first += len(lead[0].split()) if lead is not None else 0
         things = things_at(sentence, first, last)
