@@ -128,10 +128,12 @@ def bar_menu_data(
     own = {c.name: c.toppings for c in _combos(bar)} if bar else {}
     combos = [
         {
-            "name": c["name"],
+            "name": write.goods(c["name"]),
             "possible": bool(c["possible"]),
-            "toppings": write.listed(c.get("toppings") or own.get(c["name"]) or ()),
-            "missing": write("bar-missing", toppings=write.listed(c["missing"])) if c.get("missing") else "",
+            "toppings": write.listed(write.goods(t) for t in c.get("toppings") or own.get(c["name"]) or ()),
+            "missing": write("bar-missing", toppings=write.listed(write.goods(t) for t in c["missing"]))
+            if c.get("missing")
+            else "",
         }
         for c in planned.get("combos") or ()
         if c["possible"] or len(c.get("missing") or ()) == 1
@@ -142,7 +144,7 @@ def bar_menu_data(
         what = listed(Promise(f"topping:{number}", topping.guest or "", topping.name, "topping"))
         rows.append(
             {
-                "name": apart(topping.name),
+                "name": apart(write.goods(topping.name)),
                 "who": write.name(topping.guest) if topping.guest else write("nobody-yet"),
                 "open": not topping.guest,
                 "amount": write.quantity(amount.get("total")),
@@ -151,7 +153,7 @@ def bar_menu_data(
         )
     return {
         "page": write.page,
-        "title": write("bar-title", base=bar.base if bar else ""),
+        "title": write("bar-title", base=write.goods(bar.base) if bar else ""),
         "subtitle": f"{write.title} · {write.when}",
         "combos": [c for c in combos if c["possible"]],
         "almost_title": write("bar-almost"),
@@ -174,7 +176,9 @@ def _combos(bar: Bar) -> Iterable[Combo]:
 def name_tags_data(potluck: Potluck, write: Writer) -> dict[str, Any]:
     tags = [{"name": write.cooks(p), "dish": write.called(p)} for p in potluck.promises]
     if potluck.bar:
-        tags += [{"name": write.name(t.guest), "dish": apart(t.name)} for t in potluck.bar.toppings if t.guest]
+        tags += [
+            {"name": write.name(t.guest), "dish": apart(write.goods(t.name))} for t in potluck.bar.toppings if t.guest
+        ]
     return {
         "page": write.page,
         "title": write("tags-title"),

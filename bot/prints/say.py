@@ -11,8 +11,11 @@ from unicodedata import bidirectional
 
 from babel import Locale, UnknownLocaleError, dates, lists, numbers
 
-from planning.amounts import show
-from planning.potluck import Potluck, Promise
+from bot.goods import goods
+from bot.texts import Voice, languages
+from bot.texts.voice import locale_of
+from planning.amounts import say
+from planning.potluck import Potluck, Promise, Say
 
 SELECTORS = frozenset({"category", "need", "kind", "serve", "section", "mark"})
 """Facts the texts choose their words by."""
@@ -116,7 +119,7 @@ class Writer:
         if value is None or value == "":
             return ""
         if isinstance(value, str):
-            return value
+            return self.goods(value)
         if isinstance(value, int | float):
             return self.number(value)
         if isinstance(value, Mapping):
@@ -132,17 +135,23 @@ class Writer:
         if unit in COUNTED or not isinstance(value, int | float):
             return self.quantity(value)
         try:
-            return show(value, unit, self.potluck.units).replace(" ", "\u00a0")
+            return self.sentence(say(value, unit, self.potluck.units)).replace(" ", "\u00a0")
         except (ValueError, KeyError, ArithmeticError):
             return f"{self.quantity(value)}\u00a0{unit}"
 
     def sentence(self, value: Any) -> str:
         """A sentence of the plan: already words, or still a key and facts."""
+        if isinstance(value, Say):
+            return self.words(value.key, **value.facts)
         if isinstance(value, Mapping):
             if text := value.get("text"):
                 return str(text)
             return self.words(str(value["key"]), **dict(value.get("facts") or {})) if value.get("key") else ""
         return str(value or "")
+
+    def goods(self, text: str) -> str:
+        """A name or size of our tables in the reader's language; what people typed stays as it is."""
+        return goods(Voice(self.lang), text) if self.lang in languages() else text
 
     def name(self, guest_id: str | None) -> str:
         guest = self.potluck.guest(guest_id)
@@ -156,7 +165,8 @@ class Writer:
         return self.called(promise) if promise else (promise_id or "")
 
     def called(self, promise: Promise) -> str:
-        return apart(promise.dish.strip()) or self("a-dish")
+        dish = promise.dish.strip()
+        return apart(self.goods(dish) if promise.category == "topping" else dish) or self("a-dish")
 
     def amount(self, promise: Promise) -> str:
         """What the guest said they bring: servings, else their own words, else nothing."""
@@ -189,10 +199,8 @@ def apart(text: str) -> str:
 
 
 def _locale(lang: str, units: str) -> Locale:
-    """English counts hours and names days as the potluck's units suggest; an unknown language as English does."""
-    if lang.lower() == "en":
-        lang = "en_US" if units == "us" else "en_GB"
+    """Hours are counted and days named as the potluck's units suggest; an unknown language does it as English."""
     try:
-        return Locale.parse(lang.replace("-", "_"))
+        return Locale.parse(locale_of(lang.replace("-", "_"), units))
     except (UnknownLocaleError, ValueError):
         return Locale.parse("en_US" if units == "us" else "en_GB")

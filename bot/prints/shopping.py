@@ -23,7 +23,7 @@ def shopping_data(potluck: Potluck, plan: Mapping[str, Any], write: Writer, link
         section = str(row.get("section") or _section(row, plan))
         sections.setdefault(section, []).append(
             {
-                "item": row["item"],
+                "item": write.goods(row["item"]),
                 "packages": write.quantity(row.get("packages")),
                 "need": write.quantity(row.get("need")),
                 "cost": write.money(row.get("cost")),

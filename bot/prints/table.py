@@ -8,8 +8,8 @@ from typing import Any
 
 from bot.prints.eating import diet_lines
 from bot.prints.say import Writer, apart
-from planning.menu import bar_category
-from planning.potluck import CATEGORIES, Potluck, Promise
+from planning.menu import SETS, bar_category, kinds_in
+from planning.potluck import CATEGORIES, Answer, Potluck, Promise
 
 Plan = Mapping[str, Any]
 
@@ -30,13 +30,7 @@ def table_data(
     """
     rows = {r["category"]: r for r in plan.get("menu") or ()}
     blocks = [b for c in CATEGORIES if (b := _block(c, rows.get(c), potluck, plan, write))]
-    missing = [
-        write(
-            "short-line", category=write("category", category=r["category"]), count=_whole(_lacking(r))
-        )
-        for r in (rows[c] for c in CATEGORIES if c in rows)
-        if _lacking(r) > 0
-    ]
+    missing = [_missing(rows[c], potluck, write) for c in CATEGORIES if c in rows and _lacking(rows[c]) > 0]
     lines = len(potluck.promises) + 2 * len(blocks)
     columns, width = SHAPES[max(at_least_columns, 1 if lines <= 34 else 2 if lines <= 75 else 3) - 1]
     return {
@@ -50,7 +44,7 @@ def table_data(
         "bar": _bar(potluck, plan, write),
         "diets_title": write("diets"),
         "diets": diet_lines(potluck, plan, write, for_host=for_host),
-        "key": [write("key-have"), write("key-short"), write("key-target")],
+        "key": [write(f"key-{k}") for k in ("have", "short", "target", "extra")],
         "footer": write("not-safe"),
     }
 
@@ -85,16 +79,35 @@ def _lacking(row: Mapping[str, Any] | None) -> float:
     return _number(row, "lacking_servings" if row and "lacking_servings" in row else "short_servings")
 
 
+def _missing(row: Mapping[str, Any], potluck: Potluck, write: Writer) -> str:
+    category, count = write("category", category=row["category"]), _whole(_lacking(row))
+    if row["category"] == "supplies" and (kinds := _kinds_missing(potluck, write)):
+        return write("short-kinds", category=category, kinds=kinds, count=count)
+    return write("short-line", category=category, count=count)
+
+
+def _kinds_missing(potluck: Potluck, write: Writer) -> str:
+    """Of plates, cups, napkins and cutlery those that nobody brings."""
+    brought = {k for p in potluck.promises if p.category == "supplies" for k in kinds_in(p.dish)}
+    return write.listed(write("kind", kind=k) for k in SETS if k not in brought)
+
+
+def _who(guest_id: str | None, name: str, potluck: Potluck, write: Writer) -> str:
+    """Whoever has said that they can't come may not be counted on to bring it."""
+    guest = potluck.guest(guest_id)
+    return write("not-coming", name=name) if guest is not None and guest.answer is Answer.NO else name
+
+
 def _block(
     category: str, row: Mapping[str, Any] | None, potluck: Potluck, plan: Plan, write: Writer
 ) -> dict[str, Any] | None:
     promises = [p for p in potluck.promises if p.category == category]
-    lines = [_line(p, write) for p in promises]
+    lines = [_line(p, potluck, write) for p in promises]
     if category == "topping" and potluck.bar:
         lines += [
             {
-                "dish": apart(t.name),
-                "who": write.name(t.guest) if t.guest else write("nobody-yet"),
+                "dish": apart(write.goods(t.name)),
+                "who": _who(t.guest, write.name(t.guest), potluck, write) if t.guest else write("nobody-yet"),
                 "amount": "",
                 "open": not t.guest,
             }
@@ -104,7 +117,7 @@ def _block(
         lines.insert(
             0,
             {
-                "dish": write("bar-title", base=potluck.bar.base),
+                "dish": write("bar-title", base=write.goods(potluck.bar.base)),
                 "who": write.name(potluck.host),
                 "amount": "",
                 "open": False,
@@ -127,13 +140,18 @@ def _block(
         "missing": min(1.0, max(0.0, short / full)) if target > 0 else 0.0,
         "extra": min(1.0, surplus / full) if target > 0 else 0.0,
         "has_target": target > 0,
-        "score": write("of-target", have=_whole(promised), target=_whole(target))
+        "score": write(
+            "of-people" if category == "supplies" else "of-target", have=_whole(promised), target=_whole(target)
+        )
         if target > 0
         else (write("servings", count=_whole(promised)) if promised else ""),
         "state": write("short-by", count=_whole(short))
         if short > 0
         else (_plenty(surplus, write) if target > 0 else ""),
         "short": short > 0,
+        "lacks": write("kinds-missing", kinds=kinds)
+        if category == "supplies" and lines and short > 0 and (kinds := _kinds_missing(potluck, write))
+        else "",
         "lines": lines,
     }
 
@@ -148,9 +166,9 @@ def _plenty(surplus: float, write: Writer) -> str:
     return write("over-by", count=int(surplus)) if surplus >= 1 else write("enough")
 
 
-def _line(promise: Promise, write: Writer) -> dict[str, Any]:
+def _line(promise: Promise, potluck: Potluck, write: Writer) -> dict[str, Any]:
     amount = write.number(promise.servings) if promise.servings else (promise.quantity or "").strip()
-    who = write.cooks(promise)
+    who = write.cooks(promise) if promise.sharers else _who(promise.guest, write.cooks(promise), potluck, write)
     if len(amount) > LONG_AMOUNT:  # in the narrow column on the right it would push the dish away
         who, amount = f"{who} · {amount}", ""
     return {"dish": write.called(promise), "who": who, "amount": amount, "open": False}
@@ -160,9 +178,9 @@ def _bar(potluck: Potluck, plan: Plan, write: Writer) -> dict[str, Any] | None:
     if not potluck.bar:
         return None
     combos = (plan.get("bar") or {}).get("combos") or ()
-    possible = [c["name"] for c in combos if c["possible"]]
+    possible = [write.goods(c["name"]) for c in combos if c["possible"]]
     return {
-        "title": write("bar-title", base=potluck.bar.base),
+        "title": write("bar-title", base=write.goods(potluck.bar.base)),
         "possible": write("bar-possible", combos=write.listed(possible)) if possible else "",
         "next": _next_toppings((plan.get("bar") or {}).get("next_toppings") or (), write),
     }
@@ -173,9 +191,9 @@ def _next_toppings(steps: Sequence[Mapping[str, Any]], write: Writer) -> list[st
     out: list[str] = []
     waiting: list[str] = []
     for step in steps:
-        waiting.append(step["topping"])
+        waiting.append(write.goods(step["topping"]))
         if step["opens"]:
-            toppings, combos = write.listed(waiting), write.listed(step["opens"])
+            toppings, combos = write.listed(waiting), write.listed(write.goods(c) for c in step["opens"])
             out.append(write("bar-opens-then" if out else "bar-opens", topping=toppings, combos=combos))
             waiting = []
     return out[:MOST_STEPS]

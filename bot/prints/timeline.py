@@ -8,10 +8,11 @@ from datetime import datetime, timedelta
 from itertools import groupby
 from typing import Any
 
-from bot.prints.kitchen_day import Event, KitchenDay, Step, appliance_name, kitchen_day
+from bot.prints.kitchen_day import Event, KitchenDay, appliance_name, kitchen_day
 from bot.prints.qr import qr_svg
 from bot.prints.say import Writer
 from planning.potluck import Potluck
+from planning.tables import sources
 
 Plan = Mapping[str, Any]
 
@@ -188,8 +189,7 @@ def _row(appliance: str, day: KitchenDay, at: Any, start: datetime, badge: float
                 "number": str(day.numbers.get(step.promise, "")),
                 "dish": write.dish(step.promise),
                 "oven": step.appliance.startswith("oven:"),
-                "label": _label(step, write),
-                "early": step.start < start,
+                "since": write("since", time=write.moment(step.start, start)) if step.start < start else "",
             }
         )
     return {
@@ -207,10 +207,6 @@ def _row(appliance: str, day: KitchenDay, at: Any, start: datetime, badge: float
             if s.appliance == appliance
         ],
     }
-
-
-def _label(step: Step, write: Writer) -> str:
-    return f"{write.time(step.start)}-{write.time(step.end)}"
 
 
 def _points(points: Sequence[tuple[float, str]], badge: float) -> dict[str, Any]:
@@ -242,17 +238,32 @@ def _limits(marks: Sequence[tuple[datetime, str]], write: Writer) -> list[dict[s
 
 
 def _notes(plan: Plan, write: Writer) -> list[dict[str, Any]]:
-    """Blocks first, then by deadline; each with the id of the rule it comes from."""
+    """Blocks first, then by deadline; each with where its rule comes from. What is said of several dishes alike
+    is said once, with the others named after it."""
     rank = {"block": 0, "warn": 1, "note": 2}
     notes = sorted(
         plan.get("safety") or (), key=lambda n: (rank.get(str(n.get("severity")), 3), str(n.get("deadline") or "~"))
     )
+    alike: dict[Any, list[Mapping[str, Any]]] = {}
+    for number, note in enumerate(notes):
+        facts = {k: v for k, v in (note.get("facts") or {}).items() if k != "dish"}
+        same = (note.get("key"), note.get("deadline"), note.get("severity"), repr(sorted(facts.items())))
+        alike.setdefault(same if note.get("key") and note.get("promise") else number, []).append(note)
     return [
         {
-            "text": write.sentence(n.get("say")),
-            "until": write.moment(n["deadline"]) if n.get("deadline") else "",
-            "severe": n.get("severity") == "block",
-            "source": write("source", source=str(n.get("source") or n.get("rule") or "")),
+            "text": write.sentence(first.get("say")),
+            "same": write("note-same", dishes=write.listed(write.dish(n["promise"]) for n in others)) if others else "",
+            "until": write.moment(first["deadline"]) if first.get("deadline") else "",
+            "severe": first.get("severity") == "block",
+            "source": write("source", source=_source(str(first.get("source") or first.get("rule") or ""))),
         }
-        for n in notes
+        for first, *others in alike.values()
     ]
+
+
+def _source(source_id: str) -> str:
+    """The publication's name with the rule's id, so that a reader of paper can look it up."""
+    known = sources().get(source_id)
+    if known is None or not known.publisher:
+        return known.title if known else source_id
+    return f"{known.title}, {known.publisher} ({known.id})"

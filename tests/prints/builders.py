@@ -10,7 +10,7 @@ from fluent.runtime import FluentBundle, FluentResource
 
 from planning.potluck import CATEGORIES, Answer, Bar, Combo, Guest, HeatStep, Need, Party, Potluck, Promise, Topping
 
-TEXTS = Path(__file__).parents[2] / "bot" / "texts" / "en" / "prints.ftl"
+TEXTS = Path(__file__).parents[2] / "bot" / "texts" / "en"
 START = datetime(2027, 9, 18, 22, 0, tzinfo=UTC)  # 5 pm in Chicago
 NAMES = (
     "Inés Łukasiewicz",
@@ -41,7 +41,8 @@ DISHES = (
 def words_from_texts() -> Any:
     """`words(key, **facts)` from the English texts; a missing key or fact fails the test."""
     bundle = FluentBundle(["en"], use_isolating=False)
-    bundle.add_resource(FluentResource(TEXTS.read_text("utf-8")))
+    for name in ("prints.ftl", "amounts.ftl"):
+        bundle.add_resource(FluentResource((TEXTS / name).read_text("utf-8")))
 
     def words(key: str, **facts: Any) -> str:
         message = bundle.get_message(key)

@@ -102,7 +102,7 @@ def test_the_run_sheet_tells_each_dish_its_place_heat_and_end(tmp_path: Path) ->
 
     assert "3:00 PM" in text
     assert "Roast squash: Oven at 400 °F, until 3:40 PM" in text
-    assert "Oven: from 400 °F to 325 °F, for 3:50 PM" in text
+    assert "Oven: from 400 °F to 325 °F, ready by 3:50 PM" in text
     assert "must reach 165 °F" in text
 
 

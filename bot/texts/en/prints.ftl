@@ -42,13 +42,22 @@ prints-short-line = { $category }: { $count ->
     [one] { $count } serving
    *[other] { $count } servings
 }
+prints-short-kinds = { $category }: { $kinds } for { $count ->
+    [one] { $count } person
+   *[other] { $count } people
+}
+prints-kind = { $kind }
 prints-of-target = { $have } of { $target } servings
+prints-of-people = for { $have } of { $target } people
+prints-kinds-missing = no { $kinds } yet
+prints-not-coming = { $name } (can't come)
 prints-short-by = { $count } missing
 prints-enough = enough
 prints-over-by = { $count } extra
 prints-key-have = promised
 prints-key-short = missing
 prints-key-target = wanted
+prints-key-extra = extra
 prints-bar-title = Build your own: { $base }
 prints-bar-possible = Can be built: { $combos }
 prints-bar-opens = With { $topping } also: { $combos }
@@ -117,12 +126,14 @@ prints-arrivals = Arrives
 prints-deadlines = Food safety limits
 prints-food-safety = Food safety
 prints-at-home = At home, before coming
+prints-since = since { $time }
 prints-serve = serve
 prints-now = now { $time }
 prints-more-limits = { $count } more on the run sheet
 prints-key-heating = heating up or cooling down
 prints-fix = Way out:
 prints-source = Rule: { $source }
+prints-note-same = The same for: { $dishes }
 prints-late = { $dish } is ready { $minutes } min after serving time.
 prints-kitchen-impossible = This does not work yet
 prints-kitchen-conflicts = Look at this first
@@ -148,8 +159,8 @@ prints-appliance-own = Their own { $kind ->
    *[other] { $kind }
 }
 prints-event-arrive = { $name } arrives with { $dish }
-prints-event-oven-on = { $place }: turn on to { $temp }, for { $ready }
-prints-event-oven-change = { $place }: from { $before } to { $temp }, for { $ready }
+prints-event-oven-on = { $place }: turn on to { $temp }, hot by { $ready }
+prints-event-oven-change = { $place }: from { $before } to { $temp }, ready by { $ready }
 prints-event-oven-off = { $place }: turn off
 prints-event-in = { $dish }: { $place } at { $temp }, until { $end }
 prints-event-in-plain = { $dish }: { $place }{ $kind ->

@@ -56,13 +56,28 @@ prints-short-line = { $category }: { $count ->
     [one] { $count } porción
    *[other] { $count } porciones
 }
+prints-short-kinds = { $category }: { $kinds } para { $count ->
+    [one] { $count } persona
+   *[other] { $count } personas
+}
+prints-kind = { $kind ->
+    [plates] platos
+    [cups] vasos
+    [napkins] servilletas
+    [cutlery] cubiertos
+   *[other] { $kind }
+}
 prints-of-target = { $have } de { $target } porciones
+prints-of-people = para { $have } de { $target } personas
+prints-kinds-missing = sin { $kinds } todavía
+prints-not-coming = { $name } (no puede venir)
 prints-short-by = faltan { $count }
 prints-enough = suficiente
 prints-over-by = sobran { $count }
 prints-key-have = prometido
 prints-key-short = falta
 prints-key-target = deseado
+prints-key-extra = de más
 prints-bar-title = Ármalo a tu gusto: { $base }
 prints-bar-possible = Se puede armar: { $combos }
 prints-bar-opens = Con { $topping } también: { $combos }
@@ -131,12 +146,14 @@ prints-arrivals = Llega
 prints-deadlines = Límites de higiene
 prints-food-safety = Higiene de los alimentos
 prints-at-home = En casa, antes de venir
+prints-since = desde las { $time }
 prints-serve = servir
 prints-now = ahora { $time }
 prints-more-limits = { $count } más en la hoja de cocina
 prints-key-heating = calentando o enfriando
 prints-fix = Salida:
 prints-source = Regla: { $source }
+prints-note-same = Lo mismo para: { $dishes }
 prints-late = { $dish } está listo { $minutes } min después de la hora de servir.
 prints-kitchen-impossible = Así todavía no sale
 prints-kitchen-conflicts = Mira esto primero
@@ -162,8 +179,8 @@ prints-appliance-own = Propio: { $kind ->
    *[other] { $kind }
 }
 prints-event-arrive = { $name } llega con { $dish }
-prints-event-oven-on = { $place }: encender a { $temp }, para { $ready }
-prints-event-oven-change = { $place }: de { $before } a { $temp }, para { $ready }
+prints-event-oven-on = { $place }: encender a { $temp }, caliente a las { $ready }
+prints-event-oven-change = { $place }: de { $before } a { $temp }, listo a las { $ready }
 prints-event-oven-off = { $place }: apagar
 prints-event-in = { $dish }: { $place } a { $temp }, hasta { $end }
 prints-event-in-plain = { $dish }: { $place }{ $kind ->
