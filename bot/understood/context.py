@@ -32,6 +32,7 @@ def context(turn: Turn, *, replying_to: str | None, replied_text: str = "") -> R
         starts_at=potluck.starts_at,
         replied_text=replied_text,
         language=turn.voice.language,
+        needs=tuple(n.need for n in guest.all_needs()) if guest else (),
     )
 
 

@@ -28,6 +28,8 @@ CLASH = 6
 
 def _clashes(intent: Intent, context: ReplyContext) -> bool:
     """Whether it differs so much from what we know that it may be a slip."""
+    if isinstance(intent, said.SetNeeds):
+        return intent.cleared and not intent.needs and bool(context.needs)
     if not isinstance(intent, said.SetParty) or context.party is None:
         return isinstance(intent, said.SetParty) and not intent.relative and intent.party.total > 12
     before = context.party.total
@@ -130,7 +132,8 @@ def question_for(intent: Intent, unsure: Sequence[Intent], context: ReplyContext
         return Say("reply-ask-fewer" if fewer else "reply-ask-more" if intent.relative else "reply-ask-party", facts)
     if isinstance(intent, said.SetNeeds):
         same = [i for i in unsure if isinstance(i, said.SetNeeds) and i.cleared is intent.cleared]
-        facts |= {"needs": list(dict.fromkeys(n.need for i in same for n in i.needs))}
+        named = dict.fromkeys(n.need for i in same for n in i.needs)
+        facts |= {"needs": list(named or dict.fromkeys(context.needs))}
         if intent.who != context.writer and intent.who in dict(context.guests):
             name = dict(context.guests)[intent.who]
             return Say("reply-ask-needs-gone-of" if intent.cleared else "reply-ask-needs-of", facts | {"name": name})
@@ -183,7 +186,11 @@ def with_implied(intents: list[Intent], context: ReplyContext) -> list[Intent]:
     """Adds the yes that "3 of us" or "I'll bring slaw" comes to, when the writer has not said otherwise."""
     if any(isinstance(i, said.SetAnswer) and i.who == context.writer for i in intents):
         return intents
-    if context.answer is Answer.YES or any(isinstance(i, (said.Ask, said.Undo, said.DropPromise)) for i in intents):
+    if context.answer is Answer.YES or any(isinstance(i, (said.Undo, said.DropPromise)) for i in intents):
+        return intents
+    if any(isinstance(i, said.Ask) for i in intents) and not any(
+        isinstance(i, said.AddPromise) and i.confidence >= SURE for i in intents
+    ):
         return intents
     mine = [i for i in intents if getattr(i, "who", context.writer) == context.writer]
     reasons = [i for i in mine if _comes_to_yes(i)]

@@ -228,6 +228,8 @@ class ReplyContext:
     starts_at: datetime | None = None
     replied_text: str = ""
     language: str = "en"
+    needs: tuple[str, ...] = ()
+    """What is noted of the writer's party: taking all of it back is asked about."""
 
     @property
     def addressed(self) -> bool:

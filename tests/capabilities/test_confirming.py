@@ -158,3 +158,12 @@ async def test_toppings_asked_about_are_named(play):
     played = await play(say("ines", "/bar taco"), board("mei", "cheese and salsa"))
 
     assert "grated cheddar and salsa" in played.last()
+
+
+async def test_no_allergies_after_some_were_noted_is_asked_about_and_not_done_in_silence(play):
+    played = await play(
+        board("mei", "coming, I'm allergic to peanuts"), board("mei", "no allergies"), press("mei", "No", on="last")
+    )
+
+    assert [n["need"] for n in played.guest("mei")["needs"]] == ["peanut"]
+    assert any("take this off your needs" in t for t in played.texts())
