@@ -32,6 +32,7 @@ from planning.replies.english import (
     withdrawals,
 )
 from planning.replies.english.lexicon import neutral, words
+from planning.replies.english.lost import for_us
 from planning.replies.intents import (
     AddPromise,
     Ask,
@@ -75,6 +76,9 @@ _IS_BEFORE = frozenset(
 _YEARS = re.compile(r"(?<=[0-9 ])y[/.]o(?!\w)", re.IGNORECASE)
 _FEWER = re.compile(r"(?<![^\s,(])-(?=[1-9][0-9]? (?:from us|of us|adults?|kids?|child|people|person)\b)", re.IGNORECASE)
 _HYPHENED = re.compile(r"-(?=(?:intolerant|intolerance|allergy|allergic|sensitive)\b)", re.IGNORECASE)
+
+
+__all__ = ["for_us", "message_of", "people", "read", "same_here"]
 
 
 def message_of(text: str) -> Message:
@@ -182,37 +186,6 @@ def same_here(message: Message) -> bool:
     return len(message.sentences) == 1 and _SAME.match(message.sentences[0].text) is not None
 
 
-_CHATTY = re.compile(
-    r"\b(?:lol|lmao|rofl|ha+h?a*|he+h?e+|wow|omg|yum+y?|mm+|nice|great|lovely|cool|awesome|amazing|fantastic|brilliant|perfect|super|wonderful|excellent|sweet|fun|funny|good|best|better|love[sd]?|like[sd]?|delicious|tasty|yay|woo+|hooray|hurrah|congrats|congratulations|cheers|bye|ciao|goodnight|night|morning|welcome|sorry|well done|well|true|right|exactly|indeed|agreed|agree|fair|sounds|looks?|hate[sd]?|recipe|tired|nap|dying|kill|thing is|days|years?|hilarious|classic|legend|joking|jokes?|ill (?:be )?late|someday|whatever|who knows|please do|idea|rush|worry|appetite|vibes|noise|peace|meat eater|not bad|nothing|later|soon|looking forward|can not wait|excited|hungry|happy|glad|wonder|hope|hopefully|miss you|remember|oops|ugh|hmm+|um+|er+|oh|ah+|aw+|eh|see|same|ok|okay|k|kk|got it|noted|understood|will do|no problem|no worries|np|anyway|weather|rain|sun|sunny|photo|picture|bot|joke|smell|jealous|famous|said|told|already)\b"
-)
-_FOR_US = re.compile(
-    r"[0-9]|\b(?:bring|bringing|brings|coming|come|comes|eat|eats|eating|allerg\w*|vegan|vegetarian|veggie|gluten|dairy|nuts?|halal|kosher|guests?|people|adults?|kids?|children|wife|husband|partner|plus|serves?|servings|feeds|dish|cancel|instead|can not make|attend|join)\b"
-)
-
-
-def for_us(message: Message) -> bool:
-    """Whether words of which nothing was understood may be meant to be: no thanks, no cheering, no small talk."""
-    if not message.sentences or traps.joking(message):
-        return False
-    text = f" {message.plain} "
-    if any(not s.free(i) for s in message.sentences for i in range(len(s.tokens))):
-        return False  # what was taken out was understood, and put aside: an allergy to Mondays
-    if any(illness.named(s) for s in message.sentences):
-        return True
-    if _CHATTY.search(text) or _TOLD.match(text):
-        return False
-    words = [t for s in message.sentences for t in s.tokens if t.plain[0].isalnum()]
-    if _FOR_US.search(text):
-        return True
-    return 1 < len(words) <= 4 and not message.sentences[0].tokens[0].plain.endswith("ing")
-
-
-_TOLD = re.compile(
-    r"^ (?:(?:and|but|so|well|yes|no|not|oh|maybe|perhaps) (?:, )?)*(?:the|this|that|those|these|it|its|there|he|she|they|you|your|his|her|who|what a|page|more|too|if|unless|life|any|is|are|was|do|does|did|could|should|would|please|bring|add|spill|piece|let|my (?!(?:[a-z]+ )?(?:can not|is allergic|does not|is vegan|is vegetarian|needs))|[a-z]+ is |[a-z]+ (?:will|has|had|was|can) )"
-)
-"""How sentences begin that tell about something else than what their writer does."""
-
-
 _COMES_OR_NOT = re.compile(r"\b(?:com(?:e|ing)|make it|be there|join|attend|count (?:me|us) out|(?:am|are) out)\b")
 _APPROVING = frozenset("👍✅🙋🙌👌💯")
 _ASKS_AFTER = re.compile(
@@ -221,7 +194,7 @@ _ASKS_AFTER = re.compile(
 )
 
 
-_TAG = re.compile(r"(?:(?:is|if|would) (?:that|it|this) (?:is |be )?)?(?:ok|okay|all ?right|alright|right|yes|fine|no problem|deal)(?: with you| by you)?$")
+_TAG = re.compile(r"(?:(?:is|if|would) (?:that|it|this) (?:is |be )?)?(?:ok|okay|all ?right|alright|right|yes|fine|no problem|deal|happy|good|sounds? good|what do you (?:all )?think|thoughts|works?|see|huh|eh|innit|no)(?: with you| by you)?$")
 
 
 def _parts(sentence: Sentence) -> list[Sentence]:
@@ -274,6 +247,8 @@ def _statement(sentence: Sentence, context: ReplyContext, earlier: str) -> list[
     if sentence.question:
         if context.asked == "bring" and (named := bare.read_bare(sentence, context)):
             return [*found, *(replace(i, confidence=min(i.confidence, doubt.DOUBTFUL)) for i in named)]
+        if context.own_promises and (swaps := withdrawals.read_withdrawals(sentence, context)):
+            return [*found, *(replace(i, confidence=min(i.confidence, doubt.DOUBTFUL)) for i in swaps)]
         return [*found, *(kin.read_may_bring(sentence, context) or offers.read_offer_question(sentence, context))]
     if context.asked == "diets" and any(isinstance(i, SetNeeds) for i in found):
         return found

@@ -53,10 +53,10 @@ _NO = [
     (rf"\b(?:{_WE} )?(?:will |am going to |are going to |going to )?(?:have to|need to|must|got to|has to) (?:pass|skip|miss|cancel|bail|bow out|decline|drop out|pull out|sit (?:this|it) one? ?out|back out|give it a miss|opt out)\b", 0.94),
     (rf"\b{_WE} (?:will|am going to|are going to) (?:pass|skip|miss|sit) (?:it|this|this one|on this one|this time|out)\b", 0.93),
     (rf"^ (?:{_WE} will )?(?:pass|skip)(?: this time| on this one| this one)?(?: $| ,)", 0.85),
-    (rf"\b{_WE} (?:am|are) out(?: this time| for this one)?(?= $| ,| this| for| sorry)", 0.92),
+    (rf"\b{_WE} (?:am|are) (?:all |both )?out(?: this time| for this one| now| after all)*(?= $| ,| this| for| sorry)", 0.92),
     (r"\b(?:scratch|cross|strike|take|knock|leave|rule|scrub) (?:me|us)(?: both| all)? (?:off|out)\b(?: the list)?(?= $| ,| for| this| then| please)", 0.88),
     (r"^ (?:(?:sorry|we are|i am|am) ,? ?)*(?:bowing|opting|dropping|pulling|backing|ducking) out\b(?! of (?!it|this))", 0.88),
-    (rf"(?:{_START}|\b{_WE} )(?:probably|likely|most likely|rather) not(?= $| ,)", 0.72),
+    (rf"(?:{_START}|\b{_WE} )(?:probably|likely|most likely) not(?= $| ,)", 0.72),
     (rf"{_START}no can do\b", 0.93),
     (rf"{_START}(?:sadly|unfortunately|regretfully|afraid) (?:no|not)\b", 0.93),
     (rf"{_START}(?:sorry(?: ,)? )?not (?:this (?:time|year|one|weekend|month)|me|us|for me|for us|going to happen|possible)\b", 0.9),
@@ -83,6 +83,7 @@ _MAYBE = [
     (rf"{_START}(?:might|may) (?:not )?(?:just )?{_COME}", 0.93),
     (r"\bwill know (?:more |for sure )?(?:on|by|later|tomorrow|soon|next|in|when)\b|\bask me (?:again|later|tomorrow)\b|^ only if\b", 0.85),
     (r"\b(?:do not know(?! (?:how|who|where|why|what|that))|no idea(?! (?:what|how|who|where|why))|can not say|can not tell|hard to say|too early to say|have to see|will see|need to check|have to check|let me check|will check|will let you (?:all )?know|will tell you|get back to you|will confirm)(?: yet| if i can| whether i can| for sure| later| tomorrow| soon| tonight| nearer the time)?\b", 0.85),
+    (r"\b(?:count|put|mark|note) (?:me|us) (?:down )?(?:as|for) (?:a )?(?:probable|possible|likely|doubtful|tentative)\b", 0.9),
     (r"\bdepends\b", 0.8),
     (r"^ (?:it is |that is )?(?:quite |just |very )?possible(?: for (?:me|us))?(?= $| ,| but)", 0.85),
     (r"\b(?:let|tell) you (?:know )?(?:on|by|later|tomorrow|next|nearer|closer|after|when|in|this)\b", 0.85),
@@ -149,7 +150,7 @@ _FIRM_NO = (
     re.compile(rf"\b(?:neither|none) of us|would (?:love|like) to(?: {_COME})? but|\bwish (?:i|we) could|\b(?:doubt|do not think) (?:it|i|we)\b|\bcan not\b"),
 )  # fmt: skip
 """What makes a no of a sentence that also holds a yes ("I'd love to come but I can't")."""
-_TRAILING_NO = re.compile(r"\b(?:afraid not|guess not|think not|rather not)\b")
+_TRAILING_NO = re.compile(r"\b(?:afraid not|guess not|think not|rather not)(?= $| ,| sorry)")
 
 
 def _compiled(rules: list[tuple[str, float]]) -> tuple[tuple[re.Pattern[str], float], ...]:

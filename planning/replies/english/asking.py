@@ -16,7 +16,7 @@ from planning.replies.text import Sentence
 
 _PUT_AS_ONE = re.compile(
     r"^ (?:(?:[a-z]+(?: [a-z]+)? ,|ok|so|and|but|also|um|oh|bot|just|quick question|tell me|remind me|can you tell me|could you tell me|do you know|any idea|does anyone know|sorry|wait|,|hey|hi) )*(?:of )?"
-    r"(?:what|when|where|who|whose|which|how|is|are|do|does|did|can|could|may|should|shall|will|would|has|have|am|any|anything|anyone|anybody|got|need|the (?:place|time|address|date))(?! not\b)\b"
+    r"(?:what|when|where|who|whose|which|how|is|are|do|does|did|can|could|may|should|shall|will|would|has|have|am|any|anything|anyone|anybody|(?:got|need) (?:any|enough|anything|to)|the (?:place|time|address|date))(?! not\b)\b"
     r"(?<!\bcan(?= (?:do|bring|make|bake|cook|come|be)\b))(?<!\bcould(?= (?:do|bring|make|bake|cook|come|be)\b))(?<!\bwill(?= (?:do|bring|make|bake|cook|come|be)\b))"
 )
 _TOLD = re.compile(

@@ -23,7 +23,7 @@ MOST_STRANGE = 6
 """Beside more words nobody knows here, a dish that is only named is part of a story."""
 _FIRST_PERSON = re.compile(r" (?:i|we|me|us|my|our|mine|ours) ")
 _HOW_MANY = re.compile(
-    rf"^ (?:(?:about|around|enough|for|roughly|maybe|say|like|probably|it|will|feed|feeds|serves|is|up|to|make|just|only|the|all|do not know|not sure|no idea|hmm|um|uh|oh|well|i think|i guess|should|be|can|would|,) )*(?P<n>[0-9]{{1,6}}|{NUMBER})(?:(?: ,)?(?: (?:or|to|maybe|perhaps|-))+ (?P<hi>[0-9]{{1,6}}|{NUMBER}))?(?: (?:people|servings|portions|or so|i think|eaters|guests|ish|of us|really|i guess|maybe|i suppose|adults|,|at least|at most))*(?= $)"
+    rf"^ (?:(?:about|around|enough|for|roughly|maybe|say|like|probably|it|will|feed|feeds|serves|is|up|to|make|just|only|the|all|do not know|not sure|no idea|hmm|um|uh|oh|well|i think|i guess|should|be|can|would|,) )*(?P<n>[0-9]{{1,6}}|{NUMBER}|(?:half )?an? dozen|two dozen)(?:(?: ,)?(?: (?:or|to|maybe|perhaps|-))+ (?P<hi>[0-9]{{1,6}}|{NUMBER}))?(?: (?:people|servings|portions|or so|i think|eaters|guests|ish|of us|really|i guess|maybe|i suppose|adults|portions|,|at least|at most))*(?= $)"
 )
 _FOR_EVERYBODY = re.compile(
     r"^ (?:(?:enough|plenty|for|to feed|feeds|serves|it|is|should|will|do|be|about) )*(?:everyone|everybody|all of us|the lot of us|the whole (?:lot|group|gang|crowd|party)|us all|all|the lot)(?= $)"

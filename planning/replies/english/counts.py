@@ -50,7 +50,7 @@ _FROM_US = re.compile(
 _ALTOGETHER = re.compile(
     rf" (?P<n>{N})(?: of us| people| heads)? (?:altogether|in total|in all|all in all|all told|total)(?= $| ,| \(| and)"
 )
-_ABSENT = re.compile(r"^ (?:can not|will not|is not|are not|has to|have to|had to|is ill|are ill|is sick|are sick)\b")
+_ABSENT = re.compile(r"^ (?:(?:has|have) (?:had to )?(?:dropped out|drop out|cancelled|pulled out|cancel)|(?:is|are) (?:out|not coming)|can not|will not|is not|are not|has to|have to|had to|is ill|are ill|is sick|are sick)\b")
 _INSTEAD = re.compile(
     rf"^ (?:now |it is |we are |make it )*(?P<n>{N}) (?:people )?(?:instead of|rather than|not) {N}(?= $| ,| now)"
 )

@@ -17,7 +17,7 @@ from dataclasses import dataclass, replace
 from planning.amounts import number_words
 from planning.potluck import Answer
 from planning.replies.english.lexicon import number_of, singulars, words
-from planning.replies.english.nouns import known_thing
+from planning.replies.english.nouns import is_ingredient, known_thing
 from planning.replies.intents import (
     AddPerson,
     AddPromise,
@@ -106,8 +106,29 @@ def _doubtful(intent: Intent, sentence: Sentence, left: Unread, context: ReplyCo
         case ChangePromise() | DropPromise():
             return bool(left.numbers or left.dishes or left.turns or left.instead) or left.content > MOST_UNREAD
         case AddPromise() | TakeTopping():
+            if isinstance(intent, AddPromise) and _odd_name(intent.dish):
+                return True
             return bool(left.numbers or left.dishes or left.turns) or left.content > MOST_UNREAD
     return False
+
+
+def _odd_name(dish: str) -> bool:
+    """Whether most of a dish's name is no food: "the meat one, the veg" beside a known word."""
+    if known_thing(dish)[1] >= 0.95:
+        return False  # the table knows the whole name
+    said = dish.lower().split()
+    odd = [w for w in said if w in words("tells") or w in _TURNS or w in ("one", "two", "other") or _strange(w)]
+    return len(said) > 2 and len(odd) >= 2
+
+
+def _strange(word: str) -> bool:
+    roles = ("plainword", "manner", "diet", "allergen", "filler", "plain", "vessel", "sizeword", "sauce", "inside", "dish")
+    return not (
+        any(s in words(role) for role in roles for s in singulars(word))
+        or is_ingredient(word)
+        or known_thing(word)[1] >= 0.5
+        or word.endswith(("ed", "y"))
+    )
 
 
 def _more_come(intent: SetParty, sentence: Sentence, left: Unread) -> bool:

@@ -28,10 +28,14 @@ _AGAINST = re.compile(
 )
 
 
+_ASKS = re.compile(r"^ (?:is|are|was|were|do|does|did|has|have|why|should|would) ")
+"""How a question begins that was left without its mark."""
+
+
 def read_inside(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """The dishes the sentence names, if it is about its writer or says how much of them there is."""
     tokens = sentence.tokens
-    if len(tokens) > LONGEST or _AGAINST.search(sentence.text):
+    if len(tokens) > LONGEST or _ASKS.match(sentence.text) or _AGAINST.search(sentence.text):
         return []
     for i in range(len(tokens)):
         if not sentence.free(i) or not _may_begin(sentence, i):

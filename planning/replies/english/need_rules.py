@@ -11,6 +11,8 @@ from planning.replies.english.lexicon import NUMBER, any_of
 
 OF_THEM = r"(?: of (?:us|them|ours|whom|which|those|(?:the|our|my|us) (?:[0-9]{1,2}|two|three|four|five|six|seven|eight|kids|girls|boys|children|adults|family|lot)))"
 _IS = rf"(?:(?:my|our) [a-z]+ and i are|i and (?:my|our) [a-z]+ are|me and (?:my|our) [a-z]+ are|i am|we are|we are both|both of us are|all(?: [a-z]+)? of us are|i have been|{KIN} (?:is|are|has been)|(?P<n2>{NUMBER}){OF_THEM} (?:is|are)|(?:he|she) is|they are|am|being|as|who is|who are)"
+OF_MINE = re.compile(rf"^ (?:(?:and|also|,) )*{KIN}(?: is| has|:| :|,| ,|-| -)+ {LIST}(?= $| ,| and| \()")
+"""Below the question for diets: "my daughter: egg and milk"."""
 DIET_RULES = (
     re.compile(rf" {_IS} (?:a |an |also |both |all |strictly |strict |a strict |now |vegetarian and |actually |still |mostly |lifelong |fully |completely )*{DIET}(?![a-z-])"),
     re.compile(rf" (?P<n>{NUMBER}|a|an|another|both|all){OF_THEM}?(?: is| are|,)?(?: a| an| strict| of whom)* {DIET}(?![a-z-])"),
@@ -38,10 +40,11 @@ INTOLERANCE_RULES = (
 )
 _WHO = rf"(?:i|we|{KIN}|he|she|they|(?P<n>{NUMBER}){OF_THEM})(?: ,)?"
 AVOID_RULES = (
+    re.compile(rf" {LIST} (?:is|are) (?:a |an |strictly |absolutely |sadly )*(?:no-no|no no|no-go|no go|off limits|off-limits|off the menu|forbidden|not allowed|not an option|poison)(?: (?:for|to) (?:me|us|{KIN.replace('?P<kin>', '?:')}))?"),
     re.compile(rf" {_WHO}(?: (?:also|really|both|all|just|still))? (?:can not|do not|does not|must not|will not|am not allowed|is not allowed|are not allowed|can never|should not|never)(?: to)? (?:eat|eats|have|do|tolerate|touch|touches|digest|take|stomach|handle|consume|drink|go near) (?:any |all |the |(?:anything|food|things|stuff) (?:with|containing|made with|made from|that has|that contains) (?:any )?)?{LIST}"),
     re.compile(rf" no {LIST} (?:for|near|around|anywhere near) (?:me|us|{KIN.replace('?P<kin>', '?:')}|one of us|(?:my|our) [a-z]+)"),
     re.compile(rf" {_WHO} (?:(?:also|have to|has to|need to|needs to|must) )*(?:avoid|avoids|stay off|stays off|keep off|stay away from|steer clear of|steers clear of|cut out|have cut out|has cut out|gave up|have given up|has given up)(?: all| any)? {LIST}"),
-    re.compile(rf" (?:none|neither) of us (?:(?:can|will|may|is allowed to|are allowed to) )?(?:eat|eats|touch|touches|have|has|drink|drinks) (?:any )?{LIST}"),
+    re.compile(rf" (?:none|neither) of (?:us|(?:my|our) (?:lot|family|kids|children|party|gang)) (?:(?:can|will|may|is allowed to|are allowed to) )?(?:eat|eats|touch|touches|have|has|drink|drinks) (?:any )?{LIST}"),
     re.compile(rf" {_WHO} (?:am|is|are) (?:completely |totally |currently |now |still )?off {LIST}"),
 )  # fmt: skip
 KILLS = re.compile(
@@ -81,11 +84,11 @@ JOKE_ALLERGY = re.compile(
 )
 LISTED = re.compile(rf"(?:,|and|&|\x00|\)) (?:and )?(?P<list>{ALLERGEN})(?: \( (?P<whose>[^()]{{1,20}}) \))?(?= $| ,)")
 NONE = re.compile(
-    r"^ (?:no|none|nothing|nope|nil|zero|all good|no needs|not really|nobody|none of us|(?:i am|we are) (?:easy|fine|all good|good))(?:(?: ,)? (?:all good|none|nothing|special|at all|for us|for me|here|needed|(?:i am|we are) (?:easy|fine|good)|(?:that )?(?:i|we) (?:know of|am aware of|are aware of|can think of)|as far as (?:i|we) know|known))*(?= $)"
+    r"^ (?:no|none|nothing|nope|nil|zero|all good|no needs|not really|nobody|none of us|(?:i|we) (?:will |can |do |both |all )*eat (?:anything|everything|owt|whatever|it all|most things|all)|(?:i am|we are) (?:easy|fine|all good|good))(?:(?: ,)? (?:all good|none|nothing|special|at all|for us|for me|here|needed|(?:i am|we are) (?:easy|fine|good)|(?:that )?(?:i|we) (?:know of|am aware of|are aware of|can think of)|as far as (?:i|we) know|known))*(?= $)"
 )
 ALLERGENS_ALONE = re.compile(rf"^ (?:just |only |no |yes(?: ,)? |also |and )*{LIST}(?: (?:for|-) {KIN})?(?= $| ,)")
 BARE = re.compile(
-    rf"^ (?:(?:just|only|yes|i am|a|we are|strictly|strict|also|and|,|one|oh|all|both) )*{DIETS}(?: (?:only|here|for me|for us|one|too|also|as well|both of us|for both of us|myself|by the way|btw|household|family))*(?= $| ,| and)"
+    rf"^ (?:(?:just|only|yes|i am|a|we are|strictly|strict|also|and|,|one|oh|all|both) )*{DIETS}(?: (?:only|here|for me|for us|one|too|also|as well|both of us|for both of us|myself|by the way|btw|household|family|x (?P<n>[1-9])))*(?= $| ,| and)"
 )
 REFUSED = re.compile(
     rf"^ (?:please ,? ?)?(?:no|without|nothing with|avoid) (?:any )?{LIST}(?: in (?:anything|it|the food|there))?(?: please)?(?= $| ,| as| because| or )"

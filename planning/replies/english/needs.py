@@ -192,7 +192,7 @@ class _Reader:
         if (match := form.BARE.match(sentence.left)) is not None:
             if not is_dish(sentence.left[match.end() :]):
                 sure = 0.9 if context.asked == "diets" else 0.7 if context.asked in ("bring", "servings") else 0.88
-                self.said(match, diets_of(match["diets"]), sure)
+                self.said(match, diets_of(match["diets"], int(match["n"] or 1)), sure)
             return
         if (match := form.AFTER_PEOPLE.search(sentence.left)) is not None:
             self.said(match, diets_of(match["diets"], _count(match, "")), 0.88, only_diet=True)
@@ -246,6 +246,8 @@ def read_needs(sentence: Sentence, context: ReplyContext, earlier: str = "") -> 
         if (match := form.NONE.match(sentence.left)) is not None:
             reader.said(match, (), 0.93, cleared=True)
             return list(reader.found)
+        if (match := form.OF_MINE.match(sentence.left)) is not None:
+            reader.said(match, needs_of(match["list"], 1, "allergy"), 0.85)
         if (match := form.ALLERGENS_ALONE.match(sentence.left)) is not None:
             # Below "any diets or allergies?" a bare food is taken as an allergy, the stricter reading.
             needs = needs_of(match["list"], 1, "allergy")

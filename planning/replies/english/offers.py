@@ -24,12 +24,13 @@ _OFFERS = (
     (re.compile(r" (?:i|we) have(?: got)? (?=(?:dessert|drinks?|snacks|the|a|an|some|bread|salad|[0-9]+|two|three|half|loads|lots|plenty)\b)"), 0.75),
     (re.compile(r"^ (?:(?:i|we) )?got (?:the |some )?(?=(?:desserts?|drinks?|snacks|bread|rolls|salads?|plates|cups|napkins|ice|cutlery|chips|buns)(?: (?:covered|sorted|handled|for [0-9a-z ]+|this time))* $)"), 0.84),
     (re.compile(r" (?:put|sign|write|mark|pencil|note|jot|add) (?:me|us) (?:down |up |in |on )?(?:as )?(?:for|with|bringing|to bring|to make|on) "), 0.95),
-    (re.compile(r" (?:count (?:me|us)(?: in| down)?|sign (?:me|us) up|count on (?:me|us)|down|i am down|dibs|i call dibs|i have dibs|leave it to me|rely on (?:me|us)) (?:for|on|with) "), 0.9),
+    (re.compile(r" (?:count (?:me|us)(?: in| down)?|sign (?:me|us) up|count on (?:me|us)|down|i am down|dibs|i call dibs|i have dibs|leave it to me|rely on (?:me|us)) (?:for|on|with) (?!me\b|us\b)"), 0.9),
     (re.compile(r" (?:i|we) (?:have got|have|got|will have|have already got) (?=[a-z0-9 ,-]+ (?:covered|handled|sorted|under control|taken care of)\b)"), 0.92),
     (re.compile(r"^ (?:i am|we are|i will be|am|on|i will go) (?:on|for|with) (?=(?:the )?[a-z ]+ (?:duty|detail)?)"), 0.85),
     (re.compile(r"^ (?:my|our) (?:contribution|offering|share|part|dish|bit|plan|choice|pick)(?: (?:is|are|will be|would be|to it|to the (?:supper|potluck|table|party|meal)|this time|:|-))+ "), 0.9),
     (re.compile(r"^ (?:happy|glad|delighted|keen|willing) to (?P<verb>contribute|bring|make|bake|do|provide|supply|cook|offer) "), 0.9),
     (re.compile(r"^ (?:me|us) (?:for|on) "), 0.75),
+    (re.compile(r"(?: ,| and| but| also|^|^ please)(?: (?:please|also|you can|can you|could you|you could))* add(?:ing)? (?!me\b|us\b|my\b|our\b|[a-z0-9]+ (?:more|kids?|adults?|people|children)\b)"), 0.85),
     (re.compile(rf"(?: ,| and| but| \+| also) {_ADV}(?P<aux>(?:will|shall|can|could|going to|happy to) ){_ADV}(?P<verb>{_VERB})(?: along| over)? "), 0.86),
     (re.compile(rf" (?:my|our) (?:{any_of('kin')}|{any_of('kins')}) {_ADV}(?:wants to|would like to|will|is going to|is|can|offered to|has offered to|would love to) {_ADV}(?P<verb>bring|bringing|make|making|bake|baking|cook|cooking|contribute)(?: along)? "), 0.7),
     (re.compile(r" (?:i|we) (?:am|are|was|were|have been) (?:thinking|considering|contemplating|toying)(?: with| of| about)?(?: doing| making| bringing)? (?!you\b|that\b|if\b)"), 0.65),
@@ -41,6 +42,7 @@ _ON_ME = re.compile(
 _LEFT_TO_ME = re.compile(
     r"^ (?:(?:you can|just|please|ok|and|so) )*leave (?P<what>(?:the |all the |some )?[a-z ,'0-9-]+?) (?:to|with|up to) (?:me|us)(?= $| ,| then| this)"
 )
+_PUT_DOWN = re.compile(r" (?:put|note|mark|write|add|sign)(?: down)? (?P<what>(?:the |some |an? )?[a-z0-9 ]{3,40}?) (?:down |up )?(?:for|from|by|as) (?:me|us|mine|ours)(?= $| ,)")
 _IT_IS = re.compile(r"(?:^|(?<= so)|(?<= then)|(?<= ,)|(?<= ok)|(?<= right)) (?P<what>(?!so |then |ok |right |well )(?:the |some |an? )?[a-z ]{3,30}?) it is(?= $| then| for)")
 _NEGATED = re.compile(r" (?:not|never|no longer|no need to|do not|hardly) (?:(?!but|and|so|still|though)\w+ ){0,2}$")
 IF_NEEDED = re.compile(
@@ -70,6 +72,7 @@ _BASE = frozenset(
 _SURELY = ("bringing", "will bring", "making", "baking")
 _COMMAND = next(i for i, (pattern, _) in enumerate(_OFFERS) if pattern.pattern.startswith("^"))
 _HAS = next(i for i, (pattern, _) in enumerate(_OFFERS) if pattern.pattern.startswith(" (?:i|we) have(?: got)?"))
+_ADDS = next(i for i, (pattern, _) in enumerate(_OFFERS) if "add(?:ing)? " in pattern.pattern)
 _NAMES_ITSELF = re.compile(
     r"(?:a |some )?(?:salads?|breads?|desserts?|puddings?|drinks?|soups?|snacks?|sides?|nibbles)"
 )
@@ -91,6 +94,8 @@ def read_promises(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             continue
         if pattern is _OFFERS[_HAS][0] and not any(t.known >= 0.5 or t.vague for t in things):
             continue  # "I have a prior commitment"
+        if pattern is _OFFERS[_ADDS][0] and not all(t.known >= 0.9 or t.vague for t in things):
+            continue  # "add 2 cups of flour"
         aux = (match.groupdict().get("aux") or "").strip()
         if aux.startswith(("was", "would")) and re.search(r"\bbut\b", sentence.text):
             continue  # "I was going to bring salad but someone has it"
@@ -102,7 +107,7 @@ def read_promises(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         if match.groupdict().get("who") and not aux and verb in _BASE:
             confidence = 0.82 if context.addressed else 0.6  # "I bring cake" may be a habit
         return added(sentence, context, things, first, aux, verb, confidence)
-    for pattern in (_ON_ME, _LEFT_TO_ME, _IT_IS):
+    for pattern in (_ON_ME, _LEFT_TO_ME, _IT_IS, _PUT_DOWN):
         match = pattern.search(sentence.left)
         if match is None:
             continue

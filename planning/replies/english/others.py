@@ -134,6 +134,10 @@ def _one_of(kin: str) -> Party:
     return Party(**(dict.fromkeys(AGE_GROUPS, 0) | {group: 1}))
 
 
+_PRAISED = re.compile(r" (?:best|mean|great|amazing|lovely|always|usually|never|famous|wonderful|fantastic|incredible|nicest|good) ")
+"""What somebody's cooking is said to be, and not what they bring now."""
+
+
 def _said_of(sentence: Sentence, named: list[_Named], context: ReplyContext, *, own: bool) -> list[Intent]:
     tokens, end = sentence.tokens, named[-1].last
     rest = " " + " ".join(t.plain for t in tokens[end:]) + " "
@@ -156,6 +160,8 @@ def _said_of(sentence: Sentence, named: list[_Named], context: ReplyContext, *, 
     elif (me := re.match(r" (?:and|&) (?:i|me|myself)(?= )", rest)) is not None:
         rest = rest[me.end() :]  # "Dave and I are coming": the writer's own part is read by the others
     bringing = _BRINGS.match(rest) if opens and all(n.guest is not None for n in named) else None
+    if bringing is not None and _PRAISED.search(rest):
+        bringing = None
     answer, after = None, end
     for kind, pattern in _AFTER:
         if (match := pattern.match(rest)) is not None:

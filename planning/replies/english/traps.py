@@ -23,13 +23,13 @@ _HYPOTHETICAL = re.compile(
     r"|\bdream(?:t|ed|ing)?\b|\bas if (?:i|we)\b|\bwhen hell\b|\bwhen pigs\b|\bnext year\b|(?<!^ )\bnext time\b(?! $)|\bany ?one would\b"
 )
 _PAST = re.compile(
-    r"\blast (?:year|time|month|week|summer|autumn|fall|winter|spring|sunday|saturday|night)\b|\byesterday\b"
+    r"(?<!same as )(?<!like )(?<!than )\blast (?:year|time|month|week|summer|autumn|fall|winter|spring|sunday|saturday|night)\b|\byesterday\b"
     r"|\bback (?:in (?=(?:[0-9]|the (?:day|[0-9])|january|february|march|april|may|june|july|august|september|october|november|december|school|college|my|our))|when|then)|\b(?:it was|there were|there was) (?:[0-9]|only|just|so|too|a|about)|\bused to\b|\b(?:years|ages|weeks|months|days) ago\b|\bremember when\b|\bthat time\b"
     r"|\b(?:i|we|he|she|they|you) (?:brought|made|came|baked|cooked|had(?! to (?:cancel|drop|pull))|ate|went|(?:was|were)(?! (?:not )?(?:going|planning|thinking|hoping|wondering))|did|took|forgot|loved)\b|\bwas allergic\b|\bthat was\b"
     r"|\bthe other (?:day|week|night)\b"
 )
 _NOW = re.compile(
-    r"\b(?:will|this time|this year|now|am (?:bringing|coming|making)|again|instead|are (?:coming|bringing))\b"
+    r"\b(?:will|this time|this year|now|am (?:bringing|coming|making)|again|instead|are (?:coming|bringing)|so (?:it is |we are |that is |just )?(?:[0-9]|two|three|four|five|six))\b"
 )
 _OTHERS = re.compile(
     r"^ (?:(?:and |so |but |ok |well )?(?:you|everyone|everybody|someone|somebody|anyone|anybody|people|they|guys|folks|y'all|nobody|no one|who|whoever|he|she)) (?!can (?:count|mark|put|note|consider|sign|add)|bet|know i )"

@@ -139,8 +139,8 @@ def read_withdrawals(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         start, end = sentence.span_of(match)
         sentence.take_match(match)
         found.append(DropPromise(promise, dish, start=start, end=end, confidence=confidence))
-    if found:
-        return found
+    if found:  # "can't get cabbage, so no slaw": what is named is what is meant
+        return [d for d in found if isinstance(d, DropPromise) and d.promise] or found
     if context.own_promises and not ONE_MORE.search(sentence.text):
         found += _changes(sentence, context) or read_mine(sentence, context)
     return found
