@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import html
 import json
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from datetime import datetime
 from pathlib import Path
 from zoneinfo import ZoneInfo
@@ -136,10 +136,28 @@ def _line(row: Row, names: Mapping[str, str]) -> str:
 SPOKEN = ("message", "edit", "photo", "document")
 
 
+def changed_lines(rows: Iterable[Row]) -> Iterator[tuple[Row, list[str] | None]]:
+    """Each row, with the lines an edit put in place of others; None for what is no edit of something seen before.
+
+    A board is edited dozens of times: whoever reads the record wants to know what became different.
+    """
+    said: dict[tuple[object, object], str] = {}
+    for row in rows:
+        key = (row["chat"], row.get("message"))
+        text = str(row["text"])
+        if row["kind"] == "edit" and key in said:
+            before = set(said[key].split("\n"))
+            yield row, [line for line in text.split("\n") if line.strip() and line not in before]
+        else:
+            yield row, None
+        if row["kind"] in SPOKEN:
+            said[key] = text
+
+
 def markdown(rows: Iterable[Row], title: str, names: Mapping[str, str]) -> str:
     out = [f"# {_plain(title)}", ""]
     day = ""
-    for row in rows:
+    for row, news in changed_lines(rows):
         at = datetime.fromisoformat(str(row["at"]))
         if (today := f"{at:%A} {at.day} {at:%B %Y}") != day:
             day = today
@@ -152,8 +170,10 @@ def markdown(rows: Iterable[Row], title: str, names: Mapping[str, str]) -> str:
         if row["kind"] not in SPOKEN:
             out += [f"{head} *{_plain(_line(row, names))}*", ""]
             continue
-        changed = ", changed" if row["kind"] == "edit" else ""
-        out += [f"{head} **{_plain(_who(row, names))}**{place}{changed}:", ""]
+        if news is not None:
+            out += [f"{head} *{_plain(_who(row, names))}{place} changed it: {_plain(' / '.join(news) or 'less')}*", ""]
+            continue
+        out += [f"{head} **{_plain(_who(row, names))}**{place}:", ""]
         text = str(row["text"]) or ("(a picture)" if row["kind"] == "photo" else "")
         out += [f"> {_plain(line)}  " if line.strip() else ">" for line in text.split("\n")]
         if "file" in row:
@@ -194,7 +214,7 @@ def page(rows: Iterable[Row], title: str, names: Mapping[str, str]) -> str:
         f"<title>{esc(title)}</title><style>{STYLE}</style><main><h1>{esc(title)}</h1>",
     ]
     day = ""
-    for row in rows:
+    for row, news in changed_lines(rows):
         at = datetime.fromisoformat(str(row["at"]))
         if (today := f"{at:%A} {at.day} {at:%B %Y}") != day:
             day = today
@@ -207,14 +227,18 @@ def page(rows: Iterable[Row], title: str, names: Mapping[str, str]) -> str:
         if row["kind"] not in SPOKEN:
             out.append(f'<p class="deed">{at:%H:%M} <bdi>{esc(_line(row, names))}</bdi></p>')
             continue
+        if news is not None:
+            summary = f"{at:%H:%M} <bdi>{who}</bdi>{place} changed it: <bdi>{esc(' / '.join(news) or 'less')}</bdi>"
+            whole = f'<p class="text" dir="auto">{esc(str(row["text"]))}</p>'
+            out.append(f'<details class="deed"><summary>{summary}</summary>{whole}</details>')
+            continue
         side = "said bot" if row["from"] == "bot" else "said"
-        changed = ", changed" if row["kind"] == "edit" else ""
-        out.append(f'<article class="{side}"><div class="head">{at:%H:%M} <bdi>{who}</bdi>{place}{changed}</div>')
+        out.append(f'<article class="{side}"><div class="head">{at:%H:%M} <bdi>{who}</bdi>{place}</div>')
         if row["text"]:
             out.append(f'<p class="text" dir="auto">{esc(str(row["text"]))}</p>')
         if "file" in row:
             name = esc(str(row["file"]), quote=True)
-            shown = f'<img src="{name}" alt="">' if row["kind"] == "photo" else name
+            shown = f'<img src="{name}" alt="Picture: {name}">' if row["kind"] == "photo" else name
             out.append(f'<p><a href="{name}">{shown}</a></p>')
         if labels := _buttons(row):
             out.append('<p class="keys">' + "".join(f"<span>{esc(label)}</span>" for label in labels) + "</p>")

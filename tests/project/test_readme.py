@@ -1,6 +1,7 @@
 """What the README counts is what stands in the tables."""
 
 import csv
+import re
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -24,3 +25,10 @@ def test_every_command_is_named() -> None:
 
     for name in commands:
         assert f"python -m bot {name}" in text
+
+
+def test_every_picture_shown_is_there_and_is_described() -> None:
+    shown = re.findall(r"!\[([^\]]*)\]\(([^)]+)\)", (ROOT / "README.md").read_text("utf-8"))
+
+    assert shown
+    assert [path for words, path in shown if not words.strip() or not (ROOT / path).is_file()] == []

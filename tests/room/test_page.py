@@ -59,8 +59,8 @@ async def test_the_clock_moves_to_the_next_reminder_and_it_is_sent(tmp_path: Pat
         await w.page.wait_for_selector("#group-log >> text=time to preheat")
 
         assert before is not None
-        assert "09:00" in before
-        assert "11:00" in (await w.page.text_content("#now") or "")
+        assert "9:00 AM" in before
+        assert "11:00 AM" in (await w.page.text_content("#now") or "")
 
 
 @in_a_browser

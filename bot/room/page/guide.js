@@ -7,6 +7,7 @@ const MORE = [
   ["/picture", "more-picture"], ["/missing", "more-missing"], ["/bar baked potato", "more-bar"],
   ["/kitchen 1 oven, 1 slow cooker, 2 burners", "more-kitchen"], ["/table", "more-table"], ["/print", "more-print"],
   ["/late 20", "more-late"], ["/leftovers", "more-leftovers"], ["/again", "more-again"],
+  ["/settings language es", "more-language"],
 ];
 const NEWEST = 8;
 
@@ -20,7 +21,7 @@ export function setUpGuide({ compose }) {
   function when(at) {
     const wall = new Date(`${at.slice(0, 16)}:00Z`);
     if (Number.isNaN(wall.valueOf())) return at;
-    return wall.toLocaleString(language, { timeZone: "UTC", weekday: "short", day: "numeric", hour: "2-digit", minute: "2-digit", hourCycle: "h23" });
+    return wall.toLocaleString(language === "en" ? "en-GB" : language, { timeZone: "UTC", weekday: "short", day: "numeric", hour: "2-digit", minute: "2-digit", hourCycle: "h23" });
   }
 
   function tell(d) {

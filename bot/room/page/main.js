@@ -120,7 +120,7 @@ function drawClock() {
   const wall = new Date(clock.now.slice(0, 19) + "Z");
   const american = language === "en" && /^(America|US|Pacific\/Honolulu)/.test(clock.zone);
   $("#now").textContent = wall.toLocaleString(american ? "en-US" : language === "en" ? "en-GB" : language, {
-    timeZone: "UTC", weekday: "short", day: "numeric", month: "short", year: "numeric", hour: "2-digit", minute: "2-digit", hourCycle: american ? "h12" : "h23",
+    timeZone: "UTC", weekday: "short", day: "numeric", month: "short", year: "numeric", hour: american ? "numeric" : "2-digit", minute: "2-digit", hourCycle: american ? "h12" : "h23",
   });
   $("#now").dateTime = clock.now;
   $("#now").title = clock.zone;

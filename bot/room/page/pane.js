@@ -18,6 +18,10 @@ export class Pane {
     this.area = section.querySelector("textarea");
     this.board = section.querySelector(".board");
     this.listenToForm();
+    // Whoever reads at the end stays at the end, also when a picture takes its place late.
+    this.following = true;
+    this.log.addEventListener("scroll", () => { this.following = this.log.scrollHeight - this.log.scrollTop - this.log.clientHeight < 120; });
+    this.log.addEventListener("load", () => { if (this.following) this.toEnd(); }, true);
   }
 
   chat() { return store.chats.get(this.group ? store.group : this.who()); }
@@ -102,7 +106,6 @@ export class Pane {
   // A message that is new or has changed; who reads with the keyboard keeps their place.
   take(message, fresh) {
     const log = this.log;
-    const near = log.scrollHeight - log.scrollTop - log.clientHeight < 120;
     const old = log.querySelector(`[data-key="${message.key}"]`);
     const focused = old?.contains(document.activeElement) ? document.activeElement : null;
     const spot = focused ? [...old.querySelectorAll("button, a")].indexOf(focused) : -1;
@@ -111,7 +114,7 @@ export class Pane {
     if (old) old.replaceWith(drawn);
     else { log.querySelector(".empty")?.remove(); log.append(drawn); }
     if (spot >= 0) (drawn.querySelectorAll("button, a")[spot] || drawn.querySelector("button"))?.focus();
-    if (near && !old) this.toEnd();
+    if (this.following && !old) this.toEnd();
     this.drawKeys();
     const prompt = message.prompt;
     if (fresh && prompt?.force_reply && (!prompt.selective || message.reply?.from === this.who())) this.aim({ message, edit: false });

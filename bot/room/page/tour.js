@@ -1,7 +1,7 @@
 // Five things to try. A step is done when it was done on this page, by whomever the reader is just then.
 import { make } from "/page/draw.js";
-import { nameOf, store, watch } from "/page/store.js";
-import { t } from "/page/words.js";
+import { act, nameOf, store, watch } from "/page/store.js";
+import { language, t } from "/page/words.js";
 
 const COMING = /coming|\bvoy\b|^voy/i;
 const STEPS = [
@@ -19,14 +19,18 @@ export function setUpTour(list, count, { become, compose, board, focusButton, fo
     return people[Math.min(step.who, people.length - 1)];
   }
 
-  function go(step) {
+  async function go(step) {
     if (step.key === "move") { focusClock(); return; }
     become(person(step));
     if (step.button) focusButton(step.button);
     else if (step.link) {
       const inside = (board()?.buttons || []).flat().filter((b) => b.opens === "private").map((b) => b.label);
       focusButton((label) => inside.includes(label));
-    } else compose(t(`try-${step.key}-say`), { reply: step.reply ? board() : null });
+    } else {
+      // Whoever reads the page in another language than the bot's usual one has it speak that language first.
+      if (step.key === "start" && language !== "en") await act({ do: "say", chat: store.group, text: `/settings language ${language}` });
+      compose(t(`try-${step.key}-say`), { reply: step.reply ? board() : null });
+    }
   }
 
   function drawStep(step, current) {

@@ -163,3 +163,4 @@ room-more-print = cards, run sheet, shopping list, tags
 room-more-late = twenty minutes late, and what it shifts
 room-more-leftovers = what keeps, and for how long
 room-more-again = the same supper once more
+room-more-language = the bot speaks Spanish in the group
