@@ -67,7 +67,7 @@ read up to so many words in all."""
 _IS_BEFORE = frozenset(
     (
         "tagging", "staying", "visiting", "driving", "working", "having", "making", "doing", "going", "getting", "still", "too", "so",
-        "very", "really", "probably", "definitely", "back", "home", "free", "busy", "poorly", "taking", "tied", "stuck", "snowed", "taken",
+        "very", "really", "probably", "definitely", "back", "home", "free", "busy", "poorly", "taking", "tied", "stuck", "snowed", "taken", "off", "done", "ready", "cancelled", "gone", "burnt", "ruined",
         "on", "vegan", "vegetarian", "allergic", "coming", "not", "gluten", "lactose", "celiac", "coeliac", "bringing",
         "ill", "sick", "mine", "expecting", "pregnant", "diabetic", "kosher", "halal", "severely", "highly", "also", "anaphylactic",
         "lactose", "dairy", "egg", "only", "got", "in", "out", "away", "a", "an", "pescatarian", "intolerant", "veggie", "covered", "from", "joining",
@@ -117,6 +117,9 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
             found += handed
             continue
         trap = traps.blocked(sentence, context)
+        if trap == "called":
+            passed.append("others")
+            continue
         undo = questions.read_undo(sentence, context)
         found += undo
         if undo and undo[0].confidence >= 0.8:
@@ -170,6 +173,8 @@ def _in_the_open(message: Message, context: ReplyContext, *, supper: bool = Fals
     """Who comes, told to the group and not to the bot; `supper`: beside a word for it."""
     found, _ = read(open_chat.again(message), replace(context, replying_to="board"))
     if supper:
+        if any(doubt.unread(s, found, context).content > 0 for s in message.sentences):
+            return []  # "we're coming to dig on Saturday"
         return open_chat.beside_supper(found, context)
     return open_chat.answered(message, found, context)
 

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import re
 
-from planning.replies.english.lexicon import any_of
+from planning.replies.english.lexicon import NUMBER, any_of
 from planning.replies.english.nouns import known_thing
 from planning.replies.intents import Ask, Intent, ReplyContext
 from planning.replies.text import Sentence
@@ -54,6 +54,10 @@ _HOST = re.compile(
 )
 
 
+_OF_PEOPLE = re.compile(rf" (?:say|make it|add|be) (?:{NUMBER}|one|another|an extra|a plus)(?: more)?(?= $| of us| people| ,)")
+"""A wish about the number of one's party, put as a question."""
+
+
 def read_loosely(sentence: Sentence, context: ReplyContext, trap: str | None) -> list[Intent]:
     """What a question written to the bot is after; "host" for what only the host can know."""
     text = sentence.text
@@ -61,6 +65,7 @@ def read_loosely(sentence: Sentence, context: ReplyContext, trap: str | None) ->
         not context.addressed
         or (trap not in (None, "others") and not _WHAT_I_SAID.search(text))
         or _TOLD.search(text)
+        or _OF_PEOPLE.search(text)
         or _PUT_AS_ONE.match(text) is None
     ):
         return []

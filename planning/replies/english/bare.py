@@ -9,6 +9,7 @@ from dataclasses import replace
 
 from planning.amounts import unit_of
 from planning.replies.english.lexicon import NUMBER, number_of, words
+from planning.replies.english.nouns import is_ingredient
 from planning.replies.english.offers import added
 from planning.replies.english.sizes import Behind, amount_behind
 from planning.replies.english.things import things_at
@@ -45,9 +46,9 @@ def read_bare(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             continue
         things = things_at(sentence, i, len(sentence.tokens), bare=True, loose=context.asked == "bring")
         things = [t for t in things if not t.other and t.dish.lower() not in _IDIOMS]
-        if not things:
+        if not things or {t.plain for t in sentence.tokens[max(0, i - 3) : i]} & {"if", "unless", "where"}:
             i += 1
-            continue
+            continue  # "if there's cake I'm there"
         whole = (
             things[-1].last >= len(sentence.tokens)
             or not sentence.free(things[-1].last)
@@ -64,6 +65,7 @@ def read_bare(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         confidence = 0.9 if sized or mine or context.asked == "bring" else BARE
         found += added(sentence, context, things, i, "", "", confidence)
         i = things[-1].last
+    found = _kinds(found)
     left = {t.plain for i, t in enumerate(sentence.tokens) if sentence.free(i) and t.plain[0].isalpha()}
     strange = left - words("filler").keys()
     if not strange or context.asked == "bring":
@@ -75,6 +77,20 @@ def read_bare(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     ):
         return []  # the dish is part of a sentence that says something else
     return [replace(i, confidence=min(i.confidence, 0.6)) for i in found]
+
+
+def _kinds(found: list[Intent]) -> list[Intent]:
+    """ "Samosas - 30 veg, 20 lamb": amounts of plain ingredients behind a dish without one are kinds of that dish."""
+    first = found[0] if len(found) > 1 else None
+    if not isinstance(first, AddPromise) or first.servings or first.quantity or _plain_food(first.dish):
+        return found
+    if not all(isinstance(i, AddPromise) and i.quantity and _plain_food(i.dish) for i in found[1:]):
+        return found
+    return [replace(first, end=found[-1].end, confidence=BARE)]
+
+
+def _plain_food(dish: str) -> bool:
+    return is_ingredient(dish.lower()) or dish.lower() in words("diet") or dish.lower() in ("veg", "meat", "plain")
 
 
 def read_servings(sentence: Sentence, context: ReplyContext) -> list[Intent]:

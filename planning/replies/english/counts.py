@@ -38,6 +38,8 @@ _OF_SO_MANY = re.compile(
 _WE_ALL = re.compile(
     rf" (?:(?:we|us)(?: (?:will|are|can|would|all|both))* (?P<n>{N})(?: of us)?(?: (?:will|are|can|all))*) (?:be there|be here|come|coming|make it|join|in)(?= $| ,| and| with| too| for)"
 )
+_TABLE = re.compile(rf" (?:table|room|space|places?|seats?|spots?) for (?P<n>{N})(?: of us| people)?(?= $| ,| please)")
+_WE_OF = re.compile(rf" (?:we are|we will be|make (?:it|us)|it is)(?: (?:only|just|now|down to))* (?P<n>{N}) (?:out )?of (?:the )?{N}(?= $| ,| now)")
 _FAMILY = re.compile(
     rf" (?:a |the |our )?(?:party|family|group|total|lot|crew|gang|household|bunch|tribe) of (?P<n>{N})\b(?! (?:years|bags|boxes))"
 )
@@ -67,7 +69,7 @@ _FOR_US = re.compile(
     rf" (?:(?:put|count|sign) (?:me|us) (?:down|in) for|count on (?:me|us) (?:being|to be|as)|change (?:us|me|it) to|make (?:us|it|that)|can you make (?:it|that|us)|(?:yes|coming|in|on|count|reserve) (?:for|x))(?= |) ?(?:x|for|us)? ?(?P<n>{N})(?: of us| people)?(?= $| ,|!| instead| now| then| please)"
 )
 _JUST_ME = re.compile(
-    r" (?:(?:it is|it will be|will be|only|am coming|i will be|i am|coming) )*(?<!not )(?:just|only) (?:going to be |gonna be |be |down to )?(?P<who>me|myself|one|us|us two|the two of us|we two)(?= $| ,| this| and| now| for| coming| then| after| tonight| though| please| sadly| again| i am afraid| sorry| from| with| but| so| -)|\b(?:alone|on my own|by myself|solo)\b"
+    r" (?:(?:it is|it will be|will be|only|am coming|i will be|i am|coming) )*(?<!not )(?:just|only) (?:going to be |gonna be |be |down to )?(?P<who>me|myself|yours truly|little old me|one|us|us two|the two of us|we two)(?= $| ,| this| and| now| for| coming| then| after| tonight| though| please| sadly| again| i am afraid| sorry| from| with| but| so| -)|\b(?:alone|on my own|by myself|solo)\b"
 )
 MORE = re.compile(
     rf" (?:(?:and|make that|add|plus|there is|there are|we have|we are|i have|will be|so|actually|with|bringing|can i add|also) )*(?P<n>an?|{NUMBER}|another|a couple)(?: (?P<extra>more|extra|additional|fewer|less))?"
@@ -199,6 +201,8 @@ def totals(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
         for pattern, sure in (
             (_OF_SO_MANY, 0.9),
             (_WE_ALL, 0.9),
+            (_WE_OF, 0.88),
+            (_TABLE, 0.75),
             (_INSTEAD, 0.85),
             (_FOR_US, 0.85),
             (_FROM_US, 0.9),
@@ -250,7 +254,7 @@ def _changes(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
         two = "two" in match[0] or match["who"] == "us"
         yield Count(*sentence.token_range(match), Party(2 if two else 1), False, 0.93)
     match = MORE.search(left)
-    if match is not None and (match["extra"] or match["extra2"] or match["n"] == "another") and context.addressed:
+    if match is not None and (match["extra"] or match["extra2"] or (match["n"] == "another" and match["who"])) and context.addressed:
         n = 1 if match["n"] in ("a", "an", "another") else 2 if match["n"] == "a couple" else number_of(match["n"])
         less = (match["extra"] or match["extra2"] or "").strip() in ("fewer", "less")
         yield Count(

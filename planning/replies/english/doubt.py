@@ -73,7 +73,7 @@ def doubt(message: Message, found: Sequence[Intent], context: ReplyContext) -> l
         sentence = message.sentences[at]
         if at not in seen:
             seen[at] = unread(sentence, found, context)
-        doubtful = _contradicted(intent, found, context) or _doubtful(intent, sentence, seen[at], context)
+        doubtful = _contradicted(intent, message, found, context) or _doubtful(intent, sentence, seen[at], context)
         made.append(replace(intent, confidence=DOUBTFUL) if doubtful else intent)
     return made
 
@@ -82,14 +82,23 @@ def _holds(sentence: Sentence, intent: Intent) -> bool:
     return sentence.tokens[0].start <= intent.start < sentence.tokens[-1].end and intent.end > intent.start
 
 
-def _contradicted(intent: Intent, found: Sequence[Intent], context: ReplyContext) -> bool:
+_SENDS = re.compile(r" (?:send|sending|drop|dropping|leave|leaving|deliver|with pat|via|anyway|regardless|still|though) ")
+"""Who stays away may let a dish come all the same."""
+
+
+def _contradicted(intent: Intent, message: Message, found: Sequence[Intent], context: ReplyContext) -> bool:
     """Whether the writer's no stands beside a party that comes ("not me, but my wife will")."""
     mine = [i for i in found if isinstance(i, SetAnswer) and i.who == context.writer]
+    sends = _SENDS.search(f" {message.plain} ") is not None
     if isinstance(intent, SetParty):
         return intent.party.total > 0 and any(i.answer is Answer.NO for i in mine)
     return (
         isinstance(intent, SetAnswer) and intent in mine and intent.answer is Answer.NO
-        and any(isinstance(i, (SetParty, AddPerson)) and i.party.total > 0 for i in found)
+        and any(
+            (isinstance(i, (SetParty, AddPerson)) and i.party.total > 0)
+            or (isinstance(i, AddPromise) and not i.conditional and not sends)
+            for i in found
+        )
     )  # fmt: skip
 
 

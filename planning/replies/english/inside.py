@@ -40,6 +40,8 @@ def read_inside(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     for i in range(len(tokens)):
         if not sentence.free(i) or not _may_begin(sentence, i):
             continue
+        if {t.plain for t in tokens[max(0, i - 3) : i]} & {"if", "unless", "where"}:
+            continue
         things = [t for t in things_at(sentence, i, len(tokens), bare=True) if not t.other]
         if not things:
             continue

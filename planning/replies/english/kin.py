@@ -53,7 +53,7 @@ def read_absent(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             continue
         before = tokens[i - 1].plain if i else ""
         left_out = before in ("without", "minus", "sans") or (
-            before in ("leave", "leaving") and "out" in {t.plain for t in tokens[found.last : found.last + 2]}
+            before in ("leave", "leaving") and bool(_LEFT & {t.plain for t in tokens[found.last : found.last + 2]})
         )
         if not left_out and _MISSING.match(sentence.left[sentence.offset(found.last) - 1 :]) is None:
             continue
@@ -74,6 +74,7 @@ def read_absent(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     return []
 
 
+_LEFT = frozenset(("out", "with", "home", "behind", "at"))
 _OWN_COMING = re.compile(r" (?:but|though|so) (?:i|we) (?:am|are|will|can|would) (?!not)")
 
 

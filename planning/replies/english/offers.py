@@ -14,10 +14,11 @@ from planning.replies.intents import AddPromise, ChangePromise, Intent, ReplyCon
 from planning.replies.text import Sentence
 
 _ADV = r"(?:(?:also|just|probably|definitely|gladly|happily|both|still|then|now|certainly|totally|maybe|perhaps|actually|always|again|all|as usual|in that case|of course|instead|so|either) )*"
-_VERB = r"(?:bring|bringing|make|making|cook|cooking|bake|baking|do|doing|contribute|contributing|supply|supplying|provide|providing|prepare|preparing|take care of|handle|handling|cover|covering|get|getting|buy|buying|pick up|picking up|grab|grabbing|send|sending|send along|drop off|drop|throw together|whip up|knock up|throw in|chuck in|add|adding|throwing in|see to|look after|deal with|produce|prep|rustle together|chuck together|sling together|cobble together|volunteer|rustle up|fix|fixing|share|sharing|split|sign up for|volunteer for|volunteer|take|taking|be bringing|be making|be doing|be baking|be cooking|knock up|put together|organise|organize|sort out|sort|serve|whip together|come with|be on|fry up|smoke|grill|roast|offer|donate|chip in|chip in with|pitch in with)"
+_VERB = r"(?:signed up for|bring|bringing|make|making|cook|cooking|bake|baking|do|doing|contribute|contributing|supply|supplying|provide|providing|prepare|preparing|take care of|handle|handling|cover|covering|get|getting|buy|buying|pick up|picking up|grab|grabbing|send|sending|send along|drop off|drop|throw together|whip up|knock up|throw in|chuck in|add|adding|throwing in|see to|look after|deal with|produce|prep|rustle together|chuck together|sling together|cobble together|volunteer|rustle up|fix|fixing|share|sharing|split|sign up for|volunteer for|volunteer|take|taking|be bringing|be making|be doing|be baking|be cooking|knock up|put together|organise|organize|sort out|sort|serve|whip together|come with|be on|fry up|smoke|grill|roast|offer|donate|chip in|chip in with|pitch in with)"
 _AUX = r"(?:will|can|am|are|could|would|am going to|are going to|shall|might|may|would like to|would rather|want to|am happy to|are happy to|plan to|am planning to|are planning to|plan on|am planning on|would be happy to|would love to|am able to|will be able to|have decided to|am gonna|intend to|am up for|are up for|would be up for|would not mind|do not mind|fancy|am keen to|could also|was going to|was planning to|was thinking of|am thinking of|am thinking|thought i would|have|do|promise to|was thinking i would|was thinking i could)"
 _OFFERS = (
     (re.compile(rf" (?P<who>i|we|(?:me|myself) (?:and|&) [a-z]+|[a-z]+ (?:and|&) me) (?P<aux>{_AUX} )?{_ADV}(?:volunteer to |offer to |try to |manage to )?(?P<verb>{_VERB})(?: along| over)?(?: :)? "), 0.93),
+    (re.compile(r" (?:i|we) have (?:also |already |just |even )*(?:made|baked|cooked|bought|prepared) (?!(?:it|this|that|up|a mess|sure|plans)\b)"), 0.75),
     (re.compile(r" let (?:me|us) (?P<verb>bring|make|bake|do|contribute) "), 0.9),
     (re.compile(rf"^ {_ADV}(?:yes(?: ,)? )?(?P<aux>(?:will|can|could|going to|happy to|planning to|might|am) )?{_ADV}(?P<verb>bringing|bring|making|make|baking|bake|cooking|cook|doing|do|be bringing|contribute|provide|supply|grab|get|take|pick up|buy)(?: along)?(?: :)? "), 0.88),
     (re.compile(rf"(?: ,| and| but| \+| also| \x00| sorry|^ yes) {_ADV}(?P<aux>(?:will|shall|can|could|going to|happy to|am|are) )?{_ADV}(?P<verb>bringing|will bring|bring|make|making|doing|baking|bake|cooking|cook|send|sending)(?: along)? "), 0.88),
@@ -37,7 +38,7 @@ _OFFERS = (
     (re.compile(rf" (?:i|we) {_ADV}(?:can|could|will) {_ADV}(?:stretch|run|go) to "), 0.85),
 )  # fmt: skip
 _ON_ME = re.compile(
-    r"^ (?P<what>(?:the |some |a )?[a-z ,'0-9-]+?) (?:is|are|will be) (?:on (?:me|us)|mine|ours|from (?:me|us)|my job|covered by me|coming from (?:me|us)|coming (?:along )?with (?:me|us))(?= $| ,| then| this)"
+    r"^ (?P<what>(?:the |some |a )?[a-z ,'0-9-]+?) (?:(?:(?:is |are )?(?:sorted|covered|taken care of|handled|done|provided|brought|made) by (?:me|us))|(?:is|are|will be) (?:on (?:me|us)|mine|ours|from (?:me|us)|my job|covered by me|coming from (?:me|us)|coming (?:along )?with (?:me|us)))(?= $| ,| then| this)"
 )
 _LEFT_TO_ME = re.compile(
     r"^ (?:(?:you can|just|please|ok|and|so) )*leave (?P<what>(?:the |all the |some )?[a-z ,'0-9-]+?) (?:to|with|up to) (?:me|us)(?= $| ,| then| this)"
@@ -73,6 +74,7 @@ _SURELY = ("bringing", "will bring", "making", "baking")
 _COMMAND = next(i for i, (pattern, _) in enumerate(_OFFERS) if pattern.pattern.startswith("^"))
 _HAS = next(i for i, (pattern, _) in enumerate(_OFFERS) if pattern.pattern.startswith(" (?:i|we) have(?: got)?"))
 _ADDS = next(i for i, (pattern, _) in enumerate(_OFFERS) if "add(?:ing)? " in pattern.pattern)
+_MADE = next(i for i, (pattern, _) in enumerate(_OFFERS) if "(?:made|baked|" in pattern.pattern)
 _NAMES_ITSELF = re.compile(
     r"(?:a |some )?(?:salads?|breads?|desserts?|puddings?|drinks?|soups?|snacks?|sides?|nibbles)"
 )
@@ -94,7 +96,7 @@ def read_promises(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             continue
         if pattern is _OFFERS[_HAS][0] and not any(t.known >= 0.5 or t.vague for t in things):
             continue  # "I have a prior commitment"
-        if pattern is _OFFERS[_ADDS][0] and not all(t.known >= 0.9 or t.vague for t in things):
+        if pattern in (_OFFERS[_ADDS][0], _OFFERS[_MADE][0]) and not all(t.known >= 0.9 or t.vague for t in things):
             continue  # "add 2 cups of flour"
         aux = (match.groupdict().get("aux") or "").strip()
         if aux.startswith(("was", "would")) and re.search(r"\bbut\b", sentence.text):

@@ -193,7 +193,7 @@ def _counted(tokens: list[Token], found: People) -> bool:
 
 def _whole(sentence: Sentence, found: People) -> bool:
     """Whether the list of people is all there is up to a pause."""
-    ends = (",", "coming", "-", "(", "for", "total")
+    ends = (",", "coming", "-", "(", "for", "total", "from", "attending", "joining", "please")
     return (
         found.last >= len(sentence.tokens) or sentence.tokens[found.last].plain in ends or not sentence.free(found.last)
     )

@@ -78,4 +78,6 @@ def vague_at(tokens: list[Token], i: int, last: int) -> tuple[str, int] | None:
             if nxt and nxt not in words("aftervague"):
                 continue
             return table[phrase], i + n
+    if tokens[i].plain == "whatever" and i + 1 < last and tokens[i + 1].plain not in (",", "and"):  # "whatever's ripe"
+        return "", next((k for k in range(i, last) if tokens[k].plain in (",", "for", "and", "but")), last)
     return None

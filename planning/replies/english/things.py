@@ -254,6 +254,7 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
         " of " in plain_name
         and plain_name not in words("dish")
         and known_thing(plain_name.partition(" of ")[2])[1] >= 0.95
+        and known_thing(plain_name.partition(" of ")[0])[1] < 0.9
     ):
         raw = plain_name = raw.partition(" of ")[2]  # "a crock of baked beans"
         typed = known_thing(raw)

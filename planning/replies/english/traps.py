@@ -45,6 +45,13 @@ _ELSEWHERE = re.compile(
 _JOKE = re.compile(rf"(?<![a-z])(?:{any_of('joke')})(?![a-z])")
 
 
+_CALLED = re.compile(r"^ [^\W\d_]+ (?:, )?(?:are|will|can|could|do|did|have|would|what|when|where|how|is) (?:.* )?(?:you|your|yours)\b")
+
+
+def _named(word: str, context: ReplyContext) -> bool:
+    return any(word == name.lower().split()[0] for _, name in context.guests if name)
+
+
 def joking(message: Message) -> bool:
     """Whether the message takes itself back ("just kidding")."""
     return _JOKE.search(message.plain) is not None
@@ -53,6 +60,8 @@ def joking(message: Message) -> bool:
 def blocked(sentence: Sentence, context: ReplyContext) -> str | None:
     """Why nothing in this sentence is meant now by its writer, or None."""
     text = sentence.text
+    if sentence.question and _CALLED.match(text) and _named(text.split()[0], context):
+        return "called"  # "Pat, are you bringing your dal?"
     if _HYPOTHETICAL.search(text):
         return "hypothetical"
     reported = _REPORTED.search(text)

@@ -31,7 +31,7 @@ _SWAP = re.compile(
     r" (?P<new>[^\x00,:]{2,60}?) (?:instead of|rather than|in place of|not) (?:the |my |a |our )?(?P<old>[^\x00,]{2,40}?)(?= $| ,| if| now| for| after| please| \x00|$)"
 )
 _SWAP3 = re.compile(
-    r" (?:instead of|rather than|not) (?:the |my |a |our )?(?P<old>[^\x00,:]{2,40}?),? (?:i|we) (?:will|can|am|are) (?:now )?(?P<new>(?:bring|bringing|make|making|do|doing) [^\x00,]{2,60}?)(?= $| ,| if| now| for| please| \x00|$)"
+    r" (?:instead of|rather than|not) (?:the |my |a |our )?(?P<old>[^\x00,:]{2,40}?),? (?:i|we) (?:will|can|am|are|could|might|would|may|shall) (?:now )?(?P<new>(?:bring|bringing|make|making|do|doing) [^\x00,]{2,60}?)(?= $| ,| if| now| for| please| \x00|$)"
 )
 _SWAP2 = re.compile(
     r" (?:swap|change|switch|replace|trade|exchange|swapping|changing|switching|replacing|trading|exchanging)(?: out)? (?:the |my |our )?(?P<old>[^\x00,]{2,40}?) (?:for|to|with|into) (?:the |a |an |some )?(?P<new>[^\x00,]{2,60}?)(?= $| ,| if| now| please| \x00|$)"
