@@ -16,6 +16,7 @@ PARTS = {
     "asks": "who is asked for what, beside HiGHS and greedy; how many asks move after a drop-out",
     "toppings": "which toppings open most combinations, beside CP-SAT, HiGHS and one at a time",
     "amounts": "amounts read in chat text, beside pint",
+    "pictures": "pictures and paper at 40 promises; memory over 500 pictures",
     "imports": "what loading the planning takes",
 }
 
