@@ -31,7 +31,7 @@ def _clashes(intent: Intent, context: ReplyContext) -> bool:
     if isinstance(intent, said.SetNeeds):
         return intent.cleared and not intent.needs and bool(context.needs)
     if not isinstance(intent, said.SetParty) or context.party is None:
-        return isinstance(intent, said.SetParty) and not intent.relative and intent.party.total > 12
+        return isinstance(intent, said.SetParty) and intent.party.total > (CLASH if intent.relative else 12)
     before = context.party.total
     after = before + intent.party.total if intent.relative else intent.party.total
     return after - before >= CLASH or after <= 0

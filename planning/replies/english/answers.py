@@ -49,6 +49,8 @@ _NO = [
     (rf"(?:{_START}|\b{_WE} )(?:have to|has to|got to|need to|must) (?:work|be at work)(?: (?:that|then|on|all|late|$)|(?= $| ,))", 0.65),
     (r"^ (?:sorry ,? ?)?no (?:from|for) (?:me|us|our (?:side|house|lot))\b", 0.93),
     (r"\b(?:that|it) is (?:now )?(?:a )?(?:definite |firm |sad )*no(?: now)?(?= $| ,| for me| for us| from (?:me|us)| sorry)", 0.9),
+    (rf"\b{_WE} (?:will |would |must |am going to |are going to )?(?:have to )?(?:politely |respectfully |sadly )?decline\b|\b(?:sends?|sending) (?:my|our) (?:apologies|regrets)\b|^ apologies from (?:me|us)\b", 0.92),
+    (r"\b(?:remove|delete) (?:me|us)(?: from (?:the |this |your )?list)?(?= $| ,)", 0.78),
     (r"\b(?:clashes|conflicts|overlaps) with\b", 0.7),
     (r"\bcount (?:me|us) out\b(?! (?:for|of|on) (?!this|the (?:supper|party|potluck|meal|dinner|whole)|sat|sun|fri))", 0.97),
     (rf"\b(?:{_WE} )?(?:will |am going to |are going to |going to )?(?:have to|need to|must|got to|has to) (?:pass|skip|miss|cancel|bail|bow out|decline|drop out|pull out|sit (?:this|it) one? ?out|back out|give it a miss|opt out)\b", 0.94),
@@ -250,7 +252,8 @@ def read_answer(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     if found and _CORRECTS.match(sentence.text):
         found = [(at, f) for at, f in found if at > 8 or f.answer is not Answer.NO]  # "no sorry, I meant 3"
     if context.asked in ("people", "bring", "diets", "servings") and not _OF_COMING.search(sentence.text):
-        found = [(at, f) for at, f in found if f.answer is not Answer.MAYBE]  # "don't know yet" is not about coming
+        kept = (Answer.YES, Answer.NO) if context.asked == "people" else (Answer.YES,)
+        found = [(at, f) for at, f in found if f.answer in kept]  # "don't know yet", "pass" are not about coming
     invited = context.replying_to == "board" or context.asked == "answer"
     if not invited and found and found[0][1].confidence == 0.6 and _OK.match(sentence.text):
         return []  # "ok" elsewhere only says that it was seen

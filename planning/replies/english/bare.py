@@ -37,11 +37,14 @@ def read_bare(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         return []
     found: list[Intent] = []
     i, sized_any = 0, False
-    edges = (",", "and", "+", "&", "-", "–", "plus", "with", "also", ":", "but")
+    edges = (",", "and", "+", "&", "-", "–", "plus", "with", "also", ":", "but", "so")
     while i < len(sentence.tokens):
         plain = sentence.tokens[i].plain
+        if i > 1 and sentence.tokens[i - 1].plain == ":" and not sentence.free(i - 2):
+            break  # "two salads: one greek, one potato"
+        much = i < len(sentence.tokens) and plain in ("many", "much", "few")
         start_here = i == 0 or not sentence.free(i - 1) or sentence.tokens[i - 1].plain in edges
-        if not sentence.free(i) or plain in edges or not start_here:
+        if much or not sentence.free(i) or plain in edges or not start_here:
             i += 1
             continue
         things = things_at(sentence, i, len(sentence.tokens), bare=True, loose=context.asked == "bring")
@@ -123,7 +126,7 @@ def _one_number(sentence: Sentence) -> float | None:
         len(found) != 1
         or len(sentence.tokens) > 9
         or any(unit_of(w) is not None for w in plain)
-        or plain & {"not", "or", "but", "of", "us", "we", "if"}
+        or (plain & {"not", "or", "but", "of", "us", "we", "if"} and not sentence.tokens[0].plain[0].isdigit())
     ):
         return None
     low = int(found[0][1])

@@ -66,7 +66,7 @@ _COMING_N = re.compile(
     rf"(?:^|(?<= ,)) (?P<n>{N}) (?:coming|attending|joining|from us|from our side|for us|from our house)(?= $| ,| and| with| \()"
 )
 _FOR_US = re.compile(
-    rf" (?:(?:put|count|sign) (?:me|us) (?:down|in) for|count on (?:me|us) (?:being|to be|as)|change (?:us|me|it) to|make (?:us|it|that)|can you make (?:it|that|us)|(?:yes|coming|in|on|count|reserve) (?:for|x))(?= |) ?(?:x|for|us)? ?(?P<n>{N})(?: of us| people)?(?= $| ,|!| instead| now| then| please)"
+    rf" (?:(?:put|count|sign) (?:me|us) (?:down|in) for|count on (?:me|us) (?:being|to be|as)|change (?:us|me|it) to|make (?:us|it|that)|can you make (?:it|that|us)|(?:yes|coming|in|on|count|reserve|confirm|confirmed|confirming) (?:for|x))(?= |) ?(?:x|for|us)? ?(?P<n>{N})(?: of us| people)?(?= $| ,|!| instead| now| then| please)"
 )
 _JUST_ME = re.compile(
     r" (?:(?:it is|it will be|will be|only|am coming|i will be|i am|coming) )*(?<!not )(?:just|only) (?:going to be |gonna be |be |down to )?(?P<who>me|myself|yours truly|little old me|one|us|us two|the two of us|we two)(?= $| ,| this| and| now| for| coming| then| after| tonight| though| please| sadly| again| i am afraid| sorry| from| with| but| so| -)|\b(?:alone|on my own|by myself|solo)\b"
@@ -282,7 +282,7 @@ def _about_people(match: re.Match[str], context: ReplyContext) -> bool:
         return True
     if re.search(r"make (?:that|it)", text):
         return context.asked in (None, "people") and not context.own_promises and number_of(match["n"]) <= 12
-    if re.search(r" (?:that|it) is ", text):
+    if re.search(r" (?:that|it) (?:is|makes) ", text):
         return context.addressed and number_of(match["n"]) > 1
     if text.startswith(" so "):
         return context.addressed and context.party is not None and match.end() == len(match.string) - 1

@@ -90,6 +90,12 @@ def _contradicted(intent: Intent, message: Message, found: Sequence[Intent], con
     """Whether the writer's no stands beside a party that comes ("not me, but my wife will")."""
     mine = [i for i in found if isinstance(i, SetAnswer) and i.who == context.writer]
     sends = _SENDS.search(f" {message.plain} ") is not None
+    if isinstance(intent, DropPromise) or (isinstance(intent, SetParty) and not intent.relative):
+        both = [i for i in found if isinstance(i, (DropPromise, SetParty))]  # "can't do slaw for 12, only 8"
+        whole = [next((k for k, s in enumerate(message.sentences) if _holds(s, i)), -1) for i in both]
+        at = whole[both.index(intent)]
+        if any(type(i) is not type(intent) and w == at for i, w in zip(both, whole, strict=True)):
+            return True
     if isinstance(intent, SetParty):
         return intent.party.total > 0 and any(i.answer is Answer.NO for i in mine)
     return (

@@ -15,7 +15,7 @@ from planning.replies.text import Message, Sentence
 
 SEVERE = re.compile(
     r"\b(?:severe|severely|into (?:anaphylactic )?shock|deathly|deadly|serious|seriously|terrible|terribly|extreme|life-threatening|life threatening|anaphylactic|anaphylaxis|anaphylaxes|epipens?|epi-pens?"
-    r"|bad(?= (?:[a-z-]+ ){0,3}allerg)|nasty(?= (?:[a-z-]+ ){0,3}allerg)|(?:bad|nasty|serious|severe) one|extremely|highly|badly|airborne|acute|very bad|really bad|(?:could|can|will|would|might) (?:kill|die)|even traces|not even (?:a )?traces?|in hospital|to hospital|throat closes?|closes? up|stops? breathing|can not breathe)\b"
+    r"|bad(?= (?:[a-z-]+ ){0,3}allerg)|nasty(?= (?:[a-z-]+ ){0,3}allerg)|(?:bad|nasty|serious|severe) one|extremely|highly|badly|airborne|acute|(?:very|really|quite|pretty|so|super|rather|fairly) (?:bad|serious|nasty)|(?:could|can|will|would|might) (?:kill|die)|even traces|not even (?:a )?traces?|in hospital|to hospital|throat closes?|closes? up|stops? breathing|can not breathe)\b"
 )
 """Words that make an allergy a severe one: taken wherever they stand in its sentence, the stricter reading."""
 _NOT_SEVERE = re.compile(r" not (?:a |an |very |that |too |so )*(?:severe|serious|bad)")

@@ -113,7 +113,7 @@ def read_mine(sentence: Sentence, context: ReplyContext) -> list[Intent]:
 def _sized(sentence: Sentence, named: Mention) -> tuple[float, float] | None:
     """How many it is for now, and how sure: the number behind linking words ("slaw serves twenty"), or before it."""
     if (other := _NOT_BEFORE.search(sentence.text) or _NOW_FOR.search(sentence.text)) is not None:
-        return float(number_of(other["n"])), 0.9
+        return float(number_of(other["n"] or other["m"])), 0.9
     plain = [t.plain for t in sentence.tokens]
     i = named.last
     while i < len(plain) and plain[i] in _LINKS:
@@ -132,10 +132,10 @@ def _sized(sentence: Sentence, named: Mention) -> tuple[float, float] | None:
 
 
 _NOT_BEFORE = re.compile(
-    rf" (?P<n>{NUMBER})(?: (?:servings|portions|people))?(?: ,)? (?:not|instead of|rather than) {NUMBER} "
+    rf" (?P<n>{NUMBER})(?: (?:servings|portions|people))?(?: ,)? (?:not|instead of|rather than) {NUMBER} | for {NUMBER}(?: ,)?(?: but)? (?:only|just) (?:for )?(?P<m>{NUMBER}) "
 )
 _NOW_FOR = re.compile(
-    rf" {NUMBER} (?:is now|now|becomes|became|goes to|went to|to|turned into|->|- >|up to|down to) (?:[a-z]+ ){{0,3}}?(?P<n>{NUMBER})(?= $| ,| servings| people| portions| please| now)"
+    rf" {NUMBER} (?:is now|now|becomes|became|goes to|went to|to|turned into|->|- >|up to|down to) (?:[a-z]+ ){{0,3}}?(?P<n>{NUMBER})(?P<m>)(?= $| ,| servings| people| portions| please| now)"
 )
 """One number in place of another."""
 

@@ -11,6 +11,7 @@ from planning.replies.english.lexicon import NUMBER, any_of
 
 OF_THEM = r"(?: of (?:us|them|ours|whom|which|those|(?:the|our|my|us) (?:[0-9]{1,2}|two|three|four|five|six|seven|eight|kids|girls|boys|children|adults|family|lot)))"
 _IS = rf"(?:(?:my|our) [a-z]+ and i are|i and (?:my|our) [a-z]+ are|me and (?:my|our) [a-z]+ are|i am|we are|we are both|both of us are|all(?: [a-z]+)? of us are|i have been|{KIN} (?:is|are|has been)|(?P<n2>{NUMBER}){OF_THEM} (?:is|are)|(?:he|she) is|they are|am|being|as|who is|who are)"
+NONE_FOR = re.compile(rf"^ (?:please )?no {LIST} for [a-z]+(?= $| ,)")
 OF_MINE = re.compile(rf"^ (?:(?:and|also|,) )*{KIN}(?: is| has|:| :|,| ,|-| -)+ {LIST}(?= $| ,| and| \()")
 """Below the question for diets: "my daughter: egg and milk"."""
 DIET_RULES = (

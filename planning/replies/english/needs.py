@@ -246,7 +246,7 @@ def read_needs(sentence: Sentence, context: ReplyContext, earlier: str = "") -> 
         if (match := form.NONE.match(sentence.left)) is not None:
             reader.said(match, (), 0.93, cleared=True)
             return list(reader.found)
-        if (match := form.OF_MINE.match(sentence.left)) is not None:
+        if (match := form.OF_MINE.match(sentence.left) or form.NONE_FOR.match(sentence.left)) is not None:
             reader.said(match, needs_of(match["list"], 1, "allergy"), 0.85)
         if (match := form.ALLERGENS_ALONE.match(sentence.left)) is not None:
             # Below "any diets or allergies?" a bare food is taken as an allergy, the stricter reading.

@@ -106,6 +106,10 @@ def things_at(sentence: Sentence, first: int, last: int, *, bare: bool = False, 
 _DOES = frozenset(("will", "is", "can", "has", "does", "would", "brings", "makes", "wants", "might"))
 
 
+def _holder(word: str) -> bool:
+    return (word in words("vessel") and known_thing(word)[0] != "supplies") or word in words("sizeword") or word in words("determiner")
+
+
 def _only_vessel(thing: Thing) -> bool:
     return set(thing.dish.lower().split()) <= words("vessel").keys() | words("sizeword").keys() and not thing.vague
 
@@ -187,6 +191,10 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
                 break
             if i > name_start and plain == "full" and tokens[i + 1 : i + 2] and tokens[i + 1].plain == "of":
                 i += 2  # "a slow cooker full of meatballs" is meatballs
+                name_start = i
+                continue
+            if plain == "with" and i > name_start and all(_holder(t.plain) for t in tokens[name_start:i]):
+                i += 1  # "my big thermos with mulled cider"
                 name_start = i
                 continue
             if plain == "plus" or plain in words("endsdish"):

@@ -32,7 +32,7 @@ _NOW = re.compile(
     r"\b(?:will|this time|this year|now|am (?:bringing|coming|making)|again|instead|are (?:coming|bringing)|so (?:it is |we are |that is |just )?(?:[0-9]|two|three|four|five|six))\b"
 )
 _OTHERS = re.compile(
-    r"^ (?:(?:and |so |but |ok |well )?(?:you|everyone|everybody|someone|somebody|anyone|anybody|people|they|guys|folks|y'all|nobody|no one|who|whoever|he|she)) (?!can (?:count|mark|put|note|consider|sign|add)|bet|know i )"
+    r"^ (?:(?:and |so |but |ok |well )?(?:you|everyone(?! in (?:my|our))|everybody(?! in (?:my|our))|someone|somebody|anyone|anybody|people|they|guys|folks|y'all|nobody|no one|who|whoever|he|she)) (?!can (?:count|mark|put|note|consider|sign|add)|bet|know i )"
     r"|(?<!see )(?<!whichever )(?<!whatever )(?<!what )(?<!anything )(?<!something )\byou (?:should|could|can(?! (?:count|mark|put|note|consider|sign|add))|must|need to|have to|will|guys|all|might|would|are|do)\b|\b(?:someone|somebody|anyone|anybody|nobody|no one|everyone|everybody) (?:should|could|can|will|has to|needs|else|is|might|would|please|brings?)\b"
     r"|^ (?:please )?(?:do not(?! know| think)|never|no more|stop|enough(?! for)|let us(?! (?:say|do|go with|make it|put|bring)\b)|remember|make sure|be sure|tell|ask(?! me))\b"
 )

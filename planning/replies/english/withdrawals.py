@@ -85,6 +85,9 @@ def read_handover(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     return [DropPromise(promise, dish, to, start=start, end=end, confidence=min(sure, 0.7) if to else sure)]
 
 
+_ONLY = re.compile(rf" not [a-z ]{{2,40}} for {NUMBER}(?: ,)?(?: but)? (?:only|just) (?:for )?{NUMBER} ")
+
+
 def read_withdrawals(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """What the writer no longer brings, or brings otherwise. Read before offers."""
     found: list[Intent] = []
@@ -122,6 +125,8 @@ def read_withdrawals(sentence: Sentence, context: ReplyContext) -> list[Intent]:
                     category=thing.category or None, start=start, end=end, confidence=0.7,
                 )
             ]  # fmt: skip
+    if context.own_promises and _ONLY.search(sentence.text) and (smaller := read_mine(sentence, context)):
+        return smaller
     for pattern in _DROPS:
         match = pattern.search(sentence.left)
         if match is None:
