@@ -17,6 +17,9 @@ from planning.potluck import Potluck, Stage
 LONGEST = 3900
 """Code points of a board; the platform takes 4096 of a message."""
 
+TALLEST = 45
+"""Lines of a board: about what a phone shows without scrolling far (common practice, no source)."""
+
 SHORTER = (12, 6, 3, 1, 0)
 """How many entries of one list are named, tried in this order until the board fits."""
 
@@ -55,7 +58,7 @@ def render(
         facts = Facts(now, count, table, username, chat_id, most)
         blocks = ["\n".join(part.lines(potluck, voice, facts)) for part in registry.board if part.lines]
         text = "\n\n".join(block for block in blocks if block)
-        if len(text) <= LONGEST:
+        if len(text) <= LONGEST and text.count("\n") < TALLEST:
             break
     if potluck.stage is not Stage.PLANNED:
         return text, []

@@ -21,7 +21,7 @@ from planning.changes import (
 )
 from planning.dishes import lookup, suggest
 from planning.headcount import headcount
-from planning.menu import doubles, most_needed
+from planning.menu import doubles, kinds_missing, most_needed
 from planning.potluck import CATEGORIES, Potluck, Promise
 
 SEASONS = ("winter", "spring", "summer", "autumn")
@@ -301,6 +301,8 @@ def table(potluck: Potluck, voice: Voice, facts: Facts) -> Iterator[str]:
             yield voice("board-dish", dish=p.dish, amount=amount_words(voice, potluck, p), cooks=cooks)
         if len(here) > facts.most:
             yield voice("board-more-dishes", n=len(here) - facts.most)
+        if row.category == "supplies" and here and row.lacking_servings and (kinds := kinds_missing(here)):
+            yield voice("board-kinds", kinds=[voice.plain("prints-kind", kind=kind) for kind in kinds])
 
 
 def buttons(potluck: Potluck, voice: Voice, facts: Facts) -> Iterator[list[Button | Link]]:

@@ -8,7 +8,7 @@ from typing import Any
 
 from bot.prints.eating import diet_lines
 from bot.prints.say import Writer, apart
-from planning.menu import SETS, bar_category, kinds_in
+from planning.menu import bar_category, kinds_missing
 from planning.potluck import CATEGORIES, Answer, Potluck, Promise
 
 Plan = Mapping[str, Any]
@@ -88,8 +88,8 @@ def _missing(row: Mapping[str, Any], potluck: Potluck, write: Writer) -> str:
 
 def _kinds_missing(potluck: Potluck, write: Writer) -> str:
     """Of plates, cups, napkins and cutlery those that nobody brings."""
-    brought = {k for p in potluck.promises if p.category == "supplies" for k in kinds_in(p.dish)}
-    return write.listed(write("kind", kind=k) for k in SETS if k not in brought)
+    missing = kinds_missing(p for p in potluck.promises if p.category == "supplies")
+    return write.listed(write("kind", kind=k) for k in missing)
 
 
 def _who(guest_id: str | None, name: str, potluck: Potluck, write: Writer) -> str:

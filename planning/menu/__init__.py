@@ -12,7 +12,7 @@ from planning.menu.balance import (
     tiny,
 )
 from planning.menu.servings import MOST_SERVINGS, USUAL_YIELD, servings_in, servings_of
-from planning.menu.supplies import SETS, kinds_in
+from planning.menu.supplies import SETS, kinds_in, kinds_missing
 
 __all__ = [
     "MOST_SERVINGS",
@@ -24,6 +24,7 @@ __all__ = [
     "bar_category",
     "doubles",
     "kinds_in",
+    "kinds_missing",
     "menu",
     "most_needed",
     "servings_in",

@@ -39,6 +39,12 @@ def kinds_in(dish: str) -> tuple[str, ...]:
     return tuple(name for name, meant in SETS.items() if said & meant)
 
 
+def kinds_missing(promised: Iterable[Promise]) -> tuple[str, ...]:
+    """The kinds of a set which nobody brings: what "short by 25" means beside promised plates."""
+    brought = {name for promise in promised for name in kinds_in(promise.dish)}
+    return tuple(name for name in SETS if name not in brought)
+
+
 def covered_by_supplies(promised: Iterable[Promise], people: float) -> tuple[float, int]:
     """(people who get one of every kind, kinds somebody brings). What is promised without a number is for all."""
     have: dict[str, float] = {}

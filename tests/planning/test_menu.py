@@ -18,6 +18,7 @@ from planning.menu import (
     bar_category,
     doubles,
     kinds_in,
+    kinds_missing,
     menu,
     most_needed,
     servings_in,
@@ -341,3 +342,9 @@ def test_a_row_adds_up(made: tuple[Promise, ...], people: int) -> None:
 @given(promises)
 def test_the_order_of_promises_never_matters(made: tuple[Promise, ...]) -> None:
     assert rows(supper(12, *made)) == rows(supper(12, *reversed(made)))
+
+
+def test_the_kinds_nobody_brings_are_what_is_left_of_a_whole_set():
+    assert kinds_missing([promise(1, "paper plates and cups", "supplies")]) == ("napkins", "cutlery")
+    assert kinds_missing([promise(1, "a tablecloth", "supplies")]) == tuple(SETS)
+    assert kinds_missing([promise(1, "tableware", "supplies")]) == ()

@@ -43,3 +43,4 @@ board-row = { $category } { $promised }/{ $target }{ $short ->
 }
 board-dish = {"  "}• { $dish } { $amount } – { $cooks }
 board-more-dishes = {"  "}• and { $n } more
+board-kinds = {"  "}• nobody yet: { $kinds }

@@ -43,3 +43,4 @@ board-row = { $category } { $promised }/{ $target }{ $short ->
 }
 board-dish = {"  "}• { $dish } { $amount } – { $cooks }
 board-more-dishes = {"  "}• y { $n } más
+board-kinds = {"  "}• nadie todavía: { $kinds }
