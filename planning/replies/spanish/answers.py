@@ -26,7 +26,7 @@ _MAYBE = re.compile(
 )
 _YES = re.compile(
     rf"^ (?:(?:si|claro|perfecto|genial|yo|nosotros|nosotras|pues|tambien|por supuesto|ahi|alli|aqui|alla|obvio|seguro|al final"
-    rf"|todos|familia) ,? ?)*{_GO}(?= (?!a (?:llevar|traer|hacer|preparar|poner|ver|comprar|tener|decir|al|por)|al |tarde|con retraso"
+    rf"|todos|familia) ,? ?)*{_GO}(?= (?!a (?:llevar|llegar|traer|hacer|preparar|poner|ver|comprar|tener|decir|al|por)|al |tarde|media hora|una hora|con retraso|[0-9]+ (?:minutos|min|horas?) tarde"
     r"|de viaje|a casa|a la (?:tienda|compra))|$)"
     r"|^ (?:si|sip|claro(?: que si)?|por supuesto|obvio|desde luego|ok si|dale|va|sale|listo)(?: (?:si|claro|vamos|voy|ahi))?(?= ,| $|$| y )"
     r"| (?:cuent[ae]n? (?:con(?:migo| nosotros)|me)|cuent[ae]n? con [0-9]+|me apunto|nos apuntamos|confirm(?:o|amos|ad[oa]s?)|asistencia confirmada|me sumo"

@@ -62,13 +62,27 @@ def read_promises(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     if verb is None:
         if context.asked in ("bring", "dish", "askdish"):
             return _things(sentence, 0, context)
-        return []
+        return _bare(sentence, context) if context.addressed else []
     if re.search(r" no $| ya no $| tampoco $| nunca $", text[: verb.start() + 1]):
         return []
     rest = text[verb.end() :]
     if re.match(r" (?:nada|[0-9]+ (?:horas?|dias?|minutos?|años?))(?= |$)", rest):
         return []
     return _things(sentence, verb.end(), context)
+
+
+def _bare(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    """ "2 adultos, arroz rojo para 12": a known dish that stands by itself between commas, said to the bot."""
+    found: list[Intent] = []
+    offset = 0
+    for piece in re.split(r"( ,| y )", sentence.text):
+        start, offset = offset, offset + len(piece)
+        if not piece.strip(" ,"):
+            continue
+        made = _thing(sentence, start, f" {piece.strip()} ", context, for_all=False)
+        if isinstance(made, AddPromise) and made.category and not made.vague and dish_in("es", made.dish) is not None:
+            found.append(made)
+    return found
 
 
 def _things(sentence: Sentence, at: int, context: ReplyContext) -> list[Intent]:

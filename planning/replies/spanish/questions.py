@@ -24,7 +24,7 @@ _TOPICS = (
 )  # fmt: skip
 _PATTERNS = tuple((topic, re.compile(rf"(?: |^)(?:{pattern})(?= |$)")) for topic, pattern in _TOPICS)
 _LATE = re.compile(
-    r" (?:llego|llegamos|voy|vamos|llegare|llegaremos)(?: a llegar)? (?:unos |como |aprox )?(?:(?P<n>[0-9]{1,3}) min(?:utos?)? |(?P<hours>una|[0-9]) horas? )?(?:mas )?(?:tarde|con retraso|retrasad[oa]s?|atrasad[oa]s?)"
+    r" (?:llego|llegamos|voy|vamos|llegare|llegaremos)(?: a llegar| con| como)? (?:unos |como |aprox )?(?:(?P<n>[0-9]{1,3}) min(?:utos?)? |(?P<hours>una|media|[0-9]) horas? )?(?:de )?(?:mas )?(?:tarde|con retraso|retrasad[oa]s?|atrasad[oa]s?)"
     r"| (?:me|nos|se me) (?:retraso|retrase|retrasamos|atraso|atrase|hizo tarde)"
 )
 
@@ -64,5 +64,5 @@ def read_late(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     sentence.take_match(found)
     minutes = int(found["n"]) if found["n"] else None
     if found["hours"]:
-        minutes = 60 * (1 if found["hours"] == "una" else int(found["hours"]))
+        minutes = {"una": 60, "media": 30}.get(found["hours"]) or 60 * int(found["hours"])
     return [Late(minutes, start=start, end=end, confidence=0.88)]
