@@ -17,8 +17,10 @@ from planning.changes import (
     find_guest,
     go_inside,
     lose_dish,
+    lose_gas,
     lose_oven,
     lose_power,
+    lose_slow_cooker,
     may_manage,
     more_people,
     no_show,
@@ -35,6 +37,8 @@ DAY_BEFORE = timedelta(hours=24)
 EFFORT, SECONDS = 0.3, 5.0
 MOST_STEPS = 6
 SAME_WORD = 85
+OPEN_WORDS = 12
+"""In the open chat a longer message is a story and no call for help."""
 
 
 async def command(turn: Turn) -> None:
@@ -68,10 +72,12 @@ async def person_pressed(turn: Turn) -> None:
 
 
 async def read_words(turn: Turn) -> None:
-    """Words below a message of the bot, by somebody who hosts, on the day."""
+    """Words of somebody who hosts, on the day: below a message of the bot, in private, or where it reads along."""
     event = turn.event
     addressed = turn.about is not None or (event.private and event.reply_to is None)
-    if event.kind != "message" or event.media is not None or event.forwarded or not turn.has_potluck or not addressed:
+    if event.kind != "message" or event.media is not None or event.forwarded or not turn.has_potluck:
+        return
+    if event.reply_to is not None and turn.about is None:
         return
     potluck = turn.potluck
     near = potluck.starts_at - DAY_BEFORE <= turn.now <= potluck.ends
@@ -81,7 +87,7 @@ async def read_words(turn: Turn) -> None:
     found = next((t for language in languages if (t := read_trouble(turn.words, language))), None)
     if found is None:
         return
-    if not _may_tell(turn, found):
+    if not _may_tell(turn, found) or (not addressed and len(turn.words.split()) > OPEN_WORDS):
         return
     turn.handled = True
     await _take(turn, found)
@@ -104,6 +110,12 @@ async def _take(turn: Turn, found: Trouble) -> None:
         case "oven-out":
             after = lose_oven(before, turn.actor, found.number)
             await _changed(turn, before, after, "trouble-oven", back=True, left=len(after.kitchen.ovens))
+        case "slow-cooker-out":
+            after = lose_slow_cooker(before, turn.actor)
+            left = len(after.kitchen.slow_cookers)
+            await _changed(turn, before, after, "trouble-slow-cooker", back=True, left=left)
+        case "gas-out":
+            await _changed(turn, before, lose_gas(before, turn.actor), "trouble-gas", back=True)
         case "power-out":
             after = lose_power(before, turn.actor)
             await _changed(turn, before, after, "trouble-power", back=True)

@@ -103,6 +103,24 @@ def lose_oven(potluck: Potluck, by: Actor, number: int | None = None) -> Potluck
     return _with_less(potluck, replace(potluck.kitchen, ovens=ovens[:at] + ovens[at + 1 :]))
 
 
+def lose_slow_cooker(potluck: Potluck, by: Actor) -> Potluck:
+    """One slow cooker is out: the largest, as nobody said which."""
+    require_manager(potluck, by)
+    require_open(potluck)
+    cookers = potluck.kitchen.slow_cookers
+    if not cookers:
+        raise Refusal("refused-no-slow-cooker-left")
+    gone = max(range(len(cookers)), key=lambda n: cookers[n].quarts)
+    return _with_less(potluck, replace(potluck.kitchen, slow_cookers=cookers[:gone] + cookers[gone + 1 :]))
+
+
+def lose_gas(potluck: Potluck, by: Actor) -> Potluck:
+    """The gas is gone: burners and grills are out; whether the oven burns gas nobody said, and it stays."""
+    require_manager(potluck, by)
+    require_open(potluck)
+    return _with_less(potluck, replace(potluck.kitchen, burners=0, grills=0))
+
+
 def lose_power(potluck: Potluck, by: Actor) -> Potluck:
     """Nothing electric works. Whether oven and burners burn gas nobody said: the cautious reading is that
     they are out as well; what is left is the grill."""

@@ -14,6 +14,9 @@ from planning.potluck import Potluck, Say
 MOVED_MIN = 5
 """A step that moves by less is not worth a word (the kitchen's own grid)."""
 
+ENOUGH_FOR_ALL = 0.5
+"""Below this share of the usual portion nobody is fed by smaller plates: food must come from somewhere."""
+
 SMALLER_FROM = 0.97
 """Portions are told to shrink only below this share of the usual one."""
 
@@ -40,7 +43,8 @@ def difference(
     says = list(_conflicts(was, is_now))
     says += [Say("day-short", {"what": Say(f"category-{category}"), "n": n}) for category, n in short]
     if share < SMALLER_FROM and before.promises:
-        says.append(Say("day-smaller", {"percent": max(5, 5 * round(share * 20))}))
+        few = share < ENOUGH_FOR_ALL
+        says.append(Say("day-too-little", {}) if few else Say("day-smaller", {"percent": 5 * round(share * 20)}))
     return Difference(moved, gone, short, share, tuple(says))
 
 

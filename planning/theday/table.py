@@ -18,7 +18,7 @@ NO_TOOL = ("drink", "supplies")
 
 @dataclass(frozen=True)
 class Standing:
-    """One dish. `tool` is a word of `serving_tools.csv` or "spoon", "" where fingers do; `trivet` where it comes hot."""
+    """One dish. `tool`: a word of `serving_tools.csv`, "spoon", or "" where fingers do; `trivet` where it comes hot."""
 
     promise: Promise
     tool: str

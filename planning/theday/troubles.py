@@ -6,10 +6,11 @@ import re
 from dataclasses import dataclass
 from functools import cache
 
-from planning.tables import rows
+from planning.tables import rows, table_names
 
 KINDS = (
-    "power-back", "oven-back", "power-out", "oven-out", "burnt", "no-show", "more-people", "rain",
+    "power-back", "oven-back", "power-out", "slow-cooker-out", "gas-out", "oven-out", "burnt", "no-show", "more-people",
+    "rain",
 )  # fmt: skip
 """In the order they are tried: "the power is back" is not a power cut."""
 
@@ -60,6 +61,8 @@ def _number(text: str, language: str) -> int | None:
     digits = re.search(r"(?<![\d.,])\d{1,3}(?![\d.,:])", text)
     if digits is not None:
         return min(int(digits.group()), MOST_NUMBER)
+    if language == "en" and re.search(r"\b(?:a )?dozen\b", text):
+        return 12
     named = _numbers(language)
     return next((named[w] for w in re.findall(r"[^\W\d]+", text) if w in named), None)
 
@@ -70,6 +73,10 @@ def _numbers(language: str) -> dict[str, int]:
     found: dict[str, int] = {}
     for row in rows("words_numbers"):
         if row.get("language", "en") == language and row["value"].isdigit() and 2 <= int(row["value"]) <= 99:
+            found[row["word"]] = int(row["value"])
+    own = f"words_{language}"
+    for row in rows(own) if language != "en" and own in table_names() else ():
+        if row["role"] == "expand" and row["value"].isdigit() and int(row["value"]) >= 2:
             found[row["word"]] = int(row["value"])
     return found
 

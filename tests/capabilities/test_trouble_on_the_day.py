@@ -117,3 +117,44 @@ async def test_what_must_be_done_within_ten_minutes_is_said(play):
     )
 
     assert "off the table" in played.last()
+
+
+@pytest.mark.parametrize(
+    "words", ["the oven just died", "power's out", "Ravi didn't come", "ten more people at the door", "it's pouring"]
+)
+async def test_where_the_bot_reads_along_the_hosts_call_for_help_needs_no_reply(play, words):
+    played = await kitchen_day(play, say("ines", "/where outdoors"), say("ines", words), first={"bot_sees_all": True})
+
+    assert "Undo" in str(next(r for r in reversed(played.rows) if r["from"] == "bot" and r["kind"] == "message"))
+
+
+async def test_where_the_bot_reads_along_a_guests_remark_changes_nothing(play):
+    played = await kitchen_day(play, say("tom", "my oven just died at home"), first={"bot_sees_all": True})
+
+    assert len(played.state["kitchen"]["ovens"]) == 2
+
+
+async def test_a_slow_cooker_that_broke_is_no_oven(play):
+    played = await kitchen_day(play, say("ines", "/trouble one slow cooker broke"))
+
+    assert len(played.state["kitchen"]["ovens"]) == 2
+    assert played.state["kitchen"]["slow_cookers"] == []
+
+
+@pytest.mark.parametrize("words", ["oven isn't heating", "the oven is not heating at all"])
+async def test_a_cold_oven_is_a_broken_one(play, words):
+    played = await kitchen_day(play, board("ines", words))
+
+    assert len(played.state["kitchen"]["ovens"]) == 1
+
+
+async def test_without_gas_the_burners_are_out(play):
+    played = await kitchen_day(play, board("ines", "no gas for the grill"))
+
+    assert played.state["kitchen"]["burners"] == 0
+
+
+async def test_a_dozen_at_the_door_are_twelve(play):
+    played = await kitchen_day(play, board("ines", "a dozen extra people showed up"))
+
+    assert "12 more at the door" in played.last()

@@ -43,3 +43,11 @@ day-short = Now short by { $n ->
 day-smaller = Serve about { $percent } % of a usual portion, and seconds only when everybody has eaten.
 day-moved-head = <b>Moved:</b>
 day-soon-head = <b>In the next ten minutes:</b>
+trouble-slow-cooker = <b>A slow cooker is out.</b> { $left ->
+    [0] There is none left.
+    [one] One is left.
+   *[other] { $left } are left.
+} What was hot in it has two hours from now (TIME-01): bring it to a boil on the stove, or eat it.
+trouble-gas = <b>The gas is out.</b> Burners and grill are down; the oven stays in the plan – say /kitchen if it burns gas too.
+refused-no-slow-cooker-left = There is no slow cooker on the list; /kitchen says what there is.
+day-too-little = Smaller plates are not enough: buy something that needs no cooking, or ask who lives near.

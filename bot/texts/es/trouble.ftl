@@ -43,3 +43,11 @@ day-short = Ahora { $n ->
 day-smaller = Sirvan más o menos el { $percent } % de una porción normal, y repetir solo cuando todos hayan comido.
 day-moved-head = <b>Cambió de hora:</b>
 day-soon-head = <b>En los próximos diez minutos:</b>
+trouble-slow-cooker = <b>Una olla de cocción lenta no va.</b> { $left ->
+    [0] No queda ninguna.
+    [one] Queda una.
+   *[other] Quedan { $left }.
+} Lo que tenía caliente dispone de dos horas desde ahora (TIME-01): llévalo a hervir en la cocina o cómanlo.
+trouble-gas = <b>Se acabó el gas.</b> Hornillas y parrilla quedan fuera; el horno sigue en el plan: di /kitchen si también es de gas.
+refused-no-slow-cooker-left = No hay ninguna olla de cocción lenta en la lista; /kitchen dice lo que hay.
+day-too-little = Con platos más pequeños no alcanza: compren algo que no haya que cocinar, o pregunten quién vive cerca.
