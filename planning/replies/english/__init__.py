@@ -74,6 +74,7 @@ _IS_BEFORE = frozenset(
     )
 )  # fmt: skip
 _YEARS = re.compile(r"(?<=[0-9 ])y[/.]o(?!\w)", re.IGNORECASE)
+_ISH = re.compile(r"(?<=[a-z0-9])-(?=ish\b)", re.IGNORECASE)
 _FEWER = re.compile(r"(?<![^\s,(])-(?=[1-9][0-9]? (?:from us|of us|adults?|kids?|child|people|person)\b)", re.IGNORECASE)
 _HYPHENED = re.compile(r"-(?=(?:intolerant|intolerance|allergy|allergic|sensitive)\b)", re.IGNORECASE)
 
@@ -84,6 +85,7 @@ __all__ = ["for_us", "message_of", "people", "read", "same_here"]
 def message_of(text: str) -> Message:
     """The message in plain words. "ill bring" is "I'll bring"; "I am ill" stays."""
     text = _FEWER.sub("−", _YEARS.sub("yo ", _HYPHENED.sub(" ", text)))
+    text = _ISH.sub(" ", text)
     fixed = _ILL.sub(lambda m: "i'l " if m["i"] else "we'l ", text)  # as long as before: places must not move
     return cut(fixed, _expand(), neutral(), _IS_BEFORE)
 

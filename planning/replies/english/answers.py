@@ -51,6 +51,7 @@ _NO = [
     (r"\b(?:that|it) is (?:now )?(?:a )?(?:definite |firm |sad )*no(?: now)?(?= $| ,| for me| for us| from (?:me|us)| sorry)", 0.9),
     (rf"\b{_WE} (?:will |would |must |am going to |are going to )?(?:have to )?(?:politely |respectfully |sadly )?decline\b|\b(?:sends?|sending) (?:my|our) (?:apologies|regrets)\b|^ apologies from (?:me|us)\b", 0.92),
     (r"\b(?:remove|delete) (?:me|us)(?: from (?:the |this |your )?list)?(?= $| ,)", 0.78),
+    (r"\b(?:that|it) is (?:me|us) out\b(?! of)", 0.9),
     (r"\b(?:clashes|conflicts|overlaps) with\b", 0.7),
     (r"\bcount (?:me|us) out\b(?! (?:for|of|on) (?!this|the (?:supper|party|potluck|meal|dinner|whole)|sat|sun|fri))", 0.97),
     (rf"\b(?:{_WE} )?(?:will |am going to |are going to |going to )?(?:have to|need to|must|got to|has to) (?:pass|skip|miss|cancel|bail|bow out|decline|drop out|pull out|sit (?:this|it) one? ?out|back out|give it a miss|opt out)\b", 0.94),
@@ -215,6 +216,8 @@ def _plainly(sentence: Sentence, context: ReplyContext) -> SetAnswer | None:
     return SetAnswer(context.writer, answer, start=start, end=end, confidence=0.9 if context.asked else 0.75)
 
 
+_ANOTHERS = re.compile(r" (?:a )?(?:maybe|no|yes) from (?!me |us |our |my |both |all |the |here |this )[a-z]+(?= )")
+"""The answer of somebody else beside the writer's own."""
 _CORRECTS = re.compile(
     r"^ (?:no|nope)(?: ,)?(?: (?:sorry|wait|hang on|hold on|oops))*(?: ,)? (?:(?:i|we) (?:meant|mean|said)|make (?:it|that)|(?:it|that|there) (?:is|was|should be|are|will be)|should be|meant)\b"
 )
@@ -226,11 +229,12 @@ def read_answer(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """The writer's own answer in this sentence; a condition makes a yes a maybe."""
     if (plain := _plainly(sentence, context)) is not None:
         return [plain]
+    text = _ANOTHERS.sub(lambda m: " " + "_" * (len(m[0]) - 1), sentence.text)
     found: list[tuple[int, SetAnswer]] = []
     for answer, rules in _RULES:
         best: tuple[float, re.Match[str]] | None = None
         for pattern, confidence in rules:
-            match = pattern.search(sentence.text)
+            match = pattern.search(text)
             if match is not None and (best is None or confidence > best[0]):
                 best = confidence, match
         if best is None:

@@ -69,11 +69,11 @@ _FOR_US = re.compile(
     rf" (?:(?:put|count|sign) (?:me|us) (?:down|in) for|count on (?:me|us) (?:being|to be|as)|change (?:us|me|it) to|make (?:us|it|that)|can you make (?:it|that|us)|(?:yes|coming|in|on|count|reserve|confirm|confirmed|confirming) (?:for|x))(?= |) ?(?:x|for|us)? ?(?P<n>{N})(?: of us| people)?(?= $| ,|!| instead| now| then| please)"
 )
 _JUST_ME = re.compile(
-    r" (?:(?:it is|it will be|will be|only|am coming|i will be|i am|coming) )*(?<!not )(?:just|only) (?:going to be |gonna be |be |down to )?(?P<who>me|myself|yours truly|little old me|one|us|us two|the two of us|we two)(?= $| ,| this| and| now| for| coming| then| after| tonight| though| please| sadly| again| i am afraid| sorry| from| with| but| so| -)|\b(?:alone|on my own|by myself|solo)\b"
+    r" (?:(?:it is|it will be|will be|only|am coming|i will be|i am|coming) )*(?<!not )(?:just|only) (?:going to be |gonna be |be |down to )?(?P<who>me|myself|yours truly|little old me|one|us|us two|the two of us|we two)(?= $| ,| this| and| now| for| coming| then| after| tonight| though| please| sadly| again| i am afraid| sorry| from| with| but| so| -)|\b(?:alone|on my own|by myself|solo|only i (?:can|will|am|could))\b"
 )
 MORE = re.compile(
     rf" (?:(?:and|make that|add|plus|there is|there are|we have|we are|i have|will be|so|actually|with|bringing|can i add|also) )*(?P<n>an?|{NUMBER}|another|a couple)(?: (?P<extra>more|extra|additional|fewer|less))?"
-    rf"(?: (?P<who>person|people|adults?|grown-ups?|kids?|child|children|teens?|teenagers?|toddlers?|bab(?:y|ies)|guests?|mouths?|of us))?(?P<extra2> more| extra| less| fewer)?(?: to feed| for us| coming| from (?:us|our side)| with us| on our side| now| than before| than i said| then)*(?= $| ,| and| -)"
+    rf"(?: (?P<who>person|people|adults?|grown-ups?|kids?|child|children|teens?|teenagers?|toddlers?|bab(?:y|ies)|guests?|mouths?|of us))?(?P<extra2> more| extra| less| fewer)?(?: to feed| for us| coming| from (?:us|our side)| with us| joining us| joining| coming along| on our side| now| than before| than i said| then)*(?= $| ,| and| -)"
 )
 _GROUP_ONLY = re.compile(
     rf"(?: (?:only|just|it is|it will be|there (?:is|are|will be)|we have|now|make it|make that|will be|with)|^(?= no [a-z]+ (?:after all|now|this time|any ?more|instead))) (?P<n>{NUMBER}|no) (?P<who>kids?|child|children|adults?|grown-ups?|teens?|teenagers?|toddlers?|bab(?:y|ies)|infants?)(?: (?P<now>after all|now|instead|then|this time|any ?more|not {NUMBER}|instead of {NUMBER}|rather than {NUMBER}))*(?= $| ,| -| because| as | since)"
@@ -116,7 +116,7 @@ def roughly(sentence: Sentence) -> int | None:
     return max(map(number_of, re.findall(rf"{N}|couple", match[0]))) if match is not None else None
 
 
-_LEADS_ON = ("(", ",", "including", "incl", "counting", "-", "–", "—", ":", "with", "and", "so", "that", "is", "being", "namely")  # fmt: skip
+_LEADS_ON = ("here", "altogether", "(", ",", "including", "incl", "counting", "-", "–", "—", ":", "with", "and", "so", "that", "is", "being", "namely")  # fmt: skip
 
 
 def breakdown(sentence: Sentence, total: int, after: int) -> tuple[Party | None, int]:

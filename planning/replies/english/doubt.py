@@ -73,7 +73,8 @@ def doubt(message: Message, found: Sequence[Intent], context: ReplyContext) -> l
         sentence = message.sentences[at]
         if at not in seen:
             seen[at] = unread(sentence, found, context)
-        doubtful = _contradicted(intent, message, found, context) or _doubtful(intent, sentence, seen[at], context)
+        joined = isinstance(intent, SetParty) and _joined_on(intent, sentence, found)
+        doubtful = joined or _contradicted(intent, message, found, context) or _doubtful(intent, sentence, seen[at], context)
         made.append(replace(intent, confidence=DOUBTFUL) if doubtful else intent)
     return made
 
@@ -97,7 +98,7 @@ def _contradicted(intent: Intent, message: Message, found: Sequence[Intent], con
         if any(type(i) is not type(intent) and w == at for i, w in zip(both, whole, strict=True)):
             return True
     if isinstance(intent, SetParty):
-        return intent.party.total > 0 and any(i.answer is Answer.NO for i in mine)
+        return any(i.answer is Answer.NO for i in mine)
     return (
         isinstance(intent, SetAnswer) and intent in mine and intent.answer is Answer.NO
         and any(
@@ -160,6 +161,17 @@ def _more_come(intent: SetParty, sentence: Sentence, left: Unread) -> bool:
     last = sentence.tokens.index(own[-1]) + 1
     after = sentence.tokens[last : last + 4]
     return bool(after) and after[0].plain in _JOINS and any(t in left.persons for t in after[1:])
+
+
+def _joined_on(intent: SetParty, sentence: Sentence, found: Sequence[Intent]) -> bool:
+    """Whether something nobody read is joined to a party ("three plus a vegetarian au pair")."""
+    own = [t for t in sentence.tokens if intent.start <= t.start < intent.end]
+    if not own:
+        return False
+    last = sentence.tokens.index(own[-1]) + 1
+    after = [t for t in sentence.tokens[last : last + 4] if t.plain not in ("(", ")")]
+    leads = len(after) > 2 and after[0].plain in ("plus", "and", "with", "&", "+")
+    return leads and after[1].plain in ("a", "an", "my", "our") and not any(_read(t, found) for t in after[1:])
 
 
 def unread(sentence: Sentence, found: Sequence[Intent], context: ReplyContext) -> Unread:

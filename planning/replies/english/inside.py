@@ -24,7 +24,7 @@ _MINE = re.compile(
     r" (?:i|we|me|us|my|our|mine|ours|let us) |^ (?:might|may|will|could|can|shall|going|planning|thinking|happy|ready|making|doing|got|have|probably|maybe|definitely) "
 )
 _AGAINST = re.compile(
-    r" (?:not|no|never|nobody|none|without|hardly|anyone|anybody|someone|somebody|everyone|everybody|you|your|he|she|they|his|her|their|who|which|what|why|how|whose|when|was|were|had|did|would rather|would love|wish|if only|too (?:much|many)|another of|enough of|kill for|ran out of|run out of|out of|already|still on|have (?:a|an|another)|water the|to water|eat|eating|ate|have the|having the|try|trying|taste|tasted|smell|smells|want|wants|hope|hoping|looking forward|miss|missing|love|loved|like|liked|hate|prefer|remember|forgot|lost|sell|selling|sold|won|ordered|because|than|between|deciding|undecided|recipe|best|better|worst|favou?rite|like me|allergic|allergy|intolerant|vegan|vegetarian|coming) "
+    r" (?:i|we) [a-z]{3,}ed | (?:die for|dying for|crave|craving|murder|dream of|not|no|never|nobody|none|without|hardly|anyone|anybody|someone|somebody|everyone|everybody|you|your|he|she|they|his|her|their|who|which|what|why|how|whose|when|was|were|had|did|would rather|would love|wish|if only|too (?:much|many)|another of|enough of|kill for|ran out of|run out of|out of|already|still on|have (?:a|an|another)|water the|to water|eat|eating|ate|have the|having the|try|trying|taste|tasted|smell|smells|want|wants|hope|hoping|looking forward|miss|missing|love|loved|like|liked|hate|prefer|remember|forgot|lost|sell|selling|sold|won|ordered|because|than|between|deciding|undecided|recipe|best|better|worst|favou?rite|like me|allergic|allergy|intolerant|vegan|vegetarian|coming) "
 )
 
 

@@ -41,6 +41,7 @@ INTOLERANCE_RULES = (
 )
 _WHO = rf"(?:i|we|{KIN}|he|she|they|(?P<n>{NUMBER}){OF_THEM})(?: ,)?"
 AVOID_RULES = (
+    re.compile(rf" {_WHO} (?:eat|eats|drink|drinks|have|has|take|takes) no {LIST}"),
     re.compile(rf" {LIST} (?:is|are) (?:a |an |strictly |absolutely |sadly )*(?:no-no|no no|no-go|no go|off limits|off-limits|off the menu|forbidden|not allowed|not an option|poison)(?: (?:for|to) (?:me|us|{KIN.replace('?P<kin>', '?:')}))?"),
     re.compile(rf" {_WHO}(?: (?:also|really|both|all|just|still))? (?:can not|do not|does not|must not|will not|am not allowed|is not allowed|are not allowed|can never|should not|never)(?: to)? (?:eat|eats|have|do|tolerate|touch|touches|digest|take|stomach|handle|consume|drink|go near) (?:any |all |the |(?:anything|food|things|stuff) (?:with|containing|made with|made from|that has|that contains) (?:any )?)?{LIST}"),
     re.compile(rf" no {LIST} (?:for|near|around|anywhere near) (?:me|us|{KIN.replace('?P<kin>', '?:')}|one of us|(?:my|our) [a-z]+)"),

@@ -15,6 +15,8 @@ def known_thing(name: str) -> tuple[str, float, bool]:
     tokens = plain.split()
     if not tokens:
         return "", 0.0, False
+    if "of" in tokens[1:-1] and (whole := known_thing(plain.partition(" of ")[0]))[1] >= 0.9:
+        return whole  # "a cake of carrots"
     head = tokens[-1]
     table = words("dish")
     if plain in words("notdish"):

@@ -75,6 +75,7 @@ _COMMAND = next(i for i, (pattern, _) in enumerate(_OFFERS) if pattern.pattern.s
 _HAS = next(i for i, (pattern, _) in enumerate(_OFFERS) if pattern.pattern.startswith(" (?:i|we) have(?: got)?"))
 _ADDS = next(i for i, (pattern, _) in enumerate(_OFFERS) if "add(?:ing)? " in pattern.pattern)
 _MADE = next(i for i, (pattern, _) in enumerate(_OFFERS) if "(?:made|baked|" in pattern.pattern)
+_MINE = re.compile(r" (?:i|we|me|us|my|our|mine|ours|yes|coming|in) ")
 _NAMES_ITSELF = re.compile(
     r"(?:a |some )?(?:salads?|breads?|desserts?|puddings?|drinks?|soups?|snacks?|sides?|nibbles)"
 )
@@ -102,7 +103,8 @@ def read_promises(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         if aux.startswith(("was", "would")) and re.search(r"\bbut\b", sentence.text):
             continue  # "I was going to bring salad but someone has it"
         verb = (match.groupdict().get("verb") or "").strip()
-        if pattern is _OFFERS[_COMMAND][0] and not aux and verb in _BASE and context.asked != "bring":
+        ordered = pattern is _OFFERS[_COMMAND][0] or (match[0].startswith(" ,") and not _MINE.search(sentence.text))
+        if ordered and not aux and verb in _BASE and context.asked != "bring":
             continue  # "bring a chair each" tells others
         if not context.addressed and verb in _SURELY and not aux and all(t.servings and t.known >= 0.9 for t in things):
             confidence = 0.92  # "bringing garlic bread for 15!" is about a meal, wherever it is said

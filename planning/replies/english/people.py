@@ -218,8 +218,9 @@ def _bare_number(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
         yield Count(
             0, len(tokens), Party(bare[0], 0, kids[0]), False, 0.6
         )  # "2+2": so many big ones, so many small ones
-    if asked and rest[:1] and rest[0] in ("+", "plus", "and", "&"):
-        more = Members(sentence).at(bare[1] + 1)
+    comma = rest[:1] == [","] and rest[1:2] in (["plus"], ["and"], ["+"])
+    if asked and rest[:1] and (comma or rest[0] in ("+", "plus", "and", "&")):
+        more = Members(sentence).at(bare[1] + 1 + comma)
         if more is not None and not more.me and more.last == len(tokens):
             more.add("adults", bare[0])
             yield Count(0, len(tokens), more.party(), False, 0.85)

@@ -96,6 +96,7 @@ def things_at(sentence: Sentence, first: int, last: int, *, bare: bool = False, 
             and tokens[i].plain in (":", "-", "–")
             and thing.heads_a_list
             and (inside := things_at(sentence, i + 1, last))
+            and all(t.known >= 0.75 for t in inside)
         ):
             return [*found[:-1], *inside]  # "drinks: lemonade for 20 and water for 10"
         if i < last and tokens[i].plain not in (",", "and", "&", "+", "plus", "also", "as", "with"):
