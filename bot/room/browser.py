@@ -24,6 +24,7 @@ from .words import page_words, spoken
 from .world import Seen
 
 PAGE = Path(__file__).parent / "page"
+FONTS = Path(__file__).parents[1] / "prints" / "fonts"
 KINDS = {".html": "text/html", ".css": "text/css", ".js": "text/javascript"}
 FILES = {file.name: KINDS[file.suffix] for file in PAGE.iterdir() if file.suffix in KINDS}
 RULES = "default-src 'self'; img-src 'self' data:; object-src 'none'; base-uri 'none'; frame-ancestors 'none'"
@@ -58,6 +59,7 @@ class Pages:
             routes=[
                 Route("/", self.file),
                 Route("/page/{name}", self.file),
+                Route("/page/font/{name}", self.font),
                 Route("/room/state", self.state),
                 Route("/room/events", self.events),
                 Route("/room/decisions", self.why),
@@ -79,6 +81,13 @@ class Pages:
             return Response("there is nothing here", 404)
         headers = {"Content-Security-Policy": RULES, "Cache-Control": "no-store", "X-Content-Type-Options": "nosniff"}
         return FileResponse(PAGE / name, media_type=FILES[name], headers=headers)
+
+    async def font(self, request: Request) -> Response:
+        """Letters for names the reader's machine may have no font for."""
+        name = request.path_params["name"]
+        if name not in {file.name for file in FONTS.glob("*.?tf")}:
+            return Response("there is nothing here", 404)
+        return FileResponse(FONTS / name, media_type=f"font/{name[-3:]}", headers={"Cache-Control": "max-age=86400"})
 
     async def sent_file(self, request: Request) -> Response:
         stored = self.room.files.by_path.get(request.path_params["path"])

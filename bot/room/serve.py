@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import json
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from datetime import datetime, timedelta
 from pathlib import Path
 
@@ -13,16 +13,16 @@ from .rehearsal import MakeBot, Rehearsal
 from .script import Script, parse_script, read_script
 from .server import RoomServer
 
-PEOPLE = (("ines", "Inés"), ("ravi", "Ravi"), ("mei", "Mei"), ("tomasz", "Tomasz"))
+PEOPLE = ("Inés", "Ravi", "Mei", "Tomasz")
 
 
-def empty_script(now: datetime, timezone: str) -> Script:
-    """A group of four into which the bot has just been put, at the time `now`."""
-    people = [{"id": person, "name": name} for person, name in PEOPLE]
+def empty_script(now: datetime, timezone: str, names: Sequence[str] = PEOPLE, group: str = "Plot 9 Supper") -> Script:
+    """A group into which the bot has just been put, at the time `now`; the first of `names` is its administrator."""
+    people = [{"id": f"person{number}", "name": name} for number, name in enumerate(names, 1)]
     lines: tuple[dict[str, object], ...] = (
         {"clock": now.replace(microsecond=0).isoformat(), "timezone": timezone},
-        {"people": people, "group": "Plot 9 Supper", "admins": ["ines"]},
-        {"event": "bot-added", "who": "ines"},
+        {"people": people, "group": group, "admins": ["person1"]},
+        {"event": "bot-added", "who": "person1"},
     )
     return parse_script("\n".join(json.dumps(line) for line in lines))
 

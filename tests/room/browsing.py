@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import shutil
-from collections.abc import AsyncIterator
+from collections.abc import AsyncIterator, Sequence
 from contextlib import asynccontextmanager
 from dataclasses import dataclass
 from datetime import UTC, datetime
@@ -14,7 +14,7 @@ from typing import Any
 import pytest
 from playwright.async_api import Page, async_playwright
 
-from bot.room.serve import empty_script, serve_room
+from bot.room.serve import PEOPLE, empty_script, serve_room
 from tests.room.fake_bot import FakeBot
 
 CHROMIUM = shutil.which("chromium") or shutil.which("chromium-browser")
@@ -27,13 +27,13 @@ START = datetime(2027, 9, 10, 14, tzinfo=UTC)
 
 
 @asynccontextmanager
-async def open_room(tmp_path: Path) -> AsyncIterator[str]:
+async def open_room(tmp_path: Path, people: Sequence[str] = PEOPLE, title: str = "Plot 9 Supper") -> AsyncIterator[str]:
     stop = asyncio.Event()
     address: asyncio.Future[str] = asyncio.get_running_loop().create_future()
     shelf: dict[str, Any] = {}
     room = asyncio.ensure_future(
         serve_room(
-            empty_script(START, "America/Chicago"),
+            empty_script(START, "America/Chicago", people, title),
             tmp_path / "out",
             lambda setup: FakeBot(setup, shelf),
             ready=address.set_result,
@@ -65,9 +65,15 @@ class Window:
 
 @asynccontextmanager
 async def window(
-    tmp_path: Path, width: int = 1280, height: int = 820, language: str = "en-US", dark: bool = False
+    tmp_path: Path,
+    width: int = 1280,
+    height: int = 820,
+    language: str = "en-US",
+    dark: bool = False,
+    people: Sequence[str] = PEOPLE,
+    title: str = "Plot 9 Supper",
 ) -> AsyncIterator[Window]:
-    async with open_room(tmp_path) as address, async_playwright() as driver:
+    async with open_room(tmp_path, people, title) as address, async_playwright() as driver:
         browser = await driver.chromium.launch(executable_path=CHROMIUM, args=FLAGS.split())
         page = await browser.new_page(
             viewport={"width": width, "height": height}, locale=language, color_scheme="dark" if dark else "light"

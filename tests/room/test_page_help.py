@@ -150,3 +150,33 @@ async def test_the_decisions_are_told_in_the_language_asked_for(tmp_path: Path) 
 
     assert told[0]["what"] == "Counted Ravi in"
     assert words["language"] == "es"
+
+
+@in_a_browser
+@pytest.mark.parametrize(("width", "mode"), [(1280, "one"), (1280, "all"), (900, "all"), (375, "one")])
+async def test_no_name_is_so_long_that_it_widens_the_page(tmp_path: Path, width: int, mode: str) -> None:
+    async with window(tmp_path, width, people=("W" * 64, "王小明", "अनुष्का", "Tom 👩‍🌾"), title="G" * 128) as w:
+        await w.say("group", "X" * 900)
+        await w.page.wait_for_selector("#group-log .text")
+        await w.page.evaluate("mode => document.querySelector(`button[data-mode=${mode}]`).click()", mode)
+
+        assert await w.page.evaluate("document.documentElement.scrollWidth") <= width
+        assert w.complaints == []
+
+
+async def test_the_fonts_of_the_pictures_are_served_and_no_other_file_is(tmp_path: Path) -> None:
+    async with open_room(tmp_path) as address, httpx.AsyncClient(base_url=address) as web:
+        font = await web.get("/page/font/NotoSansHebrew-Regular.ttf")
+        other = await web.get("/page/font/OFL.txt")
+
+    assert font.status_code == 200
+    assert len(font.content) > 5_000
+    assert other.status_code == 404
+
+
+def test_every_font_the_page_asks_for_is_shipped() -> None:
+    root = Path(__file__).parents[2] / "bot"
+    asked = re.findall(r"/page/font/([\w.-]+)", (root / "room/page/style.css").read_text("utf-8"))
+
+    assert asked
+    assert [name for name in asked if not (root / "prints/fonts" / name).is_file()] == []
