@@ -32,6 +32,7 @@ from planning.menu import servings_of
 from planning.potluck import CATEGORIES, Answer, HeatStep, Promise, Say
 from planning.replies import AddPromise, ChangePromise, DropPromise, TakeTopping, read
 from planning.safety import safety
+from planning.when import as_read_here
 
 GUESS = 0.5
 """Below this the catalogue's guess at a category is not worth acting on: the cook is asked."""
@@ -61,15 +62,17 @@ def add_promise(
 
 def bring_words(turn: Turn, words: str, category: str | None) -> None:
     """ "slaw for 12 and 2 dozen rolls" after /bring or below the question what to bring."""
-    amount = FOR.search(words)
+    # "para 20" stands at the end as "for 20" does; the name itself stays as typed.
+    told = as_read_here(words, turn.voice.language)
+    amount = FOR.search(told)
     if amount is not None and not 0 < float(amount["n"].replace(",", "").strip(".") or 0) <= MOST_SERVINGS:
         raise Refusal("refused-servings", most=MOST_SERVINGS)
-    reading = read(f"I'll bring {words}", context(turn, replying_to="question:bring"))
+    reading = read(f"{turn.voice.plain('bring-told')} {words}", context(turn, replying_to="question:bring"))
     offers = [i for i in reading.intents if isinstance(i, AddPromise) and not i.vague] if reading.sure else []
     toppings = [i for i in reading.intents if isinstance(i, TakeTopping)] if reading.sure else []
     if not offers and not toppings:
         # Whoever writes /bring means a dish, however odd its name: the whole of it is the name.
-        dish = words[: amount.start()].strip(" ,") if amount else words
+        dish = told[: amount.start()].strip(" ,") if amount else words
         known = lookup(dish)
         servings = float(amount["n"].replace(",", "").strip(".")) if amount else None
         if category is None and (known.category is None or known.confidence < GUESS):

@@ -33,7 +33,8 @@ def patterns() -> dict[str, re.Pattern[str]]:
         "nth": rf"\b(?:on )?(?:the (?:{nth}(?=(?<=[a-z])|\b)|{ordinal}\b)|(?P<day2>[0-9]{{1,2}})(?:st|nd|rd|th)\b)",
         "weekday-after": rf"\b(?P<n>a|one|two|three|[1-9]) weeks? (?:on|from|after) (?:this |next )?{weekday}",
         "weekday-week": rf"\b(?:on )?{weekday} week\b",
-        "last-weekday": rf"\b(?:on )?(?:the )?(?:last(?: week(?:'s)?(?: on)?)?|this past|past|previous) {weekday}(?:'s)?(?![a-z])(?: (?:of|in) {month})?",
+        "last-weekday": rf"\b(?:on )?(?:the )?(?:last(?: week(?:'s)?(?: on)?)?|this past|past|previous) {weekday}(?:'s)?(?![a-z])",
+        "nth-weekday": rf"\b(?:on )?(?:the )?(?P<nth>first|second|third|fourth|fifth|last|1st|2nd|3rd|4th|5th) {weekday}(?:'s)?(?![a-z])(?P<of>,? (?:of |in )?(?:(?P<when>(?:the|this|next) month)|{month}{year}))?",
         "ago": r"\b(?P<n>a|an|one|two|three|four|five|six|seven|[0-9]{1,3}) (?P<unit>days?|weeks?|months?|years?) ago\b",
         "past-day": r"\b(?P<word>(?:the )?day before yesterday|yesterday|last (?:night|week|weekend|month|year|summer|winter|autumn|fall|spring))\b",
         "weekday": rf"\b(?:on )?(?:(?P<which>this coming|this|next|coming|the coming) )?{weekday}(?:'s)?(?![a-z])",
@@ -92,6 +93,8 @@ def take_date(text: Scan, now: datetime) -> tuple[date | datetime | None, int | 
         word = match.groupdict().get("ordinal")
         return int(day_words("ordinal")[word.lower()]) if word else int(match["day"])
 
+    if (counted := _counted(text, today, names, alone=False)) is not None:
+        return counted, None, notes, False
     for name in ("iso", "dotted", "day-month", "month-day", "slashed", "short", "holiday"):
         match = shapes[name].search(text.left)
         if match is None:
@@ -111,8 +114,8 @@ def take_date(text: Scan, now: datetime) -> tuple[date | datetime | None, int | 
             found = _on(month, day_of(match), full_year(got.get("year"), got.get("short")), today)
         text.take(match)
         break
-    if found is None and (gone := _last(text, today, names)) is not None:
-        return gone, None, notes, False
+    if found is None and (counted := _counted(text, today, names, alone=True)) is not None:
+        return counted, None, notes, False
     for name in ("weekday-after", "weekday-week"):
         if found is None and (match := shapes[name].search(text.left)) is not None:
             n = (match.groupdict().get("n") or "a").lower()
@@ -173,21 +176,38 @@ def _gone(text: Scan, today: date) -> date | None:
     return None
 
 
-def _last(text: Scan, today: date, names: Mapping[str, str]) -> date | None:
-    """ "last Saturday" is the one before today; "the last Saturday of September" the month's own, next to come."""
-    match = patterns()["last-weekday"].search(text.left)
-    if match is None:
+def _counted(text: Scan, today: date, names: Mapping[str, str], *, alone: bool) -> date | None:
+    """ "The second Friday of October", next to come; `alone`: of this month or a later one, and "last Friday" is past."""
+    if alone and (match := patterns()["last-weekday"].search(text.left)) is not None:
+        text.take(match)
+        return today - timedelta(days=(today.weekday() - int(names[match["weekday"].lower()])) % 7 or 7)
+    match = patterns()["nth-weekday"].search(text.left)
+    if match is None or bool(match["of"]) is alone:
         return None
     text.take(match)
-    weekday = int(names[match["weekday"].lower()])
-    if not match["month"]:
-        return today - timedelta(days=(today.weekday() - weekday) % 7 or 7)
-    month = int(day_words("month")[match["month"].lower()])
-    for year in (today.year, today.year + 1):
-        found = max(d for n in range(22, 32) if (d := valid(year, month, n)) and d.weekday() == weekday)
-        if found >= today:
+    weekday, nth = int(names[match["weekday"].lower()]), match["nth"].lower()
+    n = 0 if nth == "last" else int(nth[0]) if nth[0].isdigit() else int(day_words("ordinal")[nth])
+    year, month, step = today.year, today.month, 1
+    if match["month"]:
+        month, step = int(day_words("month")[match["month"].lower()]), 12
+        said = full_year(match["year"], match["short"])
+        if said is not None or n == 5:
+            year, step = said or (year if month >= today.month else year + 1), 0
+    elif (match["when"] or "").lower().startswith("next"):
+        year, month, step = (year + 1, 1, 0) if month == 12 else (year, month + 1, 0)
+    for _ in range(12):
+        if (found := _nth_weekday(year, month, weekday, n)) is not None and (found >= today or not step):
+            return found
+        if not step:
             break
-    return found
+        year, month = (year + (month + step - 1) // 12, (month + step - 1) % 12 + 1)
+    raise Unclear(Say("when-no-fifth"))
+
+
+def _nth_weekday(year: int, month: int, weekday: int, n: int) -> date | None:
+    """The n-th such day of the month; 0 is the last; None when there is no fifth."""
+    days = [d for k in range(1, 32) if (d := valid(year, month, k)) and d.weekday() == weekday]
+    return days[n - 1] if n <= len(days) else None
 
 
 def _is_weekday_here(match: re.Match[str], text: str) -> bool:
@@ -238,10 +258,10 @@ def _holiday(value: str, today: date) -> date:
         return _on(int(month), int(day), None, today)
     weekday = int(day_words("weekday-short")[day])
     for year in (today.year, today.year + 1):
-        all_of = [d for n in range(1, 32) if (d := valid(year, int(month), n)) and d.weekday() == weekday]
-        found = all_of[-1 if which[0] == "last" else int(which[0]) - 1]
-        if found >= today:
-            return found
+        found = _nth_weekday(year, int(month), weekday, 0 if which[0] == "last" else int(which[0]))
+        if found is not None and found >= today:
+            break
+    assert found is not None  # no holiday is a fifth weekday
     return found
 
 

@@ -64,8 +64,12 @@ _UNTIL = re.compile(
 _MORNING = re.compile(r"\b(?:(?:in the|this|tomorrow)? ?morning|breakfast|brunch)\b", re.IGNORECASE)
 _EVENING = re.compile(r"\b(?:evening|tonight|night|afternoon|dinner|supper|lunch|lunchtime|tea|cena)\b", re.IGNORECASE)
 PERIOD = re.compile(
-    r"\b(?:in the|at|this) (?:morning|evening|afternoon|night)\b|\b(?:morning|evening|afternoon|night)\b", re.IGNORECASE
+    r"\b(?:in the|at|this) (?:morning|evening|afternoon|night)\b"
+    r"|(?:(?<=\x00) ?|(?:^|(?<=[,;\x00])) *)\b(?:morning|evening|afternoon|night)\b(?= *(?:$|[,;.!\x00]|(?:at|from|around|about|@) ))"
+    r"|(?<=\x00) \b(?:morning|evening|afternoon|night)\b",
+    re.IGNORECASE,
 )
+"""A time of day stands beside the day or the hour, or by itself between commas; else it is part of a name."""
 
 
 def _clock(hour: str, minute: str | None, half: str | None, *, exact: bool = False) -> Clock | None:

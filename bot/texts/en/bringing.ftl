@@ -16,6 +16,7 @@ bring-which = { $name }, which { $category }, for about { $servings }?
 bring-see-private = I wrote to you in private.
 bring-see-here = Look below: those buttons are yours.
 ask-bring = { $name }, what will you bring? Reply to this, like “slaw for 12”.
+bring-told = I'll bring
 bring-noted = Noted: { $dish } { $amount } ({ $category }).{ $doubled ->
     [0] {""}
     [one] {" "}{ $others } brings that too – fine, or choose something else.

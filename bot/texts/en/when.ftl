@@ -168,6 +168,7 @@ when-no-such-day = { $month ->
         [11] November
        *[12] December
     } has no day { $day }. Which day do you mean?
+when-no-fifth = That month has only four of them. Which day do you mean?
 when-no-such-day-number = No month has a day { $day }. Which day do you mean?
 when-day-or-month = “{ $written }” can be { $day } { $month ->
         [1] January

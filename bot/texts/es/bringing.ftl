@@ -16,6 +16,7 @@ bring-which = { $name }, ¿qué { $category }, para unas { $servings } personas?
 bring-see-private = Te escribí en privado.
 bring-see-here = Mira abajo: esos botones son tuyos.
 ask-bring = { $name }, ¿qué vas a llevar? Responde a esto, por ejemplo «ensalada para 12».
+bring-told = llevo
 bring-noted = Anotado: { $dish } { $amount } ({ $category }).{ $doubled ->
     [0] {""}
     [one] {" "}{ $others } también lo lleva: está bien, o elige otra cosa.

@@ -168,6 +168,7 @@ when-no-such-day = El mes de { $month ->
         [11] noviembre
        *[12] diciembre
     } no tiene día { $day }. ¿Qué día quieres decir?
+when-no-fifth = Ese mes solo tiene cuatro. ¿Qué día quieres decir?
 when-no-such-day-number = Ningún mes tiene día { $day }. ¿Qué día quieres decir?
 when-day-or-month = «{ $written }» puede ser el { $day } de { $month ->
         [1] enero
