@@ -96,6 +96,9 @@ async def take(turn: Turn, reading: Reading, *, addressed: bool) -> None:
     if addressed and not any(isinstance(i, SetNeeds) for i in reading.intents) and CAN_NOT_EAT.search(turn.words):
         # Something was said about what somebody can't eat and nobody could read it: it must not get lost.
         turn.say("needs-missed")
+    elif addressed and reading.unread:
+        # Half a message must not get lost behind the half that was understood.
+        turn.say("read-unread", words=list(reading.unread), n=len(reading.unread))
     if understood.vague:
         from bot.capabilities.bringing import offer
 

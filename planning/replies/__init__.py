@@ -49,7 +49,29 @@ def read(text: str, context: ReplyContext) -> Reading:
         told = Say("reply-other-language", {"language": other})
         return Reading(question=told, why=Say("reply-why-nothing", {"reason": "none"}))
     lost = own == "en" and english.for_us(message)
-    return decide(with_implied(tidy(found), context), passed, context, text, lost=lost)
+    reading = decide(with_implied(tidy(found), context), passed, context, text, lost=lost)
+    if own != "en" or not reading.intents or not context.addressed:
+        return reading
+    return replace(reading, unread=_unread(message, found, text))
+
+
+def _unread(message: Message, found: list[Intent], text: str) -> tuple[str, ...]:
+    """What must not get lost beside what was read: whole sentences for us that no intent came from."""
+    spans = [(i.start, i.end) for i in found]
+    if not spans or any(end <= start for start, end in spans):
+        return ()
+    left = []
+    for sentence in message.sentences:
+        start, end = sentence.tokens[0].start, sentence.tokens[-1].end
+        if any(a < end and b > start for a, b in spans):
+            continue
+        if english.for_us(replace(message, sentences=(sentence,), plain=sentence.text.strip(), symbols=())):
+            left.append(text[start:end])
+    return tuple(left[:MOST_UNREAD])
+
+
+MOST_UNREAD = 2
+"""More is a story, which nobody asked us to understand."""
 
 
 def _understood(language: str, text: str, context: ReplyContext) -> bool:

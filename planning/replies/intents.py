@@ -254,6 +254,8 @@ class Reading:
     wait for the answer. `why` explains the decision."""
 
     intents: tuple[Intent, ...] = ()
+    unread: tuple[str, ...] = field(default=(), kw_only=True)
+    """Sentences beside those that were read which look meant for us too and came to nothing, as typed."""
     sure: bool = False
     question: Say | None = None
     now: tuple[Intent, ...] = ()

@@ -125,3 +125,10 @@ async def test_words_in_a_private_chat_without_a_potluck_are_not_met_with_silenc
     played = await play(say("tom", "/start", **private), say("tom", "yes, 2 of us, one vegan", **private))
 
     assert "board" in played.last("tom")
+
+
+async def test_a_sentence_nobody_could_read_beside_one_that_was_is_said_back(play):
+    played = await play(board("ravi", "im in. 3 adults 2 kids halal. chicken yassa for 15"))
+
+    assert [p["dish"] for p in played.promises("ravi")] == ["chicken yassa"]
+    assert "3 adults 2 kids halal" in played.last()

@@ -41,6 +41,7 @@ read-kitchen = the kitchen has { $words }
 read-dropped = not { $dish } any more
 read-given = { $name } brings { $dish } now
 read-topping = { $topping } for the bar
+read-unread = I did not get “{ $words }” – please write it again in other words.
 edited-away = Taken back: what this message said before.
 read-nothing = There was nothing left to note.
 read-left = Left as it was.

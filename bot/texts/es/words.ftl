@@ -41,6 +41,7 @@ read-kitchen = la cocina tiene { $words }
 read-dropped = ya no { $dish }
 read-given = { $name } lleva ahora { $dish }
 read-topping = { $topping } para la barra
+read-unread = No entendí «{ $words }»: escríbelo otra vez con otras palabras.
 edited-away = Retirado: lo que decía antes este mensaje.
 read-nothing = No quedaba nada que anotar.
 read-left = Se queda como estaba.
