@@ -95,7 +95,7 @@ def pieces_of(expected: str) -> frozenset[tuple[str, str]]:
     return frozenset(found)
 
 
-FROZEN = "frozen*.tsv"
+FROZEN = "corpus_frozen*.tsv"
 """Written by somebody who has not seen the reader; looked at only to report, never to mend."""
 
 
