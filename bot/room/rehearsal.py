@@ -13,11 +13,12 @@ from bot.clock import RealClock, SimulatedClock
 from .errors import CannotDo
 from .faults import Fault
 from .player import BotProcess, BotSetup, NotAtRest, Player, _value
+from .pointing import button_of, pointed
 from .record import Record
 from .room import Room
 from .script import Line, Script, ScriptError, read_script
 from .server import RoomServer
-from .world import Chat, Message
+from .world import Chat
 
 MakeBot = Callable[[BotSetup], BotProcess]
 Writer = Callable[[Path, Mapping[int, str]], Any]
@@ -242,10 +243,10 @@ class Rehearsal:
         match line.kind:
             case "say":
                 text = self._follow_link(line.text, who) if chat.kind == "private" else line.text
-                reply = self._pointed(chat, topic, line.reply)
+                reply = pointed(self.room, chat, topic, line.reply)
                 self.room.say(who, chat.id, text, reply_to=reply.id if reply else None, topic=topic)
             case "send":
-                reply = self._pointed(chat, topic, line.reply)
+                reply = pointed(self.room, chat, topic, line.reply)
                 self.room.send(
                     who, chat.id, line.what, caption=line.text, reply_to=reply.id if reply else None, topic=topic
                 )
@@ -256,7 +257,7 @@ class Rehearsal:
                     raise CannotDo(f"{line.who} has said nothing here that could be edited")
                 self.room.edit(who, chat.id, own[-1].id, line.text)
             case "press":
-                message, row, column = self._button(line, chat, topic, who)
+                message, row, column = button_of(self.room, line, chat, topic, who)
                 self.room.press(who, message.chat_id, message.id, row, column)
 
     def _where(self, line: Line, who: int) -> tuple[Chat, int | None]:
@@ -273,48 +274,3 @@ class Rehearsal:
         if payload is None:
             raise CannotDo(f"the bot has shown {self.people[who]} no link to follow")
         return f"/start {payload}"
-
-    def _pointed(self, chat: Chat, topic: int | None, pointer: str | int | None) -> Message | None:
-        if pointer is None:
-            return None
-        here = [m for m in chat.messages.values() if m.kind != "service" and (topic is None or m.thread == topic)]
-        if isinstance(pointer, int):
-            if pointer > len(here):
-                raise CannotDo(f"there are only {len(here)} messages here")
-            return here[-pointer]
-        bots = [m for m in here if m.sender == self.room.bot.id]
-        if pointer == "last":
-            if not bots:
-                raise CannotDo("the bot has said nothing here")
-            return bots[-1]
-        return self._board(chat)
-
-    def _board(self, chat: Chat) -> Message:
-        """The newest of the bot's messages that is pinned; where pinning was refused, its newest with buttons."""
-        bots = [m for m in chat.messages.values() if m.sender == self.room.bot.id and m.kind != "service"]
-        pinned = [m for m in bots if m.id in chat.pinned]
-        pinned.sort(key=lambda m: chat.pinned.index(m.id))
-        said = pinned or [m for m in bots if m.keyboard and m.edited] or [m for m in bots if m.keyboard]
-        if not said:
-            raise CannotDo("there is no board here")
-        return said[-1]
-
-    def _button(self, line: Line, chat: Chat, topic: int | None, who: int) -> tuple[Message, int, int]:
-        if line.on is not None:
-            message = self._pointed(chat, topic, line.on)
-            assert message is not None
-            looked = [message]
-        else:
-            looked = self._bots_newest_first(chat)
-            if line.where == "group":
-                # A person who is asked to press something looks in the private chat as well.
-                looked += self._bots_newest_first(self.room.chats[who])
-        wanted = line.text.casefold()
-        for message in looked:
-            for row, column, button in message.buttons():
-                if wanted in str(button["text"]).casefold():
-                    return message, row, column
-        raise CannotDo(f'there is no button "{line.text}"' + (f" on {line.on}" if line.on is not None else ""))
-
-    def _bots_newest_first(self, chat: Chat) -> list[Message]:
-        return [m for m in reversed(chat.messages.values()) if m.sender == self.room.bot.id and m.keyboard]
