@@ -114,6 +114,10 @@ async def here(turn: Turn) -> None:
         return
     after = turn.change(arrive(turn.potluck, turn.actor, turn.now), "did-here")
     dishes = [p for p in after.promises_of(turn.me) if p.category not in ("drink", "supplies") and p.out_since is None]
+    if turn.event.kind == "press" and not dishes:
+        # A table where everybody presses must not fill with lines about it.
+        turn.toast("here-toast")
+        return
     rows = [[Button(turn.voice.plain("button-out", dish=p.dish), "out", (p.id,))] for p in dishes[:6]]
     turn.say(
         "here-noted",

@@ -5,6 +5,11 @@ missing-row = • <b>{ $category }</b>: { $short ->
         [one] one more dish would help
        *[other] { $dishes } more dishes would help
     }
+    [one] one more serving{ $dishes ->
+        [0] {""}
+        [one] , one dish
+       *[other] , { $dishes } dishes
+    }
    *[other] { $short } more servings{ $dishes ->
         [0] {""}
         [one] , one dish

@@ -26,8 +26,11 @@ bar-best = { $n ->
 }
 bar-curve = More still: { $steps }.
 bar-curve-step = { $n ->
-    [one] one more topping makes { $m } combos
-   *[other] { $n } more make { $m }
+    [one] with one more { $m ->
+        [one] one combo
+       *[other] { $m } combos
+    }
+   *[other] with { $n } more { $m }
 }
 bar-yours = { $topping } is yours { $amount }.{ $n ->
     [0] {""}

@@ -5,6 +5,11 @@ missing-row = • <b>{ $category }</b>: { $short ->
         [one] ayudaría un plato más
        *[other] ayudarían { $dishes } platos más
     }
+    [one] una porción más{ $dishes ->
+        [0] {""}
+        [one] , un plato
+       *[other] , { $dishes } platos
+    }
    *[other] { $short } porciones más{ $dishes ->
         [0] {""}
         [one] , un plato

@@ -26,7 +26,10 @@ bar-best = { $n ->
 }
 bar-curve = Y más: { $steps }.
 bar-curve-step = { $n ->
-    [one] con un ingrediente más hay { $m } combinaciones
+    [one] con un ingrediente más { $m ->
+        [one] una combinación
+       *[other] { $m } combinaciones
+    }
    *[other] con { $n } más hay { $m }
 }
 bar-yours = { $topping } es tuyo { $amount }.{ $n ->
