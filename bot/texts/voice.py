@@ -43,7 +43,7 @@ class Plain(str):
     __slots__ = ()
 
 
-DOUBLED_STOP = re.compile(r"(?<!\.)\.\.(?!\.)")
+DOUBLED_STOP = re.compile(r"(?<=[ap]\.m\.)\.(?!\.)")
 TIMES = ("time", "said", "shown")
 """Names of facts that hold a wall time: what people typed never does, whatever it looks like."""
 WALL_TIME = re.compile(r"([01]\d|2[0-3]):[0-5]\d")
@@ -125,7 +125,7 @@ class Voice:
         if key not in texts:
             raise TextFault(f"no text {key!r}")
         # "17:00 p.m." at the end of a sentence brings its own full stop.
-        return DOUBLED_STOP.sub(".", texts.format(key, ready))
+        return DOUBLED_STOP.sub("", texts.format(key, ready))
 
     def _fact(self, value: Any, escape: bool, name: str = "") -> Any:
         if isinstance(value, Html):
