@@ -6,7 +6,20 @@ import math
 from collections.abc import Iterable, Iterator
 
 from planning.kitchen.core import Hold, Mode, Task
-from planning.kitchen.steps import HEATING, KEEP_WARM, MICROWAVE, OVEN, SLOW, STOVE, Checked, draw, usable_watts
+from planning.kitchen.steps import (
+    GRILL,
+    HEATING,
+    HOLD_F,
+    KEEP_WARM,
+    MICROWAVE,
+    OVEN,
+    SLOW,
+    STOVE,
+    Checked,
+    draw,
+    own_power,
+    usable_watts,
+)
 from planning.potluck import HeatStep, Kitchen, SlowCooker
 
 SLOT_MIN = 5
@@ -16,7 +29,7 @@ TOLERANCE_F = 25
 USUAL_OVEN_F = 350
 """Set for a dish whose cook gave no temperature; common practice, no source."""
 
-WARM_OVEN_F = 200
+WARM_OVEN_F, WARM_MOST_F = 200, 250
 """HOLD-10: an oven at 200-250 °F holds hot dishes."""
 
 
@@ -46,27 +59,40 @@ def all_set_points(dishes: Iterable[Checked]) -> tuple[int, ...]:
 
     The highest lower end of ranges that meet is one of these, so no sharing is lost by the choice.
     """
-    own = {round(s.temp_f) for c in dishes for s in c.steps if s.kind == OVEN and s.at == "venue" and s.temp_f}
+    heated = [s for c in dishes for s in c.steps if s.at == "venue" and s.temp_f]
+    own = {round(s.temp_f or 0) for s in heated if s.kind == OVEN or (s.kind == KEEP_WARM and not own_power(s))}
     return tuple(sorted(own | {t - TOLERANCE_F for t in own} | {t + TOLERANCE_F for t in own if len(own) > 1}))
 
 
 def modes_of(kitchen: Kitchen, steps: list[HeatStep], set_points: tuple[int, ...],
-           units: tuple[tuple[SlowCooker, tuple[int, ...]], ...],
+           units: tuple[tuple[SlowCooker, tuple[int, ...]], ...], heat: str | None = None,
            ) -> tuple[tuple[Mode, ...], list[tuple[str | None, int | None]]]:  # fmt: skip
-    """The ways to do these steps (one group) in this kitchen, and the place of each."""
+    """The ways to do these steps (one group) in this kitchen, and the place of each; `heat` is what heated last."""
     first = steps[0]
     length = sum(slots(s.minutes) for s in steps)
     spare = slots(steps[-1].minutes) * SLOT_MIN - math.ceil(steps[-1].minutes)
     if first.at == "home":
         return (Mode(length, spare_min=spare),), [("home" if first.kind in (*HEATING, KEEP_WARM) else None, None)]
-    if first.own_appliance and first.kind in (OVEN, STOVE, *SLOW, MICROWAVE, KEEP_WARM):
+    if own_power(first):
         plugged = list(_plugs(kitchen, max(draw(kitchen, s) for s in steps)))
         return (tuple(Mode(length, uses, spare_min=spare) for uses, _ in plugged),
                 [(f"own:{first.kind}", circuit) for _, circuit in plugged])  # fmt: skip
-    if first.kind == OVEN or (first.kind == KEEP_WARM and kitchen.ovens and not (units and first.temp_f is None)):
+    if first.kind == OVEN:
         return _oven_modes(kitchen, steps, set_points)
     modes: list[Mode] = []
     places: list[tuple[str | None, int | None]] = []
+    if first.kind == KEEP_WARM:
+        # What was baked or grilled stays in the oven where it fits; what was in a pot stays on its burner or goes
+        # into any slow cooker that is free.
+        if not (units and first.temp_f is None):
+            some, there = _oven_modes(kitchen, steps, set_points)
+            modes += some
+            places += there
+        if heat == STOVE and kitchen.burners > 0:
+            modes.append(Mode(length, (("burner", 1),), spare_min=spare))
+            places.append(("burner", None))
+        if modes and heat in (OVEN, GRILL):
+            units = ()
     if first.kind in SLOW or first.kind == KEEP_WARM:
         for number, (cooker, _) in enumerate(units):
             watts = max(0, first.watts if first.watts is not None else cooker.watts)
@@ -100,15 +126,18 @@ def _oven_modes(kitchen: Kitchen, steps: list[HeatStep], set_points: tuple[int, 
     """One mode for each oven that holds the pans and each set-point within 25 °F, its time adjusted."""
     first = steps[0]
     pans = max(s.pans for s in steps)
-    if first.kind == KEEP_WARM:
-        settings = [round(first.temp_f) if first.temp_f is not None else WARM_OVEN_F]
+    away = TOLERANCE_F if all(s.movable for s in steps) else 0
+    if first.kind == KEEP_WARM and first.temp_f is None:
+        settings = [WARM_OVEN_F]
     elif first.temp_f is None:
-        settings = list(set_points) or [USUAL_OVEN_F]
+        # Nobody bakes at what only keeps warm.
+        settings = [t for t in set_points if t > WARM_MOST_F] or [USUAL_OVEN_F]
     else:
         own = round(first.temp_f)
-        away = TOLERANCE_F if all(s.movable for s in steps) else 0
         settings = [t for t in set_points if abs(t - first.temp_f) <= away] or [own]
         settings.sort(key=lambda t: (abs(t - own), t))
+    if first.kind == KEEP_WARM:
+        settings = [t for t in settings if t >= HOLD_F] or [math.ceil(HOLD_F)]
     modes: list[Mode] = []
     places: list[tuple[str | None, int | None]] = []
     for setting in settings:
@@ -139,8 +168,10 @@ def hold_of(kitchen: Kitchen, one: Checked, task: Task, places: dict[tuple[str, 
         return None
     modes: list[tuple[Mode, int | None]] = []
     key = f"hold:{one.promise.id}"
-    if last.kind in SLOW or (last.kind == KEEP_WARM and not task.modes[0].oven):
+    if last.kind in SLOW or last.kind == KEEP_WARM:
         for number, mode in enumerate(task.modes):
+            if mode.oven:
+                continue
             places[key, len(modes)] = places[task.id, number]
             modes.append((Mode(0, mode.uses), number))
     elif last.kind == STOVE and not last.own_appliance:

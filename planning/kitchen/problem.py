@@ -19,6 +19,7 @@ from planning.kitchen.steps import (
     KEEP_WARM,
     OVEN,
     Checked,
+    last_heat,
     usable_watts,
 )
 from planning.kitchen.volume import quarts
@@ -182,10 +183,11 @@ def _add_dish(potluck: Potluck, frame: Frame, one: Checked, parts: _Parts, set_p
         task_id = f"{promise.id}#{group[0]}"
         first = steps[group[0]]
         away = first.at == "home" or first.kind == "transport"
-        modes, places = modes_of(potluck.kitchen, [steps[n] for n in group], set_points, units)
+        heat = last_heat(steps, group[0])
+        modes, places = modes_of(potluck.kitchen, [steps[n] for n in group], set_points, units, heat)
         if not modes:
             # A slow cooker that nothing powers keeps nothing warm; an oven does.
-            modes, places = modes_of(potluck.kitchen, [steps[n] for n in group], set_points, ())
+            modes, places = modes_of(potluck.kitchen, [steps[n] for n in group], set_points, (), heat)
         modes, places = roomy(modes, places, quarts(promise.quantity), units)
         low = max(frame.now, 0 if away else arrival)
         if first.kind in (OVEN, KEEP_WARM) and not away and any(m.oven for m in modes):

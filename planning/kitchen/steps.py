@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import timedelta
 
@@ -194,12 +194,12 @@ def _equipment_faults(potluck: Potluck, promise: Promise, steps: tuple[HeatStep,
     """What the venue does not have at all."""
     kitchen, one, seen = potluck.kitchen, (promise.id,), set()
     way = elsewhere(potluck, promise, steps)
-    for step in steps:
+    for number, step in enumerate(steps):
         if step.at != "venue" or step.kind in seen or _takes_no_time(step):
             continue
         facts: dict[str, object] = {"dish": promise.dish, "minutes": step.minutes}
         fault: Conflict | None = None
-        if step.own_appliance:
+        if own_power(step):
             fault = _power_fault(kitchen, one, step, facts, way)
         elif step.kind == OVEN:
             most = max((o.racks * o.pans_per_rack for o in kitchen.ovens), default=0)
@@ -209,7 +209,7 @@ def _equipment_faults(potluck: Potluck, promise: Promise, steps: tuple[HeatStep,
                 fault = say_conflict(one, "too-many-pans", "split", facts, pans=step.pans, most=most)
         elif step.kind == STOVE and kitchen.burners <= 0:
             fault = say_conflict(one, "no-burner", way, facts)
-        elif step.kind == GRILL and kitchen.grills <= 0:
+        elif step.kind == GRILL and kitchen.grills <= 0 and not step.own_appliance:
             fault = say_conflict(one, "no-grill", way, facts)
         elif step.kind in SLOW:
             fault = (_power_fault(kitchen, one, step, facts, way) if kitchen.slow_cookers
@@ -219,7 +219,7 @@ def _equipment_faults(potluck: Potluck, promise: Promise, steps: tuple[HeatStep,
                      else say_conflict(one, "no-microwave", way, facts))  # fmt: skip
         elif step.kind == "prep" and kitchen.cooks <= 0:
             fault = say_conflict(one, "no-hands", "more-hands", facts)
-        elif step.kind == KEEP_WARM and not any(o.racks * o.pans_per_rack >= step.pans for o in kitchen.ovens):
+        elif step.kind == KEEP_WARM and not _held_on_heat(kitchen, steps, number):
             powered = kitchen.slow_cookers and _power_fault(kitchen, one, step, facts, way) is None
             fault = None if powered else say_conflict(one, "nothing-to-hold-in", "borrow-slow-cooker", facts)
         if fault is None and step.hands_min > 0 and kitchen.cooks <= 0:
@@ -227,6 +227,28 @@ def _equipment_faults(potluck: Potluck, promise: Promise, steps: tuple[HeatStep,
         if fault is not None:
             seen.add(step.kind)
             yield fault
+
+
+def last_heat(steps: Sequence[HeatStep], number: int) -> str | None:
+    """What heated the dish last before step `number`; None where nothing did."""
+    return next((s.kind for s in reversed(steps[:number]) if s.kind in HEATING), None)
+
+
+def _held_on_heat(kitchen: Kitchen, steps: Sequence[HeatStep], number: int) -> bool:
+    """Whether an oven has room to keep it warm, or it may stay on the burner it was cooked on."""
+    if any(o.racks * o.pans_per_rack >= steps[number].pans for o in kitchen.ovens):
+        return True
+    return kitchen.burners > 0 and last_heat(steps, number) == STOVE
+
+
+def own_power(step: HeatStep) -> bool:
+    """Whether the step runs in something of its own that is plugged in: it takes an outlet and watts, and no oven.
+
+    Keeping warm with watts told is such: an oven or a burner draws on no outlet.
+    """
+    if step.kind == KEEP_WARM:
+        return step.own_appliance or bool(step.watts)
+    return step.own_appliance and step.kind in (OVEN, STOVE, *SLOW, MICROWAVE)
 
 
 def usable_watts(amps: float, volts: float) -> int:
