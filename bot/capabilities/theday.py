@@ -19,7 +19,6 @@ from planning.potluck import Potluck, Promise
 from planning.reminders import reminders
 from planning.safety import safety
 from planning.safety.clocks import clock, more_minutes, on_the_table
-from planning.safety.ill import may_cook_from, told_ill
 from planning.safety.why import because
 from planning.safety.words import perishable
 
@@ -53,7 +52,7 @@ async def out(turn: Turn) -> None:
             turn.change(more_minutes(turn.potluck, found.id, minutes), "did-out")
         else:
             _start(turn, found.id)
-        _told(turn, found.id)
+        told_clock(turn, found.id)
         return
     _ask_which(turn)
 
@@ -105,7 +104,7 @@ async def out_button(turn: Turn) -> None:
         raise Refusal("refused-no-promise")
     if found.out_since is None:
         _start(turn, found.id)
-        _told(turn, found.id)
+        told_clock(turn, found.id)
     else:
         turn.change(put_away(turn.potluck, turn.actor, found.id, turn.now), "did-away", dish=found.dish)
         off = turn.known_promise(found.id)
@@ -148,7 +147,8 @@ def _deadline(turn: Turn, promise_id: str) -> datetime | None:
     return clock(turn.potluck, promise).deadline if perishable(promise) else None
 
 
-def _told(turn: Turn, promise_id: str) -> None:
+def told_clock(turn: Turn, promise_id: str) -> None:
+    """Until when the dish may stay out, with the buttons that go with a running clock."""
     turn.post(_said(turn, promise_id), reply=False, buttons=_out_buttons(turn, promise_id, way=True))
 
 
@@ -198,15 +198,16 @@ def _fitting(rows: Sequence[str]) -> int:
 
 async def why(turn: Turn) -> None:
     """/why slaw, /why thawing, or /why in reply to what the bot said: the published rule behind it."""
-    _reasons(turn, turn.words, turn.event.reply_text)
+    reasons(turn, turn.words, turn.event.reply_text)
 
 
 async def why_button(turn: Turn) -> None:
-    _reasons(turn, turn.known_promise(turn.args[0]).dish, "")
+    reasons(turn, turn.known_promise(turn.args[0]).dish, "")
     turn.toast("answer-below")
 
 
-def _reasons(turn: Turn, words: str, said: str) -> None:
+def reasons(turn: Turn, words: str, said: str) -> None:
+    """The published rules behind what these words, or what the bot said, is about."""
     found = because(turn.potluck, turn.now, _timeline(turn), words, said)
     if not found:
         raise Refusal("refused-why")
@@ -229,26 +230,6 @@ def _reasons(turn: Turn, words: str, said: str) -> None:
     if shown < len(rows):
         lines.append(turn.voice("why-more", n=len(rows) - shown))
     turn.post(Html("\n".join(lines)), reply=None if turn.event.kind == "message" else False)
-
-
-async def read_ill(turn: Turn) -> None:
-    """A cook says that they are, or were, ill with what food passes on: two days from the last symptom."""
-    event = turn.event
-    if not turn.has_potluck or event.kind != "message" or event.media is not None or event.forwarded:
-        return
-    if (event.reply_to is not None and not event.reply_to_bot) or event.person.anonymous or not told_ill(turn.words):
-        return
-    guest = turn.guest()
-    if guest is None:
-        return
-    dishes = [p.dish for p in turn.potluck.promises_of(guest.id) if p.category != "supplies"]
-    free = may_cook_from(turn.now)
-    turn.say(
-        "ill-noted", dishes=dishes, n=len(dishes), until=free, late=free > turn.potluck.starts_at,
-        source=source_words(turn, "ILL-01"),
-    )  # fmt: skip
-    # Whoever cannot come for it says so in the same message: the other readers go on.
-    turn.handled = turn.handled or not re.search(r"\b(?:come|coming|make it|there)\b", turn.words, re.IGNORECASE)
 
 
 async def ahead(turn: Turn) -> None:
@@ -277,4 +258,3 @@ def register(app: Registry) -> None:
     app.button("why", why_button)
     app.button("table", table_button)
     app.on_board(40, buttons=on_board)
-    app.reader(read_ill, order=40)

@@ -98,7 +98,7 @@ def _may_tell(turn: Turn, found: Trouble) -> bool:
     potluck = turn.potluck
     if found.kind == "burnt":
         among = potluck.promises if may_manage(potluck, turn.actor) else potluck.promises_of(turn.me)
-        return _dish(turn, found.about, among) is not None
+        return dish_named(turn, found.about, among) is not None
     if not may_manage(potluck, turn.actor):
         return False
     return found.kind != "no-show" or _person(potluck, turn.words) is not None
@@ -122,7 +122,7 @@ async def _take(turn: Turn, found: Trouble) -> None:
         case "power-back" | "oven-back":
             await _changed(turn, before, restore_kitchen(before, turn.actor), "trouble-works-again")
         case "burnt":
-            lost = _dish(turn, found.about, before.promises)
+            lost = dish_named(turn, found.about, before.promises)
             if lost is None:
                 turn.say("trouble-which-dish", buttons=[[Button(p.dish, "lostdish", (p.id,))] for p in _food(before)])
                 return
@@ -229,7 +229,7 @@ def _food(potluck: Potluck) -> tuple[Promise, ...]:
     return tuple(p for p in potluck.promises if p.category not in ("drink", "supplies"))[:12]
 
 
-def _dish(turn: Turn, about: str, among: tuple[Promise, ...]) -> Promise | None:
+def dish_named(turn: Turn, about: str, among: tuple[Promise, ...]) -> Promise | None:
     """The one dish these words name, by most of its words; one's own goes before others'."""
     spoken = about.replace(",", " ").split()
 

@@ -15,7 +15,7 @@ from planning.kitchen import timeline
 from planning.potluck import Answer, Guest, HeatStep, Potluck, Promise
 from planning.safety import NOTE, WARN, safety
 from planning.safety.clocks import clock, more_minutes, off_heat_min, on_the_table
-from planning.safety.ill import told_ill
+from planning.safety.urgent import illness
 from planning.safety.why import CONFLICT_ROWS, because
 from tests.planning.kitchen.builders import SERVING, WEEK_BEFORE, at, dish, oven, potluck
 
@@ -174,4 +174,4 @@ def test_every_safety_sentence_shows_its_source_on_demand(promise: Promise, preg
     ],
 )
 def test_whoever_says_that_they_are_ill_is_understood_and_others_are_not_taken_so(text: str, ill: bool) -> None:
-    assert told_ill(text) is ill
+    assert illness(text, "en") is ill

@@ -1,0 +1,185 @@
+"""What must not wait: an emergency, an ill cook, food that stood out, food that is raw or frozen inside."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+from typing import Any
+
+from bot.buttons import Button
+from bot.capabilities.buying import source_words
+from bot.capabilities.theday import reasons, told_clock
+from bot.capabilities.trouble import dish_named
+from bot.context import Turn
+from bot.registry import Registry
+from bot.texts import Html
+from bot.understood import place_of
+from planning.changes import put_out
+from planning.kitchen.units import say_in_units
+from planning.potluck import Promise, Stage
+from planning.safety.clocks import clock
+from planning.safety.heat import cook_notes
+from planning.safety.ill import may_cook_from
+from planning.safety.urgent import (
+    Stood,
+    asks_if_still_good,
+    country,
+    emergency,
+    illness,
+    out_since,
+    out_so_far,
+    says_more,
+    stood,
+    undone,
+)
+from planning.safety.words import perishable
+
+LANGUAGES = ("en", "es")
+EARLY, LATE = timedelta(hours=24), timedelta(days=4)
+"""Talk of food on the table is meant from a day before the start until leftovers are past their days (STORE-01)."""
+
+
+async def read_emergency(turn: Turn) -> None:
+    """Whoever writes it, wherever: the number to call comes first, and nothing else is read."""
+    event = turn.event
+    if not turn.words or event.forwarded or event.kind not in ("message", "edited"):
+        return
+    names = [g.name for g in turn.potluck.guests] if turn.has_potluck else []
+    told = turn.private or turn.about is not None
+    if not any(emergency(turn.words, language, told=told, names=names) for language in LANGUAGES):
+        return
+    turn.handled = True
+    where = country(turn.zone.key)
+    keys = ("urgent-call", "safety-emergency", "safety-poison-line")
+    buttons = [[Button(turn.voice.plain("button-why"), "whynum")]] if turn.has_potluck else []
+    turn.post(Html("\n".join(turn.voice(key, country=where) for key in keys)), buttons=buttons)
+
+
+async def why_number(turn: Turn) -> None:
+    reasons(turn, "EMER-02", "")
+    turn.toast("answer-below")
+
+
+async def read_ill(turn: Turn) -> None:
+    """A cook is, or just was, ill with what food passes on: two days from the last symptom (ILL-01)."""
+    if not _readable(turn) or (turn.event.reply_to is not None and not turn.event.reply_to_bot):
+        return
+    language = next((one for one in LANGUAGES if illness(turn.words, one)), None)
+    guest = turn.guest()
+    if language is None or guest is None:
+        return
+    dishes = [p.dish for p in turn.potluck.promises_of(guest.id) if p.category != "supplies"]
+    free = may_cook_from(turn.now)
+    turn.say(
+        "ill-noted", dishes=dishes, n=len(dishes), until=free, late=free > turn.potluck.starts_at,
+        source=source_words(turn, "ILL-01"),
+    )  # fmt: skip
+    # Whoever cannot come for it says so in the same message: the other readers go on.
+    turn.handled = turn.handled or not says_more(turn.words, language)
+
+
+async def read_food(turn: Turn) -> None:
+    """Is it still good, how long has it been out, it is raw inside: answered from the clock and the tables."""
+    potluck = turn.potluck if turn.has_potluck else None
+    if potluck is None or not _readable(turn) or potluck.stage is Stage.CANCELLED:
+        return
+    if not potluck.starts_at - EARLY <= turn.now <= potluck.ends + LATE:
+        return
+    addressed = place_of(turn) not in (None, "person")
+    found = dish_named(turn, turn.words, potluck.promises)
+    if found is None and not addressed:
+        return
+    for language in dict.fromkeys((turn.voice.language, *LANGUAGES)):
+        said = stood(turn.words, language, turn.now, turn.zone)
+        if asks_if_still_good(turn.words, language):
+            turn.handled = True
+            _still(turn, found, said)
+            return
+        if said is not None and found is not None and "?" not in turn.words and said != Stood():
+            if turn.guest() is None:
+                return
+            turn.handled = True
+            _has_been_out(turn, found, said)
+            return
+        kind = undone(turn.words, language)
+        if kind is not None:
+            turn.handled = True
+            _undone(turn, found, kind)
+            return
+
+
+def _readable(turn: Turn) -> bool:
+    event = turn.event
+    return (
+        turn.has_potluck
+        and event.kind == "message"
+        and event.media is None
+        and not event.forwarded
+        and not event.person.anonymous
+    )
+
+
+def _still(turn: Turn, found: Promise | None, said: Stood | None) -> None:
+    """Never that it is good: how long it was out as far as known, the limit, and what is listed to do."""
+    now, potluck = turn.now, turn.potluck
+    ticking = clock(potluck, found or Promise("", "", "", "main"))
+    facts: dict[str, Any] = {"limit": ticking.limit_min, "source": source_words(turn, ticking.rule)}
+    told = None
+    if said is not None:
+        told = said.minutes if said.since is None else (now - said.since).total_seconds() / 60
+    if found is None:
+        over = told is not None and told >= ticking.limit_min
+        rows = [[Button(turn.voice.plain("button-table"), "table")]]
+        if over:
+            turn.say("urgent-still-over-unnamed", buttons=rows, minutes=round(told or 0), **facts)
+        else:
+            turn.say("urgent-still-which", buttons=rows, **facts)
+        return
+    if not perishable(found):
+        turn.say("urgent-still-keeps", dish=found.dish)
+        return
+    known = out_so_far(potluck, found, now)
+    spent = max(known or 0.0, (told or 0.0) + (found.out_min if known is not None and said is not None else 0.0))
+    facts |= {"dish": found.dish, "minutes": round(spent)}
+    why = Button(turn.voice.plain("button-why"), "why", (found.id,))
+    start = Button(turn.voice.plain("button-out", dish=found.dish), "out", (found.id,))
+    if spent >= ticking.limit_min:
+        turn.say("urgent-still-over", buttons=[[why]], **facts)
+    elif ticking.deadline is not None:
+        end = now + timedelta(minutes=ticking.limit_min - spent)
+        turn.say("urgent-still-running", buttons=[[why]], until=turn.voice.time(end), **facts)
+    elif spent > 0:
+        turn.say("urgent-still-rested", buttons=[[start], [why]], **facts)
+    else:
+        turn.say("urgent-still-unknown", buttons=[[start], [why]], **facts)
+
+
+def _has_been_out(turn: Turn, found: Promise, said: Stood) -> None:
+    """It has been out since an earlier moment: its clock runs from there."""
+    since = said.since or turn.now - timedelta(minutes=said.minutes or 0)
+    if found.out_since is None:
+        turn.change(put_out(turn.potluck, turn.actor, found.id, since), "did-out")
+    else:
+        turn.change(out_since(turn.potluck, found.id, since), "did-out")
+    told_clock(turn, found.id)
+
+
+def _undone(turn: Turn, found: Promise | None, kind: str) -> None:
+    if kind == "frozen":
+        turn.say("urgent-frozen", source=source_words(turn, "THAW-12"))
+        return
+    # Where no dish of the list is meant, the highest figure is the careful one.
+    note = next(iter(cook_notes(found)), None) if found is not None else None
+    if note is None:
+        metric = "yes" if turn.potluck.units == "metric" else "no"
+        turn.say("urgent-raw-unknown", metric=metric, source=source_words(turn, "COOK-01"))
+        return
+    turn.say(
+        "urgent-raw", rule=turn.voice.say(say_in_units(turn.potluck, note.say)), source=source_words(turn, note.source)
+    )
+
+
+def register(app: Registry) -> None:
+    app.button("whynum", why_number)
+    app.reader(read_emergency, order=15)
+    app.reader(read_ill, order=16)
+    app.reader(read_food, order=17)
