@@ -34,7 +34,7 @@ from planning.replies.text import Message, Sentence, Token
 
 DOUBTFUL = 0.78
 """Below what is done at once, above what is asked about."""
-MOST_UNREAD = 4
+MOST_UNREAD = 2
 """So many words of content may be left beside a reading (common practice, no source)."""
 _TURNS = frozenset(("not", "no", "never", "none", "neither", "nor", "except", "unless", "without", "minus", "or", "either", "hardly", "until"))  # fmt: skip
 """Words that turn the sense of those beside them."""
