@@ -26,13 +26,16 @@ async def decided(store: Store, potluck: Potluck, now: datetime, language: str) 
     return [_deed(a, potluck, voice) for a in deeds] + [_ahead(r, potluck, voice) for r in ahead]
 
 
-def _deed(action: Action, potluck: Potluck, voice: Voice) -> Told:
-    facts = action.facts
+def deed(action: Action, voice: Voice) -> str:
+    """What was done, in a few words without who did it."""
     if voice.has(action.key):
-        said = voice.plain(action.key, **facts)
-    else:
-        named = {name: str(facts.get(name) or "") for name in ("answer", "name", "dish", "topping")}
-        said = voice.plain("room-deed", deed=action.key, **named)
+        return voice.plain(action.key, **action.facts)
+    named = {name: str(action.facts.get(name) or "") for name in ("answer", "name", "dish", "topping")}
+    return voice.plain("room-deed", deed=action.key, **named)
+
+
+def _deed(action: Action, potluck: Potluck, voice: Voice) -> Told:
+    facts, said = action.facts, deed(action, voice)
     actor = potluck.guest(action.actor)
     what = voice.plain("room-told", name=actor.name, text=said) if actor else said
     if read := facts.get("read"):

@@ -9,7 +9,7 @@ from datetime import datetime, timedelta
 from bot.storage.store import Store
 from planning.kitchen import Timeline
 from planning.potluck import Guest, Potluck
-from planning.reminders import Reminder, ahead, personal, shared
+from planning.reminders import Reminder, ahead, cooks_out, personal, shared
 from planning.reminders_told import told_again
 
 CATCH_UP = timedelta(hours=18)
@@ -71,6 +71,8 @@ class Derived:
 def _only_what_guests_said(before: Potluck, after: Potluck) -> bool:
     """Nothing else differs, and they are the same people in the same order."""
     if [(g.id, g.name) for g in before.guests] != [(g.id, g.name) for g in after.guests]:
+        return False
+    if cooks_out(before) != cooks_out(after):
         return False
     return all((old := getattr(before, n)) is (new := getattr(after, n)) or old == new for n in _BUT_GUESTS)
 

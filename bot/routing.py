@@ -8,6 +8,9 @@ from bot.storage.diffs import apply_diff
 from bot.storage.errors import Conflict
 from planning.changes import Refusal
 
+FIRST = 15
+"""Readers up to this order go before everything else."""
+
 
 async def run(turn: Turn) -> None:
     """Find who takes this event and let them."""
@@ -30,12 +33,13 @@ async def run(turn: Turn) -> None:
         await _command(turn)
         return
     turn.words = event.text
+    # Somebody in danger must not be taken for the answer to a question of ours.
+    if await _read(turn, upto=FIRST):
+        return
     if event.kind == "message" and event.media is None and await _question(turn):
         return
-    for reader in registry.readers:
-        await reader.handler(turn)
-        if turn.handled:
-            return
+    if await _read(turn, above=FIRST):
+        return
     if event.kind == "message" and event.media is None and turn.about and turn.question_is_fresh and _fits(turn):
         # Asked a moment ago, and answered below another message of ours instead of below the question.
         await _ask_owner(turn)
@@ -120,6 +124,16 @@ async def take_back_edited(turn: Turn, command: str) -> bool:
     except Conflict:
         raise Refusal("refused-undo-changed") from None
     return True
+
+
+async def _read(turn: Turn, *, above: int = -1, upto: int | None = None) -> bool:
+    """Let the readers with orders above `above` up to `upto` read, until one has taken the words."""
+    for reader in turn.services.registry.readers:
+        if reader.order > above and (upto is None or reader.order <= upto):
+            await reader.handler(turn)
+            if turn.handled:
+                return True
+    return False
 
 
 async def _question(turn: Turn) -> bool:

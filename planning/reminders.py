@@ -13,7 +13,7 @@ from datetime import UTC, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
 from planning.kitchen.result import PlannedStep, Timeline
-from planning.potluck import Answer, Guest, Potluck, Say, Stage
+from planning.potluck import Answer, Guest, Potluck, Promise, Say, Stage
 from planning.reminders_kitchen import heated_there, ovens, slow_cookers
 from planning.reminders_value import Reminder as Reminder
 from planning.reminders_value import cook_of, facts_of
@@ -83,7 +83,8 @@ def ahead(found: Iterable[Reminder], now: datetime) -> tuple[Reminder, ...]:
 
 
 def shared(potluck: Potluck, timeline: Timeline | None) -> tuple[Reminder, ...]:
-    """What the dishes, the kitchen and the day ask for: of the guests only ids, names and their order matter."""
+    """What the dishes, the kitchen and the day ask for: of the guests only ids, names, their order and
+    who of the `cooks_out` matter."""
     if potluck.stage is Stage.CANCELLED:
         return ()
     after, steps = (*_collect(potluck), *_return(potluck)), timeline.steps if timeline is not None else ()
@@ -210,12 +211,25 @@ def _out_limit(potluck: Potluck) -> Iterator[Reminder]:
                        Say("reminder-out-limit", facts), f"out-limit:{promise.id}:{since}")  # fmt: skip
 
 
+def cooks_out(potluck: Potluck) -> frozenset[str]:
+    """Who promised a dish, alone or with others, and then said no."""
+    cooks = {w for p in potluck.promises for w in (p.guest, *p.sharers)}
+    return frozenset(g.id for g in potluck.guests if g.answer is Answer.NO and g.id in cooks)
+
+
+def _brought(potluck: Potluck) -> tuple[Promise, ...]:
+    """The promises at least one of whose cooks came."""
+    out = cooks_out(potluck)
+    return tuple(p for p in potluck.promises if not out.issuperset((p.guest, *p.sharers)))
+
+
 def _collect(potluck: Potluck) -> Iterator[Reminder]:
     """Thanks, and whose dish to take home: late in the morning after (a night after midnight is the same evening)."""
     day = potluck.local(potluck.ends - timedelta(hours=6)).date() + timedelta(days=1)
     due = wall(potluck.zone, day, LATE_MORNING)
-    dishes = [p.dish for p in potluck.promises if p.category != "supplies"]
-    cooks = {w for p in potluck.promises for w in (p.guest, *p.sharers)}
+    there = _brought(potluck)
+    dishes = [p.dish for p in there if p.category != "supplies"]
+    cooks = {w for p in there for w in (p.guest, *p.sharers)} - cooks_out(potluck)
     names = [g.name for g in potluck.guests if g.id in cooks]
     facts = facts_of(potluck, dishes=dishes, count=len(dishes), names=names)
     yield Reminder("collect", "group", due, wall(potluck.zone, day, EVENING_ENDS),
@@ -224,7 +238,7 @@ def _collect(potluck: Potluck) -> Iterator[Reminder]:
 
 def _return(potluck: Potluck) -> Iterator[Reminder]:
     """Two days after, kindly, whose dish is still where: common practice, no source."""
-    left = [p.dish for p in potluck.promises if p.category not in ("drink", "supplies") and not p.returned]
+    left = [p.dish for p in _brought(potluck) if p.category not in ("drink", "supplies") and not p.returned]
     if left:
         day = potluck.local(potluck.ends - timedelta(hours=6)).date() + timedelta(days=2)
         due = wall(potluck.zone, day, LATE_MORNING)

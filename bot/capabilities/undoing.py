@@ -3,6 +3,7 @@
 from datetime import timedelta
 
 from bot.context import Turn
+from bot.decided import deed
 from bot.outgoing import moment_key
 from bot.registry import Registry
 from bot.storage.diffs import apply_diff
@@ -32,11 +33,12 @@ async def _undo(turn: Turn, moment: str | None) -> None:
         raise Refusal("refused-undo-changed") from None
     turn.change(back)
     turn.record_undo(action.id)
+    what = deed(action, turn.voice)
     if turn.event.kind == "press":
-        turn.toast("undone")
-        turn.edit_pressed("undone-line", name=turn.event.person.name)
+        turn.toast("undone", what=what)
+        turn.edit_pressed("undone-line", name=turn.event.person.name, what=what)
     else:
-        turn.say("undone")
+        turn.say("undone", what=what)
 
 
 def register(app: Registry) -> None:

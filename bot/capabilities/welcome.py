@@ -11,10 +11,11 @@ from planning.potluck import Stage
 
 async def added(turn: Turn) -> None:
     turn.save_chat(replace(turn.chat, bot_present=True, bot_is_admin=bool(turn.event.details.get("admin"))))
-    turn.say("welcome-group", reply=False)
-    for stored in await turn.store.potlucks_in(turn.event.chat_id):
-        if stored.potluck.stage is Stage.PLANNED and stored.potluck.ends >= turn.now:
-            turn.refresh_board(stored.potluck.id, anew=True)
+    all_ = await turn.store.potlucks_in(turn.event.chat_id)
+    running = [s.potluck for s in all_ if s.potluck.stage is Stage.PLANNED and s.potluck.ends >= turn.now]
+    turn.say("welcome-back" if running else "welcome-group", reply=False)
+    for potluck in running:
+        turn.refresh_board(potluck.id, anew=True)
 
 
 async def promoted(turn: Turn) -> None:

@@ -30,6 +30,8 @@ if TYPE_CHECKING:
 _log = log.get("reminders")
 
 AT_A_TIME = 100
+BOARD_CHANGES = ("start",)
+"""With these the board shows other buttons, though nobody changed anything."""
 
 
 class Ticker:
@@ -148,7 +150,11 @@ class Ticker:
             return
         done = tuple(_finished(r, "sent") for r in case.rows)
         try:
-            result = await self._desk.commit(Batch(now=self._clock.now(), posts=(post,), finished_reminders=done))
+            now = self._clock.now()
+            boards = ((case.stored.potluck.id, now),) if case.kind in BOARD_CHANGES else ()
+            result = await self._desk.commit(
+                Batch(now=now, posts=(post,), finished_reminders=done, dirty_boards=boards)
+            )
         except Stale:
             # Somebody else holds (some of) them now, or they were withdrawn: each on its own then.
             if len(case.rows) > 1:
@@ -158,7 +164,7 @@ class Ticker:
                 self._metrics.reminders.labels("fenced").inc()
             return
         self._metrics.reminders.labels("posted").inc(len(case.rows))
-        self._courier.wake(result)
+        self._courier.wake(result, potlucks=[potluck_id for potluck_id, _ in boards])
 
     async def _post(self, case: ReminderCase) -> Post | None:
         if self._courier.render is None:
@@ -235,6 +241,11 @@ def _as_json(row: ReminderRow) -> dict[str, Any]:
 
 def _from_json(data: dict[str, Any], potluck_id: str) -> ReminderRow:
     return ReminderRow(
-        potluck_id, data["key"], data["kind"], data["to"], datetime.fromisoformat(data["due_at"]), None,
+        potluck_id,
+        data["key"],
+        data["kind"],
+        data["to"],
+        datetime.fromisoformat(data["due_at"]),
+        None,
         Say(data["about"][0], data["about"][1]),
     )

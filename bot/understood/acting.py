@@ -9,7 +9,7 @@ from bot.context import Turn
 from bot.texts import Html
 from bot.understood.dishes import add_dish, change_dish, drop_dish, take
 from bot.understood.outcome import Understood
-from bot.understood.people import set_answer, set_guests_needs, set_guests_party
+from bot.understood.people import say_still_theirs, set_answer, set_guests_needs, set_guests_party
 from planning.changes import Refusal, add_person, reschedule, resize, set_kitchen, set_place, set_pregnant
 from planning.kitchen_words import Unread, read_kitchen
 from planning.potluck import Say
@@ -48,6 +48,7 @@ def act(turn: Turn, reading: Reading) -> Understood:
                 raise
             understood.lines.append(Say(no.key, no.facts))
             understood.warned = True
+    say_still_theirs(turn, understood)
     return understood
 
 

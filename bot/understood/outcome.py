@@ -19,3 +19,5 @@ class Understood:
     """Among the lines is one that must not get lost."""
     given: list[tuple[Guest, str]] = field(default_factory=list)
     """Who was handed which dish, and is to be told."""
+    out: list[str] = field(default_factory=list)
+    """The ids of those who said they can't come."""

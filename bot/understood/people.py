@@ -35,8 +35,14 @@ def set_answer(turn: Turn, intent: SetAnswer, understood: Understood) -> None:
     key = "read-answer" if intent.who == turn.me else "read-answer-for"
     name = turn.known_guest(intent.who).name
     understood.lines.append(Say(key, {"answer": intent.answer.value, "name": name}))
-    still = [p.dish for p in turn.potluck.promises if p.guest == intent.who]
-    if intent.answer is Answer.NO and still:
+    if intent.answer is Answer.NO:
+        understood.out.append(intent.who)
+
+
+def say_still_theirs(turn: Turn, understood: Understood) -> None:
+    """What those who can't come still have on the list, once the whole message is carried out."""
+    still = [p.dish for p in turn.potluck.promises if p.guest in understood.out]
+    if still:
         understood.lines.append(Say("read-still-theirs", {"dishes": still}))
 
 

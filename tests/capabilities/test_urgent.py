@@ -158,6 +158,18 @@ async def test_the_number_says_its_source_on_demand(play):
     assert "EMER-02" in played.last()
 
 
+async def test_an_emergency_is_no_answer_to_an_open_question(play):
+    played = await play(
+        say("mei", "/start", **{"in": "private"}),
+        press("mei", "Bring something", on="board"),
+        press("mei", "In my own words"),
+        say("mei", "his throat is closing up", **{"in": "private"}),
+    )
+
+    assert played.last("mei").startswith("Call 911 now.")
+    assert played.promises() == []
+
+
 async def test_an_emergency_is_answered_without_a_potluck_too(play):
     played = await play(say("mei", "she is choking!"), opened=False, first=SEES_ALL)
 

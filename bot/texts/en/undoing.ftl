@@ -1,3 +1,3 @@
 help-undo = take back the last thing you did
-undone = Taken back.
-undone-line = Taken back by { $name }.
+undone = Taken back: { $what }.
+undone-line = Taken back by { $name }: { $what }.

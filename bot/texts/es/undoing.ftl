@@ -1,3 +1,3 @@
 help-undo = deshacer lo último que hiciste
-undone = Deshecho.
-undone-line = Deshecho por { $name }.
+undone = Deshecho: { $what }.
+undone-line = Deshecho por { $name }: { $what }.
