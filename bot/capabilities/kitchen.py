@@ -15,7 +15,7 @@ from planning.kitchen.known import with_last
 from planning.kitchen.mend import mended
 from planning.kitchen.usual import Estimate, estimates, steps_of
 from planning.kitchen_words import Unread, read_kitchen
-from planning.potluck import HeatStep, Potluck
+from planning.potluck import HeatStep, Kitchen, Potluck
 from planning.when import as_read_here
 
 EFFORT, SECONDS = 0.3, 10.0
@@ -36,8 +36,13 @@ async def kitchen(turn: Turn) -> None:
         now = read_kitchen(as_read_here(turn.words, turn.voice.language, COOKING), turn.potluck.kitchen)
     except Unread as unread:
         raise Refusal("refused-kitchen-words", words=unread.words) from None
+    noted = _note(turn, now)
+    await with_conflicts(turn, noted, None)
+
+
+def _note(turn: Turn, now: Kitchen) -> Html:
     turn.change(set_kitchen(turn.potluck, turn.actor, now), "did-kitchen")
-    noted = turn.voice(
+    return turn.voice(
         "ovenplan-noted",
         ovens=len(now.ovens),
         burners=now.burners,
@@ -46,7 +51,11 @@ async def kitchen(turn: Turn) -> None:
         cooks=now.cooks,
         fridge=round(now.fridge_l) if now.fridge_l is not None else 0,
     )
-    await with_conflicts(turn, noted, None)
+
+
+def note_kitchen(turn: Turn, now: Kitchen) -> None:
+    """What there is to cook with, told beside something else."""
+    turn.post(_note(turn, now), silent=True)
 
 
 async def planned(turn: Turn) -> Timeline:

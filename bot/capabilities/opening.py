@@ -1,10 +1,12 @@
 """Starting a potluck: in one line, or by being asked one thing at a time."""
 
+import re
 import secrets
 from collections.abc import Iterator
 from dataclasses import replace
 
 from bot.board import Facts
+from bot.capabilities.kitchen import COOKING, note_kitchen
 from bot.context import Turn
 from bot.registry import Registry
 from bot.storage.values import PotluckPlace
@@ -13,6 +15,7 @@ from bot.zones import find_zone
 from planning.again import carried, corrections
 from planning.bar import base_named
 from planning.changes import Refusal, open_bar, open_potluck, resize, set_budget, set_place
+from planning.kitchen_words import kitchen_within, read_kitchen
 from planning.potluck import Potluck, Stage
 from planning.when import Unclear, as_read_here, parse_potluck_line, parse_when
 
@@ -58,7 +61,7 @@ async def zone_told(turn: Turn) -> None:
 
 async def start(turn: Turn, line: str) -> None:
     """Open a potluck with what `line` says; ask for the date or the hour when they are missing."""
-    line = as_read_here(line, turn.voice.language)
+    line = _as_read(line, turn.voice.language)
     opening = parse_potluck_line(line, turn.now, turn.chat.timezone or "UTC")
     if opening.unclear:
         raise Refusal(opening.unclear[0].key, **opening.unclear[0].facts)
@@ -96,12 +99,23 @@ async def start(turn: Turn, line: str) -> None:
         turn.change(set_budget(turn.potluck, turn.actor, opening.budget.amount, opening.budget.currency))
     if opening.bar_base:
         turn.change(open_bar(turn.potluck, turn.actor, base_named(opening.bar_base) or opening.bar_base))
+    if opening.kitchen:
+        note_kitchen(turn, read_kitchen(opening.kitchen, turn.potluck.kitchen))
     if opened.expected_people is None:
         turn.ask("people", "opened-ask-people", when=opened.starts_at)
     elif not opened.place:
         turn.ask("place", "opened-ask-place", when=opened.starts_at)
     else:
         turn.say("opened", when=opened.starts_at)
+
+
+def _as_read(line: str, language: str) -> str:
+    """The line in the words our patterns read; a piece about appliances in those for appliances."""
+    pieces = re.split(r"([,;\n])", line)
+    cooking = [as_read_here(piece, language, COOKING) for piece in pieces]
+    of_kitchen = [kitchen_within(piece)[1] != "" for piece in cooking]
+    told = "".join(c if k else p for p, c, k in zip(pieces, cooking, of_kitchen, strict=True))
+    return as_read_here(told, language)
 
 
 async def when_told(turn: Turn) -> None:
@@ -112,7 +126,7 @@ async def when_told(turn: Turn) -> None:
 
 async def hour_told(turn: Turn) -> None:
     line = str(turn.dialog.data.get("line", "")) if turn.dialog else ""
-    day = parse_potluck_line(as_read_here(line, turn.voice.language), turn.now, turn.chat.timezone or "UTC").when
+    day = parse_potluck_line(_as_read(line, turn.voice.language), turn.now, turn.chat.timezone or "UTC").when
     if day is None:
         raise Refusal("refused-hour", value=turn.words[:40])
     date = day.starts_at.astimezone(turn.zone).date()

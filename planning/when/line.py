@@ -10,6 +10,7 @@ from datetime import datetime
 from decimal import Decimal
 
 from planning.amounts import read_number
+from planning.kitchen_words import kitchen_within
 from planning.potluck import Money, Say
 from planning.when.reading import parse_when
 from planning.when.values import LONGEST, Unclear, When
@@ -30,6 +31,8 @@ class Opening:
     mealtime: str | None = None
     budget: Money | None = None
     bar_base: str | None = None
+    kitchen: str = ""
+    """In words `read_kitchen` reads."""
     unclear: tuple[Say, ...] = ()
 
 
@@ -111,7 +114,7 @@ _MEAL = re.compile(
 )
 _TITLE = re.compile(r"[“\"](?P<q>[^”\"\n]{2,80})[”\"]|\b(?:called|named|titled?:?) (?P<n>[^,;\n]{2,80})", re.IGNORECASE)
 _PLACE = re.compile(
-    r"^(?:it is |place: ?|where: ?|location: ?|venue: ?)?(?P<lead>at|in|on|@|behind|by|near|outside|inside) ?(?P<where>.+)$|^(?:place|where|location|venue): ?(?P<named>.+)$",
+    r"^(?:it is |place: ?|where: ?|location: ?|venue: ?)?(?:(?P<lead>(?:at|in|on|behind|by|near|outside|inside)\b|@)) ?(?P<where>.+)$|^(?:place|where|location|venue): ?(?P<named>.+)$",
     re.IGNORECASE,
 )
 _PLACE_INSIDE = re.compile(r"^(?P<title>.{2,60}?) (?P<lead>at|@|in) (?P<where>(?:the |our |my |[A-Z0-9])[^,]{1,80})$")
@@ -193,6 +196,7 @@ def parse_potluck_line(text: str, now: datetime, timezone: str) -> Opening:
         title = (match["q"] or match["n"]).strip()
         text = _blank(text, match)
     text, budget = _budget(text)
+    text, kitchen = kitchen_within(text, _BLANK)
     text, people, wrong = _people(text)
     if wrong is not None:
         unclear.append(wrong)
@@ -231,7 +235,7 @@ def parse_potluck_line(text: str, now: datetime, timezone: str) -> Opening:
         title = left
     if setting is None and place:
         setting = "outdoor" if _OUT_PLACE.search(place) and not _IN_PLACE.search(place) else None
-    return Opening(when, people, setting, place, title, mealtime, budget, base, tuple(unclear))
+    return Opening(when, people, setting, place, title, mealtime, budget, base, kitchen, tuple(unclear))
 
 
 def _when(text: str, now: datetime, timezone: str, unclear: list[Say]) -> tuple[When | None, str]:

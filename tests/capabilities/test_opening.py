@@ -162,3 +162,22 @@ async def test_a_group_that_becomes_a_supergroup_keeps_its_potluck(play):
 
     assert [p["dish"] for p in played.promises("ravi")] == ["slaw"]
     assert "slaw" in played.board
+
+
+async def test_the_opening_line_says_what_there_is_to_cook_with(play):
+    played = await play(
+        say("ines", "/potluck Sat 18 Sep 6pm, 30 people, one oven, two slow cookers, at the mill"), opened=False
+    )
+
+    kitchen = played.state["kitchen"]
+    assert (len(kitchen["ovens"]), len(kitchen["slow_cookers"]), played.state["place"]) == (1, 2, "the mill")
+
+
+async def test_the_kitchen_is_read_in_the_opening_line_in_spanish(play):
+    played = await play(
+        say("ines", "/settings language es"),
+        say("ines", "/potluck sábado 18 sep a las 18, 30 personas, un horno y dos ollas lentas, en la sala"),
+        opened=False,
+    )
+
+    assert (len(played.state["kitchen"]["ovens"]), len(played.state["kitchen"]["slow_cookers"])) == (1, 2)
