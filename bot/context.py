@@ -25,6 +25,7 @@ from bot.storage.values import (
     PotluckPlace,
     Stored,
 )
+from bot.texts import Voice
 from planning.potluck import Guest, Potluck
 
 TOAST_LONGEST = 200
@@ -167,6 +168,11 @@ class Turn(Reading):
             buttons=buttons,
         )
 
+    async def private_voice(self, guest: Guest) -> Voice | None:
+        """How to speak to somebody in private; None where they can't be written to."""
+        person = await self.store.person(int(guest.id)) if guest.id.isdigit() else None
+        return self.voice_in(person.language or self.group_language) if person and person.can_dm else None
+
     def ask(
         self,
         kind: str,
@@ -246,6 +252,7 @@ class Turn(Reading):
             items.clear()
         self._dirty.clear()
         self._lost.clear()
+        self.warned_of.clear()
 
     @property
     def changed_potlucks(self) -> tuple[Potluck, ...]:

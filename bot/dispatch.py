@@ -71,6 +71,8 @@ class Dispatcher:
             turn.is_admin, turn.admin_known = is_admin, admin_known
             try:
                 await run(turn)
+                for watcher in self.services.registry.watchers if turn.changed else ():
+                    await watcher(turn)
                 if event.kind in ("message", "edited"):
                     turn.tag_action(message=event.message_id)
             except Refusal as no:

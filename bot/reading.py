@@ -57,6 +57,8 @@ class Reading:
     link: tuple[str, ...] = ()
     handled: bool = False
     toast_: Toast = field(default_factory=Toast)
+    warned_of: set[str] = field(default_factory=set)
+    """The promises whose allergens this turn has spoken of already."""
     _after: dict[str, tuple[Stored | None, Potluck]] = field(default_factory=dict)
     _new_places: dict[str, PotluckPlace] = field(default_factory=dict)
     _actions: dict[str, tuple[str, dict[str, Any], tuple[EntityChange, ...] | None]] = field(default_factory=dict)
@@ -118,6 +120,12 @@ class Reading:
         if self.stored is None:
             raise Refusal("refused-no-potluck-private" if self.private else "refused-no-potluck")
         return self.latest(self.stored.potluck)
+
+    @property
+    def before(self) -> Potluck | None:
+        """This turn's potluck as it was before the turn changed it; None where it did not, or made it."""
+        found = self._after.get(self.stored.potluck.id) if self.stored is not None else None
+        return found[0].potluck if found is not None and found[0] is not None else None
 
     def latest(self, potluck: Potluck) -> Potluck:
         return self._after[potluck.id][1] if potluck.id in self._after else potluck

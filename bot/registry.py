@@ -63,6 +63,7 @@ class Registry:
     events: dict[str, list[Reaction]] = field(default_factory=dict)
     readers: list[Reaction] = field(default_factory=list)
     board: list[BoardPart] = field(default_factory=list)
+    watchers: list[Handler] = field(default_factory=list)
     settings: dict[str, Handler] = field(default_factory=dict)
 
     def command(
@@ -103,6 +104,10 @@ class Registry:
         """Reads free words; sets `turn.handled` when it took them."""
         self.readers.append(Reaction(order, handler))
         self.readers.sort(key=lambda r: r.order)
+
+    def watch(self, handler: Handler) -> None:
+        """Looks at every turn that changed a potluck, whoever made the change and however, before it is written."""
+        self.watchers.append(handler)
 
     def on_board(
         self,

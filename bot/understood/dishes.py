@@ -130,6 +130,8 @@ def add_dish(turn: Turn, intent: AddPromise, understood: Understood) -> None:
     ]
     understood.lines.append(Say("read-promise", {**facts, "heat": _heat_words(turn, steps)}))
     understood.warned = understood.warned or bool(warned)
+    if warned:
+        turn.warned_of.add(made.id)
     if facts["doubled"]:
         understood.lines.append(Say("read-doubled", facts))
     understood.lines.extend(warned)

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from planning.diets import listed, meant, need_of, rule_of
+from planning.diets.listed import names_it
 from planning.potluck import Answer, Need, Potluck, Promise
 from planning.safety.notes import NOTE, WARN, SafetyNote, note
 
@@ -26,7 +27,7 @@ def avoided(potluck: Potluck) -> tuple[Avoided, ...]:
     """Every allergy and intolerance of anybody who may come, each once at its worst, by name.
 
     An allergen named without a severity counts as an allergy: the careful reading. A diet of choice is
-    none of these.
+    none of these. Of an allergy to what no table knows ("kiwi") only the words are known: it has no marks.
     """
     found: dict[str, Avoided] = {}
     for guest in potluck.guests:
@@ -35,9 +36,10 @@ def avoided(potluck: Potluck) -> tuple[Avoided, ...]:
         for need in (one for said in guest.all_needs() for one in meant(said)):
             rule = rule_of(need.need)
             degree = _degree(need, rule.kind if rule is not None else "")
-            if rule is None or degree == 0 or (rule.need in found and found[rule.need].degree >= degree):
+            name = rule.need if rule is not None else need.need
+            if degree == 0 or (name in found and found[name].degree >= degree):
                 continue
-            found[rule.need] = Avoided(rule.need, rule.avoids, degree)
+            found[name] = Avoided(name, rule.avoids if rule is not None else frozenset(), degree)
     return tuple(found[name] for name in sorted(found))
 
 
@@ -65,21 +67,37 @@ def allergen_notes(potluck: Potluck, promise: Promise, needs: tuple[Avoided, ...
     """
     if not needs or promise.category == "supplies":
         return
-    what = listed(promise)
-    # With a list that holds nothing, only what the name itself surely mentions is left.
-    named = listed(replace(promise, ingredients=("water",))).holds
-    by_cook = what.holds if what.basis == "cook" else named
     for one in needs:
+        how = held(promise, one)
         facts: dict[str, object] = {"dish": promise.dish, "need": one.need, "who": "cook"}
-        facts["degree"] = {SEVERE: "severe", ALLERGY: "allergy", INTOLERANCE: "intolerance"}[one.degree]
-        if one.marks & by_cook:
+        facts["degree"] = DEGREES[one.degree]
+        if how in ("listed", "named"):
             facts["who"] = "cook" if promise.ingredients else "name"
             severity = WARN if one.degree >= ALLERGY else NOTE
             yield note("XCON-01", severity, "allergen", facts, promise=promise.id)
-        elif one.marks & what.holds:
+        elif how == "usual":
             yield note("XCON-01", NOTE, "allergen-usual", facts, promise=promise.id)
-        elif what.basis == "cook" and one.marks & what.may_hold:
+        elif how == "perhaps" and promise.ingredients:
             yield note("XCON-01", NOTE, "allergen-perhaps", facts, promise=promise.id)
+
+
+DEGREES = {SEVERE: "severe", ALLERGY: "allergy", INTOLERANCE: "intolerance"}
+
+
+def held(promise: Promise, one: Avoided) -> str:
+    """How the dish comes to hold what is avoided: "listed" by its cook, "named" by its own words, "usual" in such a
+    dish, "perhaps" by brand or recipe; "" when nothing says so, which is not the same as without it."""
+    if not one.marks:
+        if names_it(replace(promise, ingredients=("water",)), one.need):
+            return "named"
+        return "" if not names_it(promise, one.need) else "listed" if promise.ingredients else "usual"
+    what = listed(promise)
+    # With a list that holds nothing, only what the name itself surely mentions is left.
+    if one.marks & listed(replace(promise, ingredients=("water",))).holds:
+        return "named"
+    if one.marks & what.holds:
+        return "listed" if what.basis == "cook" else "usual"
+    return "perhaps" if one.marks & what.may_hold else ""
 
 
 def topping_notes(potluck: Potluck, needs: tuple[Avoided, ...]) -> Iterator[SafetyNote]:
@@ -89,10 +107,10 @@ def topping_notes(potluck: Potluck, needs: tuple[Avoided, ...]) -> Iterator[Safe
     for topping in potluck.bar.toppings:
         if topping.guest is None:
             continue
-        what = listed(Promise("", topping.guest, topping.name, "topping"))
+        bowl = Promise("", topping.guest, topping.name, "topping")
         for one in needs:
-            if one.marks & what.holds:
+            if held(bowl, one) not in ("", "perhaps"):
                 facts: dict[str, object] = {"dish": topping.name, "need": one.need}
-                facts["degree"] = {SEVERE: "severe", ALLERGY: "allergy", INTOLERANCE: "intolerance"}[one.degree]
+                facts["degree"] = DEGREES[one.degree]
                 severity = WARN if one.degree >= ALLERGY else NOTE
                 yield note("XCON-03", severity, "allergen-topping", facts)
