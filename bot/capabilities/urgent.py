@@ -25,6 +25,7 @@ from planning.safety.urgent import (
     country,
     emergency,
     illness,
+    languages,
     out_since,
     out_so_far,
     says_more,
@@ -33,7 +34,6 @@ from planning.safety.urgent import (
 )
 from planning.safety.words import perishable
 
-LANGUAGES = ("en", "es")
 EARLY, LATE = timedelta(hours=24), timedelta(days=4)
 """Talk of food on the table is meant from a day before the start until leftovers are past their days (STORE-01)."""
 
@@ -45,7 +45,7 @@ async def read_emergency(turn: Turn) -> None:
         return
     names = [g.name for g in turn.potluck.guests] if turn.has_potluck else []
     told = turn.private or turn.about is not None
-    if not any(emergency(turn.words, language, told=told, names=names) for language in LANGUAGES):
+    if not any(emergency(turn.words, language, told=told, names=names) for language in languages()):
         return
     turn.handled = True
     where = country(turn.zone.key)
@@ -63,7 +63,7 @@ async def read_ill(turn: Turn) -> None:
     """A cook is, or just was, ill with what food passes on: two days from the last symptom (ILL-01)."""
     if not _readable(turn) or (turn.event.reply_to is not None and not turn.event.reply_to_bot):
         return
-    language = next((one for one in LANGUAGES if illness(turn.words, one)), None)
+    language = next((one for one in languages() if illness(turn.words, one)), None)
     guest = turn.guest()
     if language is None or guest is None:
         return
@@ -88,7 +88,7 @@ async def read_food(turn: Turn) -> None:
     found = dish_named(turn, turn.words, potluck.promises)
     if found is None and not addressed:
         return
-    for language in dict.fromkeys((turn.voice.language, *LANGUAGES)):
+    for language in dict.fromkeys((turn.voice.language, *languages())):
         said = stood(turn.words, language, turn.now, turn.zone)
         if asks_if_still_good(turn.words, language):
             turn.handled = True

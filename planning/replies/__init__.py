@@ -1,16 +1,18 @@
 """What a guest's sentence means, in the guest's own words: pure, quick, without a network.
 
-`read` is the whole of it. Languages are folders of rules beside their words in `data/`; another one is added to
-`LANGUAGES` with a function `message_of(text)` and a function `read(message, context)`.
+`read` is the whole of it. English and Spanish are folders of rules beside their words in `data/`, named in
+`LANGUAGES` with a function `message_of(text)` and a function `read(message, context)`. Any other language needs no
+code: `worded` reads it by its table of phrases.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import replace
+from functools import cache, partial
 
 from planning.potluck import Party, Say
-from planning.replies import english, intents, spanish
+from planning.replies import english, intents, spanish, worded
 from planning.replies.decide import SURE, decide, tidy, with_implied
 from planning.replies.intents import *  # noqa: F403 - the one list of intents is theirs
 from planning.replies.intents import Intent, Reading, ReplyContext, SetAnswer, SetNeeds
@@ -19,13 +21,9 @@ from planning.replies.text import Message
 
 __all__ = [*intents.__all__, "read", "read_party"]
 
-LANGUAGES: dict[
-    str,
-    tuple[
-        Callable[[str], Message],
-        Callable[[Message, ReplyContext], tuple[list[Intent], list[str]]],
-    ],
-] = {"en": (english.message_of, english.read), "es": (spanish.message_of, spanish.read)}
+Rules = tuple[Callable[[str], Message], Callable[[Message, ReplyContext], tuple[list[Intent], list[str]]]]
+
+LANGUAGES: dict[str, Rules] = {"en": (english.message_of, english.read), "es": (spanish.message_of, spanish.read)}
 
 PARTIES: dict[str, Callable[[str], Party | None]] = {
     "en": english.people.read_party,
@@ -33,18 +31,29 @@ PARTIES: dict[str, Callable[[str], Party | None]] = {
 }
 
 
+@cache
+def rules_of(language: str) -> Rules | None:
+    """How a language is read: by rules of its own, by its table of phrases, or not at all."""
+    if language in LANGUAGES:
+        return LANGUAGES[language]
+    if language in worded.languages():
+        return partial(worded.message_of, language=language), partial(worded.read, language=language)
+    return None
+
+
 def read(text: str, context: ReplyContext) -> Reading:
     """What the text asks for, seen from that context. Never raises, whatever the text; 4,096 characters at most
     are looked at. The group's language goes first; what is plainly in another one we know is read in that."""
-    own = context.language if context.language in LANGUAGES else "en"
+    own = context.language if rules_of(context.language) is not None else "en"
     other = other_language(text, own)
     # Every language shares small words with English: what the group's own rules understand is in its own language.
-    if other in LANGUAGES and (own == "en" or not _understood(own, text, context)):
+    if other is not None and rules_of(other) is not None and (own == "en" or not _understood(own, text, context)):
         own, other = other, None
-    message = LANGUAGES[own][0](text)
+    message_of, understand = rules_of(own) or LANGUAGES["en"]
+    message = message_of(text)
     if own == "en" and (echo := _echo(message, context)) is not None:
         return echo
-    found, passed = LANGUAGES[own][1](message, context)
+    found, passed = understand(message, context)
     if other is not None and context.addressed and (own == "en" or not found):
         told = Say("reply-other-language", {"language": other})
         return Reading(question=told, why=Say("reply-why-nothing", {"reason": "none"}))
@@ -75,7 +84,7 @@ MOST_UNREAD = 2
 
 
 def _understood(language: str, text: str, context: ReplyContext) -> bool:
-    message_of, understand = LANGUAGES[language]
+    message_of, understand = rules_of(language) or LANGUAGES["en"]
     return any(i.confidence >= SURE for i in understand(message_of(text), context)[0])
 
 
@@ -96,4 +105,6 @@ def _echo(message: Message, context: ReplyContext) -> Reading | None:
 
 def read_party(text: str, language: str = "en") -> Party | None:
     """A party in words by itself ("2 adults and 1 child", "3"), or None."""
+    if language not in PARTIES and language in worded.languages():
+        return worded.party_of(text, language)
     return PARTIES.get(language, PARTIES["en"])(text)

@@ -205,6 +205,12 @@ def _says(text: str, language: str, kind: str) -> re.Match[str] | None:
 
 
 @cache
+def languages() -> tuple[str, ...]:
+    """The languages in which we know what is urgent, English first."""
+    return tuple(sorted({row["language"] for row in rows("words_urgent")}, key=lambda code: (code != "en", code)))
+
+
+@cache
 def _patterns(language: str) -> dict[str, tuple[re.Pattern[str], ...]]:
     found: dict[str, list[re.Pattern[str]]] = {}
     for row in rows("words_urgent"):

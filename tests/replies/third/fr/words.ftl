@@ -1,0 +1,1 @@
+understood = C’est noté : { $what }.
