@@ -12,7 +12,8 @@ from pathlib import Path
 from typing import Any
 
 from bot.prints import render
-from bot.prints.cards import ListedOf, bar_menu_data, cards_data, listed_by_planning, name_tags_data
+from bot.prints.bar import bar_menu_data
+from bot.prints.cards import ListedOf, cards_data, listed_by_planning, name_tags_data
 from bot.prints.ics import Reminder, calendar_bytes
 from bot.prints.say import Words, Writer
 from bot.prints.shopping import shopping_data

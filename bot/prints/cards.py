@@ -1,16 +1,14 @@
-"""Cards that stand on the table, the bar's menu and the tags that bring dishes home again."""
+"""Cards that stand on the table, and the tags that bring dishes home again."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Mapping
 from typing import Any, Protocol
 
 from bot.prints.eating import food_of
-from bot.prints.qr import qr_svg
 from bot.prints.say import Writer, apart
-from planning.bar import combos_for
 from planning.diets import listed as _listed
-from planning.potluck import Bar, Combo, Potluck, Promise
+from planning.potluck import Potluck, Promise
 
 Plan = Mapping[str, Any]
 
@@ -82,7 +80,7 @@ def _card(promise: Promise, write: Writer, listed: Listed) -> dict[str, Any]:
         "serve": write("card-serve", serve=promise.serve) if promise.serve else "",
         "contains": contains,
         "may": may,
-        "also": _also(listed, write),
+        "also": also_line(listed, write),
         "unknown": write("card-not-known", items=write.listed(unknown)) if unknown else "",
         "diets": _diets(write, listed),
         "ask": "" if sure else write("card-ask", name=write.cooks(promise)),
@@ -90,7 +88,7 @@ def _card(promise: Promise, write: Writer, listed: Listed) -> dict[str, Any]:
     }
 
 
-def _also(listed: Listed, write: Writer) -> str:
+def also_line(listed: Listed, write: Writer) -> str:
     """Meat, alcohol and the like: no allergens, but what people ask about."""
     marks = [write("mark", mark=m) for m in SHOWN_MARKS if m in listed.holds and m not in listed.contains]
     return write("card-also", marks=write.listed(marks)) if marks else ""
@@ -117,60 +115,6 @@ def _diets(write: Writer, listed: Listed) -> str:
     if fit is None or listed.basis == "unknown" or listed.unknown_ingredients:
         return ""
     return write("card-diets" if listed.basis == "cook" else "card-diets-usually", diets=write("need", need=fit))
-
-
-def bar_menu_data(
-    potluck: Potluck, plan: Plan, write: Writer, listed: ListedOf = listed_by_planning, link: str | None = None
-) -> dict[str, Any]:
-    bar = potluck.bar
-    planned = plan.get("bar") or {}
-    amounts = {a["topping"]: a for a in planned.get("amounts") or ()}
-    own = {c.name: c.toppings for c in _combos(bar)} if bar else {}
-    combos = [
-        {
-            "name": write.goods(c["name"]),
-            "possible": bool(c["possible"]),
-            "toppings": write.listed(write.goods(t) for t in c.get("toppings") or own.get(c["name"]) or ()),
-            "missing": write("bar-missing", toppings=write.listed(write.goods(t) for t in c["missing"]))
-            if c.get("missing")
-            else "",
-        }
-        for c in planned.get("combos") or ()
-        if c["possible"] or len(c.get("missing") or ()) == 1
-    ]
-    rows = []
-    for number, topping in enumerate(bar.toppings if bar else ()):
-        amount = amounts.get(topping.name) or {}
-        what = listed(Promise(f"topping:{number}", topping.guest or "", topping.name, "topping"))
-        rows.append(
-            {
-                "name": apart(write.goods(topping.name)),
-                "who": write.name(topping.guest) if topping.guest else write("nobody-yet"),
-                "open": not topping.guest,
-                "amount": write.quantity(amount.get("total")),
-                "contains": list(filter(None, (*allergen_lines(what, write), _also(what, write)))),
-            }
-        )
-    return {
-        "page": write.page,
-        "title": write("bar-title", base=write.goods(bar.base) if bar else ""),
-        "subtitle": f"{write.title} · {write.when}",
-        "combos": [c for c in combos if c["possible"]],
-        "almost_title": write("bar-almost"),
-        "almost": [c for c in combos if not c["possible"]],
-        "toppings_title": write("category", category="topping"),
-        "toppings": rows,
-        "heads": [write(f"bar-head-{h}") for h in ("topping", "who", "amount")],
-        "half": write("bar-half"),
-        "footer": write("card-footer"),
-        "empty": "" if bar else write("bar-none"),
-        "qr": qr_svg(link),
-        "qr_text": write("qr") if link else "",
-    }
-
-
-def _combos(bar: Bar) -> Iterable[Combo]:
-    return bar.combos if bar.combos is not None else combos_for(bar.base)
 
 
 def name_tags_data(potluck: Potluck, write: Writer) -> dict[str, Any]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 from typing import Any
 
@@ -33,13 +33,18 @@ class Step:
 
 @dataclass(frozen=True)
 class Event:
-    """One line a cook reads. `sort` orders what happens in the same minute: out before in, dial between."""
+    """One line a cook reads. `sort` orders what happens in the same minute: out before in, dial between.
+
+    The kind "out-on" is that of a dish which comes out and at once goes on to its next step.
+    """
 
     at: datetime
     kind: str
     text: str
     promise: str | None = None
     sort: int = 5
+    inside: tuple[Step, ...] = ()
+    """Of the turn of a dial: what goes into the oven at that setting, in the order it goes in."""
 
 
 @dataclass(frozen=True)
@@ -51,6 +56,7 @@ class Setting:
     start: datetime
     end: datetime
     dial: datetime
+    steps: tuple[Step, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -112,7 +118,7 @@ def _settings(steps: Sequence[Step]) -> list[Setting]:
         run: Setting | None = None
         for step in (s for s in steps if s.appliance == oven):
             if run and run.temp_f == step.temp_f and step.start - run.end <= timedelta(hours=1):
-                run = out[-1] = Setting(oven, run.temp_f, run.start, max(run.end, step.end), run.dial)
+                run = out[-1] = replace(run, end=max(run.end, step.end), steps=(*run.steps, step))
                 continue
             lead = PREHEAT
             if run and run.temp_f is not None and step.temp_f is not None:
@@ -120,7 +126,7 @@ def _settings(steps: Sequence[Step]) -> list[Setting]:
             dial = step.start - lead
             if run and run.end <= step.start:
                 dial = max(run.end, dial)
-            run = Setting(oven, step.temp_f, step.start, step.end, dial)
+            run = Setting(oven, step.temp_f, step.start, step.end, dial, (step,))
             out.append(run)
     return out
 
@@ -138,7 +144,7 @@ def _dials(settings: Sequence[Setting], write: Writer) -> Iterable[Event]:
             text = write("event-oven-change", before=write.temp(before.temp_f, setting=True), **facts)
         else:
             text = write("event-oven-on", **facts)
-        yield Event(now.dial, "dial", text, None, 3)
+        yield Event(now.dial, "dial", text, None, 3, now.steps)
         after = settings[number + 1] if number + 1 < len(settings) else None
         if not after or after.appliance != now.appliance or after.dial - now.end >= timedelta(hours=1):
             yield Event(now.end, "off", write("event-oven-off", place=place), None, 4)
@@ -170,7 +176,8 @@ def _work(steps: Sequence[Step], write: Writer) -> Iterable[Event]:
         }
         if step.appliance:
             yield Event(step.start, "in", write("event-in" if temp else "event-in-plain", **facts), step.promise, 5)
-            yield Event(step.end, "out", write("event-out", **facts), step.promise, 1)
+            kind = "out-on" if any(s.promise == step.promise and s.start == step.end for s in steps) else "out"
+            yield Event(step.end, kind, write("event-out", **facts), step.promise, 1)
         else:
             yield Event(step.start, "work", write("event-work", **facts), step.promise, 6)
 

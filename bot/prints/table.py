@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from typing import Any
 
-from bot.prints.eating import diet_lines
+from bot.prints.bar import combo_toppings
+from bot.prints.eating import base_of, diet_lines, stays_away
 from bot.prints.say import Writer, apart
-from planning.menu import bar_category, kinds_missing
-from planning.potluck import CATEGORIES, Answer, Potluck, Promise
+from planning.menu import kinds_missing, targets
+from planning.potluck import CATEGORIES, Potluck, Promise
 
 Plan = Mapping[str, Any]
 
@@ -31,14 +32,16 @@ def table_data(
     rows = {r["category"]: r for r in plan.get("menu") or ()}
     blocks = [b for c in CATEGORIES if (b := _block(c, rows.get(c), potluck, plan, write))]
     missing = [_missing(rows[c], potluck, write) for c in CATEGORIES if c in rows and _lacking(rows[c]) > 0]
+    carriers = _without_carrier(potluck, write)
     lines = len(potluck.promises) + 2 * len(blocks)
     columns, width = SHAPES[max(at_least_columns, 1 if lines <= 34 else 2 if lines <= 75 else 3) - 1]
     return {
         "title": write.title,
         "when": " · ".join(filter(None, (write.when, apart(potluck.place.strip())))),
         "people": _people(plan, write),
-        "missing_title": write("missing") if missing else write("nothing-missing"),
+        "missing_title": write("missing") if missing or carriers else write("nothing-missing"),
         "missing": missing,
+        "carriers": carriers,
         "columns": _balanced(blocks, columns),
         "width": width,
         "bar": _bar(potluck, plan, write),
@@ -92,10 +95,16 @@ def _kinds_missing(potluck: Potluck, write: Writer) -> str:
     return write.listed(write("kind", kind=k) for k in missing)
 
 
-def _who(guest_id: str | None, name: str, potluck: Potluck, write: Writer) -> str:
-    """Whoever has said that they can't come may not be counted on to bring it."""
-    guest = potluck.guest(guest_id)
-    return write("not-coming", name=name) if guest is not None and guest.answer is Answer.NO else name
+def _without_carrier(potluck: Potluck, write: Writer) -> list[str]:
+    """What is promised only by people who can't come: it counts as promised, and somebody has to carry it."""
+    dishes: dict[str, list[str]] = {}
+    for promise in potluck.promises:
+        if all(stays_away(g, potluck) for g in (promise.guest, *promise.sharers)):
+            dishes.setdefault(promise.guest, []).append(write.called(promise))
+    for topping in potluck.bar.toppings if potluck.bar else ():
+        if topping.guest and stays_away(topping.guest, potluck):
+            dishes.setdefault(topping.guest, []).append(apart(write.goods(topping.name)))
+    return [write("no-carrier", name=write.name(g), dishes=write.listed(d)) for g, d in dishes.items()]
 
 
 def _block(
@@ -104,26 +113,27 @@ def _block(
     promises = [p for p in potluck.promises if p.category == category]
     lines = [_line(p, potluck, write) for p in promises]
     if category == "topping" and potluck.bar:
+        amounts = {a["topping"]: a for a in (plan.get("bar") or {}).get("amounts") or ()}
         lines += [
             {
                 "dish": apart(write.goods(t.name)),
-                "who": _who(t.guest, write.name(t.guest), potluck, write) if t.guest else write("nobody-yet"),
-                "amount": "",
-                "open": not t.guest,
+                "who": _who((t.guest,), write.name(t.guest), potluck, write) if t.guest else write("nobody-yet"),
+                "amount": write.quantity((amounts.get(t.name) or {}).get("total")),
+                "open": not t.guest or stays_away(t.guest, potluck),
             }
             for t in potluck.bar.toppings
         ]
-    if potluck.bar and category == bar_category(potluck.bar.base) and not _base_brought(potluck):
+    target = _number(row, "target_servings")
+    if (base := base_of(potluck)) is not None and base.category == category:
         lines.insert(
             0,
             {
-                "dish": write("bar-title", base=write.goods(potluck.bar.base)),
-                "who": write.name(potluck.host),
-                "amount": "",
+                "dish": write("bar-title", base=write.goods(base.dish)),
+                "who": write.name(base.guest),
+                "amount": write.number(_whole(target / targets()[category].servings)) if target > 0 else "",
                 "open": False,
             },
         )
-    target = _number(row, "target_servings")
     # What the promises are good for: of plates and cups, the people the fewest of them cover.
     counted = (
         "covered_servings" if category == "supplies" and row and "covered_servings" in row else "promised_servings"
@@ -133,6 +143,7 @@ def _block(
         return None
     short = _lacking(row)
     surplus = max(0.0, promised - target)
+    have, wanted, missing = _in_whole(promised, target, short)
     full = target if target > 0 else max(promised, 1.0)
     return {
         "category": write("category", category=category),
@@ -140,14 +151,12 @@ def _block(
         "missing": min(1.0, max(0.0, short / full)) if target > 0 else 0.0,
         "extra": min(1.0, surplus / full) if target > 0 else 0.0,
         "has_target": target > 0,
-        "score": write(
-            "of-people" if category == "supplies" else "of-target", have=_whole(promised), target=_whole(target)
-        )
+        "score": write("of-people" if category == "supplies" else "of-target", have=have, target=wanted)
         if target > 0
         else (write("servings", count=_whole(promised)) if promised else ""),
-        "state": write("short-by", count=_whole(short))
+        "state": write("short-by", count=missing)
         if short > 0
-        else (_plenty(surplus, write) if target > 0 else ""),
+        else (_plenty(have - wanted, write) if target > 0 else ""),
         "short": short > 0,
         "lacks": write("kinds-missing", kinds=kinds)
         if category == "supplies" and lines and short > 0 and (kinds := _kinds_missing(potluck, write))
@@ -156,44 +165,67 @@ def _block(
     }
 
 
-def _base_brought(potluck: Potluck) -> bool:
-    """Whether somebody promised the bar's base; while nobody has, the plan counts on the host for it."""
-    base = set(potluck.bar.base.casefold().split()) if potluck.bar else set()
-    return any(all(any(w.startswith(b) for w in p.dish.casefold().split()) for b in base) for p in potluck.promises)
+def _in_whole(promised: float, target: float, short: float) -> tuple[int, int, int]:
+    """(promised, wanted, missing) as people read them: whole, and such that the three of them add up."""
+    wanted, missing = _whole(target), _whole(short)
+    if promised >= target:
+        return max(wanted, math.floor(promised + 1e-6)), wanted, missing
+    if abs(promised + short - target) < 0.1:
+        return max(0, wanted - missing), wanted, missing
+    return _whole(promised), wanted, missing
 
 
-def _plenty(surplus: float, write: Writer) -> str:
-    return write("over-by", count=int(surplus)) if surplus >= 1 else write("enough")
+def _plenty(surplus: int, write: Writer) -> str:
+    return write("over-by", count=surplus) if surplus >= 1 else write("enough")
+
+
+def _who(guests: Sequence[str | None], name: str, potluck: Potluck, write: Writer) -> str:
+    return write("not-coming", name=name) if all(stays_away(g, potluck) for g in guests) else name
 
 
 def _line(promise: Promise, potluck: Potluck, write: Writer) -> dict[str, Any]:
     amount = write.number(promise.servings) if promise.servings else (promise.quantity or "").strip()
-    who = write.cooks(promise) if promise.sharers else _who(promise.guest, write.cooks(promise), potluck, write)
+    cooks = (promise.guest, *promise.sharers)
+    who = _who(cooks, write.cooks(promise), potluck, write)
     if len(amount) > LONG_AMOUNT:  # in the narrow column on the right it would push the dish away
         who, amount = f"{who} · {amount}", ""
-    return {"dish": write.called(promise), "who": who, "amount": amount, "open": False}
+    away = all(stays_away(g, potluck) for g in cooks)
+    return {"dish": write.called(promise), "who": who, "amount": amount, "open": away}
 
 
 def _bar(potluck: Potluck, plan: Plan, write: Writer) -> dict[str, Any] | None:
     if not potluck.bar:
         return None
     combos = (plan.get("bar") or {}).get("combos") or ()
-    possible = [write.goods(c["name"]) for c in combos if c["possible"]]
+    possible = [c["name"] for c in combos if c["possible"]]
+    explained = _explained(potluck, write)
     return {
         "title": write("bar-title", base=write.goods(potluck.bar.base)),
-        "possible": write("bar-possible", combos=write.listed(possible)) if possible else "",
-        "next": _next_toppings((plan.get("bar") or {}).get("next_toppings") or (), write),
+        "possible_title": write("bar-possible") if possible else "",
+        "possible": [explained(name) for name in possible],
+        "next": _next_toppings((plan.get("bar") or {}).get("next_toppings") or (), explained, write),
     }
 
 
-def _next_toppings(steps: Sequence[Mapping[str, Any]], write: Writer) -> list[str]:
+def _explained(potluck: Potluck, write: Writer) -> Callable[[str], str]:
+    """A combination's name with what is in it: the names are ours, and nobody can guess from them."""
+    inside = combo_toppings(potluck)
+
+    def said(name: str) -> str:
+        toppings = write.listed(write.goods(t) for t in inside.get(name, ()))
+        return write("combo-of", combo=write.goods(name), toppings=toppings) if toppings else write.goods(name)
+
+    return said
+
+
+def _next_toppings(steps: Sequence[Mapping[str, Any]], explained: Callable[[str], str], write: Writer) -> list[str]:
     """Each step counts on the ones before it; those that open nothing by themselves go with the next that does."""
     out: list[str] = []
     waiting: list[str] = []
     for step in steps:
         waiting.append(write.goods(step["topping"]))
         if step["opens"]:
-            toppings, combos = write.listed(waiting), write.listed(write.goods(c) for c in step["opens"])
+            toppings, combos = write.listed(waiting), write.listed(map(explained, step["opens"]))
             out.append(write("bar-opens-then" if out else "bar-opens", topping=toppings, combos=combos))
             waiting = []
     return out[:MOST_STEPS]

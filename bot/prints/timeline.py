@@ -36,7 +36,7 @@ def timeline_data(
 
     serve = write.local(potluck.starts_at)
     marks = _deadlines(plan, write)
-    listed = [e for e in day.events if e.kind not in ("out", "off")]
+    listed = [e for e in day.events if e.kind != "out-on"]
     notes = _limits(marks, write)
     lines = len(listed) + len(notes)
     columns, width = SHAPES[max(at_least_columns, 1 if lines <= 34 else 2 if lines <= 80 else 3) - 1]
@@ -47,7 +47,11 @@ def timeline_data(
         "subtitle": write("timeline-title", when=write.when),
         **_state(plan, write),
         "dials_title": write("oven-changes"),
-        "dials": [{"time": write.moment(e.at), "text": e.text} for e in day.events if e.kind in ("dial", "off")],
+        "dials": [
+            {"time": write.moment(e.at), "text": e.text, "inside": _inside(e, write)}
+            for e in day.events
+            if e.kind in ("dial", "off")
+        ],
         "ticks": [{"x": at(t), "label": write.time(t)} for t in _ticks(start, end, width)],
         "heating": write("key-heating"),
         "rows": [_row(a, day, at, start, badge, write) for a in _appliances(day)],
@@ -67,6 +71,20 @@ def timeline_data(
         "notes": notes,
         "empty": "" if day.steps else write("kitchen-empty"),
     }
+
+
+def _inside(event: Event, write: Writer) -> str:
+    """What stands in the oven at a setting: when each dish goes in and when it comes out."""
+    dishes = [
+        write(
+            "oven-dish",
+            dish=write.dish(s.promise),
+            start=write.moment(s.start, event.at),
+            end=write.moment(s.end, event.at),
+        )
+        for s in event.inside
+    ]
+    return write("oven-inside", dishes=write.listed(dishes)) if dishes else ""
 
 
 def _event(event: Event, day: KitchenDay, write: Writer, now: datetime | None) -> dict[str, Any]:
@@ -189,6 +207,7 @@ def _row(appliance: str, day: KitchenDay, at: Any, start: datetime, badge: float
                 "number": str(day.numbers.get(step.promise, "")),
                 "dish": write.dish(step.promise),
                 "oven": step.appliance.startswith("oven:"),
+                "times": write("from-to", start=write.time(step.start), end=write.time(step.end)),
                 "since": write("since", time=write.moment(step.start, start)) if step.start < start else "",
             }
         )

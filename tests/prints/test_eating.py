@@ -32,7 +32,7 @@ def _allergic(need: str, *dishes: tuple[str, str], open: bool = True, bar: Bar |
 def test_a_salad_with_the_allergen_is_named_though_the_plan_counts_it_among_the_sides() -> None:
     (entry,) = _lines(_allergic("peanut", ("peanut noodle salad", "salad"), ("green salad", "salad")))
 
-    assert entry["unfit"] == "Do not eat: peanut noodle salad"
+    assert entry["unfit"] == "May not eat: peanut noodle salad"
 
 
 def test_drinks_and_toppings_are_judged_though_the_plan_has_no_rows_for_them() -> None:
@@ -60,14 +60,13 @@ def test_people_who_share_a_need_that_is_not_open_make_one_line_without_names() 
     (entry,) = _lines(potluck)
 
     assert entry["who"] == "4 people: vegetarian"
-    assert entry["unfit"] == "Do not eat: beef stew"
+    assert entry["unfit"] == "May not eat: beef stew"
 
 
 def test_where_no_cook_listed_anything_every_dish_is_to_be_asked_about() -> None:
     (entry,) = _lines(_allergic("egg", ("green salad", "salad"), ("beef stew", "main")))
 
-    assert entry["ask"] == WORDS("prints-diet-ask-all")
-    assert entry["fits"] == WORDS("prints-diet-fits-none")
+    assert entry["rest"] == [WORDS("prints-diet-fits-none"), WORDS("prints-diet-ask-all")]
 
 
 def test_a_guest_who_does_not_come_has_no_line() -> None:
@@ -75,6 +74,45 @@ def test_a_guest_who_does_not_come_has_no_line() -> None:
     potluck = replace(potluck, guests=(replace(potluck.guests[0], answer=Answer.NO), potluck.guests[1]))
 
     assert _lines(potluck) == []
+
+
+def test_what_is_known_to_be_unfit_is_said_even_when_it_is_nothing() -> None:
+    (entry,) = _lines(_allergic("egg", ("green salad", "salad")))
+
+    assert entry["unfit"] == ""
+    assert entry["none_unfit"] == "May not eat: nothing known so far"
+
+
+def test_two_dishes_of_one_name_are_told_apart_by_their_cooks() -> None:
+    potluck = _allergic("peanut", ("slaw", "salad"), ("slaw", "salad"))
+    listed = replace(potluck.promises[0], guest="g0", ingredients=("cabbage", "peanuts"))
+    potluck = replace(potluck, promises=(listed, potluck.promises[1]))
+
+    (entry,) = _lines(potluck)
+
+    assert entry["unfit"] == "May not eat: slaw (Inés Łukasiewicz)"
+
+
+def test_the_bars_base_is_judged_like_any_dish() -> None:
+    (entry,) = _lines(_allergic("wheat", bar=Bar("burger", (Topping("chives", "g1"),))))
+
+    assert entry["unfit"] == "May not eat: burger"
+    assert "chives" not in entry["unfit"]
+
+
+def test_of_a_long_table_the_longer_list_is_everything_else_with_its_number() -> None:
+    dishes = [(f"green salad {n}", "salad") for n in range(9)]
+    potluck = _allergic("peanut", ("peanut noodles", "main"), ("rice", "side"), *dishes)
+    rice = replace(potluck.promises[1], ingredients=("rice",))
+    potluck = replace(potluck, promises=(potluck.promises[0], rice, *potluck.promises[2:]))
+
+    (entry,) = _lines(potluck)
+
+    assert entry["unfit"] == "May not eat: peanut noodles"
+    assert entry["rest"] == [
+        "May eat, by what is listed: rice",
+        "Everything else (9 dishes): not before asking the cook",
+    ]
 
 
 dish = st.sampled_from(["peanut noodle salad", "green salad", "beef stew", "cheese pie", "apple pie", "shrimp curry"])
@@ -99,4 +137,6 @@ def test_every_dish_listed_against_a_need_is_named_and_none_of_them_fits(brought
         for promise in promises:
             if can_eat(promise, need) == "contains":
                 assert promise.dish in entry["unfit"]
-                assert promise.dish not in entry["fits"]
+                assert promise.dish not in str(entry["rest"])
+        told = " ".join([entry["unfit"], *entry["rest"]])
+        assert "verything else" in told or "Every dish" in told or all(p.dish in told for p in promises)

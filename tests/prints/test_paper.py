@@ -8,7 +8,8 @@ import typst
 
 from bot import prints
 from bot.prints import render
-from bot.prints.cards import bar_menu_data, cards_data, name_tags_data
+from bot.prints.bar import bar_menu_data
+from bot.prints.cards import cards_data, name_tags_data
 from bot.prints.qr import qr_svg
 from bot.prints.say import Writer
 from bot.prints.shopping import section_of, shopping_data
@@ -293,7 +294,7 @@ def test_a_topping_of_pork_says_so_on_the_bars_menu(tmp_path: Path) -> None:
 
     text = text_of(prints.bar_menu(potluck, a_plan(potluck), WORDS, listed=lambda _: pork), tmp_path)
 
-    assert text.count("Made with: pork") == len(potluck.bar.toppings)
+    assert text.count("Made with: pork") == len(potluck.bar.toppings) + 1, "the base stands on it too"
 
 
 def test_the_same_plan_gives_the_same_paper() -> None:

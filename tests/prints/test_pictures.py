@@ -118,8 +118,9 @@ def test_an_unsure_dish_is_never_among_those_that_fit() -> None:
 
     (entry,) = _table(potluck, plan)["diets"]
 
-    assert potluck.promises[1].dish in entry["ask"]
-    assert potluck.promises[1].dish not in entry["fits"]
+    asking, fits = entry["rest"]
+    assert potluck.promises[1].dish in asking
+    assert potluck.promises[1].dish not in fits
 
 
 def test_no_picture_calls_a_dish_safe() -> None:
