@@ -7,10 +7,20 @@ from functools import cache
 from tests.replies.corpus import Outcome, lines, outcome
 from tests.replies.report import counts, interval
 
+NEWEST = "corpus_ninth.tsv"
+"""Written by somebody who has not seen the reader. At first sight any change was right in 0.782, a silent one in 0.840,
+0.467 of what was said to the bot was understood, and 0.927 of the chatter was left alone; floors of its own, below."""
+
 
 @cache
 def outcomes() -> tuple[Outcome, ...]:
-    return tuple(outcome(line) for line in lines())
+    """What is read of all files but the newest."""
+    return tuple(outcome(line) for line in lines() if line.file != NEWEST)
+
+
+@cache
+def newest() -> tuple[Outcome, ...]:
+    return tuple(outcome(line) for line in lines(NEWEST))
 
 
 def test_the_corpus_is_large_and_a_third_of_it_is_chatter() -> None:
@@ -50,3 +60,14 @@ def test_the_interval_is_the_one_worked_by_hand() -> None:
     low, high = interval(9, 10)
 
     assert (round(low, 3), round(high, 3)) == (0.596, 0.982)
+
+
+def test_the_newest_sentences_are_read_no_worse_than_they_were() -> None:
+    tally, addressed = counts(list(newest())), counts([o for o in newest() if o.line.addressed])
+    right, wrong = sum(tally["right"].values()), sum(tally["wrong"].values())
+    silent, silent_wrong = sum(tally["silent-right"].values()), sum(tally["silent-wrong"].values())
+    understood, missed = sum(addressed["right"].values()), sum(addressed["missed"].values())
+
+    assert right / (right + wrong) >= 0.78
+    assert silent / (silent + silent_wrong) >= 0.84
+    assert understood / (understood + missed) >= 0.46
