@@ -109,7 +109,7 @@ def write(plan: Plan, potluck: Potluck, now: datetime, voice: Voice) -> dict[str
             for a in plan.asks
         ],
         "bar": _bar(plan),
-        "kitchen": _kitchen(plan.kitchen, w),
+        "kitchen": kitchen_section(plan.kitchen, w),
         "shopping": [_shopping(r, w) for r in plan.shopping],
         "evening_out": [{"from": t.from_, "to": t.to, "amount": w.money(t.money)} for t in plan.evening_out],
         "safety": [
@@ -204,7 +204,7 @@ def _bar(plan: Plan) -> dict[str, Any]:
     }
 
 
-def _kitchen(t: Timeline, w: Writer) -> dict[str, Any]:
+def kitchen_section(t: Timeline, w: Writer) -> dict[str, Any]:
     return {
         "status": t.status,
         "objective": t.objective,

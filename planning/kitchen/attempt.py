@@ -6,10 +6,11 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 
-from planning.kitchen.core import Schedule
+from planning.kitchen.core import Schedule, keeps_rules
 from planning.kitchen.known import known_steps, with_known
 from planning.kitchen.modes import SLOT_MIN, WARM_OVEN_F, step_minutes
 from planning.kitchen.problem import KitchenProblem, make
+from planning.kitchen.relaxed import relaxed
 from planning.kitchen.result import DishTimes, PlannedStep
 from planning.kitchen.solve import Solution, solve
 from planning.kitchen.steps import HOLD_F, KEEP_WARM, OVEN, Checked
@@ -46,6 +47,11 @@ def attempt(
     since = min((k.start for k in known if k.begun), default=None)
     made = with_known(make(potluck, checked, now, coolers, since), known)
     solution = solve(made.problem, effort=effort, seed=seed, seconds=seconds, neat=neat, lists=lists)
+    for problem in relaxed(made.problem):
+        if keeps_rules(made.problem, solution.schedule):
+            break
+        made = replace(made, problem=problem)
+        solution = solve(problem, effort=effort, seed=seed, seconds=seconds, neat=neat, lists=lists)
     steps = planned(made, solution.schedule)
     return Attempt(made, solution, steps, _dish_times(potluck, made, solution.schedule, steps))
 
@@ -55,9 +61,12 @@ def planned(made: KitchenProblem, schedule: Schedule) -> tuple[PlannedStep, ...]
     steps: list[PlannedStep] = []
     for task_id, link in made.links.items():
         told = list(_steps_of_task(made, schedule, task_id, link.promise, link.steps))
-        if told[0].kind == "rest" and steps and steps[-1].promise == link.promise:
+        if told[0].kind == "rest" and steps and (steps[-1].promise, steps[-1].at) == (link.promise, told[0].at):
             # Resting begins the moment the dish leaves the heat, not at the next slot.
-            told[0] = replace(told[0], start=steps[-1].end, end=steps[-1].end + (told[0].end - told[0].start))
+            told = _moved(told, steps[-1].end - told[0].start)
+        elif link.at_end:
+            ends = made.frame.instant(schedule.end(made.problem, task_id))
+            told = _moved(told, ends - told[-1].end)
         steps.extend(told)
     for promise, number in schedule.held.items():
         dish = next(d for d in made.problem.dishes if d.id == promise)
@@ -76,6 +85,10 @@ def planned(made: KitchenProblem, schedule: Schedule) -> tuple[PlannedStep, ...]
     return _numbered(made, steps)
 
 
+def _moved(steps: list[PlannedStep], by: timedelta) -> list[PlannedStep]:
+    return [replace(s, start=s.start + by, end=s.end + by) for s in steps]
+
+
 def _steps_of_task(made: KitchenProblem, schedule: Schedule, task_id: str, promise: str,
                    numbers: tuple[int, ...]) -> Iterable[PlannedStep]:  # fmt: skip
     where = schedule.placed[task_id]
@@ -92,8 +105,8 @@ def _steps_of_task(made: KitchenProblem, schedule: Schedule, task_id: str, promi
         yield PlannedStep(promise, step.kind, place, circuit, at, end, set_f, pans, watts, step.at,
                           made.checked[promise].number(number),
                           step.hands_min or (step.minutes if step.kind == "prep" else 0), step.covered)  # fmt: skip
-        # In an oven the next step runs on at once; elsewhere it waits for its own slot.
-        at = end if step.kind == OVEN else at + timedelta(minutes=-(-minutes // SLOT_MIN) * SLOT_MIN)
+        # In an oven, and after a rest, the next step runs on at once; elsewhere it waits for its own slot.
+        at = end if step.kind in (OVEN, "rest") else at + timedelta(minutes=-(-minutes // SLOT_MIN) * SLOT_MIN)
 
 
 def _numbered(made: KitchenProblem, steps: list[PlannedStep]) -> tuple[PlannedStep, ...]:

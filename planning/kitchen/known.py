@@ -105,7 +105,8 @@ def with_known(made: KitchenProblem, known: tuple[Known, ...]) -> KitchenProblem
             tasks.append(task)
             continue
         one = left.pop(0)
-        slot = made.frame.slot_down(one.start)
+        # A rest begins when the dish leaves the heat, at the latest with the end of that slot.
+        slot = made.frame.slot_up(one.start) if kind == "rest" else made.frame.slot_down(one.start)
         if one.begun and slot >= 0:
             tasks.append(replace(task, windows=((slot, slot),), latest_end=None, only=_mode(made, task, one)))
         else:

@@ -2,8 +2,12 @@
 
 from __future__ import annotations
 
-from planning.kitchen.core import Lag, Mode, Touch
-from planning.kitchen.modes import slots
+import math
+from collections.abc import Sequence
+from dataclasses import replace
+
+from planning.kitchen.core import Lag, Mode, Problem, Touch
+from planning.kitchen.modes import SLOT_MIN, TOLERANCE_F, slots, step_minutes
 from planning.kitchen.steps import HEATING, HOLD_F, KEEP_WARM, OVEN, SLOW
 from planning.potluck import HeatStep, SlowCooker
 
@@ -12,7 +16,10 @@ BETWEEN_HEATS_MIN = 30
 
 
 def groups(steps: tuple[HeatStep, ...]) -> list[tuple[int, ...]]:
-    """Steps that run on in the same place without a break: one oven at one temperature, a slow cooker kept warm."""
+    """Steps that run on in the same place without a break: one oven at one temperature, a slow cooker kept warm.
+
+    So does the way of a dish that rests first: neither takes anything of a kitchen.
+    """
     groups: list[list[int]] = []
     for number, step in enumerate(steps):
         if groups:
@@ -22,6 +29,9 @@ def groups(steps: tuple[HeatStep, ...]) -> list[tuple[int, ...]]:
                 groups[-1].append(number)
                 continue
             if same and last.kind in SLOW and step.kind in (KEEP_WARM, *SLOW):
+                groups[-1].append(number)
+                continue
+            if same and last.kind == "rest" and step.kind == "transport":
                 groups[-1].append(number)
                 continue
         groups.append([number])
@@ -61,13 +71,31 @@ def lag(before: str, after: str, first: HeatStep, then: HeatStep, travel: int) -
     return Lag(before, after, least, most)
 
 
-def touches(steps: list[HeatStep]) -> tuple[Touch, ...]:
-    """Hands: all of a preparation, and the first `hands_min` of any other step. Nobody else's hands at home."""
+def wide_enough(lag: Lag, before: Sequence[Mode], after: Sequence[Mode]) -> Lag:
+    """The lag with time for the oven to come to its next setting, where that takes longer than the lag allows."""
+    if lag.most is None or not before or not after:
+        return lag
+    between = Problem(())
+    return replace(lag, most=max(lag.most, min(between.gap(a, b) for a in before for b in after)))
+
+
+def touches(steps: list[HeatStep], hands: str = "hands") -> tuple[Touch, ...]:
+    """Hands: all of a preparation, and the first `hands_min` of any other step; `hands` names whose.
+
+    A later step of a stay in the oven begins when the one before it ends, at any setting of the oven: the hands are
+    taken from the earliest slot in which that can be to the latest.
+    """
     found: list[Touch] = []
-    offset = 0
+    sooner = later = 0
     for step in steps:
-        busy = step.minutes if step.kind == "prep" else step.hands_min
-        if step.at == "venue" and step.kind != "transport" and busy > 0:
-            found.append(Touch("hands", offset, slots(busy)))
-        offset += slots(step.minutes)
+        busy = step.minutes if step.kind == "prep" else min(step.hands_min, step.minutes)
+        if step.kind != "transport" and busy > 0:
+            first = sooner // SLOT_MIN
+            found.append(Touch(hands, first, slots(later + busy) - first))
+        if step.kind == OVEN:
+            settings = [step.temp_f + d for d in (TOLERANCE_F, -TOLERANCE_F)] if step.temp_f and step.movable else []
+            lengths = [math.ceil(step.minutes), *(step_minutes(step, t) for t in settings)]
+            sooner, later = sooner + min(lengths), later + max(lengths)
+        else:
+            sooner = later = later + slots(step.minutes) * SLOT_MIN
     return tuple(found)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 
 from planning.kitchen.core import Hold, Mode, Task
 from planning.kitchen.steps import (
@@ -20,7 +20,7 @@ from planning.kitchen.steps import (
     own_power,
     usable_watts,
 )
-from planning.potluck import HeatStep, Kitchen, SlowCooker
+from planning.potluck import HeatStep, Kitchen, Oven, SlowCooker
 
 SLOT_MIN = 5
 TOLERANCE_F = 25
@@ -36,6 +36,13 @@ WARM_OVEN_F, WARM_MOST_F = 200, 250
 def slots(minutes: float) -> int:
     """Whole slots that hold the minutes."""
     return max(0, math.ceil(minutes / SLOT_MIN - 1e-9))
+
+
+def span(steps: Sequence[HeatStep]) -> int:
+    """Slots of steps that run on: each waits for its own slot, but for a rest and the way after it."""
+    if steps[0].kind == "rest":
+        return slots(sum(s.minutes for s in steps))
+    return sum(slots(s.minutes) for s in steps)
 
 
 def adjusted_minutes(minutes: float, recipe_f: float, set_f: float) -> int:
@@ -54,38 +61,39 @@ def alike(kitchen: Kitchen) -> tuple[tuple[SlowCooker, tuple[int, ...]], ...]:
     return tuple((kitchen.slow_cookers[g[0]], tuple(g)) for g in groups.values())
 
 
-def all_set_points(dishes: Iterable[Checked]) -> tuple[int, ...]:
-    """Settings worth having: each dish's own, and 25 °F above or below it.
+Modes = tuple[tuple[Mode, ...], list[tuple[str | None, int | None]]]
+"""Ways to do a task, and for each of them (appliance group, circuit)."""
+
+
+def all_set_points(dishes: Iterable[Checked], place: str = "venue") -> tuple[int, ...]:
+    """Settings worth having in the ovens of a place: each dish's own, and 25 °F above or below it.
 
     The highest lower end of ranges that meet is one of these, so no sharing is lost by the choice.
     """
-    heated = [s for c in dishes for s in c.steps if s.at == "venue" and s.temp_f]
+    heated = [s for c in dishes for s in c.steps if s.at == place and s.temp_f]
     own = {round(s.temp_f or 0) for s in heated if s.kind == OVEN or (s.kind == KEEP_WARM and not own_power(s))}
     return tuple(sorted(own | {t - TOLERANCE_F for t in own} | {t + TOLERANCE_F for t in own if len(own) > 1}))
 
 
 def modes_of(kitchen: Kitchen, steps: list[HeatStep], set_points: tuple[int, ...],
-           units: tuple[tuple[SlowCooker, tuple[int, ...]], ...], heat: str | None = None,
-           ) -> tuple[tuple[Mode, ...], list[tuple[str | None, int | None]]]:  # fmt: skip
-    """The ways to do these steps (one group) in this kitchen, and the place of each; `heat` is what heated last."""
+           units: tuple[tuple[SlowCooker, tuple[int, ...]], ...], heat: str | None = None) -> Modes:  # fmt: skip
+    """The ways to do these steps (one group at the venue) in this kitchen; `heat` is what heated last."""
     first = steps[0]
-    length = sum(slots(s.minutes) for s in steps)
+    length = span(steps)
     spare = slots(steps[-1].minutes) * SLOT_MIN - math.ceil(steps[-1].minutes)
-    if first.at == "home":
-        return (Mode(length, spare_min=spare),), [("home" if first.kind in (*HEATING, KEEP_WARM) else None, None)]
     if own_power(first):
         plugged = list(_plugs(kitchen, max(draw(kitchen, s) for s in steps)))
         return (tuple(Mode(length, uses, spare_min=spare) for uses, _ in plugged),
                 [(f"own:{first.kind}", circuit) for _, circuit in plugged])  # fmt: skip
     if first.kind == OVEN:
-        return _oven_modes(kitchen, steps, set_points)
+        return oven_modes(kitchen.ovens, steps, set_points)
     modes: list[Mode] = []
     places: list[tuple[str | None, int | None]] = []
     if first.kind == KEEP_WARM:
         # What was baked or grilled stays in the oven where it fits; what was in a pot stays on its burner or goes
         # into any slow cooker that is free.
         if not (units and first.temp_f is None):
-            some, there = _oven_modes(kitchen, steps, set_points)
+            some, there = oven_modes(kitchen.ovens, steps, set_points)
             modes += some
             places += there
         if heat == STOVE and kitchen.burners > 0:
@@ -121,8 +129,7 @@ def _plugs(kitchen: Kitchen, watts: int) -> Iterator[tuple[tuple[tuple[str, int]
             yield ((f"watts:{number}", watts), (f"outlets:{number}", 1)), number
 
 
-def _oven_modes(kitchen: Kitchen, steps: list[HeatStep], set_points: tuple[int, ...],
-                ) -> tuple[tuple[Mode, ...], list[tuple[str | None, int | None]]]:  # fmt: skip
+def oven_modes(ovens: tuple[Oven, ...], steps: list[HeatStep], set_points: tuple[int, ...]) -> Modes:
     """One mode for each oven that holds the pans and each set-point within 25 °F, its time adjusted."""
     first = steps[0]
     pans = max(s.pans for s in steps)
@@ -142,7 +149,7 @@ def _oven_modes(kitchen: Kitchen, steps: list[HeatStep], set_points: tuple[int, 
     places: list[tuple[str | None, int | None]] = []
     for setting in settings:
         minutes = sum(step_minutes(s, setting) for s in steps)
-        for number, oven in enumerate(kitchen.ovens):
+        for number, oven in enumerate(ovens):
             if oven.racks * oven.pans_per_rack >= pans:
                 spare = slots(minutes) * SLOT_MIN - minutes
                 modes.append(

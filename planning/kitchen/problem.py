@@ -13,9 +13,12 @@ from datetime import UTC, datetime, time, timedelta
 from itertools import pairwise
 
 from planning.kitchen.core import Course, Dish, Lag, Problem, Resource, Task
-from planning.kitchen.links import groups, keeps_hot, lag, roomy, touches
+from planning.kitchen.homes import Home, home_modes, homes, in_home_oven, resources_of
+from planning.kitchen.links import groups, keeps_hot, lag, roomy, touches, wide_enough
 from planning.kitchen.modes import SLOT_MIN, alike, all_set_points, hold_of, modes_of, slots
+from planning.kitchen.off_heat import OFF_HEAT_MIN, ending_on_a_slot, shorter_rest
 from planning.kitchen.steps import (
+    HEATING,
     KEEP_WARM,
     OVEN,
     Checked,
@@ -26,7 +29,6 @@ from planning.kitchen.volume import quarts
 from planning.potluck import Kitchen, Potluck, SlowCooker
 
 PREHEAT_MIN = 15
-OFF_HEAT_MIN = 30
 LATE_WEIGHT, UNSAFE_WEIGHT = 1_000, 10_000
 USUAL_TRAVEL_MIN = 15
 """What a dish cooked at home is given to get there when nobody said how far it is; common practice, no source."""
@@ -54,10 +56,14 @@ class Frame:
 
 @dataclass(frozen=True)
 class Link:
-    """Which steps a task stands for (more than one where they run on in the same place)."""
+    """Which steps a task stands for (more than one where they run on in the same place).
+
+    `at_end`: they end with its last slot; otherwise they begin with its first.
+    """
 
     promise: str
     steps: tuple[int, ...]
+    at_end: bool = False
 
 
 @dataclass(frozen=True)
@@ -122,11 +128,12 @@ def make(
     frame = Frame(origin, due, due - back, frame.slot_up(now))
     set_points = all_set_points(dishes)
     units = alike(kitchen)
+    at_homes = homes(potluck, dishes)
     parts = _Parts()
     made: list[Dish] = []
     courses: list[Course] = []
     for one in dishes:
-        dish = _add_dish(potluck, frame, one, parts, set_points, units)
+        dish = _add_dish(potluck, frame, one, parts, set_points, units, at_homes.get(one.promise.guest))
         if one.promise.id in coolers:
             dish = replace(dish, limit_min=None, hold=None)
         made.append(dish)
@@ -134,7 +141,8 @@ def make(
     work = sum(max((m.duration for m in t.modes), default=0) + 8 for t in parts.tasks)
     horizon = max(due, frame.now, max((w[0] for t in parts.tasks for w in t.windows or ()), default=0)) + work + 24
     tasks = tuple(_clip(t, horizon) for t in parts.tasks)
-    problem = Problem(tasks, tuple(parts.lags), tuple(_resources(kitchen, units)), tuple(courses), tuple(made),
+    resources = (*_resources(kitchen, units), *(r for home in at_homes.values() for r in resources_of(home)))
+    problem = Problem(tasks, tuple(parts.lags), resources, tuple(courses), tuple(made),
                       horizon, SLOT_MIN)  # fmt: skip
     return KitchenProblem(problem, frame, parts.links, {c.promise.id: c for c in dishes}, units, parts.places)
 
@@ -168,7 +176,7 @@ def _resources(kitchen: Kitchen, units: tuple[tuple[SlowCooker, tuple[int, ...]]
 
 
 def _add_dish(potluck: Potluck, frame: Frame, one: Checked, parts: _Parts, set_points: tuple[int, ...],
-              units: tuple[tuple[SlowCooker, tuple[int, ...]], ...]) -> Dish:  # fmt: skip
+              units: tuple[tuple[SlowCooker, tuple[int, ...]], ...], home: Home | None) -> Dish:  # fmt: skip
     promise, steps = one.promise, one.steps
     guest = potluck.guest(promise.guest)
     travel = slots(min(guest.travel_min, 1440)) if guest is not None and guest.travel_min > 0 else 0
@@ -178,19 +186,32 @@ def _add_dish(potluck: Potluck, frame: Frame, one: Checked, parts: _Parts, set_p
     early_until = _early_steps(one, total > frame.due - max(frame.wake, frame.now))
     ids: list[str] = []
     there_by = _home_by(potluck, frame, one, travel)
-    ready = 0
-    for group in runs:
+    ready = spare = 0
+    last_hot = max((n for n, g in enumerate(runs) if any(keeps_hot(steps[i]) for i in g)), default=-1)
+    for number, group in enumerate(runs):
         task_id = f"{promise.id}#{group[0]}"
         first = steps[group[0]]
         away = first.at == "home" or first.kind == "transport"
         heat = last_heat(steps, group[0])
-        modes, places = modes_of(potluck.kitchen, [steps[n] for n in group], set_points, units, heat)
-        if not modes:
-            # A slow cooker that nothing powers keeps nothing warm; an oven does.
-            modes, places = modes_of(potluck.kitchen, [steps[n] for n in group], set_points, (), heat)
-        modes, places = roomy(modes, places, quarts(promise.quantity), units)
+        mine = [steps[n] for n in group]
+        if first.at == "home" and home is not None:
+            modes, places = home_modes(home, mine)
+            hands = touches(mine, home.name("hands"))
+        else:
+            modes, places = modes_of(potluck.kitchen, mine, set_points, units, heat)
+            if not modes:
+                # A slow cooker that nothing powers keeps nothing warm; an oven does.
+                modes, places = modes_of(potluck.kitchen, mine, set_points, (), heat)
+            modes, places = roomy(modes, places, quarts(promise.quantity), units)
+            hands = touches(mine)
+        if first.kind == "rest" and number and first.at == steps[group[0] - 1].at:
+            modes = shorter_rest(modes, mine, spare)
+        at_end = False
+        if one.hot and number == last_hot and steps[group[-1]].kind in HEATING:
+            modes, hands, at_end = ending_on_a_slot(modes, hands, [[steps[n] for n in g] for g in runs[number + 1 :]])
+        spare = min((m.spare_min for m in modes), default=0)
         low = max(frame.now, 0 if away else arrival)
-        if first.kind in (OVEN, KEEP_WARM) and not away and any(m.oven for m in modes):
+        if in_home_oven(first) or (first.kind in (OVEN, KEEP_WARM) and not away and any(m.oven for m in modes)):
             low = max(low, max(frame.now, frame.wake) + slots(PREHEAT_MIN))
         windows = tuple(_windows(potluck, frame, low, early=group[-1] <= early_until))
         start = next((max(lo, ready) for lo, hi in windows if hi >= max(lo, ready)), max(windows[-1][0], ready))
@@ -198,19 +219,20 @@ def _add_dish(potluck: Potluck, frame: Frame, one: Checked, parts: _Parts, set_p
         latest = there_by
         if away and promise.arrives_at is not None:
             later_home = any(s.kind == "transport" for s in steps[group[-1] + 1 :])
-            latest = arrival if first.kind == "transport" or later_home else arrival - travel
+            on_the_way = any(s.kind == "transport" for s in mine)
+            latest = arrival if on_the_way or later_home else arrival - travel
         # A time that cannot be kept is left to the search for conflicts, not to an empty model.
         if latest is not None and ready > latest:
             latest = None
-        hands = touches([steps[n] for n in group])
         parts.tasks.append(Task(task_id, modes, windows, latest, hands))
-        parts.links[task_id] = Link(promise.id, group)
+        parts.links[task_id] = Link(promise.id, group, at_end)
         parts.places.update({(task_id, n): place for n, place in enumerate(places)})
         ids.append(task_id)
+    made = {t.id: t.modes for t in parts.tasks[-len(ids) :]}
     for (before, group), (after, next_group) in pairwise(zip(ids, runs, strict=True)):
-        parts.lags.append(lag(before, after, steps[group[-1]], steps[next_group[0]], travel))
-    heats = [i for i, g in enumerate(runs) if any(keeps_hot(steps[n]) for n in g)]
-    off = ids[heats[-1]] if heats else ids[-1]
+        between = lag(before, after, steps[group[-1]], steps[next_group[0]], travel)
+        parts.lags.append(wide_enough(between, made[before], made[after]))
+    off = ids[last_hot]
     heat_task = next(t for t in parts.tasks if t.id == off)
     return Dish(promise.id, ids[-1], f"c:{promise.id}", wait_weight=1 if one.hot else 0,
                 limit_min=OFF_HEAT_MIN if one.hot else None, unsafe_weight=UNSAFE_WEIGHT, off_heat=off,

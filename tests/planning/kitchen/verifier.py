@@ -71,7 +71,7 @@ def _chains(potluck: Potluck, timeline: Timeline, now: datetime) -> Iterator[str
                 if given.kind != step.kind:
                     yield f"{name}: step {step.step} is {step.kind}, not {given.kind}"
                 due = float(given.minutes)
-                if step.kind == "oven" and step.at == "venue" and not given.own_appliance and given.temp_f:
+                if step.kind == "oven" and not given.own_appliance and given.temp_f:
                     due = given.minutes * given.temp_f / (step.temp_f or math.inf)
                 if not due - 1e-6 <= long <= due + 1:
                     yield f"{name}: step {step.step} takes {long} minutes, not {due}"
