@@ -68,18 +68,23 @@ def someone(user: telegram.User) -> Someone:
     return Someone(user.id, name[:100], user.username, user.language_code)
 
 
-_WANTED_BELOW_A_PRESS = ("message_id", "date", "chat", "message_thread_id", "is_topic_message")
+_WANTED_BELOW_A_PRESS = ("message_id", "chat")
+_WANTED_IN_A_TOPIC = (*_WANTED_BELOW_A_PRESS, "date", "message_thread_id", "is_topic_message")
 
 
 def slim(update: dict[str, Any]) -> dict[str, Any]:
     """The update's JSON without what nobody here reads, so that the library need not build it.
 
     Below a pressed button stands our own message with all its words and keys: of it only the id, the
-    date, the chat and the topic are wanted.
+    chat and the topic are wanted. Outside topics it is given the form of a message too old to be shown
+    (its date is 0), which has no more than that and is built in a fraction of the time.
     """
     query = update.get("callback_query")
     if isinstance(query, dict) and isinstance(message := query.get("message"), dict):
-        query["message"] = {name: message[name] for name in _WANTED_BELOW_A_PRESS if name in message}
+        if message.get("is_topic_message"):
+            query["message"] = {name: message[name] for name in _WANTED_IN_A_TOPIC if name in message}
+        else:
+            query["message"] = {"date": 0, **{name: message[name] for name in _WANTED_BELOW_A_PRESS if name in message}}
     return update
 
 

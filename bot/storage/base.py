@@ -1,10 +1,11 @@
-"""What every part of the store shares: the runner, the group writer and the cache."""
+"""What every part of the store shares: the runner, the turns' reader, the group writer and the cache."""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
 from bot.storage.group import GroupWriter
+from bot.storage.turns import TurnReader
 from planning.potluck import Potluck
 
 if TYPE_CHECKING:
@@ -42,4 +43,5 @@ class PotluckCache:
 class Base:
     _runner: Runner
     _writer: GroupWriter
+    _turns: TurnReader
     _cache: PotluckCache

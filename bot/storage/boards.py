@@ -13,6 +13,7 @@ from bot.storage.base import Base
 from bot.storage.columns import Instant
 from bot.storage.pace import Place, take_place
 from bot.storage.records import place_from
+from bot.storage.sql import ask, count
 from bot.storage.values import PotluckPlace
 
 _boards = (
@@ -55,7 +56,7 @@ _release = (
 class Boards(Base):
     async def dirty_boards(self, limit: int = 1000) -> tuple[PotluckPlace, ...]:
         """Boards that show less than is stored, longest waiting first."""
-        rows = await self._runner.glance(lambda conn: list(conn.execute(_boards, {"p_limit": limit})))
+        rows = await self._runner.glance(lambda conn: ask(conn, _boards, {"p_limit": limit}))
         return tuple(place_from(r) for r in rows)
 
     async def board_sent(
@@ -78,7 +79,7 @@ class Boards(Base):
         if chat_id is not None:
             params["p_chat"] = chat_id
         statement = _board_sent if chat_id is None else _board_sent_there
-        return await self._writer.job(lambda conn: bool(conn.execute(statement, params).rowcount))
+        return await self._writer.job(lambda conn: bool(count(conn, statement, params)))
 
     async def claim_board(
         self, potluck_id: str, owner: str, now: datetime, lease_until: datetime, place: Place | None = None
@@ -86,15 +87,17 @@ class Boards(Base):
         """Take a dirty board to send, so that of several processes only one edits it. None: it is ours, until
         `board_sent` or `release_board` ends the claim or its lease does. An instant: somebody else has it till
         then, or replicas share the limits and `place` is free then; when it is not dirty any more, `now`."""
-        params = {"p_id": potluck_id, "p_owner": owner, "p_now": now, "p_until": lease_until}
+        released = {"p_id": potluck_id, "p_owner": owner}
+        params = {**released, "p_now": now, "p_until": lease_until}
         shared = not self._runner.is_sqlite
 
         def work(conn: Connection) -> datetime | None:
-            if not conn.execute(_claim, params).rowcount:
-                held: datetime | None = conn.scalar(_free, {"p_id": potluck_id})
-                return max(held or now, now)
+            if not count(conn, _claim, params):
+                held = [r.board_lease_until for r in ask(conn, _free, {"p_id": potluck_id})]
+                ends: list[datetime] = [until for until in held if until is not None]
+                return max([now, *ends])
             if shared and place is not None and (free := take_place(conn, place, now)) is not None:
-                conn.execute(_release, params)
+                count(conn, _release, released)
                 return free
             return None
 
@@ -103,4 +106,4 @@ class Boards(Base):
     async def release_board(self, potluck_id: str, owner: str) -> bool:
         """Give a claimed board back as dirty as it is."""
         params = {"p_id": potluck_id, "p_owner": owner}
-        return await self._writer.job(lambda conn: bool(conn.execute(_release, params).rowcount))
+        return await self._writer.job(lambda conn: bool(count(conn, _release, params)))

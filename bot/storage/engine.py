@@ -2,8 +2,8 @@
 
 All SQL of the project is written as plain functions of a SQLAlchemy `Connection`.
 
-* Any async URL (PostgreSQL with asyncpg): SQLAlchemy's async engine runs such a function with
-  `run_sync`.
+* PostgreSQL: the function runs in a greenlet on a connection of SQLAlchemy's pool; the statements of a
+  turn are run on asyncpg itself (see `prepared.py`), everything else through SQLAlchemy.
 * SQLite: a hop to a driver thread costs several times the statement itself (a statement on cached
   pages takes some 10 µs), and a busy event loop makes the thread wait for the interpreter at each
   one. So statements run where they are called, and only what waits for the disk - COMMIT with its
@@ -23,6 +23,7 @@ import sqlite3
 import tempfile
 from collections.abc import Callable
 from concurrent.futures import ThreadPoolExecutor
+from dataclasses import dataclass
 from pathlib import Path
 from typing import Any, Protocol, TypeVar
 
@@ -31,8 +32,9 @@ from sqlalchemy.engine import URL, Connection, make_url
 from sqlalchemy.exc import SQLAlchemyError
 from sqlalchemy.ext.asyncio import create_async_engine
 from sqlalchemy.pool import NullPool
+from sqlalchemy.util import await_only, greenlet_spawn
 
-from bot.storage.errors import RETRY_SQLSTATES, sqlstate, trouble
+from bot.storage.errors import RETRY_SQLSTATES, STALE_STATEMENT, StorageTrouble, sqlstate, trouble
 
 T = TypeVar("T")
 BUSY_MS = 10_000
@@ -233,6 +235,9 @@ def _raw(conn: Connection) -> sqlite3.Connection:
 
 
 class AsyncRunner:
+    """`url`: PostgreSQL with asyncpg. Every commit waits until it is on the server's disk, whatever the
+    server's or the database's default is; the server's `fsync` must be on for that to be true."""
+
     is_sqlite = False
 
     def __init__(self, url: str | URL, pool_size: int = POOL) -> None:
@@ -244,44 +249,86 @@ class AsyncRunner:
             pool_pre_ping=False,
             pool_timeout=30,
             hide_parameters=True,
+            # As with SQLite: we say where a transaction begins and ends.
+            isolation_level="AUTOCOMMIT",
+            connect_args={"server_settings": {"synchronous_commit": "on", "application_name": "tureen"}},
         )
-        self._glance = self.engine.execution_options(isolation_level="AUTOCOMMIT")
-        self._read = self.engine.execution_options(isolation_level="REPEATABLE READ")
 
-    async def _run(self, engine: Any, work: Callable[[Connection], T], commit: bool) -> T:
-        """Run `work`; once more when the database asks for it or an idle connection had died."""
+    async def _run(self, work: Callable[[Connection], T], begin: str | None = None, *, commit: bool = False) -> T:
+        """Run `work`; again when the database asks for it or an idle connection had died."""
         for left in reversed(range(_TRIES)):
-            committing = False
+            done = _Progress()
             try:
-                async with engine.connect() as conn:
-                    result: T = await conn.run_sync(work)
-                    committing = commit
-                    if commit:
-                        await conn.commit()
-                    return result
-            except Exception as error:  # asyncpg's own, when it can't connect, are of no common class
-                gone = getattr(error, "connection_invalidated", False)
+                return await greenlet_spawn(self._run_in, work, begin, commit, done)
+            except Exception as error:  # asyncpg's own are of no common class with SQLAlchemy's
+                again = sqlstate(error) in RETRY_SQLSTATES
                 # A connection lost at COMMIT may have committed: saying so again could double it.
-                again = sqlstate(error) in RETRY_SQLSTATES or (gone and not committing)
+                again |= done.broken and not done.committing
                 if again and left:
                     continue
                 said = trouble(error)
+                if said is None and done.broken:
+                    said = StorageTrouble("storage-gone")
                 if said is None:
                     raise
                 raise said from error
         raise AssertionError("unreachable")
 
+    def _run_in(self, work: Callable[[Connection], T], begin: str | None, commit: bool, done: _Progress) -> T:
+        with self._connected() as conn:
+            raw: Any = conn.connection.driver_connection
+            try:
+                if begin is None:
+                    return work(conn)
+                await_only(raw.execute(begin))
+                result = work(conn)
+                done.committing = commit
+                await_only(raw.execute("COMMIT"))
+                return result
+            except BaseException as error:
+                if raw.is_closed() or sqlstate(error) in STALE_STATEMENT or not isinstance(error, Exception):
+                    # Also when we are cancelled: what stands half way on it is of no use to anybody.
+                    done.broken = True
+                    conn.invalidate()
+                elif begin is not None:
+                    self._roll_back(conn, raw)
+                raise
+
+    def _connected(self) -> Connection:
+        """A connection that is not known to be dead: after a server's restart the whole pool is."""
+        while True:
+            conn = self.engine.sync_engine.connect()
+            if not conn.connection.driver_connection.is_closed():  # type: ignore[union-attr]
+                return conn
+            conn.invalidate()
+            conn.close()
+
+    @staticmethod
+    def _roll_back(conn: Connection, raw: Any) -> None:
+        try:
+            await_only(raw.execute("ROLLBACK"))
+        except Exception:
+            conn.invalidate()
+
     async def glance(self, work: Callable[[Connection], T]) -> T:
-        return await self._run(self._glance, work, False)
+        return await self._run(work)
 
     async def read(self, work: Callable[[Connection], T], *, heavy: bool = False) -> T:
-        return await self._run(self._read, work, False)
+        return await self._run(work, "BEGIN ISOLATION LEVEL REPEATABLE READ")
 
     async def write(self, work: Callable[[Connection], T], *, heavy: bool = False) -> T:
-        return await self._run(self.engine, work, True)
+        return await self._run(work, "BEGIN", commit=True)
 
     async def close(self) -> None:
         await self.engine.dispose()
+
+
+@dataclass
+class _Progress:
+    """How far a try came: what may be tried again depends on it."""
+
+    committing: bool = False
+    broken: bool = False
 
 
 def runner(url: str | URL, pool_size: int = POOL, busy_ms: int = BUSY_MS) -> Runner:

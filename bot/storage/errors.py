@@ -65,6 +65,9 @@ _PG_TROUBLE = {
     "28000": "storage-refused",
 }
 
+STALE_STATEMENT = ("0A000", "26000")
+"""feature_not_supported, which is what a statement prepared before a migration says; one that is not there any more.
+A fresh connection knows neither."""
 RETRY_SQLSTATES = ("40001", "40P01")  # serialization_failure, deadlock_detected: run it again
 
 

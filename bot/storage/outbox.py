@@ -10,9 +10,10 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from datetime import datetime
+from functools import cache
 from typing import Any
 
-from sqlalchemy import and_, bindparam, delete, func, or_, select, update
+from sqlalchemy import and_, bindparam, delete, func, literal_column, or_, select, update
 from sqlalchemy.engine import Connection
 
 from bot.storage import schema as t
@@ -20,14 +21,15 @@ from bot.storage.base import Base
 from bot.storage.columns import Instant
 from bot.storage.pace import Place, take_place
 from bot.storage.records import message_row, post_from
-from bot.storage.sql import put
+from bot.storage.sql import ask, count, put, run
 from bot.storage.values import Post, SentMessage
 
 _p = t.post.c
 _now = bindparam("p_now", type_=Instant)
 _earlier = t.post.alias("earlier")
-_HELD = ("claimed", "sending")
-_WAITING = ("pending", *_HELD)
+# Written into the statements' text, which is prepared once: a list of values would not be.
+_HELD: list[Any] = [literal_column("'claimed'"), literal_column("'sending'")]
+_WAITING: list[Any] = [literal_column("'pending'"), *_HELD]
 _ready = or_(
     and_(_p.state == "pending", or_(_p.not_before.is_(None), _p.not_before <= _now)),
     and_(_p.state.in_(_HELD), _p.lease_until <= _now),
@@ -101,15 +103,15 @@ _given_up = (
 class Outbox(Base):
     async def pending_posts(self, limit: int = 100) -> tuple[Post, ...]:
         """Posts that wait or are being sent, oldest first."""
-        rows = await self._runner.glance(lambda conn: list(conn.execute(_waiting, {"p_limit": limit})))
+        rows = await self._runner.glance(lambda conn: ask(conn, _waiting, {"p_limit": limit}))
         return tuple(post_from(r) for r in rows)
 
     async def claim_posts(self, now: datetime, owner: str, lease_until: datetime, limit: int = 50) -> tuple[Post, ...]:
         """Take posts that may leave now, at most one a chat (its oldest), oldest first."""
-        if await self._runner.glance(lambda conn: conn.execute(_any_ready, {"p_now": now}).first()) is None:
+        if not await self._runner.glance(lambda conn: ask(conn, _any_ready, {"p_now": now})):
             return ()
         params = {"p_now": now, "p_owner": owner, "p_until": lease_until, "p_limit": limit}
-        rows = await self._writer.job(lambda conn: list(conn.execute(_claim, params)))
+        rows = await self._writer.job(lambda conn: ask(conn, _claim, params))
         return tuple(sorted((post_from(r) for r in rows), key=lambda p: p.id))
 
     async def mark_post_sent(self, post_id: int, message: SentMessage | None = None) -> None:
@@ -120,8 +122,7 @@ class Outbox(Base):
         ids, rows = [{"p_id": i} for i in post_ids], [message_row(m) for m in messages]
 
         def work(conn: Connection) -> None:
-            if ids:
-                conn.execute(_delete, ids)
+            run(conn, _delete, ids)
             put(conn, t.sent_message, rows)
 
         await self._writer.job(work)
@@ -142,17 +143,17 @@ class Outbox(Base):
     ) -> int | datetime | None:
         """Write down that the call is made now. How often it has been begun; None when the claim was lost;
         an instant when replicas share the limits and `place` is not free before (nothing is written then)."""
-        params = {"p_id": post_id, "p_owner": owner, "p_until": lease_until}
+        held = {"p_id": post_id, "p_owner": owner}
+        params = {**held, "p_until": lease_until}
         shared = not self._runner.is_sqlite
 
         def work(conn: Connection) -> int | datetime | None:
             if shared and place is not None:
-                if conn.scalar(_held, params) is None:
+                if not ask(conn, _held, held):
                     return None
                 if (free := take_place(conn, place, now)) is not None:
                     return free
-            tries: int | None = conn.scalar(_begin, params)
-            return tries
+            return next((r.tries for r in ask(conn, _begin, params)), None)
 
         return await self._writer.job(work)
 
@@ -201,9 +202,13 @@ class Outbox(Base):
 def _as_owner(conn: Connection, statement: Any, params: dict[str, Any], owner: str | None) -> bool:
     if owner is None:
         return bool(_run(conn, statement, params))
-    held = statement.where(_p.owner == bindparam("p_owner"), _p.state.in_(_HELD))
-    return bool(_run(conn, held, params | {"p_owner": owner}))
+    return bool(_run(conn, _if_held(statement), params | {"p_owner": owner}))
+
+
+@cache
+def _if_held(statement: Any) -> Any:
+    return statement.where(_p.owner == bindparam("p_owner"), _p.state.in_(_HELD))
 
 
 def _run(conn: Connection, statement: Any, params: dict[str, Any]) -> int:
-    return int(conn.execute(statement, params).rowcount)
+    return count(conn, statement, params)

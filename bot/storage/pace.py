@@ -11,12 +11,13 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
-from sqlalchemy import bindparam, select, update
+from sqlalchemy import bindparam, or_, select, update
 from sqlalchemy.dialects.postgresql import insert
 from sqlalchemy.engine import Connection
 
 from bot.storage import schema as t
 from bot.storage.columns import Instant, from_micros, to_micros
+from bot.storage.sql import ask, run
 
 EVERYBODY = 0
 
@@ -41,7 +42,7 @@ class Place:
 _add = insert(t.pace).on_conflict_do_nothing()
 _lock = (
     select(t.pace.c.chat_id, t.pace.c.taken)
-    .where(t.pace.c.chat_id.in_(bindparam("ids", expanding=True)))
+    .where(or_(t.pace.c.chat_id == EVERYBODY, t.pace.c.chat_id == bindparam("p_chat")))
     # Everybody's row (0) first: groups are below it, private chats above, so replicas could meet crosswise.
     .order_by((t.pace.c.chat_id != EVERYBODY), t.pace.c.chat_id)
     .with_for_update()
@@ -66,15 +67,16 @@ def free_at(taken: list[datetime], limits: Iterable[Limit], now: datetime) -> da
 def take_place(conn: Connection, place: Place, now: datetime) -> datetime | None:
     """Take the place, or say when it is free (and take nothing)."""
     ids = (EVERYBODY, place.chat_id)
-    for chat_id in ids:
-        conn.execute(_add, {"chat_id": chat_id, "taken": [], "at": now})
-    found = {row[0]: [from_micros(m) for m in row[1]] for row in conn.execute(_lock, {"ids": ids})}
+    run(conn, _add, [{"chat_id": chat_id, "taken": [], "at": now} for chat_id in ids])
+    found = {row[0]: [from_micros(m) for m in row[1]] for row in ask(conn, _lock, {"p_chat": place.chat_id})}
     limits = {EVERYBODY: place.all_limits, place.chat_id: place.limits}
     at = max(free_at(found[i], limits[i], now) for i in ids)
     if at > now:
         return at
+    rows = []
     for chat_id in ids:
         kept = max(limit.most for limit in limits[chat_id])
         taken = sorted([*found[chat_id], now])[-kept:]
-        conn.execute(_take, {"p_chat": chat_id, "p_taken": [to_micros(x) for x in taken], "p_at": now})
+        rows.append({"p_chat": chat_id, "p_taken": [to_micros(x) for x in taken], "p_at": now})
+    run(conn, _take, rows)
     return None

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
-from sqlalchemy import bindparam, or_, select, update
+from sqlalchemy import String, any_, bindparam, or_, select, update
+from sqlalchemy.dialects.postgresql import ARRAY
 from sqlalchemy.engine import Connection
 
 from bot.storage import schema as t
@@ -31,7 +32,7 @@ _parts = [
 ]
 _locked = (
     select(t.potluck.c.id, t.potluck.c.revision)
-    .where(t.potluck.c.id.in_(bindparam("ids", expanding=True)))
+    .where(t.potluck.c.id == any_(bindparam("ids", type_=ARRAY(String))))
     .order_by(t.potluck.c.id)
     .with_for_update()
 )
@@ -63,7 +64,7 @@ def lock(conn: Connection, ids: Iterable[str]) -> dict[str, int]:
     if conn.dialect.name == "sqlite":  # which has locked everything already, and likes small questions
         found = ((p, ask(conn, _revision_only, {"p_id": p})) for p in wanted)
         return {p: rows[0].revision for p, rows in found if rows}
-    return {r.id: r.revision for r in conn.execute(_locked, {"ids": wanted})}
+    return {r.id: r.revision for r in ask(conn, _locked, {"ids": wanted})}
 
 
 def bump(conn: Connection, revisions: Mapping[str, int]) -> None:

@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import Any
 
-from sqlalchemy import BigInteger, and_, bindparam, case, exists, literal, select
+from sqlalchemy import BigInteger, bindparam, exists, select
 
 from bot.storage import potlucks
 from bot.storage import schema as t
 from bot.storage.base import Base
 from bot.storage.records import action_from, chat_from, dialog_from, message_from, person_from, place_from
-from bot.storage.sql import ask
+from bot.storage.sql import ask, first
+from bot.storage.turns import chat_param, current_id, person_param, thread_param
 from bot.storage.values import (
     Action,
     ChatRecord,
@@ -23,48 +24,11 @@ from bot.storage.values import (
     TurnData,
 )
 
-_chat_id = bindparam("p_chat", type_=BigInteger)
-_thread = bindparam("p_thread", type_=BigInteger)
-_person_id = bindparam("p_person", type_=BigInteger)
-
-_current_id = (
-    select(t.place.c.potluck_id)
-    .join(t.potluck, t.potluck.c.id == t.place.c.potluck_id)
-    .where(t.place.c.chat_id == _chat_id, t.place.c.current)
-    .order_by(
-        # The topic's own, else the one outside all topics, else the chat's newest.
-        case((t.place.c.thread_id == _thread, 0), (t.place.c.thread_id.is_(None), 1), else_=2),
-        t.potluck.c.starts_at.desc(),
-        t.place.c.potluck_id,
-    )
-    .limit(1)
-)
-
-
-def _labelled(table: Any, prefix: str) -> list[Any]:
-    return [c.label(f"{prefix}_{c.name}") for c in table.columns]
-
-
-_one = select(literal(1).label("one")).subquery("one")
-_turn = (
-    select(
-        *_labelled(t.chat, "chat"),
-        *_labelled(t.person, "person"),
-        *_labelled(t.dialog, "dialog"),
-        *_labelled(t.place, "place"),
-        t.potluck.c.revision.label("revision"),
-    )
-    .select_from(_one)
-    .outerjoin(t.chat, t.chat.c.id == _chat_id)
-    .outerjoin(t.person, t.person.c.id == _person_id)
-    .outerjoin(t.dialog, and_(t.dialog.c.chat_id == _chat_id, t.dialog.c.person_id == _person_id))
-    .outerjoin(t.place, t.place.c.potluck_id == _current_id.scalar_subquery())
-    .outerjoin(t.potluck, t.potluck.c.id == t.place.c.potluck_id)
-)
-_chat = select(t.chat).where(t.chat.c.id == _chat_id)
-_moved = select(t.chat_moved.c.new_id).where(t.chat_moved.c.old_id == _chat_id)
+_current_id = current_id(chat_param, thread_param)
+_chat = select(t.chat).where(t.chat.c.id == chat_param)
+_moved = select(t.chat_moved.c.new_id).where(t.chat_moved.c.old_id == chat_param)
 _people = select(t.person).where(t.person.c.id.in_(bindparam("ids", expanding=True)))
-_dialog = select(t.dialog).where(t.dialog.c.chat_id == _chat_id, t.dialog.c.person_id == _person_id)
+_dialog = select(t.dialog).where(t.dialog.c.chat_id == chat_param, t.dialog.c.person_id == person_param)
 _action = select(t.action).where(t.action.c.id == bindparam("p_id"))
 _last_action = (
     select(t.action)
@@ -80,7 +44,7 @@ _actions_since = (
 )
 _seen = select(exists().where(t.update_taken.c.update_id == bindparam("p_update", type_=BigInteger)))
 _message = select(t.sent_message).where(
-    t.sent_message.c.chat_id == _chat_id,
+    t.sent_message.c.chat_id == chat_param,
     t.sent_message.c.message_id == bindparam("p_message", type_=BigInteger),
 )
 
@@ -101,8 +65,7 @@ class Reads(Base):
     async def load_turn(self, chat_id: int, thread_id: int | None = None, person_id: int | None = None) -> TurnData:
         """Chat, person, the potluck current there and the open question, in one statement when the
         potluck is in the cache."""
-        params = {"p_chat": chat_id, "p_thread": thread_id, "p_person": person_id}
-        (row,) = await self._runner.glance(lambda conn: ask(conn, _turn, params))
+        row = await self._turns.row((chat_id, thread_id, person_id))
         stored = None
         if row.place_potluck_id is not None:
             stored = await self._whole(row.revision, place_from(_Prefixed(row, "place")))
@@ -149,7 +112,7 @@ class Reads(Base):
         return tuple(s for s in found if s is not None)
 
     async def chat(self, chat_id: int) -> ChatRecord | None:
-        row = await self._runner.glance(lambda conn: conn.execute(_chat, {"p_chat": chat_id}).first())
+        row = await self._runner.glance(lambda conn: first(conn, _chat, {"p_chat": chat_id}))
         return None if row is None else chat_from(row)
 
     async def moved_to(self, chat_id: int) -> int | None:
@@ -169,23 +132,23 @@ class Reads(Base):
 
     async def dialog(self, chat_id: int, person_id: int) -> Dialog | None:
         params = {"p_chat": chat_id, "p_person": person_id}
-        row = await self._runner.glance(lambda conn: conn.execute(_dialog, params).first())
+        row = await self._runner.glance(lambda conn: first(conn, _dialog, params))
         return None if row is None else dialog_from(row)
 
     async def action(self, action_id: int) -> Action | None:
-        row = await self._runner.glance(lambda conn: conn.execute(_action, {"p_id": action_id}).first())
+        row = await self._runner.glance(lambda conn: first(conn, _action, {"p_id": action_id}))
         return None if row is None else action_from(row)
 
     async def last_action(self, potluck_id: str, actor: str) -> Action | None:
         """The newest thing somebody did to a potluck that wasn't undone."""
         params = {"p_id": potluck_id, "p_actor": actor}
-        row = await self._runner.glance(lambda conn: conn.execute(_last_action, params).first())
+        row = await self._runner.glance(lambda conn: first(conn, _last_action, params))
         return None if row is None else action_from(row)
 
     async def actions_since(self, potluck_id: str, after_id: int = 0) -> tuple[Action, ...]:
         """What was done after the action with this id, oldest first."""
         params = {"p_id": potluck_id, "p_after": after_id}
-        rows = await self._runner.glance(lambda conn: list(conn.execute(_actions_since, params)))
+        rows = await self._runner.glance(lambda conn: ask(conn, _actions_since, params))
         return tuple(action_from(r) for r in rows)
 
     async def seen_update(self, update_id: int) -> bool:
@@ -195,5 +158,5 @@ class Reads(Base):
     async def message_about(self, chat_id: int, message_id: int) -> SentMessage | None:
         """What a message of the bot was about; None for one that isn't known."""
         params = {"p_chat": chat_id, "p_message": message_id}
-        r = await self._runner.glance(lambda conn: conn.execute(_message, params).first())
+        r = await self._runner.glance(lambda conn: first(conn, _message, params))
         return None if r is None else message_from(r)

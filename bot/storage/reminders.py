@@ -19,7 +19,7 @@ from bot.storage import schema as t
 from bot.storage.base import Base
 from bot.storage.columns import Instant
 from bot.storage.records import reminder_from, reminder_row
-from bot.storage.sql import run
+from bot.storage.sql import ask, count, run
 from bot.storage.values import FinishedReminder, ReminderLike, ReminderRow
 
 _r = t.reminder.c
@@ -94,7 +94,7 @@ def replace_reminders(
         rows = [reminder_row(potluck_id, r) for r in now if old.get(r.key) != r]
         gone = [k for k in old if k not in keys]
     else:
-        stored = {r.key: r for r in conn.execute(_pending, {"p_id": potluck_id})}
+        stored = {r.key: r for r in ask(conn, _pending, {"p_id": potluck_id})}
         rows = [row for r in now if not _same(stored.get(r.key), row := reminder_row(potluck_id, r))]
         gone = [k for k in stored if k not in keys]
     if rows:
@@ -133,8 +133,8 @@ def finish_reminder(conn: Connection, f: FinishedReminder) -> bool:
         "p_message": f.message_id,
     }
     if f.tries is not None:
-        return bool(conn.execute(_finish_nth, params | {"p_tries": f.tries}).rowcount)
-    return bool(conn.execute(_finish, params).rowcount)
+        return bool(count(conn, _finish_nth, params | {"p_tries": f.tries}))
+    return bool(count(conn, _finish, params))
 
 
 _ready = or_(
@@ -197,9 +197,9 @@ class Reminders(Base):
         (`expires_at`) are handed out too, so that they are finished as skipped and logged.
         """
         params = {"p_now": now, "p_owner": owner, "p_until": lease_until, "p_limit": limit}
-        if await self._runner.glance(lambda conn: conn.execute(_any_due, {"p_now": now}).first()) is None:
+        if not await self._runner.glance(lambda conn: ask(conn, _any_due, {"p_now": now})):
             return ()
-        rows = await self._writer.job(lambda conn: list(conn.execute(_claim, params)))
+        rows = await self._writer.job(lambda conn: ask(conn, _claim, params))
         return tuple(sorted((reminder_from(r) for r in rows), key=lambda r: (r.due_at, r.potluck_id, r.key)))
 
     async def finish_reminder(
@@ -221,12 +221,12 @@ class Reminders(Base):
     async def requeue_reminder(self, potluck_id: str, key: str, owner: str, due_at: datetime) -> bool:
         """Give a claim back, to be sent at `due_at` or later (after a 429)."""
         params = {"p_id": potluck_id, "p_key": key, "p_owner": owner, "p_due": due_at}
-        return await self._writer.job(lambda conn: bool(conn.execute(_requeue, params).rowcount))
+        return await self._writer.job(lambda conn: bool(count(conn, _requeue, params)))
 
     async def renew_reminder(self, potluck_id: str, key: str, owner: str, lease_until: datetime) -> bool:
         """Hold a claim longer. False: it was lost."""
         params = {"p_id": potluck_id, "p_key": key, "p_owner": owner, "p_until": lease_until}
-        return await self._writer.job(lambda conn: bool(conn.execute(_renew, params).rowcount))
+        return await self._writer.job(lambda conn: bool(count(conn, _renew, params)))
 
     async def next_due(self, now: datetime) -> datetime | None:
         """When the next reminder is to be claimed; may be past. None: nothing is waiting."""
@@ -239,5 +239,5 @@ class Reminders(Base):
 
     async def reminders_of(self, potluck_id: str) -> tuple[ReminderRow, ...]:
         """All of a potluck's reminders in every state, by due time."""
-        rows = await self._runner.glance(lambda conn: list(conn.execute(_of, {"p_id": potluck_id})))
+        rows = await self._runner.glance(lambda conn: ask(conn, _of, {"p_id": potluck_id}))
         return tuple(reminder_from(r) for r in rows)

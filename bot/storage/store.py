@@ -1,7 +1,8 @@
 """`Store`: the one door to everything that is kept.
 
 Durability: every `commit` that returned is on the disk and survives a power loss (SQLite: WAL with
-synchronous=FULL; PostgreSQL: its own synchronous_commit, on by default). Updates that arrive while
+synchronous=FULL; PostgreSQL: synchronous_commit=on, set by each of our connections, and
+the server's own fsync). Updates that arrive while
 one transaction is being written share the next one's fsync.
 """
 
@@ -28,6 +29,7 @@ from bot.storage.outbox import Outbox
 from bot.storage.privacy import delete_potlucks_before
 from bot.storage.reads import Reads
 from bot.storage.reminders import Reminders, ReminderSets
+from bot.storage.turns import TurnReader
 from bot.storage.values import Batch, CommitResult
 
 UPDATES_KEPT = timedelta(days=2)
@@ -39,6 +41,7 @@ class Store(Reads, Outbox, Boards, Reminders, Copying):
         self._runner = running
         self._cache = PotluckCache(cache_size)
         self._sets = ReminderSets()
+        self._turns = TurnReader(running)
         self._writer = GroupWriter(running, self._write_batches, self._sets.committed)
 
     @classmethod
