@@ -11,6 +11,7 @@ from typing import Any
 
 from bot import plan_json, prints
 from bot.assembly import Tureen
+from bot.board import voice_for
 from bot.decided import Told, decided
 from bot.storage.store import Store
 from bot.storage.values import Batch, ChatRecord, Stored
@@ -121,16 +122,20 @@ class Rehearsed:
         return plan_json.write(made, potluck, now, Voice(zone=potluck.zone, units=potluck.units))
 
     async def prints(self, folder: Path, people: Mapping[int, str]) -> None:
+        """Pictures, paper and calendar as the group would get them: in its language, with its link."""
         stored = await self._stored()
         if stored is None:
             return
         potluck, now = renamed(stored.potluck, people), self._setup.clock.now()
         made = await asyncio.to_thread(plan_as_of, potluck, now)
-        voice = Voice(zone=potluck.zone, units=potluck.units)
+        assert self._store is not None
+        voice = voice_for(await self._store.chat(stored.place.chat_id), potluck)
         document = plan_json.write(made, potluck, now, voice)
+        link = f"https://t.me/{self._setup.username}?start=board-{potluck.id}" if self._setup.username else None
         await asyncio.to_thread(
-            prints.write_all, potluck, document, folder, voice.plain, now=now, reminders=made.reminders
-        )
+            prints.write_all, potluck, document, folder, voice.plain, voice.language,
+            now=now, reminders=made.reminders, link=link,
+        )  # fmt: skip
 
 
 def plan_as_of(potluck: Potluck, now: datetime) -> Plan:

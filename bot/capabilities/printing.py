@@ -8,7 +8,7 @@ bytes, and no file lies about that somebody would have to clear away. The row is
 
 import asyncio
 import base64
-from collections.abc import Awaitable, Callable, Iterable
+from collections.abc import Awaitable, Callable, Iterable, Mapping
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from typing import Any
@@ -20,6 +20,7 @@ from bot.prints.render import size
 from bot.registry import Registry
 from bot.texts import Html
 from planning.changes import Refusal, may_manage
+from planning.dishes.names import fold
 from planning.kitchen import Timeline, timeline
 from planning.plan import Plan
 from planning.potluck import Potluck, Stage
@@ -32,6 +33,9 @@ MOST_PHOTO_RATIO = 20
 
 AGAIN_IN_DOUBT = 1
 """An upload whose answer was lost is made once more: a slow line loses uploads, and a second copy does no harm."""
+
+LONG_ENOUGH = 4
+"""Letters of a word by which a picture or a paper may be asked for; shorter ones are "of" and "the"."""
 
 KITCHEN_WORDS = frozenset({"kitchen", "timeline", "oven", "cooking"})
 EFFORT = 0.3
@@ -140,10 +144,19 @@ async def drawing(turn: Turn, *, open_to_host: bool = False) -> Drawing:
 
 async def picture(turn: Turn) -> None:
     """/picture shows the table, "/picture kitchen" the kitchen, to everybody in this chat."""
-    words = turn.words.casefold().split()
-    if words and words[0] not in KITCHEN_WORDS | {"table"}:
+    words = set(fold(turn.words).split())
+    labels = {kind: turn.voice.plain(f"button-picture-{kind}") for kind in ("table", "kitchen")}
+    own = _telling(labels)
+    kitchen, table = words & (KITCHEN_WORDS | own["kitchen"]), words & ({"table"} | own["table"])
+    if words and not kitchen and not table:
         raise Refusal("refused-picture-words")
-    await _picture(turn, "kitchen" if words and words[0] in KITCHEN_WORDS else "table")
+    await _picture(turn, "kitchen" if kitchen else "table")
+
+
+def _telling(labels: Mapping[str, str]) -> dict[str, set[str]]:
+    """By kind, the words of its button's label which no other label has: so it may be asked for in any language."""
+    words = {kind: {w for w in fold(label).split() if len(w) >= LONG_ENOUGH} for kind, label in labels.items()}
+    return {kind: mine.difference(*(w for other, w in words.items() if other != kind)) for kind, mine in words.items()}
 
 
 async def picture_button(turn: Turn) -> None:
@@ -183,7 +196,7 @@ def _title(turn: Turn) -> str:
 async def papers(turn: Turn) -> None:
     """/print offers the papers; "/print cards" makes one of them at once. For hosts."""
     _hosts_only(turn)
-    wanted = turn.words.casefold().split()
+    wanted = fold(turn.words).split()
     if wanted:
         await _print(turn, _wanted(turn, wanted))
         return
@@ -213,9 +226,10 @@ def _offered(turn: Turn) -> tuple[str, ...]:
 def _wanted(turn: Turn, words: Iterable[str]) -> tuple[str, ...]:
     """Papers by what a host calls them: any word of their names."""
     words = set(words)
-    if words & {"all", "everything"}:
+    own = _telling({kind: turn.voice.plain(f"button-print-{kind}") for kind in (*PAPERS, "all")})
+    if words & {"all", "everything", *own["all"]}:
         return _offered(turn)
-    found = tuple(kind for kind in PAPERS if words & {kind, *NAMES[kind].split("-")})
+    found = tuple(kind for kind in PAPERS if words & {kind, *NAMES[kind].split("-"), *own[kind]})
     if not found:
         raise Refusal("refused-print-words")
     return found

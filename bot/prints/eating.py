@@ -132,7 +132,7 @@ def _entry(eater: _Eater, food: tuple[Promise, ...], write: Writer) -> dict[str,
         "none_unfit": "" if unfit else write("diet-unfit-none"),
         "rest": _parts(ask, fitting, bool(unfit), write),
         "short": write("diet-short", categories=write.listed(write("category", category=c) for c in eater.short))
-        if eater.short
+        if eater.short and fitting
         else "",
     }
 

@@ -1,5 +1,6 @@
 """Pictures, paper and the calendar file, asked for in the chat."""
 
+import json
 from pathlib import Path
 from typing import Any
 
@@ -7,7 +8,8 @@ import icalendar
 import pytest
 
 from bot.capabilities.printing import is_photo
-from tests.capabilities.conftest import Played, board, press, say, until
+from bot.commands.rehearse import play as rehearse
+from tests.capabilities.conftest import OPENED, PEOPLE, START, Played, board, press, say, until
 from tests.prints.papers import text_of
 
 PNG = b"\x89PNG\r\n\x1a\n"
@@ -276,3 +278,24 @@ def test_a_picture_beyond_what_the_platform_takes_as_a_photo_is_a_document():
     assert not is_photo(header(1001, 9000))
     assert not is_photo(header(100, 2001))
     assert not is_photo(header(1000, 1000) + bytes(10_000_000))
+
+
+SPANISH = say("ines", "/settings language es")
+
+
+async def test_pictures_and_papers_may_be_asked_for_by_the_words_of_their_buttons_in_any_language(play, sent):
+    played = await play(SPANISH, say("ines", "/picture cocina"), say("ines", "/print etiquetas hoja"),
+                        say("ines", "/bar taco"), say("ines", "/print menú"))  # fmt: skip
+
+    assert names(sent(played)) == ["kitchen.png", "run-sheet.pdf", "name-tags.pdf", "bar-menu.pdf"]
+
+
+async def test_what_a_rehearsal_writes_is_in_the_groups_language_and_opens_the_chat(tmp_path):
+    script = [START, {"people": PEOPLE, "group": "Plot Nine"}, OPENED, SPANISH, say("ines", "/bring lasaña para 12")]
+    (tmp_path / "script.jsonl").write_text("\n".join(map(json.dumps, script)), "utf-8")
+
+    assert await rehearse(tmp_path / "script.jsonl", tmp_path / "out", lambda _: None) == 0
+
+    text = text_of((tmp_path / "out" / "run-sheet.pdf").read_bytes(), tmp_path)
+    assert "Hoja de cocina" in text
+    assert "Abrir en el chat" in text

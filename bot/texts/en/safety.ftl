@@ -62,6 +62,7 @@ so-large = { $metric ->
 # $dish, $limit (minutes in all), $spent (minutes already out), $by_time, $assumed (yes: heat is assumed)
 safety-out-plan = “{ $dish }” may stand out until { $by_time } if it goes on the table at the start{ $spent ->
         [0] {""}
+        [one] , counting one minute out of the cold or off the heat before
        *[other] , counting { $spent } minutes out of the cold or off the heat before
     }{ $assumed ->
         [yes] {" "}(outdoors in the warm months we reckon with { at-90 }: one hour)

@@ -1,4 +1,4 @@
-help-picture = una imagen de la mesa; /picture kitchen para la cocina
+help-picture = una imagen de la mesa; /picture cocina para la cocina
 help-calendar = el convite para el calendario de tu teléfono
 help-print = quien organiza: hoja de cocina, tarjetas, menú, compras, etiquetas
 
@@ -8,7 +8,7 @@ picture-names-needs = Dice de quién es cada necesidad, para cocinar; la imagen 
 button-picture-table = Imagen de la mesa
 button-picture-kitchen = Imagen de la cocina
 button-own-list = Mi lista, en privado
-refused-picture-words = Puedo dibujar la mesa con /picture y la cocina con /picture kitchen.
+refused-picture-words = Puedo dibujar la mesa con /picture y la cocina con /picture cocina.
 
 print-which = ¿Qué imprimo? Cada cosa llega como PDF.
 button-print-run = Hoja de cocina

@@ -60,6 +60,7 @@ so-large = { $metric ->
 
 safety-out-plan = «{ $dish }» puede estar fuera hasta las { $by_time } si se pone en la mesa al comenzar{ $spent ->
         [0] {""}
+        [one] , contando un minuto antes fuera del frío o del fuego
        *[other] , contando { $spent } minutos antes fuera del frío o del fuego
     }{ $assumed ->
         [yes] {" "}(al aire libre, en los meses cálidos contamos con { at-90 }: una hora)
