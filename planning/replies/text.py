@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 LONGEST = 4096
 """Characters looked at."""
@@ -96,6 +96,8 @@ class Message:
     """Whether somebody's words stood in quotation marks; they were left out."""
     symbols: tuple[str, ...]
     """Emoji and other signs, in order."""
+    mended: frozenset[str] = field(default=frozenset(), kw_only=True)
+    """Words as typed (lower case) that were read as others: slips of the pen, by a guess."""
 
 
 def cut(

@@ -28,6 +28,7 @@ from planning.replies.english import (
     questions,
     reported,
     settle,
+    spelling,
     traps,
     withdrawals,
 )
@@ -87,7 +88,10 @@ def message_of(text: str) -> Message:
     text = _FEWER.sub("−", _YEARS.sub("yo ", _HYPHENED.sub(" ", text)))
     text = _ISH.sub(" ", text)
     fixed = _ILL.sub(lambda m: "i'l " if m["i"] else "we'l ", text)  # as long as before: places must not move
-    return cut(fixed, _expand(), neutral(), _IS_BEFORE)
+    fixed = spelling.undictated(fixed)
+    slips = spelling.slips(fixed, _expand())
+    message = cut(fixed, _expand() | slips if slips else _expand(), neutral(), _IS_BEFORE)
+    return replace(message, mended=frozenset(slips)) if slips else message
 
 
 def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[str]]:
@@ -156,7 +160,7 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         found = [
             replace(i, confidence=0.85) if isinstance(i, AddPromise) and i.confidence == bare.BARE else i for i in found
         ]
-    found = doubt.doubt(message, found, context)
+    found = spelling.less_sure(message, doubt.doubt(message, found, context))
     if not chatted.addressed:
         if not plain:
             if open_chat.SUPPER.search(message.plain) is not None:
