@@ -10,6 +10,7 @@ import asyncio
 import contextlib
 import gc
 import signal
+import socket
 from collections.abc import Awaitable, Callable
 from datetime import datetime, timedelta
 from typing import Any
@@ -98,7 +99,11 @@ class TureenBot:
         self.intake = Intake(self._handled, clock, self.metrics, give_up=mode == "webhook")
         self._app.add_handler(TypeHandler(telegram.Update, self.intake.on_update))
         self._app.add_error_handler(self.intake.on_error)
-        self.courier = Courier(self.bot, store, clock, limits=send_limits, render=render, metrics=self.metrics)
+        # Behind a webhook several work side by side; by polling there can only be one.
+        replica = f"{socket.gethostname()}:{webhook_listen[1]}" if mode == "webhook" else None
+        self.courier = Courier(
+            self.bot, store, clock, limits=send_limits, render=render, metrics=self.metrics, replica=replica
+        )
         self._doors: list[Door] = []
         self._tasks: list[asyncio.Task[Any]] = []
         self._running = False

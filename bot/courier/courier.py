@@ -52,6 +52,8 @@ class _Chat:
 
 class Courier:
     """`limits=False` lifts the flood limits (only for measuring). `owner` names this process in leases.
+    `replica`: the name this process shares with its earlier lives, of several that work side by side; None
+    where there is only one at a time.
 
     `render` may be set after construction, before `start()`.
     """
@@ -66,8 +68,10 @@ class Courier:
         render: Renderer | None = None,
         metrics: Metrics | None = None,
         owner: str | None = None,
+        replica: str | None = None,
     ) -> None:
-        self.owner = owner or secrets.token_hex(6)
+        self._replica = f"{replica}/" if replica else None
+        self.owner = owner or f"{self._replica or ''}{secrets.token_hex(6)}"
         self.render = render
         self.metrics = metrics or Metrics()
         self._real = isinstance(clock, RealClock)
@@ -89,10 +93,21 @@ class Courier:
     async def start(self) -> None:
         """Take up what an earlier process left, and begin to watch for reminders."""
         self._alive = True
+        await self._release_the_dead()
         self._sorter.start()
         self._sorter.look(everything=True)
         if not self._real:
             self._ticker.start()
+
+    async def _release_the_dead(self) -> None:
+        try:
+            freed = await self._desk.release_the_dead(self._replica)
+        except StorageTrouble as trouble:
+            # Their leases run out by themselves.
+            _log.warning("storage can't be used now", what=trouble.key)
+            return
+        if freed:
+            _log.info("an earlier process had died; what it held is free", claims=freed)
 
     async def stop(self) -> None:
         """Finish the calls that are being made; what waits stays in the outbox."""

@@ -35,6 +35,10 @@ class Desk:
         self._clock = clock
         self._owner = owner
 
+    async def release_the_dead(self, of: str | None) -> int:
+        """Free what earlier processes held: all others' (`of` None), or those of this replica's name."""
+        return await self._store.release_claims(self._clock.now(), self._owner, of)
+
     # --- posts ---
 
     def holds(self, post: Post) -> bool:

@@ -23,27 +23,22 @@ import sqlite3
 import tempfile
 from collections.abc import Callable
 from concurrent.futures import ThreadPoolExecutor
-from dataclasses import dataclass
 from pathlib import Path
 from typing import Any, Protocol, TypeVar
 
 from sqlalchemy import create_engine, event
 from sqlalchemy.engine import URL, Connection, make_url
 from sqlalchemy.exc import SQLAlchemyError
-from sqlalchemy.ext.asyncio import create_async_engine
 from sqlalchemy.pool import NullPool
-from sqlalchemy.util import await_only, greenlet_spawn
 
-from bot.storage.errors import RETRY_SQLSTATES, STALE_STATEMENT, StorageTrouble, sqlstate, trouble
+from bot.storage.errors import trouble
+from bot.storage.postgres import POOL, AsyncRunner
+
+__all__ = ["BUSY_MS", "POOL", "AsyncRunner", "Runner", "SqliteRunner", "runner", "sqlite_engine", "sqlite_path"]
 
 T = TypeVar("T")
 BUSY_MS = 10_000
 """How long another process's write lock is waited for before it is a trouble."""
-
-POOL = 8
-"""Connections to a database server, each opened when it is first needed and kept."""
-
-_TRIES = 5
 
 
 class Runner(Protocol):
@@ -57,8 +52,9 @@ class Runner(Protocol):
         """Run reading statements on one unchanging picture of the database."""
         ...
 
-    async def write(self, work: Callable[[Connection], T], *, heavy: bool = False) -> T:
-        """Run statements in one transaction and commit; all or nothing."""
+    async def write(self, work: Callable[[Connection], T], *, heavy: bool = False, lasting: bool = True) -> T:
+        """Run statements in one transaction and commit; all or nothing. When it returns they survive a
+        power loss; not `lasting`, only the death of the process."""
         ...
 
     async def close(self) -> None: ...
@@ -109,6 +105,7 @@ class SqliteRunner:
         self._writing = asyncio.Lock()
         self._reader: Connection | None = None
         self._writer: Connection | None = None
+        self._lasting = True
 
     def _open(self) -> Connection:
         # "AUTOCOMMIT" keeps SQLAlchemy from writing BEGIN and COMMIT; we say when.
@@ -154,13 +151,18 @@ class SqliteRunner:
         with self._open() as conn:
             return self._reading_in(conn, work)
 
-    async def write(self, work: Callable[[Connection], T], *, heavy: bool = False) -> T:
+    async def write(self, work: Callable[[Connection], T], *, heavy: bool = False, lasting: bool = True) -> T:
         async with self._writing:
             try:
                 if self._writer is None:
                     self._writer = self._open()
                     _raw(self._writer).execute("PRAGMA busy_timeout=0")
+                    self._lasting = True
                 conn, raw = self._writer, _raw(self._writer)
+                if lasting is not self._lasting:
+                    # In WAL mode NORMAL leaves the flush to the next one that asks for it.
+                    raw.execute(f"PRAGMA synchronous={'FULL' if lasting else 'NORMAL'}")
+                    self._lasting = lasting
                 await self._begin(raw)
                 try:
                     result = await self._in_thread(work, conn) if heavy else work(conn)
@@ -232,103 +234,6 @@ def _raw(conn: Connection) -> sqlite3.Connection:
     raw = conn.connection.driver_connection
     assert isinstance(raw, sqlite3.Connection)
     return raw
-
-
-class AsyncRunner:
-    """`url`: PostgreSQL with asyncpg. Every commit waits until it is on the server's disk, whatever the
-    server's or the database's default is; the server's `fsync` must be on for that to be true."""
-
-    is_sqlite = False
-
-    def __init__(self, url: str | URL, pool_size: int = POOL) -> None:
-        self.engine = create_async_engine(
-            url,
-            # No connections beyond the pool: a new one costs more than waiting for one that knows the statements.
-            pool_size=pool_size,
-            max_overflow=0,
-            pool_pre_ping=False,
-            pool_timeout=30,
-            hide_parameters=True,
-            # As with SQLite: we say where a transaction begins and ends.
-            isolation_level="AUTOCOMMIT",
-            connect_args={"server_settings": {"synchronous_commit": "on", "application_name": "tureen"}},
-        )
-
-    async def _run(self, work: Callable[[Connection], T], begin: str | None = None, *, commit: bool = False) -> T:
-        """Run `work`; again when the database asks for it or an idle connection had died."""
-        for left in reversed(range(_TRIES)):
-            done = _Progress()
-            try:
-                return await greenlet_spawn(self._run_in, work, begin, commit, done)
-            except Exception as error:  # asyncpg's own are of no common class with SQLAlchemy's
-                again = sqlstate(error) in RETRY_SQLSTATES
-                # A connection lost at COMMIT may have committed: saying so again could double it.
-                again |= done.broken and not done.committing
-                if again and left:
-                    continue
-                said = trouble(error)
-                if said is None and done.broken:
-                    said = StorageTrouble("storage-gone")
-                if said is None:
-                    raise
-                raise said from error
-        raise AssertionError("unreachable")
-
-    def _run_in(self, work: Callable[[Connection], T], begin: str | None, commit: bool, done: _Progress) -> T:
-        with self._connected() as conn:
-            raw: Any = conn.connection.driver_connection
-            try:
-                if begin is None:
-                    return work(conn)
-                await_only(raw.execute(begin))
-                result = work(conn)
-                done.committing = commit
-                await_only(raw.execute("COMMIT"))
-                return result
-            except BaseException as error:
-                if raw.is_closed() or sqlstate(error) in STALE_STATEMENT or not isinstance(error, Exception):
-                    # Also when we are cancelled: what stands half way on it is of no use to anybody.
-                    done.broken = True
-                    conn.invalidate()
-                elif begin is not None:
-                    self._roll_back(conn, raw)
-                raise
-
-    def _connected(self) -> Connection:
-        """A connection that is not known to be dead: after a server's restart the whole pool is."""
-        while True:
-            conn = self.engine.sync_engine.connect()
-            if not conn.connection.driver_connection.is_closed():  # type: ignore[union-attr]
-                return conn
-            conn.invalidate()
-            conn.close()
-
-    @staticmethod
-    def _roll_back(conn: Connection, raw: Any) -> None:
-        try:
-            await_only(raw.execute("ROLLBACK"))
-        except Exception:
-            conn.invalidate()
-
-    async def glance(self, work: Callable[[Connection], T]) -> T:
-        return await self._run(work)
-
-    async def read(self, work: Callable[[Connection], T], *, heavy: bool = False) -> T:
-        return await self._run(work, "BEGIN ISOLATION LEVEL REPEATABLE READ")
-
-    async def write(self, work: Callable[[Connection], T], *, heavy: bool = False) -> T:
-        return await self._run(work, "BEGIN", commit=True)
-
-    async def close(self) -> None:
-        await self.engine.dispose()
-
-
-@dataclass
-class _Progress:
-    """How far a try came: what may be tried again depends on it."""
-
-    committing: bool = False
-    broken: bool = False
 
 
 def runner(url: str | URL, pool_size: int = POOL, busy_ms: int = BUSY_MS) -> Runner:

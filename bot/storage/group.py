@@ -32,6 +32,7 @@ class _Waiting:
     done: asyncio.Future[Any]
     batch: Batch | None = None
     job: Callable[[Connection], Any] | None = None
+    lasting: bool = True
 
 
 class GroupWriter:
@@ -49,10 +50,12 @@ class GroupWriter:
     async def batch(self, batch: Batch) -> Any:
         return await self._wait(_Waiting(asyncio.get_running_loop().create_future(), batch=batch))
 
-    async def job(self, job: Callable[[Connection], T]) -> T:
+    async def job(self, job: Callable[[Connection], T], *, lasting: bool = True) -> T:
         """Run a small job in the next group's transaction; it may be run again, so it must not
-        change anything but the database."""
-        result: T = await self._wait(_Waiting(asyncio.get_running_loop().create_future(), job=job))
+        change anything but the database. Not `lasting`: a power loss (but no death of a process) may
+        undo it, so that nobody's answer stands behind a disk's flush for it."""
+        member = _Waiting(asyncio.get_running_loop().create_future(), job=job, lasting=lasting)
+        result: T = await self._wait(member)
         return result
 
     async def _wait(self, member: _Waiting) -> Any:
@@ -107,7 +110,9 @@ class GroupWriter:
         return [outcome for member in group for outcome in await self._outcomes([member])]
 
     async def _together(self, group: list[_Waiting], careful: bool) -> list[Outcome]:
-        outcomes = await self._runner.write(lambda conn: self._write(conn, group, careful))
+        outcomes = await self._runner.write(
+            lambda conn: self._write(conn, group, careful), lasting=any(m.lasting for m in group)
+        )
         self._committed()
         return outcomes
 

@@ -87,6 +87,17 @@ _begin = (
     .values(state="sending", tries=_p.tries + 1, lease_until=bindparam("p_until", type_=Instant))
     .returning(_p.tries)
 )
+_release = (
+    (update(t.post).where(_p.state == "claimed").values(state="pending", owner=None, lease_until=None), _p.owner),
+    (update(t.post).where(_p.state == "sending").values(lease_until=_now), _p.owner),
+    (update(t.reminder).where(t.reminder.c.state == "sending").values(lease_until=_now), t.reminder.c.owner),
+    (
+        update(t.place)
+        .where(t.place.c.board_owner.is_not(None))
+        .values(board_owner=None, board_lease_until=None),
+        t.place.c.board_owner,
+    ),
+)
 _give_up = (
     update(t.post)
     .where(_p.id == bindparam("p_id"))
@@ -111,7 +122,7 @@ class Outbox(Base):
         if not await self._runner.glance(lambda conn: ask(conn, _any_ready, {"p_now": now})):
             return ()
         params = {"p_now": now, "p_owner": owner, "p_until": lease_until, "p_limit": limit}
-        rows = await self._writer.job(lambda conn: ask(conn, _claim, params))
+        rows = await self._writer.job(lambda conn: ask(conn, _claim, params), lasting=False)
         return tuple(sorted((post_from(r) for r in rows), key=lambda p: p.id))
 
     async def mark_post_sent(self, post_id: int, message: SentMessage | None = None) -> None:
@@ -136,7 +147,7 @@ class Outbox(Base):
     async def give_back(self, post_id: int, owner: str, not_before: datetime | None) -> bool:
         """Let go of a claimed post whose call was not begun; what was doubtful before stays so."""
         params = {"p_id": post_id, "p_owner": owner, "p_before": not_before}
-        return await self._writer.job(lambda conn: bool(_run(conn, _give_back, params)))
+        return await self._writer.job(lambda conn: bool(_run(conn, _give_back, params)), lasting=False)
 
     async def begin_post(
         self, post_id: int, owner: str, now: datetime, lease_until: datetime, place: Place | None = None
@@ -173,6 +184,20 @@ class Outbox(Base):
                 conn.execute(update(table).where(column > longest_lease).values({lease: longest_lease}))
 
         await self._writer.job(work)
+
+    async def release_claims(self, now: datetime, owner: str, of: str | None = None) -> int:
+        """What processes that are dead held is free at once: posts, reminders and boards of every owner but
+        `owner` (with `of`: only of those whose name begins so). A call that had begun stays in doubt; a
+        holder that lives after all is fenced. How many claims that were."""
+
+        def work(conn: Connection) -> int:
+            freed = 0
+            for statement, held in _release:
+                others = [held != owner] if of is None else [held != owner, held.startswith(of, autoescape=True)]
+                freed += int(conn.execute(statement.where(*others), {"p_now": now}).rowcount)
+            return freed
+
+        return await self._writer.job(work)
 
     async def given_up(self, chat_id: int, limit: int = 20) -> tuple[Post, ...]:
         """What could not be delivered to a chat, newest first."""

@@ -194,7 +194,8 @@ async def test_a_post_a_dead_process_was_sending_is_in_doubt(rig: Rig) -> None:
     await rig.settle()
 
     assert rig.texts(rig.group) == ["behind"]
-    assert rig.clock.now() >= now + timedelta(minutes=2)
+    # A bot that polls is alone: it need not wait for a dead one's claim to run out.
+    assert rig.clock.now() < now + timedelta(seconds=10)
     assert await rig.given_up(rig.group) == ["courier-why-doubt"]
 
 

@@ -7,6 +7,7 @@ from typing import Any
 import pytest
 from telegram.error import InvalidToken
 
+from bot.app import TureenBot
 from bot.intake import ALLOWED_UPDATES
 from bot.room.faults import Fault
 from tests.courier.rig import START, Due, Rig
@@ -58,6 +59,20 @@ async def test_words_are_there_before_anything_is_sent(rig: Rig) -> None:
     await rig.settle()
 
     assert "bring for group: a" in rig.texts(rig.group)
+
+
+async def test_a_replica_keeps_its_name_when_it_is_started_again_and_shares_it_with_none_beside_it(rig: Rig) -> None:
+    def owner(port: int) -> list[str]:
+        bot = TureenBot(
+            token=rig.room.token, store=rig.store, clock=rig.clock, mode="webhook",
+            webhook_url="https://plots.example/hook", webhook_listen=("127.0.0.1", port), webhook_secret="s" * 20,
+        )  # fmt: skip
+        return bot.courier.owner.split("/")
+
+    before, again, beside = owner(8443), owner(8443), owner(8444)
+
+    assert before[0] == again[0] != beside[0]
+    assert before[1] != again[1]
 
 
 async def test_a_lost_reminder_is_reported_once(rig: Rig) -> None:

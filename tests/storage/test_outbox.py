@@ -237,3 +237,47 @@ async def test_a_remembered_message_is_forgotten_only_when_old(store: Store) -> 
 
     assert await store.message_about(CHAT, 1) is None
     assert await store.message_about(CHAT, 2) is not None
+
+
+async def test_what_the_dead_held_is_free_at_once_and_only_a_begun_call_is_doubtful(store: Store) -> None:
+    began, _ = await put(store, post("a1"), post("b1", OTHER_CHAT))
+    await store.claim_posts(NOW, "one/dead", LEASE)
+    await store.begin_post(began.id, "one/dead", NOW, LEASE)
+
+    assert await store.claim_posts(later(seconds=1), "one/me", LEASE) == ()
+    assert await store.release_claims(later(seconds=1), "one/me") == 2
+
+    found = await store.claim_posts(later(seconds=1), "one/me", LEASE)
+    assert {p.payload["text"]: p.doubtful for p in found} == {"a1": True, "b1": False}
+
+
+async def test_a_replica_that_starts_frees_what_its_own_earlier_life_held_and_nobody_elses(store: Store) -> None:
+    await put(store, post("a1"))
+    await store.claim_posts(NOW, "one/dead", LEASE)
+    await put(store, post("b1", OTHER_CHAT))
+    await store.claim_posts(NOW, "one_/alive", LEASE)
+    await put(store, post("c1", OTHER_CHAT - 1))
+    await store.claim_posts(NOW, "one/me", LEASE)
+
+    assert await store.release_claims(NOW, "one/me", "one/") == 1
+    assert texts(await store.claim_posts(NOW, "one/me", LEASE)) == ["a1"]
+
+
+async def test_a_holder_whose_claim_was_freed_while_it_lived_can_not_begin_its_call(store: Store) -> None:
+    (first,) = await put(store, post("a1"))
+    await store.claim_posts(NOW, "asleep", LEASE)
+
+    await store.release_claims(NOW, "me")
+
+    assert await store.begin_post(first.id, "asleep", NOW, LEASE) is None
+
+
+async def test_a_board_the_dead_held_can_be_drawn_at_once(store: Store) -> None:
+    await stored(store)
+    await store.commit(Batch(NOW, dirty_boards=(("p1", NOW),)))
+    assert await store.claim_board("p1", "dead", NOW, LEASE) is None
+    assert await store.claim_board("p1", "me", NOW, LEASE) == LEASE
+
+    await store.release_claims(NOW, "me")
+
+    assert await store.claim_board("p1", "me", NOW, LEASE) is None

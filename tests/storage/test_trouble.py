@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import asyncio
 import os
 import signal
 import sqlite3
@@ -12,6 +13,7 @@ from pathlib import Path
 
 import pytest
 from sqlalchemy import text
+from sqlalchemy.engine import Connection
 
 from bot.storage import Batch, Post, StorageTrouble, Store
 from bot.storage.engine import SqliteRunner
@@ -176,3 +178,33 @@ async def test_a_process_killed_while_it_commits_leaves_whole_changes_only(url: 
         assert [r.key for r in await store.reminders_of("p1") if r.state == "pending"] == [f"k{changes}"]
         assert await store.seen_update(changes)
         assert not await store.seen_update(changes + 1)
+
+
+async def test_a_change_after_a_claim_that_may_be_undone_is_still_flushed(sqlite: Store) -> None:
+    running = sqlite._runner
+    assert isinstance(running, SqliteRunner)
+    asked: list[int] = []
+
+    def note(conn: Connection) -> None:
+        asked.append(int(conn.exec_driver_sql("PRAGMA synchronous").scalar()))  # type: ignore[arg-type]
+
+    for lasting in (True, False, False, True):
+        await running.write(note, lasting=lasting)
+    await asyncio.gather(sqlite._writer.job(note, lasting=False), sqlite._writer.job(note))
+    await sqlite._writer.job(note, lasting=False)
+
+    # 2 is FULL, 1 NORMAL; who shares a transaction with one that lasts is flushed with it.
+    assert asked == [2, 1, 1, 2, 2, 2, 1]
+
+
+async def test_postgres_waits_for_the_disk_but_for_what_may_be_undone(empty_postgres: str) -> None:
+    asked: list[object] = []
+
+    def note(conn: Connection) -> None:
+        asked.append(conn.execute(text("SHOW synchronous_commit")).scalar())
+
+    async with await Store.open(empty_postgres, pool_size=1) as store:
+        for lasting in (True, False, True):
+            await store._runner.write(note, lasting=lasting)
+
+    assert asked == ["on", "off", "on"]
