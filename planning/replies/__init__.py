@@ -12,7 +12,7 @@ from dataclasses import replace
 from functools import cache, partial
 
 from planning.potluck import Party, Say
-from planning.replies import english, intents, spanish, worded
+from planning.replies import english, evidence, intents, spanish, worded
 from planning.replies.decide import SURE, decide, tidy, with_implied
 from planning.replies.intents import *  # noqa: F403 - the one list of intents is theirs
 from planning.replies.intents import Intent, Reading, ReplyContext, SetAnswer, SetNeeds
@@ -57,6 +57,8 @@ def read(text: str, context: ReplyContext) -> Reading:
     if other is not None and context.addressed and (own == "en" or not found):
         told = Say("reply-other-language", {"language": other})
         return Reading(question=told, why=Say("reply-why-nothing", {"reason": "none"}))
+    if own == "en" and not found and not passed and context.addressed:
+        found = evidence.guessed(message, context)
     lost = own == "en" and english.for_us(message)
     reading = decide(with_implied(tidy(found), context), passed, context, text, lost=lost)
     if own != "en" or not reading.intents or not context.addressed:

@@ -76,7 +76,9 @@ _IS_BEFORE = frozenset(
 )  # fmt: skip
 _YEARS = re.compile(r"(?<=[0-9 ])y[/.]o(?!\w)", re.IGNORECASE)
 _ISH = re.compile(r"(?<=[a-z0-9])-(?=ish\b)", re.IGNORECASE)
-_FEWER = re.compile(r"(?<![^\s,(])-(?=[1-9][0-9]? (?:from us|of us|adults?|kids?|child|people|person)\b)", re.IGNORECASE)
+_FEWER = re.compile(
+    r"(?<![^\s,(])-(?=[1-9][0-9]? (?:from us|of us|adults?|kids?|child|people|person)\b)", re.IGNORECASE
+)
 _HYPHENED = re.compile(r"-(?=(?:intolerant|intolerance|allergy|allergic|sensitive)\b)", re.IGNORECASE)
 
 
@@ -167,7 +169,10 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
                 public = _in_the_open(message, chatted, supper=True) if open_chat.worth_a_look(message) else []
                 return [*public, *(i for i in found if not public or not isinstance(i, (SetAnswer, SetParty)))], passed
             public = _in_the_open(message, chatted) if open_chat.worth_a_look(message) else []
-            return [*public, *(i for i in found if not isinstance(i, (SetAnswer, Ask, SetParty)) and i not in public)], passed
+            return [
+                *public,
+                *(i for i in found if not isinstance(i, (SetAnswer, Ask, SetParty)) and i not in public),
+            ], passed
         found = [  # "I'm in" says that all of it is for us
             replace(i, confidence=0.92) if i.confidence >= 0.85 and not isinstance(i, (Ask, SetNeeds)) else i
             for i in found
@@ -185,7 +190,9 @@ def _in_the_open(message: Message, context: ReplyContext, *, supper: bool = Fals
     return open_chat.answered(message, found, context)
 
 
-_ORDER = re.compile(r"^ (?:(?:please|hey|bot|ok|so|and|,) )*(?:can|could|would|will) you (?:please )?(?:change|make|put|mark|note|update|count|take|remove|set) ")
+_ORDER = re.compile(
+    r"^ (?:(?:please|hey|bot|ok|so|and|,) )*(?:can|could|would|will) you (?:please )?(?:change|make|put|mark|note|update|count|take|remove|set) "
+)
 """A question only in form."""
 _SAME = re.compile(
     r"^ (?:(?:and|oh|yes|well|ha) ,? ?)*(?:same(?: here| for (?:me|us)| with (?:me|us))?|me too|us too|(?:me|us) as well|ditto|likewise|same same|so (?:am|do|are) (?:i|we)|(?:i|we) (?:am|are|do) (?:too|as well)|count (?:me|us) in too|\+ 1)(?: (?:too|as well|here|then))* $"
@@ -205,7 +212,9 @@ _ASKS_AFTER = re.compile(
 )
 
 
-_TAG = re.compile(r"(?:(?:is|if|would) (?:that|it|this) (?:is |be )?)?(?:ok|okay|all ?right|alright|right|yes|fine|no problem|deal|happy|good|sounds? good|what do you (?:all )?think|thoughts|works?|see|huh|eh|innit|no)(?: with you| by you)?$")
+_TAG = re.compile(
+    r"(?:(?:is|if|would) (?:that|it|this) (?:is |be )?)?(?:ok|okay|all ?right|alright|right|yes|fine|no problem|deal|happy|good|sounds? good|what do you (?:all )?think|thoughts|works?|see|huh|eh|innit|no)(?: with you| by you)?$"
+)
 
 
 def _parts(sentence: Sentence) -> list[Sentence]:
@@ -270,7 +279,9 @@ def _statement(sentence: Sentence, context: ReplyContext, earlier: str) -> list[
     found += others.read_others(sentence, context)
     given = answers.read_answer(sentence, context)
     if any(isinstance(i, DropPromise) for i in found) and not _COMES_OR_NOT.search(sentence.text):
-        given = [i for i in given if not (isinstance(i, SetAnswer) and i.answer is Answer.NO)]  # "I have to bail on the slaw"
+        given = [
+            i for i in given if not (isinstance(i, SetAnswer) and i.answer is Answer.NO)
+        ]  # "I have to bail on the slaw"
     found += given
     found += people.read_people(sentence, context)
     offered = offers.read_promises(sentence, context)

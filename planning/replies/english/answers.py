@@ -24,126 +24,294 @@ _SUPPER = r"(?:it|this|that|sure|the|supper|dinner|potluck|party|us|saturday|sun
 _DAY = r"(?:(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)(?: (?:evening|night|afternoon|morning))?|(?:the )?[0-9]{1,2} ?(?:st|nd|rd|th)|that (?:day|date|night|evening|weekend)|then)"
 _NO = [
     (rf"\b(?:neither|none) of us (?:can|could|will|is|are) (?:be )?(?:{_COME}|coming|able)", 0.95),
-    (rf"\b(?:{_WE} )?would (?:have )?(?:love|like|liked|loved) to(?: {_COME})? but\b(?!.*(?:not sure|depends|maybe|might))", 0.82),
+    (
+        rf"\b(?:{_WE} )?would (?:have )?(?:love|like|liked|loved) to(?: {_COME})? but\b(?!.*(?:not sure|depends|maybe|might))",
+        0.82,
+    ),
     (r"\bwish (?:i|we) could(?: (?:come|make it|be there|join))?\b", 0.72),
     (rf"\b{_WE} would {_COME} but\b", 0.75),
     (r"(?: so| ,) (?:it is )?(?:a )?no(?= $)|^ no go\b", 0.85),
     (rf"\b(?:{_WE} )?(?:doubt|do not think) (?:it|{_WE} (?:can|will|could))\b", 0.7),
-    (rf"\b{_WE} (?:am|are|will be) (?:\w+ )?(?:away|out of town|on holiday|on vacation|abroad|travelling|traveling|working|on shift|on nights|on call|on duty|on days|at work|busy|booked|double booked|double-booked|at a wedding|in hospital)\b", 0.65),
-    (r"^ (?:sorry(?: ,)? )?(?:away|busy|working|out of town|booked|double booked|on holiday|on vacation|on shift)\b(?: (?:that|then|on|this))?", 0.65),
-    (rf"\b{_WE} have (?:another|a different|other|a prior|a previous) (?:party|plans?|engagement|commitment|wedding|event|dinner|thing)s?\b|\bother plans\b|\bprior (?:engagement|commitment)", 0.7),
+    (
+        rf"\b{_WE} (?:am|are|will be) (?:\w+ )?(?:away|out of town|on holiday|on vacation|abroad|travelling|traveling|working|on shift|on nights|on call|on duty|on days|at work|busy|booked|double booked|double-booked|at a wedding|in hospital)\b",
+        0.65,
+    ),
+    (
+        r"^ (?:sorry(?: ,)? )?(?:away|busy|working|out of town|booked|double booked|on holiday|on vacation|on shift)\b(?: (?:that|then|on|this))?",
+        0.65,
+    ),
+    (
+        rf"\b{_WE} have (?:another|a different|other|a prior|a previous) (?:party|plans?|engagement|commitment|wedding|event|dinner|thing)s?\b|\bother plans\b|\bprior (?:engagement|commitment)",
+        0.7,
+    ),
     (rf"\b{_WE} {_ADV}(?:can|could|will|would) (?:\w+ )?not {_ADV}{_COME}\b", 0.97),
     (rf"\b{_WE} {_ADV}(?:am|are|is) {_ADV}not {_ADV}{_COMING}\b", 0.96),
-    (rf"{_START}{_ADV}(?:can|could|will) not {_ADV}(?:{_COME}|do it|do (?:(?:that|this|the) (?:[a-z]+ )?(?:day|date|one|weekend|night|evening)|saturday|sunday|friday|then))\b", 0.96),
+    (
+        rf"{_START}{_ADV}(?:can|could|will) not {_ADV}(?:{_COME}|do it|do (?:(?:that|this|the) (?:[a-z]+ )?(?:day|date|one|weekend|night|evening)|saturday|sunday|friday|then))\b",
+        0.96,
+    ),
     (rf"{_START}{_ADV}not {_ADV}(?:coming|joining|attending|going|able to {_COME}|{_COMING})\b", 0.94),
     (rf"\b(?:{_WE} (?:am|are|will be) )?(?:unable to|(?:not|no longer|not actually) able to) {_COME}\b", 0.96),
     (rf"(?:{_START}|\b{_WE} (?:am|are) )no longer (?:coming|joining|attending|free|available|going)\b", 0.96),
-    (rf"\b(?:{_WE} )?(?:will|have to|going to have to|going to|got to|must|need to) (?:say|be|make (?:it|that)) (?:a )?no\b", 0.9),
+    (
+        rf"\b(?:{_WE} )?(?:will|have to|going to have to|going to|got to|must|need to) (?:say|be|make (?:it|that)) (?:a )?no\b",
+        0.9,
+    ),
     (r"\b(?:take|taking|need) a rain ?check\b", 0.88),
-    (r"^ (?:(?:sorry|maybe|perhaps|hopefully|another time|alas|sadly) ,? ?)*(?:next|another) (?:time|year)(?: then| maybe| for us| i hope| hopefully| perhaps)*(?= $)", 0.7),
-    (rf"\b{_WE} (?:have )?(?:all |both )?(?:got|have|caught|come down with|am down with|are down with) (?:the )?(?:covid|flu|norovirus|a (?:stomach )?bug|a tummy bug|chicken ?pox)\b", 0.65),
-    (rf"\b{_WE} (?:am|are) (?:all |both |still |too |really )*(?:ill|sick|poorly|unwell|isolating|injured|grounded)\b", 0.65),
-    (r"\b(?:that|it) (?:is|will be|falls on) (?:on )?(?:our|my|the|his|her|their|[a-z]+'s) (?:[a-z]+ ){0,2}?(?:anniversary|birthday|wedding|exams?|reunion|holidays?|graduation)\b", 0.65),
-    (r"\b(?:hate|sorry|sad|gutted) to (?:bail|cancel|miss|pull out|drop out|say no|have to (?:bail|cancel|miss))\b", 0.88),
-    (rf"\b{_WE} (?:am |are )?(?:stuck|stranded|snowed under|trapped) (?:in|at|with)\b(?! traffic| a jam)(?!.* late )|^ (?:sorry )?stuck (?:in|at)\b(?! traffic| a jam)(?!.* late )", 0.65),
-    (rf"(?:{_START}|\b{_WE} )(?:have to|has to|got to|need to|must) (?:work|be at work)(?: (?:that|then|on|all|late|$)|(?= $| ,))", 0.65),
+    (
+        r"^ (?:(?:sorry|maybe|perhaps|hopefully|another time|alas|sadly) ,? ?)*(?:next|another) (?:time|year)(?: then| maybe| for us| i hope| hopefully| perhaps)*(?= $)",
+        0.7,
+    ),
+    (
+        rf"\b{_WE} (?:have )?(?:all |both )?(?:got|have|caught|come down with|am down with|are down with) (?:the )?(?:covid|flu|norovirus|a (?:stomach )?bug|a tummy bug|chicken ?pox)\b",
+        0.65,
+    ),
+    (
+        rf"\b{_WE} (?:am|are) (?:all |both |still |too |really )*(?:ill|sick|poorly|unwell|isolating|injured|grounded)\b",
+        0.65,
+    ),
+    (
+        r"\b(?:that|it) (?:is|will be|falls on) (?:on )?(?:our|my|the|his|her|their|[a-z]+'s) (?:[a-z]+ ){0,2}?(?:anniversary|birthday|wedding|exams?|reunion|holidays?|graduation)\b",
+        0.65,
+    ),
+    (
+        r"\b(?:hate|sorry|sad|gutted) to (?:bail|cancel|miss|pull out|drop out|say no|have to (?:bail|cancel|miss))\b",
+        0.88,
+    ),
+    (
+        rf"\b{_WE} (?:am |are )?(?:stuck|stranded|snowed under|trapped) (?:in|at|with)\b(?! traffic| a jam)(?!.* late )|^ (?:sorry )?stuck (?:in|at)\b(?! traffic| a jam)(?!.* late )",
+        0.65,
+    ),
+    (
+        rf"(?:{_START}|\b{_WE} )(?:have to|has to|got to|need to|must) (?:work|be at work)(?: (?:that|then|on|all|late|$)|(?= $| ,))",
+        0.65,
+    ),
     (r"^ (?:sorry ,? ?)?no (?:from|for) (?:me|us|our (?:side|house|lot))\b", 0.93),
-    (r"\b(?:that|it) is (?:now )?(?:a )?(?:definite |firm |sad )*no(?: now)?(?= $| ,| for me| for us| from (?:me|us)| sorry)", 0.9),
-    (rf"\b{_WE} (?:will |would |must |am going to |are going to )?(?:have to )?(?:politely |respectfully |sadly )?decline\b|\b(?:sends?|sending) (?:my|our) (?:apologies|regrets)\b|^ apologies from (?:me|us)\b", 0.92),
+    (
+        r"\b(?:that|it) is (?:now )?(?:a )?(?:definite |firm |sad )*no(?: now)?(?= $| ,| for me| for us| from (?:me|us)| sorry)",
+        0.9,
+    ),
+    (
+        rf"\b{_WE} (?:will |would |must |am going to |are going to )?(?:have to )?(?:politely |respectfully |sadly )?decline\b|\b(?:sends?|sending) (?:my|our) (?:apologies|regrets)\b|^ apologies from (?:me|us)\b",
+        0.92,
+    ),
     (r"\b(?:remove|delete) (?:me|us)(?: from (?:the |this |your )?list)?(?= $| ,)", 0.78),
     (r"\b(?:that|it) is (?:me|us) out\b(?! of)", 0.9),
     (r"\b(?:clashes|conflicts|overlaps) with\b", 0.7),
-    (r"\bcount (?:me|us) out\b(?! (?:for|of|on) (?!this|the (?:supper|party|potluck|meal|dinner|whole)|sat|sun|fri))", 0.97),
-    (rf"\b(?:{_WE} )?(?:will |am going to |are going to |going to )?(?:have to|need to|must|got to|has to) (?:pass|skip|miss|cancel|bail|bow out|decline|drop out|pull out|sit (?:this|it) one? ?out|back out|give it a miss|opt out)\b", 0.94),
-    (rf"\b{_WE} (?:will|am going to|are going to) (?:pass|skip|miss|sit) (?:it|this|this one|on this one|this time|out)\b", 0.93),
+    (
+        r"\bcount (?:me|us) out\b(?! (?:for|of|on) (?!this|the (?:supper|party|potluck|meal|dinner|whole)|sat|sun|fri))",
+        0.97,
+    ),
+    (
+        rf"\b(?:{_WE} )?(?:will |am going to |are going to |going to )?(?:have to|need to|must|got to|has to) (?:pass|skip|miss|cancel|bail|bow out|decline|drop out|pull out|sit (?:this|it) one? ?out|back out|give it a miss|opt out)\b",
+        0.94,
+    ),
+    (
+        rf"\b{_WE} (?:will|am going to|are going to) (?:pass|skip|miss|sit) (?:it|this|this one|on this one|this time|out)\b",
+        0.93,
+    ),
     (rf"^ (?:{_WE} will )?(?:pass|skip)(?: this time| on this one| this one)?(?: $| ,)", 0.85),
-    (rf"\b{_WE} (?:am|are) (?:all |both )?out(?: this time| for this one| now| after all)*(?= $| ,| this| for| sorry)", 0.92),
-    (r"\b(?:scratch|cross|strike|take|knock|leave|rule|scrub) (?:me|us)(?: both| all)? (?:off|out)\b(?: the list)?(?= $| ,| for| this| then| please)", 0.88),
-    (r"^ (?:(?:sorry|we are|i am|am) ,? ?)*(?:bowing|opting|dropping|pulling|backing|ducking) out\b(?! of (?!it|this))", 0.88),
+    (
+        rf"\b{_WE} (?:am|are) (?:all |both )?out(?: this time| for this one| now| after all)*(?= $| ,| this| for| sorry)",
+        0.92,
+    ),
+    (
+        r"\b(?:scratch|cross|strike|take|knock|leave|rule|scrub) (?:me|us)(?: both| all)? (?:off|out)\b(?: the list)?(?= $| ,| for| this| then| please)",
+        0.88,
+    ),
+    (
+        r"^ (?:(?:sorry|we are|i am|am) ,? ?)*(?:bowing|opting|dropping|pulling|backing|ducking) out\b(?! of (?!it|this))",
+        0.88,
+    ),
     (rf"(?:{_START}|\b{_WE} )(?:probably|likely|most likely) not(?= $| ,)", 0.72),
     (rf"{_START}no can do\b", 0.93),
     (rf"{_START}(?:sadly|unfortunately|regretfully|afraid) (?:no|not)\b", 0.93),
-    (rf"{_START}(?:sorry(?: ,)? )?not (?:this (?:time|year|one|weekend|month)|me|us|for me|for us|going to happen|possible)\b", 0.9),
+    (
+        rf"{_START}(?:sorry(?: ,)? )?not (?:this (?:time|year|one|weekend|month)|me|us|for me|for us|going to happen|possible)\b",
+        0.9,
+    ),
     (r"\b(?:it is |that is |that will be |is )?an? (?:definite |firm |sad |big )?no (?:from|for) (?:me|us)\b", 0.95),
-    (r"^ no ,? ?(?:out of (?:the )?(?:country|town|state)|away|abroad|on holiday|on vacation|other plans|(?:already )?booked|not (?:that|this) (?:day|weekend|time)|(?:that|this) (?:day|weekend) (?:is|does))", 0.9),
-    (r"^ (?:sorry(?: ,)? )?no(?:(?: ,)? sorry|(?: ,)? (?:i|we) can not)?(?= $|(?: ,)? (?:sorry|unfortunately|sadly|afraid|i can not|we can not|can not|i am not|we are not|i will not|we will not|will not|not coming|not this|but|busy|working|away|i have|we have|i am (?:away|working|busy)|we are (?:away|busy|working)))", 0.9),
+    (
+        r"^ no ,? ?(?:out of (?:the )?(?:country|town|state)|away|abroad|on holiday|on vacation|other plans|(?:already )?booked|not (?:that|this) (?:day|weekend|time)|(?:that|this) (?:day|weekend) (?:is|does))",
+        0.9,
+    ),
+    (
+        r"^ (?:sorry(?: ,)? )?no(?:(?: ,)? sorry|(?: ,)? (?:i|we) can not)?(?= $|(?: ,)? (?:sorry|unfortunately|sadly|afraid|i can not|we can not|can not|i am not|we are not|i will not|we will not|will not|not coming|not this|but|busy|working|away|i have|we have|i am (?:away|working|busy)|we are (?:away|busy|working)))",
+        0.9,
+    ),
     (rf"\b{_WE} (?:will|can) not\b(?= $| ,| sorry| unfortunately| this time| after all)", 0.88),
     (rf"{_START}(?:can|will) not(?= $| ,| sorry| this time| unfortunately)", 0.9),
-    (r"\b(?:will|going to) (?:have to )?miss (?:it|this one|out|you all|(?:the|your) (?:[a-z]+ )?(?:supper|dinner|party|potluck|feast|meal|event|evening|fun))\b", 0.93),
+    (
+        r"\b(?:will|going to) (?:have to )?miss (?:it|this one|out|you all|(?:the|your) (?:[a-z]+ )?(?:supper|dinner|party|potluck|feast|meal|event|evening|fun))\b",
+        0.93,
+    ),
     (rf"\b{_WE} (?:do|will) not think {_WE} (?:can|will|am|are) (?:be able to )?(?:{_COME}|coming)?\b", 0.82),
     (r"\b(?:does|do|will|would) not (?:really )?(?:work|suit)(?: for)?(?: me| us|(?= $| ,))", 0.93),
     (r"\bchanged my mind (?:,? )?(?:and )?(?:i )?(?:am|will|can) not\b", 0.95),
-    (rf"(?:{_START}|\b{_WE} ){_ADV}(?:can|could) not (?:(?:on|this|do|make|manage) )*{_DAY}(?= $| ,| sorry| i am afraid| afraid| alas| sadly| thanks| unfortunately| this time| after all| because| as| so| but| -)", 0.88),
+    (
+        rf"(?:{_START}|\b{_WE} ){_ADV}(?:can|could) not (?:(?:on|this|do|make|manage) )*{_DAY}(?= $| ,| sorry| i am afraid| afraid| alas| sadly| thanks| unfortunately| this time| after all| because| as| so| but| -)",
+        0.88,
+    ),
 ]
 _MAYBE = [
-    (rf"{_START}(?:a |definite |it is a |that is a |big |solid )*(?:maybe|perhaps|possibly|potentially)(?= $| ,| i | i$| we (?!should|could)| if | not | depend| later| for now| for me| for us| but | will | can | still| a | though| coming| yes| no| :| -| from| this time| on | tbc)", 0.93),
+    (
+        rf"{_START}(?:a |definite |it is a |that is a |big |solid )*(?:maybe|perhaps|possibly|potentially)(?= $| ,| i | i$| we (?!should|could)| if | not | depend| later| for now| for me| for us| but | will | can | still| a | though| coming| yes| no| :| -| from| this time| on | tbc)",
+        0.93,
+    ),
     (rf"\b{_WE} {_ADV}(?:might|may) (?:not )?(?:just )?{_COME}\b", 0.95),
     (rf"\b{_WE} (?:might|may) (?:be|have to|not)\b(?! (?:bring|make))", 0.75),
-    (rf"\b(?:{_WE} (?:am|are) )?not (?:yet |completely |totally |entirely |100 % )*(?:sure|certain)(?: yet)?(?: (?:if|whether|that) {_WE} (?:can|will|could)(?: {_COME})?| i can| yet|(?= $| ,))", 0.92),
+    (
+        rf"\b(?:{_WE} (?:am|are) )?not (?:yet |completely |totally |entirely |100 % )*(?:sure|certain)(?: yet)?(?: (?:if|whether|that) {_WE} (?:can|will|could)(?: {_COME})?| i can| yet|(?= $| ,))",
+        0.92,
+    ),
     (rf"\b(?:{_WE} )?(?:will |am going to |going to )(?:try|do (?:my|our) best)(?: to {_COME}|(?= $| ,| but))", 0.92),
-    (rf"\b(?:{_WE} )?(?:really |do )*(?:hope|hoping|am hoping|are hoping) (?:to|(?:that )?{_WE} (?:can|will)) {_COME}\b", 0.9),
+    (
+        rf"\b(?:{_WE} )?(?:really |do )*(?:hope|hoping|am hoping|are hoping) (?:to|(?:that )?{_WE} (?:can|will)) {_COME}\b",
+        0.9,
+    ),
     (r"^ unlikely\b", 0.72),
     (r"^ hopefully\b", 0.85),
     (rf"{_START}(?:might|may) (?:not )?(?:just )?{_COME}", 0.93),
-    (r"\bwill know (?:more |for sure )?(?:on|by|later|tomorrow|soon|next|in|when)\b|\bask me (?:again|later|tomorrow)\b|^ only if\b", 0.85),
-    (r"\b(?:do not know(?! (?:how|who|where|why|what|that))|no idea(?! (?:what|how|who|where|why))|can not say|can not tell|hard to say|too early to say|have to see|will see|need to check|have to check|let me check|will check|will let you (?:all )?know|will tell you|get back to you|will confirm)(?: yet| if i can| whether i can| for sure| later| tomorrow| soon| tonight| nearer the time)?\b", 0.85),
-    (r"\b(?:count|put|mark|note) (?:me|us) (?:down )?(?:as|for) (?:a )?(?:probable|possible|likely|doubtful|tentative)\b", 0.9),
+    (
+        r"\bwill know (?:more |for sure )?(?:on|by|later|tomorrow|soon|next|in|when)\b|\bask me (?:again|later|tomorrow)\b|^ only if\b",
+        0.85,
+    ),
+    (
+        r"\b(?:do not know(?! (?:how|who|where|why|what|that))|no idea(?! (?:what|how|who|where|why))|can not say|can not tell|hard to say|too early to say|have to see|will see|need to check|have to check|let me check|will check|will let you (?:all )?know|will tell you|get back to you|will confirm)(?: yet| if i can| whether i can| for sure| later| tomorrow| soon| tonight| nearer the time)?\b",
+        0.85,
+    ),
+    (
+        r"\b(?:count|put|mark|note) (?:me|us) (?:down )?(?:as|for) (?:a )?(?:probable|possible|likely|doubtful|tentative)\b",
+        0.9,
+    ),
     (r"\bdepends\b", 0.8),
     (r"^ (?:it is |that is )?(?:quite |just |very )?possible(?: for (?:me|us))?(?= $| ,| but)", 0.85),
     (r"\b(?:let|tell) you (?:know )?(?:on|by|later|tomorrow|next|nearer|closer|after|when|in|this)\b", 0.85),
     (rf"(?:{_START}|\b{_WE} )(?:might|may|could) (?:do|manage(?: it)?|well do)(?= $| ,)", 0.85),
     (r"\btentative(?:ly)?\b|^ unsure\b", 0.85),
-    (r"^ (?:(?:it is|that is|we are|i am|sorry|put (?:me|us) down as|hmm|a) (?:, )?)*(?:a |an )?(?:[a-z]+ )?maybe(?= $| ,)", 0.88),
+    (
+        r"^ (?:(?:it is|that is|we are|i am|sorry|put (?:me|us) down as|hmm|a) (?:, )?)*(?:a |an )?(?:[a-z]+ )?maybe(?= $| ,)",
+        0.88,
+    ),
     (r"\b(?:leaning(?: towards?| to)?|probable|likely|almost) (?:a )?(?:yes|no)\b", 0.88),
     (r"\brun (?:it|this|that) (?:by|past)\b", 0.82),
     (r"\bwill know (?:once|after|as soon as|if)\b", 0.85),
     (r"^ (?:doubtful|iffy|uncertain|undecided|debatable|questionable|tricky)(?= $| ,)", 0.8),
-    (r"\b(?:[1-9][0-9]?) ?%(?: (?:sure|certain|likely|chance|there|in|yes))?\b|\b(?:not|less than|not quite|not yet) (?:100|a hundred) ?%|\b[1-9][0-9]?/[1-9][0-9](?= $| ,)", 0.9),
+    (
+        r"\b(?:[1-9][0-9]?) ?%(?: (?:sure|certain|likely|chance|there|in|yes))?\b|\b(?:not|less than|not quite|not yet) (?:100|a hundred) ?%|\b[1-9][0-9]?/[1-9][0-9](?= $| ,)",
+        0.9,
+    ),
     (rf"{_START}(?:i |we )?(?:think|believe|guess|reckon|hope) so\b", 0.85),
     (rf"(?:{_START}|\b{_WE} )should be (?:able|ok|okay|fine|good|there|free|possible|doable|in)\b", 0.85),
     (rf"(?:{_START}|\b{_WE} (?:am|are) )(?:just |still )*(?:waiting (?:on|for|to hear)|checking with)\b", 0.75),
-    (r"\b(?:will|have to|need to|must|let me|going to|got to) (?:just |first )*(?:double[- ]check|check|ask (?=[^,]* first)|see)(?: (?:with|if|whether)| my| our| the| first|(?= $))", 0.8),
-    (r"\b(?:touch and go|up in the air|all being well|fingers crossed(?= $| ,)|god willing|if all goes well|too soon to (?:say|tell))\b", 0.85),
+    (
+        r"\b(?:will|have to|need to|must|let me|going to|got to) (?:just |first )*(?:double[- ]check|check|ask (?=[^,]* first)|see)(?: (?:with|if|whether)| my| our| the| first|(?= $))",
+        0.8,
+    ),
+    (
+        r"\b(?:touch and go|up in the air|all being well|fingers crossed(?= $| ,)|god willing|if all goes well|too soon to (?:say|tell))\b",
+        0.85,
+    ),
     (r"^ (?:probably|likely|most likely) (?:a )?(?:yes|in|coming|there|no)\b", 0.88),
-    (r"(?:^|(?<= ,)|(?<= but)|(?<= i)|(?<= we)) (?:might|may) have to (?:work|miss|cancel|skip|leave|travel|go|be|look|stay)\b", 0.86),
+    (
+        r"(?:^|(?<= ,)|(?<= but)|(?<= i)|(?<= we)) (?:might|may) have to (?:work|miss|cancel|skip|leave|travel|go|be|look|stay)\b",
+        0.86,
+    ),
     (r"^ 50:50\b", 0.93),
-    (r"^ (?:50 ?/ ?50|fifty-fifty|fifty fifty|50-50|tentative|tentatively|undecided|pencil (?:me|us) in|put (?:me|us) (?:down )?(?:as|for) (?:a )?maybe|tbd|tbc|unsure|on the fence)\b", 0.93),
-    (r"\b(?:on the fence|still undecided|put (?:me|us) down as (?:a )?maybe|am a maybe|are a maybe|pencil (?:me|us) in)\b", 0.94),
+    (
+        r"^ (?:50 ?/ ?50|fifty-fifty|fifty fifty|50-50|tentative|tentatively|undecided|pencil (?:me|us) in|put (?:me|us) (?:down )?(?:as|for) (?:a )?maybe|tbd|tbc|unsure|on the fence)\b",
+        0.93,
+    ),
+    (
+        r"\b(?:on the fence|still undecided|put (?:me|us) down as (?:a )?maybe|am a maybe|are a maybe|pencil (?:me|us) in)\b",
+        0.94,
+    ),
     (rf"\b{_WE} (?:could|should) {_ADV}(?:be able to )?(?:probably |maybe )?{_COME}\b(?! if you)", 0.72),
     (rf"\b(?:probably|likely|most likely) (?:not )?(?:coming|{_COME})\b", 0.85),
 ]
 _YES = [
-    (rf"\b{_WE} {_ADV}(?:will|can|shall|am going to|are going to|would love to|will be able to|will gladly|am happy to|are happy to) {_ADV}{_COME}\b", 0.96),
-    (rf"\b{_WE} {_ADV}(?:will|can) {_ADV}(?:all |both )?(?:[0-9]{{1,2}}|two|three|four|five|six)(?: of us)? {_COME}", 0.93),
+    (
+        rf"\b{_WE} {_ADV}(?:will|can|shall|am going to|are going to|would love to|will be able to|will gladly|am happy to|are happy to) {_ADV}{_COME}\b",
+        0.96,
+    ),
+    (
+        rf"\b{_WE} {_ADV}(?:will|can) {_ADV}(?:all |both )?(?:[0-9]{{1,2}}|two|three|four|five|six)(?: of us)? {_COME}",
+        0.93,
+    ),
     (r"(?:\b(?:i am|we are)|^(?: yes| ok| ,| am)*) down(?= $| ,| for it| for this)", 0.85),
-    (rf"\b{_WE} {_ADV}(?:am|are|is|will be) {_ADV}(?:coming|joining|attending|in|there|on board|up for it|game|a yes|both coming|able to come|able to make it|all in|definitely in|keen|good to go)\b(?! (?:a|the|charge|trouble|love|bed|town|here))", 0.95),
-    (rf"\b(?:count|deal|include|sign|put) (?:me|us|all of us|both of us) in\b(?! (?:a|an|the|hospital|bed|charge|touch|mind|danger|trouble|mood|any|my|our) )(?! for (?!{_SUPPER}))", 0.96),
-    (r"^ (?:(?:ok|okay|oh|well|so|and|why) (?:, )?)?(?:yes|sure|absolutely|definitely|totally|of course|certainly|affirmative|yes please|sure thing|for sure|why not|ok yes|you bet|with pleasure|gladly|naturally|hell yes|heck yes|oh yes|you bet|100 %)(?!(?: ,)? (?:that|it is|it was|this|they|he|she|you(?! can count)|those|exactly|true|indeed|i (?:remember|know|think|saw|love|like|agree|heard|did|do)|whatever))(?= $| ,| ok(?:ay)? $| if | unless | x[0-9]| but| i (?:will|can|am|would)| we (?:will|can|are|would)| and | yes| count| coming| see| to | for | with| definitely| of course| -| will| am| [0-9]| all | my | me |! )", 0.93),
-    (rf"{_START}{_ADV}(?:will |can |still |yes |definitely )*(?:{_COMING.split('|free')[0]})|coming)(?= $| ,| with| along| and| too| for| on| \+| alone| but| [0-9]| as)", 0.9),
+    (
+        rf"\b{_WE} {_ADV}(?:am|are|is|will be) {_ADV}(?:coming|joining|attending|in|there|on board|up for it|game|a yes|both coming|able to come|able to make it|all in|definitely in|keen|good to go)\b(?! (?:a|the|charge|trouble|love|bed|town|here))",
+        0.95,
+    ),
+    (
+        rf"\b(?:count|deal|include|sign|put) (?:me|us|all of us|both of us) in\b(?! (?:a|an|the|hospital|bed|charge|touch|mind|danger|trouble|mood|any|my|our) )(?! for (?!{_SUPPER}))",
+        0.96,
+    ),
+    (
+        r"^ (?:(?:ok|okay|oh|well|so|and|why) (?:, )?)?(?:yes|sure|absolutely|definitely|totally|of course|certainly|affirmative|yes please|sure thing|for sure|why not|ok yes|you bet|with pleasure|gladly|naturally|hell yes|heck yes|oh yes|you bet|100 %)(?!(?: ,)? (?:that|it is|it was|this|they|he|she|you(?! can count)|those|exactly|true|indeed|i (?:remember|know|think|saw|love|like|agree|heard|did|do)|whatever))(?= $| ,| ok(?:ay)? $| if | unless | x[0-9]| but| i (?:will|can|am|would)| we (?:will|can|are|would)| and | yes| count| coming| see| to | for | with| definitely| of course| -| will| am| [0-9]| all | my | me |! )",
+        0.93,
+    ),
+    (
+        rf"{_START}{_ADV}(?:will |can |still |yes |definitely )*(?:{_COMING.split('|free')[0]})|coming)(?= $| ,| with| along| and| too| for| on| \+| alone| but| [0-9]| as)",
+        0.9,
+    ),
     (rf"{_START}{_ADV}(?:will|can) {_ADV}(?:be there|make it|come|be coming)\b", 0.94),
     (r"\bsee you (?:there|all there|all|then|on|saturday|sunday|friday|at)\b", 0.85),
     (r"\b(?:would not|will not) miss (?:it|this)(?: for the world| for anything)?\b", 0.95),
     (r"^ (?:happy|delighted|thrilled|excited|glad) to (?:come|be there|join|attend|accept)\b", 0.93),
-    (rf"\b{_WE} would (?:love|like|be happy|be delighted|be glad) to(?: come| join| attend| be there)(?: along)?\b(?!.*\bbut\b)", 0.88),
+    (
+        rf"\b{_WE} would (?:love|like|be happy|be delighted|be glad) to(?: come| join| attend| be there)(?: along)?\b(?!.*\bbut\b)",
+        0.88,
+    ),
     (r"^ (?:am |i am )?(?:so |really )?looking forward to (?:it|this|seeing (?:you|everyone))(?= $| ,)", 0.7),
-    (rf"{_START}(?:(?:that|it|this|the|saturday|sunday|friday|monday|tuesday|wednesday|thursday|date|day|time|[0-9]{{1,2}}(?:st|nd|rd|th)?|st|nd|rd|th) )*(?:works|suits|is (?:fine|good|perfect|great|ok|okay)) (?:well )?(?:for|with) (?:me|us|all of us|both of us)\b", 0.9),
-    (r"^ (?:yes(?: ,)? )?(?:(?:that|it|this|the|saturday|sunday|friday|date|day|time) )+(?:works|suits)(?= $| ,)", 0.85),
+    (
+        rf"{_START}(?:(?:that|it|this|the|saturday|sunday|friday|monday|tuesday|wednesday|thursday|date|day|time|[0-9]{{1,2}}(?:st|nd|rd|th)?|st|nd|rd|th) )*(?:works|suits|is (?:fine|good|perfect|great|ok|okay)) (?:well )?(?:for|with) (?:me|us|all of us|both of us)\b",
+        0.9,
+    ),
+    (
+        r"^ (?:yes(?: ,)? )?(?:(?:that|it|this|the|saturday|sunday|friday|date|day|time) )+(?:works|suits)(?= $| ,)",
+        0.85,
+    ),
     (rf"(?:{_START}{_WE} (?:am|are|will be)|^) free(?= $| ,| that| then| on)", 0.88),
     (r"^ in(?= $| ,| if )", 0.9),
-    (r"\b(?:it is |that is |that will be |is )?an? (?:definite |firm |big |sure )*yes (?:from|for) (?:me|us|both|all|the)\b|^ yes from (?:me|us|both|all|the)\b", 0.95),
-    (r"\b(?:convinced|persuaded) (?:me|us)\b|\btwist(?:ed)? (?:my|our) arm\b|\btalked (?:me|us) into it\b|^ (?:oh )?go on then\b", 0.85),
-    (r"\bsave (?:me|us) (?:a|some|two|three) (?:seat|spot|place|chair|room)s?\b|\btry (?:and|to) stop (?:me|us)\b", 0.85),
+    (
+        r"\b(?:it is |that is |that will be |is )?an? (?:definite |firm |big |sure )*yes (?:from|for) (?:me|us|both|all|the)\b|^ yes from (?:me|us|both|all|the)\b",
+        0.95,
+    ),
+    (
+        r"\b(?:convinced|persuaded) (?:me|us)\b|\btwist(?:ed)? (?:my|our) arm\b|\btalked (?:me|us) into it\b|^ (?:oh )?go on then\b",
+        0.85,
+    ),
+    (
+        r"\bsave (?:me|us) (?:a|some|two|three) (?:seat|spot|place|chair|room)s?\b|\btry (?:and|to) stop (?:me|us)\b",
+        0.85,
+    ),
     (r"^ (?:ok|okay|k|kk|okey dokey|okie dokie|fine|alright|all right)(?: then| by me| with me)?(?= $)", 0.6),
     (r"^ would (?:really |so )?love to(?: come| join| be there)?(?= $| ,)(?!.*\bbut\b)", 0.88),
-    (r"\b(?:put|mark|note) (?:me|us) (?:down )?(?:as )?(?:a )?(?:yes|coming|attending|in(?! (?:a|an|the|hospital|bed|charge|touch|mind) ))\b", 0.95),
+    (
+        r"\b(?:put|mark|note) (?:me|us) (?:down )?(?:as )?(?:a )?(?:yes|coming|attending|in(?! (?:a|an|the|hospital|bed|charge|touch|mind) ))\b",
+        0.95,
+    ),
     (r"\byou can count on (?:me|us)\b", 0.93),
-    (r"\b(?:consider|mark|note|put|write|have|pencil) (?:me|us|all of us|both of us) (?:down )?(?:as |in as )?(?:in(?= $| ,)|attending|coming|a yes|yes)(?! (?:a|the) )", 0.93),
+    (
+        r"\b(?:consider|mark|note|put|write|have|pencil) (?:me|us|all of us|both of us) (?:down )?(?:as |in as )?(?:in(?= $| ,)|attending|coming|a yes|yes)(?! (?:a|the) )",
+        0.93,
+    ),
     (r"^ (?:yes |ok |sure |please |and |,)*count (?:me|us)(?= $| ,)", 0.85),
     (r"^ (?:me|us) too(?: ,)? (?:i|we) (?:will|am|are)", 0.8),
-    (rf"\b{_WE} (?:have )?(?:got|swapped|arranged|changed) (?:it off|my shift|the day off|the night off|a sitter|a babysitter)\b", 0.6),
+    (
+        rf"\b{_WE} (?:have )?(?:got|swapped|arranged|changed) (?:it off|my shift|the day off|the night off|a sitter|a babysitter)\b",
+        0.6,
+    ),
     (r"\b(?:i|we) accept\b", 0.9),
-    (rf"\b{_WE} would (?:be )?(?:so |very |absolutely |more than )*(?:delighted|happy|honou?red|thrilled|glad)(?: to (?:come|join|be there|attend|accept))?(?= $| ,)", 0.88),
-    (r"^ (?:(?:definitely|absolutely|totally|for sure|certainly|ok|okay|yes|surely) ,? ?)+(?:there|in|coming|joining)(?= $| ,| with| and)", 0.93),
+    (
+        rf"\b{_WE} would (?:be )?(?:so |very |absolutely |more than )*(?:delighted|happy|honou?red|thrilled|glad)(?: to (?:come|join|be there|attend|accept))?(?= $| ,)",
+        0.88,
+    ),
+    (
+        r"^ (?:(?:definitely|absolutely|totally|for sure|certainly|ok|okay|yes|surely) ,? ?)+(?:there|in|coming|joining)(?= $| ,| with| and)",
+        0.93,
+    ),
     (r"\b(?:am|are) (?:in|coming) after all\b|\bcan (?:come|make it) after all\b", 0.97),
 ]
 _CONDITION = re.compile(
@@ -198,9 +366,13 @@ def _other_day(sentence: Sentence, context: ReplyContext) -> bool | None:
     return True
 
 
-_SHORT = re.compile(r"^ (?:(?:yes|no|sure|of course|course|indeed|oh) ,? ?)*(?:i|we) (?:(?:am|are|will|can|do|would|shall)(?P<not> not)?)(?: (?:indeed|too|for sure|sure|sorry|yes|now|be|all|both|afraid))*(?= $)")
+_SHORT = re.compile(
+    r"^ (?:(?:yes|no|sure|of course|course|indeed|oh) ,? ?)*(?:i|we) (?:(?:am|are|will|can|do|would|shall)(?P<not> not)?)(?: (?:indeed|too|for sure|sure|sorry|yes|now|be|all|both|afraid))*(?= $)"
+)
 """A short answer to "are you coming?"."""
-_CHANGED = re.compile(r"\b(?:now|make (?:that|it|us|me)|(?:changing|changed|change|switch|switching)(?: (?:me|us|it|my answer|our answer|that))? (?:to|into)) (?:a |an |definite |firm )*(?P<what>yes|no|maybe)\b")
+_CHANGED = re.compile(
+    r"\b(?:now|make (?:that|it|us|me)|(?:changing|changed|change|switch|switching)(?: (?:me|us|it|my answer|our answer|that))? (?:to|into)) (?:a |an |definite |firm )*(?P<what>yes|no|maybe)\b"
+)
 
 
 def _plainly(sentence: Sentence, context: ReplyContext) -> SetAnswer | None:

@@ -54,7 +54,9 @@ _HOST = re.compile(
 )
 
 
-_OF_PEOPLE = re.compile(rf" (?:say|make it|add|be) (?:{NUMBER}|one|another|an extra|a plus)(?: more)?(?= $| of us| people| ,)")
+_OF_PEOPLE = re.compile(
+    rf" (?:say|make it|add|be) (?:{NUMBER}|one|another|an extra|a plus)(?: more)?(?= $| of us| people| ,)"
+)
 """A wish about the number of one's party, put as a question."""
 
 

@@ -35,13 +35,20 @@ def split(sentence: Sentence, context: ReplyContext) -> tuple[Sentence, Company 
             if f" {shape} " not in sentence.text:
                 continue
             safe = re.escape(shape)
-            both = re.search(rf" (?:{safe} (?:and|&) (?:i|me|myself)|(?:me|i|myself) (?:and|&) {safe})(?= {_VERB} )", sentence.text)
+            both = re.search(
+                rf" (?:{safe} (?:and|&) (?:i|me|myself)|(?:me|i|myself) (?:and|&) {safe})(?= {_VERB} )", sentence.text
+            )
             if both is not None:
                 first, last = sentence.token_range(both)
                 held = sentence.tokens[first:last]
                 one = Token("we", " ".join(t.raw for t in held), held[0].start, held[-1].end)
-                return Sentence([*sentence.tokens[:first], one, *sentence.tokens[last:]], sentence.question), Company(guest, one.start, True)
-            match = re.search(rf" (?:together |along |jointly |shared? )?with {safe}(?= $| ,| and | for | -| \)| \(| feeds | serves | as )", sentence.text)
+                return Sentence([*sentence.tokens[:first], one, *sentence.tokens[last:]], sentence.question), Company(
+                    guest, one.start, True
+                )
+            match = re.search(
+                rf" (?:together |along |jointly |shared? )?with {safe}(?= $| ,| and | for | -| \)| \(| feeds | serves | as )",
+                sentence.text,
+            )
             if match is None:
                 continue
             first, last = sentence.token_range(match)

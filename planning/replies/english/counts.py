@@ -39,7 +39,9 @@ _WE_ALL = re.compile(
     rf" (?:(?:we|us)(?: (?:will|are|can|would|all|both))* (?P<n>{N})(?: of us)?(?: (?:will|are|can|all))*) (?:be there|be here|come|coming|make it|join|in)(?= $| ,| and| with| too| for)"
 )
 _TABLE = re.compile(rf" (?:table|room|space|places?|seats?|spots?) for (?P<n>{N})(?: of us| people)?(?= $| ,| please)")
-_WE_OF = re.compile(rf" (?:we are|we will be|make (?:it|us)|it is)(?: (?:only|just|now|down to))* (?P<n>{N}) (?:out )?of (?:the )?{N}(?= $| ,| now)")
+_WE_OF = re.compile(
+    rf" (?:we are|we will be|make (?:it|us)|it is)(?: (?:only|just|now|down to))* (?P<n>{N}) (?:out )?of (?:the )?{N}(?= $| ,| now)"
+)
 _FAMILY = re.compile(
     rf" (?:a |the |our )?(?:party|family|group|total|lot|crew|gang|household|bunch|tribe) of (?P<n>{N})\b(?! (?:years|bags|boxes))"
 )
@@ -52,7 +54,9 @@ _FROM_US = re.compile(
 _ALTOGETHER = re.compile(
     rf" (?P<n>{N})(?: of us| people| heads)? (?:altogether|in total|in all|all in all|all told|total)(?= $| ,| \(| and)"
 )
-_ABSENT = re.compile(r"^ (?:(?:has|have) (?:had to )?(?:dropped out|drop out|cancelled|pulled out|cancel)|(?:is|are) (?:out|not coming)|can not|will not|is not|are not|has to|have to|had to|is ill|are ill|is sick|are sick)\b")
+_ABSENT = re.compile(
+    r"^ (?:(?:has|have) (?:had to )?(?:dropped out|drop out|cancelled|pulled out|cancel)|(?:is|are) (?:out|not coming)|can not|will not|is not|are not|has to|have to|had to|is ill|are ill|is sick|are sick)\b"
+)
 _INSTEAD = re.compile(
     rf"^ (?:now |it is |we are |make it )*(?P<n>{N}) (?:people )?(?:instead of|rather than|not) {N}(?= $| ,| now)"
 )
@@ -254,7 +258,11 @@ def _changes(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
         two = "two" in match[0] or match["who"] == "us"
         yield Count(*sentence.token_range(match), Party(2 if two else 1), False, 0.93)
     match = MORE.search(left)
-    if match is not None and (match["extra"] or match["extra2"] or (match["n"] == "another" and match["who"])) and context.addressed:
+    if (
+        match is not None
+        and (match["extra"] or match["extra2"] or (match["n"] == "another" and match["who"]))
+        and context.addressed
+    ):
         n = 1 if match["n"] in ("a", "an", "another") else 2 if match["n"] == "a couple" else number_of(match["n"])
         less = (match["extra"] or match["extra2"] or "").strip() in ("fewer", "less")
         yield Count(

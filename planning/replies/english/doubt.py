@@ -74,7 +74,9 @@ def doubt(message: Message, found: Sequence[Intent], context: ReplyContext) -> l
         if at not in seen:
             seen[at] = unread(sentence, found, context)
         joined = isinstance(intent, SetParty) and _joined_on(intent, sentence, found)
-        doubtful = joined or _contradicted(intent, message, found, context) or _doubtful(intent, sentence, seen[at], context)
+        doubtful = (
+            joined or _contradicted(intent, message, found, context) or _doubtful(intent, sentence, seen[at], context)
+        )
         made.append(replace(intent, confidence=DOUBTFUL) if doubtful else intent)
     return made
 
@@ -83,7 +85,9 @@ def _holds(sentence: Sentence, intent: Intent) -> bool:
     return sentence.tokens[0].start <= intent.start < sentence.tokens[-1].end and intent.end > intent.start
 
 
-_SENDS = re.compile(r" (?:send|sending|drop|dropping|leave|leaving|deliver|with pat|via|anyway|regardless|still|though) ")
+_SENDS = re.compile(
+    r" (?:send|sending|drop|dropping|leave|leaving|deliver|with pat|via|anyway|regardless|still|though) "
+)
 """Who stays away may let a dish come all the same."""
 
 
@@ -138,7 +142,19 @@ def _odd_name(dish: str) -> bool:
 
 
 def _strange(word: str) -> bool:
-    roles = ("plainword", "manner", "diet", "allergen", "filler", "plain", "vessel", "sizeword", "sauce", "inside", "dish")
+    roles = (
+        "plainword",
+        "manner",
+        "diet",
+        "allergen",
+        "filler",
+        "plain",
+        "vessel",
+        "sizeword",
+        "sauce",
+        "inside",
+        "dish",
+    )
     return not (
         any(s in words(role) for role in roles for s in singulars(word))
         or is_ingredient(word)

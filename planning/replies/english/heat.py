@@ -18,9 +18,13 @@ _UNIT = r"(?:hours?|hrs?|h|minutes?|minute|mins?)"
 _TIME = rf"(?:(?:for|about|around|approx|roughly|another|like|only|just) )*{_N} (?:to {_N} |or {_N} )?{_UNIT}(?: (?:and )?(?:a half|a quarter|[0-9]{{1,2}}(?: (?:minutes?|mins?))?(?= )))?"
 _SCALE = r"(?:f|c|ºc|ºf|fahrenheit|celsius|centigrade)"
 _TEMP = rf"(?:(?:at|to|on) (?:about |around )?[1-5][0-9]{{2}}(?: (?:degrees?|deg))?(?: {_SCALE})?|[1-5][0-9]{{2}} (?:(?:degrees?|deg)(?: {_SCALE})?|{_SCALE})|gas mark [0-9]|gas [0-9])(?: fan)?(?= )"
-_COOKER = r"(?:slow cooker|slow-cooker|slowcooker|oven|microwave|stove ?top|stove|hob|grill|barbecue|bbq|burner|air fryer)"
+_COOKER = (
+    r"(?:slow cooker|slow-cooker|slowcooker|oven|microwave|stove ?top|stove|hob|grill|barbecue|bbq|burner|air fryer)"
+)
 _IN = rf"(?:in|on|with|using|under|inside)(?: (?:a|an|the|my|your|our))?(?: (?:hot|low|medium|moderate|preheated|[1-5][0-9]{{2}}(?: (?:degrees?|deg))?(?: [fc])?))? {_COOKER}"
-_LEVEL = r"(?:(?:on|at) (?:low|high|medium|full)(?: (?:heat|power))?|(?:low|high)(?= $| ,| \)| in | then | and | for | -))"
+_LEVEL = (
+    r"(?:(?:on|at) (?:low|high|medium|full)(?: (?:heat|power))?|(?:low|high)(?= $| ,| \)| in | then | and | for | -))"
+)
 _WORK = rf"(?:bakes?|baking|baked|roasts?|roasting|roasted|simmered|boiled|reheated|grilled|warmed|rested|chilled|reheats?|reheating|heats?(?: up)?|heating|warms?(?: up| through)?|warming|simmers?|simmering|boils?|boiling|cooks?|cooking|cooked|rests?|resting|stands?|cools?|chills?|grills?|grilling|prep|covered|uncovered|under foil|lid on|lid off|keep warm|(?:the |your |my |a |some )*(?:time|space)?(?: in)?(?:the |your |my |a )?(?:{_COOKER})(?: (?:time|on low|on high|low|high))?)"
 _NEED = r"(?:(?:it|that|which|they|this|i|we|will|would|just|only|also|then) )*(?:needs?|wants?|takes?|requires?|has to|have to|goes|go|must)(?: (?:to|be|go|get|about|around|in|into))*"
 _PIECE = rf"(?:{_TIME}|{_TEMP}|{_IN}|{_LEVEL}|{_WORK}|{_NEED}|(?:then|after that|first|followed by|beforehand|before serving|at home|there|on site))"
@@ -49,17 +53,27 @@ def split(sentence: Sentence) -> tuple[Sentence, tuple[Heat, ...]]:
     for match in _RUN.finditer(sentence.text):
         text = f" {match[0]} "
         timed, hot = _HAS_TIME.search(text), _HAS_TEMP.search(text)
-        if not ((timed and (hot or re.search(r" [1-5][0-9]{2} ", text) or _HAS_WORK.search(text))) or (hot and re.search(rf"degree|deg |{_SCALE} |gas", text))):
+        if not (
+            (timed and (hot or re.search(r" [1-5][0-9]{2} ", text) or _HAS_WORK.search(text)))
+            or (hot and re.search(rf"degree|deg |{_SCALE} |gas", text))
+        ):
             continue
         runs.append(sentence.token_range(match))
     if not runs:
         return sentence, ()
     gone = {i for first, last in runs for i in range(first, last)}
-    found = [Heat(raw_words(sentence.tokens[first:last]).strip(" (),:-"), sentence.tokens[first].start) for first, last in runs]
+    found = [
+        Heat(raw_words(sentence.tokens[first:last]).strip(" (),:-"), sentence.tokens[first].start)
+        for first, last in runs
+    ]
     slow = _SLOW.search(sentence.text)
     if slow is not None:
         first, last = sentence.token_range(slow)
-        if not gone & set(range(first, last)) and sentence.tokens[last : last + 1] and sentence.tokens[last].plain not in ("of", "full"):
+        if (
+            not gone & set(range(first, last))
+            and sentence.tokens[last : last + 1]
+            and sentence.tokens[last].plain not in ("of", "full")
+        ):
             gone |= set(range(first, last))
             found[0] = replace(found[0], text=f"{found[0].text}, {raw_words(sentence.tokens[first:last])}")
     found = [replace(h, text=_levelled(h.text)) for h in found]

@@ -43,8 +43,12 @@ _ON_ME = re.compile(
 _LEFT_TO_ME = re.compile(
     r"^ (?:(?:you can|just|please|ok|and|so) )*leave (?P<what>(?:the |all the |some )?[a-z ,'0-9-]+?) (?:to|with|up to) (?:me|us)(?= $| ,| then| this)"
 )
-_PUT_DOWN = re.compile(r" (?:put|note|mark|write|add|sign)(?: down)? (?P<what>(?:the |some |an? )?[a-z0-9 ]{3,40}?) (?:down |up )?(?:for|from|by|as) (?:me|us|mine|ours)(?= $| ,)")
-_IT_IS = re.compile(r"(?:^|(?<= so)|(?<= then)|(?<= ,)|(?<= ok)|(?<= right)) (?P<what>(?!so |then |ok |right |well )(?:the |some |an? )?[a-z ]{3,30}?) it is(?= $| then| for)")
+_PUT_DOWN = re.compile(
+    r" (?:put|note|mark|write|add|sign)(?: down)? (?P<what>(?:the |some |an? )?[a-z0-9 ]{3,40}?) (?:down |up )?(?:for|from|by|as) (?:me|us|mine|ours)(?= $| ,)"
+)
+_IT_IS = re.compile(
+    r"(?:^|(?<= so)|(?<= then)|(?<= ,)|(?<= ok)|(?<= right)) (?P<what>(?!so |then |ok |right |well )(?:the |some |an? )?[a-z ]{3,30}?) it is(?= $| then| for)"
+)
 _NEGATED = re.compile(r" (?:not|never|no longer|no need to|do not|hardly) (?:(?!but|and|so|still|though)\w+ ){0,2}$")
 IF_NEEDED = re.compile(
     r"\bif (?:it is |they are |more is |that is )?(?:needed|wanted|necessary|required|helpful|useful|short)|\bif (?:no ?one|nobody|no-one) else\b|\bif (?:you|we) (?:need|are short|run short|want|still need)\b|\bunless (?:someone|somebody|anyone|you|we)\b|\bin case\b"
@@ -230,7 +234,10 @@ def read_offer_question(sentence: Sentence, context: ReplyContext) -> list[Inten
         sentence.left,
     )
     if match is None:
-        match = re.match(r"^ (?:how about|what about) (?:if i (?:bring|make|brought|made) |me (?:doing|bringing|making) )?", sentence.left)
+        match = re.match(
+            r"^ (?:how about|what about) (?:if i (?:bring|make|brought|made) |me (?:doing|bringing|making) )?",
+            sentence.left,
+        )
     if match is None or not context.addressed:
         return []
     first, last = sentence.token_range(match)
@@ -252,6 +259,8 @@ def read_plain_offer_question(sentence: Sentence, context: ReplyContext) -> list
     found = read_offer_question(sentence, context)
     if not found and context.addressed and (wish := _CAN_I.match(sentence.left)) is not None:
         last = sentence.token_range(wish)[1]
-        things = [t for t in things_at(sentence, last, min(last + 4, len(sentence.tokens))) if t.known >= 0.9 and not t.other]
+        things = [
+            t for t in things_at(sentence, last, min(last + 4, len(sentence.tokens))) if t.known >= 0.9 and not t.other
+        ]
         found = added(sentence, context, things, 0, "could", "bring", 0.6) if things else []
     return found if found and not any(isinstance(i, AddPromise) and i.vague for i in found) else []

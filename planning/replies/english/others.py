@@ -17,15 +17,43 @@ from planning.replies.english.things import things_at
 from planning.replies.intents import AddPerson, AddPromise, Intent, ReplyContext, SetAnswer, SetParty
 from planning.replies.text import Sentence
 
-_ALSO = r"(?: (?:both|also|all|definitely|certainly|probably|sadly|unfortunately|now|actually|still|just|for sure|sorry))*"
+_ALSO = (
+    r"(?: (?:both|also|all|definitely|certainly|probably|sadly|unfortunately|now|actually|still|just|for sure|sorry))*"
+)
 _AFTER = (
     (Answer.NO, re.compile(rf"{_ALSO} (?:(?:is|are) not (?:coming|able to (?:come|make it)|joining|going to (?:make it|come))|(?:can|will|could) not (?:come|make it|be (?:there|coming|able to (?:come|make it))|join(?: us)?|attend)|(?:has|have) to (?:cancel|skip|pass|miss|bail)|(?:is|are){_ALSO} out|(?:can|will) not(?= $| ,| sorry| unfortunately| this time| either)|(?:is|are){_ALSO} (?:away|busy|abroad|on holiday|working|ill|sick|poorly|out of town)(?= $| ,| that| then| this| and| till| until)|(?:is|are) (?:a )?no(?= $| ,)|has (?:cancelled|dropped out|canceled)|will (?:miss|skip) it)\b")),
     (Answer.MAYBE, re.compile(rf"{_ALSO} (?:might|may) (?:not )?(?:come|make it|join|be (?:there|coming))\b| (?:is|are) (?:a maybe|not sure)(?= $| ,| if| whether)")),
     (Answer.YES, re.compile(rf"{_ALSO} (?:(?:is|are){_ALSO} (?:coming|joining|in|attending|a yes)|(?:will|shall|would love to|wants to|want to|would like to|would be (?:pleased|delighted|happy|glad|honou?red) to) (?:also )?(?:come|be (?:there|coming|joining)|join(?: us)?|make it)|can (?:come|make it)(?: after all| too)?)\b(?= (?:too|as well|after all|with|also|and|for|along)| $| ,)")),
 )  # fmt: skip
 _AND = frozenset(("and", "&", "+", ",", "plus"))
-_BRINGS = re.compile(r"^ ?(?:(?:too|as well|also|,|and|who|she|he|they) )*(?:is |are |will (?:be )?)?(?:also )?(?P<verb>brings|bringing|bring|makes|making|make|bakes|baking|bake|cooks|cooking|does|doing) ")
-_TITLES = frozenset(("grandma", "grandpa", "granny", "gran", "grandmother", "grandfather", "nan", "nana", "nanna", "grandad", "granddad", "aunt", "auntie", "aunty", "uncle", "cousin", "mr", "mrs", "ms", "miss", "dr"))
+_BRINGS = re.compile(
+    r"^ ?(?:(?:too|as well|also|,|and|who|she|he|they) )*(?:is |are |will (?:be )?)?(?:also )?(?P<verb>brings|bringing|bring|makes|making|make|bakes|baking|bake|cooks|cooking|does|doing) "
+)
+_TITLES = frozenset(
+    (
+        "grandma",
+        "grandpa",
+        "granny",
+        "gran",
+        "grandmother",
+        "grandfather",
+        "nan",
+        "nana",
+        "nanna",
+        "grandad",
+        "granddad",
+        "aunt",
+        "auntie",
+        "aunty",
+        "uncle",
+        "cousin",
+        "mr",
+        "mrs",
+        "ms",
+        "miss",
+        "dr",
+    )
+)
 _NOT_NAMES = frozenset(
     ("i", "we", "you", "he", "she", "they", "it", "everyone", "everybody", "nobody", "someone", "somebody", "anyone", "anybody", "who", "people", "all", "none",
      "both", "that", "this", "there", "what", "which", "the", "my", "our", "your", "a", "an", "yes", "no", "ok", "okay", "sorry", "sadly", "unfortunately", "maybe",
@@ -61,16 +89,54 @@ def _name_at(sentence: Sentence, i: int, context: ReplyContext) -> _Named | None
                 return _Named(name, guest, i, i + n)
     token = tokens[i]
     after = tokens[i + 1] if i + 1 < len(tokens) else None
-    if token.plain in _TITLES and after is not None and _NAME.fullmatch(after.raw) and after.plain not in _NOT_NAMES | _AND and (
-        after.raw[0].isupper() or after.plain not in ("is", "are", "can", "will", "might", "may", "has", "have", "could", "would", "wants", "too", "also", "for")
+    if (
+        token.plain in _TITLES
+        and after is not None
+        and _NAME.fullmatch(after.raw)
+        and after.plain not in _NOT_NAMES | _AND
+        and (
+            after.raw[0].isupper()
+            or after.plain
+            not in (
+                "is",
+                "are",
+                "can",
+                "will",
+                "might",
+                "may",
+                "has",
+                "have",
+                "could",
+                "would",
+                "wants",
+                "too",
+                "also",
+                "for",
+            )
+        )
     ):
         return _Named(f"{token.raw} {after.raw}", None, i, i + 2, True)
-    if not token.raw[0].isupper() or not _NAME.fullmatch(token.raw) or token.plain in _NOT_NAMES or token.plain != token.raw.lower():
+    if (
+        not token.raw[0].isupper()
+        or not _NAME.fullmatch(token.raw)
+        or token.plain in _NOT_NAMES
+        or token.plain != token.raw.lower()
+    ):
         return None
-    if any(token.plain in words(role) for role in ("kin", "kins", "guestkin", "notdish", "neutral", "diet", "allergen")) or known_thing(token.plain)[1] >= 0.5:
+    if (
+        any(
+            token.plain in words(role) for role in ("kin", "kins", "guestkin", "notdish", "neutral", "diet", "allergen")
+        )
+        or known_thing(token.plain)[1] >= 0.5
+    ):
         return None
     last = i + 1
-    while last < min(i + 3, len(tokens)) and tokens[last].raw[0].isupper() and _NAME.fullmatch(tokens[last].raw) and tokens[last].plain not in _NOT_NAMES:
+    while (
+        last < min(i + 3, len(tokens))
+        and tokens[last].raw[0].isupper()
+        and _NAME.fullmatch(tokens[last].raw)
+        and tokens[last].plain not in _NOT_NAMES
+    ):
         last += 1
     if token.raw.isupper() and len(token.raw) > 1:
         return None  # in capitals nobody can tell a name
@@ -134,15 +200,27 @@ def _one_of(kin: str) -> Party:
     return Party(**(dict.fromkeys(AGE_GROUPS, 0) | {group: 1}))
 
 
-_PRAISED = re.compile(r" (?:best|mean|great|amazing|lovely|always|usually|never|famous|wonderful|fantastic|incredible|nicest|good) ")
+_PRAISED = re.compile(
+    r" (?:best|mean|great|amazing|lovely|always|usually|never|famous|wonderful|fantastic|incredible|nicest|good) "
+)
 """What somebody's cooking is said to be, and not what they bring now."""
 
 
 def _said_of(sentence: Sentence, named: list[_Named], context: ReplyContext, *, own: bool) -> list[Intent]:
     tokens, end = sentence.tokens, named[-1].last
     rest = " " + " ".join(t.plain for t in tokens[end:]) + " "
-    if len(named) == 1 and named[0].guest is None and named[0].first == 2 and tokens[0].plain in ("me", "myself") and (
-        own and re.match(rf" (?:$|,(?! (?:and |& |plus )?(?:my|our|the|a|an|{NUMBER}|us) )|are coming|will come|will be there|bringing|with|for)", rest)
+    if (
+        len(named) == 1
+        and named[0].guest is None
+        and named[0].first == 2
+        and tokens[0].plain in ("me", "myself")
+        and (
+            own
+            and re.match(
+                rf" (?:$|,(?! (?:and |& |plus )?(?:my|our|the|a|an|{NUMBER}|us) )|are coming|will come|will be there|bringing|with|for)",
+                rest,
+            )
+        )
     ):  # "me and Joe, bringing chips"
         start, stop = sentence.span(named[0].first, end)
         sentence.take(named[0].first, end)
@@ -173,7 +251,9 @@ def _said_of(sentence: Sentence, named: list[_Named], context: ReplyContext, *, 
         theirs = _THEIRS.match(" " + " ".join(t.plain for t in tokens[after:]) + " ")
         after += len(theirs[0].split()) if theirs is not None else 0
     unknown = [n for n in named if n.guest is None]
-    with_me = re.match(r"(?:and|&) (?:i|me|myself) ", " ".join(t.plain for t in tokens[end : end + 2]) + " ") is not None
+    with_me = (
+        re.match(r"(?:and|&) (?:i|me|myself) ", " ".join(t.plain for t in tokens[end : end + 2]) + " ") is not None
+    )
     if unknown and own and not with_me and not any(n.titled for n in unknown):
         return []  # "me, Tom and the twins are coming" is read elsewhere, or not at all
     start, stop = sentence.span(named[0].first, after)
@@ -189,7 +269,11 @@ def _said_of(sentence: Sentence, named: list[_Named], context: ReplyContext, *, 
             sure = 0.85 if n.titled else 0.7
             found.append(AddPerson(n.name, Party(), start=start, end=stop, confidence=sure))
             if theirs is not None:
-                found.append(AddPerson(f"{n.name}'s {theirs['kin']}", _one_of(theirs["kin"]), start=start, end=stop, confidence=sure))
+                found.append(
+                    AddPerson(
+                        f"{n.name}'s {theirs['kin']}", _one_of(theirs["kin"]), start=start, end=stop, confidence=sure
+                    )
+                )
         else:
             found.append(SetAnswer("", answer, unknown_name=n.name, start=start, end=stop, confidence=0.7))
     if with_me:

@@ -24,7 +24,27 @@ LARGEST = 30
 """A party of more people is asked about (common practice, no source)."""
 _MARVELS = ("wow", "omg", "those", "gosh", "whoa")
 _FILLER = ("i", "think", "of", "us", "in", "total", "for", "now", "then", "or", "so", "altogether", ",")
-_BEFORE = ("no", "actually", "sorry", "last", "year", "time", "like", ",", "the", "usual", "same", "still", "just", "only", "all", "about", "us", "as", "always")
+_BEFORE = (
+    "no",
+    "actually",
+    "sorry",
+    "last",
+    "year",
+    "time",
+    "like",
+    ",",
+    "the",
+    "usual",
+    "same",
+    "still",
+    "just",
+    "only",
+    "all",
+    "about",
+    "us",
+    "as",
+    "always",
+)
 _EDGES = (",", ":", "-", "(", "yes", "so", "are", "be", "is", "meant", "said", "actually", "it", "now", "bringing", "ok")  # fmt: skip
 
 

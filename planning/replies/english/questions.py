@@ -88,7 +88,12 @@ def read_late(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """Running late, by how many minutes if said."""
     if _NOT_LATE.search(sentence.text) and not re.search(r"\bminutes?|\bmins?|\bhour", sentence.text):
         return []
-    if any(f" {name.lower()} {be} " in sentence.text for guest, name in context.guests if guest != context.writer for be in ("will", "is", "might", "may")):
+    if any(
+        f" {name.lower()} {be} " in sentence.text
+        for guest, name in context.guests
+        if guest != context.writer
+        for be in ("will", "is", "might", "may")
+    ):
         return []  # "Mei Lin will be late"
     found: tuple[int | None, re.Match[str]] | None = None
     for match in (

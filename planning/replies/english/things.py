@@ -108,7 +108,11 @@ _DOES = frozenset(("will", "is", "can", "has", "does", "would", "brings", "makes
 
 
 def _holder(word: str) -> bool:
-    return (word in words("vessel") and known_thing(word)[0] != "supplies") or word in words("sizeword") or word in words("determiner")
+    return (
+        (word in words("vessel") and known_thing(word)[0] != "supplies")
+        or word in words("sizeword")
+        or word in words("determiner")
+    )
 
 
 def _only_vessel(thing: Thing) -> bool:

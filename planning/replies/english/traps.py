@@ -45,7 +45,9 @@ _ELSEWHERE = re.compile(
 _JOKE = re.compile(rf"(?<![a-z])(?:{any_of('joke')})(?![a-z])")
 
 
-_CALLED = re.compile(r"^ [^\W\d_]+ (?:, )?(?:are|will|can|could|do|did|have|would|what|when|where|how|is) (?:.* )?(?:you|your|yours)\b")
+_CALLED = re.compile(
+    r"^ [^\W\d_]+ (?:, )?(?:are|will|can|could|do|did|have|would|what|when|where|how|is) (?:.* )?(?:you|your|yours)\b"
+)
 
 
 def _named(word: str, context: ReplyContext) -> bool:
