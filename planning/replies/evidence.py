@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import re
 from functools import cache
+from itertools import pairwise
 from math import exp
 
 from planning.potluck import Answer
@@ -33,7 +34,7 @@ def features(message: Message, asked: str | None) -> frozenset[str]:
         count += len(words)
         found.update(words)
         ends = ["^", *words, "?" if sentence.question else "$"]
-        found.update(f"{a} {b}" for a, b in zip(ends, ends[1:], strict=False))
+        found.update(f"{a} {b}" for a, b in pairwise(ends))
     found.add(f"length:{min(4, count // 4)}")
     return frozenset(found)
 

@@ -45,7 +45,8 @@ def other_language(text: str, own: str) -> str | None:
     if not score:
         return None
     best = max(score, key=lambda k: (score[k], k))
-    only = sum(own not in small[w] for w in seen[best])
+    # A letter by itself is short for many things ("1 y/o"): it shows no language.
+    only = sum(own not in small[w] for w in seen[best] if len(w) > 1)
     if score[best] <= mine or not only:
         return None
     if len(words) <= 2:

@@ -17,7 +17,7 @@ BOARD = ReplyContext("ravi", "Ravi", "board")
 
 @pytest.mark.parametrize(
     ("words", "answer"),
-    [("would be there for sure gladly", Answer.YES), ("we are unable to make that work sadly", Answer.NO)],
+    [("would be there for sure gladly", Answer.YES), ("so sorry but that day is out for us", Answer.NO)],
 )
 def test_words_that_speak_for_an_answer_become_a_guess(words: str, answer: Answer) -> None:
     (guess,) = evidence.guessed(message_of(words), BOARD)

@@ -234,7 +234,7 @@ def test_a_foreign_dish_is_not_a_foreign_language(text: str) -> None:
     assert read(text, BOARD).sure
 
 
-@pytest.mark.parametrize("text", ["we come with an extra large thing 3", "gazonkle for us"])
+@pytest.mark.parametrize("text", ["gazonkle for us", "gazonkle from me then"])
 def test_words_to_the_bot_are_not_lost_in_silence(text: str) -> None:
     question = read(text, BOARD).question
 
