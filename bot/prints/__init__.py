@@ -15,10 +15,11 @@ from bot.prints import render
 from bot.prints.bar import bar_menu_data
 from bot.prints.cards import ListedOf, cards_data, listed_by_planning, name_tags_data
 from bot.prints.ics import Reminder, calendar_bytes
+from bot.prints.run_sheet import run_sheet_data
 from bot.prints.say import Words, Writer
 from bot.prints.shopping import shopping_data
 from bot.prints.table import table_data
-from bot.prints.timeline import run_sheet_data, timeline_data
+from bot.prints.timeline import timeline_data
 from planning.potluck import Guest, Potluck
 
 __all__ = [

@@ -35,6 +35,7 @@ def table_data(
     carriers = _without_carrier(potluck, write)
     lines = len(potluck.promises) + 2 * len(blocks)
     columns, width = SHAPES[max(at_least_columns, 1 if lines <= 34 else 2 if lines <= 75 else 3) - 1]
+    diets = diet_lines(potluck, plan, write, for_host=for_host)
     return {
         "title": write.title,
         "when": " · ".join(filter(None, (write.when, apart(potluck.place.strip())))),
@@ -46,7 +47,7 @@ def table_data(
         "width": width,
         "bar": _bar(potluck, plan, write),
         "diets_title": write("diets"),
-        "diets": diet_lines(potluck, plan, write, for_host=for_host),
+        "diets": _side_by_side(diets, columns),
         "key": [write(f"key-{k}") for k in ("have", "short", "target", "extra")],
         "footer": write("not-safe"),
     }
@@ -65,6 +66,18 @@ def _balanced(blocks: Sequence[dict[str, Any]], columns: int) -> list[list[dict[
         out[-1].append(block)
         used += height
     return out + [[] for _ in range(columns - len(out))]
+
+
+def _side_by_side(entries: Sequence[dict[str, Any]], columns: int) -> list[list[dict[str, Any]]]:
+    """Each entry under the shortest column so far, so that a long one leaves no hole beside it."""
+    out: list[list[dict[str, Any]]] = [[] for _ in range(columns)]
+    tall = [0] * columns
+    for entry in entries:
+        shortest = tall.index(min(tall))
+        out[shortest].append(entry)
+        texts = (entry["who"], entry["unfit"], *entry["rest"], entry["short"])
+        tall[shortest] += sum(1 + len(text) // 40 for text in texts if text) + 1
+    return out
 
 
 def _people(plan: Plan, write: Writer) -> str:

@@ -1,4 +1,4 @@
-"""The picture of the kitchen (appliances as rows, time to the right) and the run sheet on paper."""
+"""The picture of the kitchen: appliances as rows, time to the right."""
 
 from __future__ import annotations
 
@@ -9,10 +9,8 @@ from itertools import groupby
 from typing import Any
 
 from bot.prints.kitchen_day import Event, KitchenDay, appliance_name, kitchen_day
-from bot.prints.qr import qr_svg
 from bot.prints.say import Writer
 from planning.potluck import Potluck
-from planning.tables import sources
 
 Plan = Mapping[str, Any]
 
@@ -45,7 +43,7 @@ def timeline_data(
     return {
         "title": write.title,
         "subtitle": write("timeline-title", when=write.when),
-        **_state(plan, write),
+        **trouble_of(plan, write),
         "dials_title": write("oven-changes"),
         "dials": [
             {"time": write.moment(e.at), "text": e.text, "inside": _inside(e, write)}
@@ -57,7 +55,7 @@ def timeline_data(
         "rows": [_row(a, day, at, start, badge, write) for a in _appliances(day)],
         "arrivals_title": write("arrivals") if arrivals else "",
         "arrivals": _points(
-            [(at(t), str(day.numbers.get(p, ""))) for t, p in sorted(arrivals) if start <= t <= end], badge
+            [(at(t), _numbers(together)) for t, together in _by_time(arrivals, day) if start <= t <= end], badge
         ),
         "deadlines_title": write("deadlines") if marks else "",
         "deadlines": _points([(at(t), "!") for t in sorted({t for t, _ in marks}) if start <= t <= end], badge),
@@ -103,38 +101,8 @@ def _cut(lines: Sequence[dict[str, Any]], columns: int) -> list[list[dict[str, A
     return [list(lines[n * tall : (n + 1) * tall]) for n in range(columns)]
 
 
-def run_sheet_data(potluck: Potluck, plan: Plan, write: Writer, link: str | None = None) -> dict[str, Any]:
-    day = kitchen_day(potluck, plan, write)
-    groups: list[dict[str, Any]] = []
-    for event in day.events:
-        label = write.day(event.at)
-        if not groups or groups[-1]["title"] != label:
-            groups.append({"title": label, "events": []})
-        groups[-1]["events"].append(
-            {
-                "time": write.time(event.at),
-                "kind": event.kind,
-                "text": event.text,
-                "number": str(day.numbers.get(event.promise or "", "")),
-            }
-        )
-    return {
-        "page": write.page,
-        "title": write("run-sheet"),
-        "subtitle": f"{write.title} · {write.when}",
-        **_state(plan, write),
-        "groups": groups,
-        "home_title": write("at-home") if day.home_events else "",
-        "home": [{"time": write.moment(e.at), "text": e.text} for e in day.home_events],
-        "notes_title": write("food-safety"),
-        "notes": _notes(plan, write),
-        "empty": "" if day.steps else write("kitchen-empty"),
-        "qr": qr_svg(link),
-        "qr_text": write("qr") if link else "",
-    }
-
-
-def _state(plan: Plan, write: Writer) -> dict[str, Any]:
+def trouble_of(plan: Plan, write: Writer) -> dict[str, Any]:
+    """What does not work in the kitchen yet, with the way out."""
     kitchen = plan.get("kitchen") or {}
     conflicts = [
         {"why": write.sentence(c.get("why")), "fix": write.sentence((c.get("fix") or {}).get("text"))}
@@ -228,14 +196,34 @@ def _row(appliance: str, day: KitchenDay, at: Any, start: datetime, badge: float
     }
 
 
+def _by_time(arrivals: Sequence[tuple[datetime, str]], day: KitchenDay) -> list[tuple[datetime, list[int]]]:
+    """The numbers of the dishes that come at each time."""
+    times: dict[datetime, list[int]] = {}
+    for at, promise in sorted(arrivals):
+        times.setdefault(at, []).append(day.numbers[promise])
+    return list(times.items())
+
+
+def _numbers(numbers: Sequence[int]) -> str:
+    """ "2-5, 9": several dishes that come at one time stand in one mark, runs of numbers told by their ends."""
+    runs: list[list[int]] = []
+    for number in sorted(numbers):
+        if runs and number == runs[-1][-1] + 1:
+            runs[-1].append(number)
+        else:
+            runs.append([number])
+    return ", ".join(f"{r[0]}\u2013{r[-1]}" if len(r) > 2 else ", ".join(map(str, r)) for r in runs)
+
+
 def _points(points: Sequence[tuple[float, str]], badge: float) -> dict[str, Any]:
-    """Marks on a row, in as many lanes as they need not to cover each other."""
+    """Marks on a row, in as many lanes as they need not to cover each other; `x` is a mark's middle."""
     free: list[float] = []
     out = []
     for x, label in points:
-        x = min(max(x, badge / 2), 1 - badge / 2)
-        lane = next((n for n, until in enumerate(free) if until <= x - badge + 1e-9), len(free))
-        free[lane : lane + 1] = [x]
+        wide = badge * max(1.0, 0.4 + 0.35 * len(label))
+        x = min(max(x, wide / 2), max(1 - wide / 2, wide / 2))
+        lane = next((n for n, until in enumerate(free) if until <= x - wide / 2 + 1e-9), len(free))
+        free[lane : lane + 1] = [x + wide / 2]
         out.append({"x": x, "lane": lane, "label": label})
     return {"lanes": len(free), "points": out}
 
@@ -254,35 +242,3 @@ def _limits(marks: Sequence[tuple[datetime, str]], write: Writer) -> list[dict[s
         more = [write("more-limits", count=len(texts) - len(shown))] if len(shown) < len(texts) else []
         out += [{"time": write.moment(at) if n == 0 else "", "text": t} for n, t in enumerate([*shown, *more])]
     return out
-
-
-def _notes(plan: Plan, write: Writer) -> list[dict[str, Any]]:
-    """Blocks first, then by deadline; each with where its rule comes from. What is said of several dishes alike
-    is said once, with the others named after it."""
-    rank = {"block": 0, "warn": 1, "note": 2}
-    notes = sorted(
-        plan.get("safety") or (), key=lambda n: (rank.get(str(n.get("severity")), 3), str(n.get("deadline") or "~"))
-    )
-    alike: dict[Any, list[Mapping[str, Any]]] = {}
-    for number, note in enumerate(notes):
-        facts = {k: v for k, v in (note.get("facts") or {}).items() if k != "dish"}
-        same = (note.get("key"), note.get("deadline"), note.get("severity"), repr(sorted(facts.items())))
-        alike.setdefault(same if note.get("key") and note.get("promise") else number, []).append(note)
-    return [
-        {
-            "text": write.sentence(first.get("say")),
-            "same": write("note-same", dishes=write.listed(write.dish(n["promise"]) for n in others)) if others else "",
-            "until": write.moment(first["deadline"]) if first.get("deadline") else "",
-            "severe": first.get("severity") == "block",
-            "source": write("source", source=_source(str(first.get("source") or first.get("rule") or ""))),
-        }
-        for first, *others in alike.values()
-    ]
-
-
-def _source(source_id: str) -> str:
-    """The publication's name with the rule's id, so that a reader of paper can look it up."""
-    known = sources().get(source_id)
-    if known is None or not known.publisher:
-        return known.title if known else source_id
-    return f"{known.title}, {known.publisher} ({known.id})"

@@ -109,7 +109,7 @@ def test_nothing_is_shortened_by_a_voice_that_shortens_for_the_chat() -> None:
     potluck = replace(potluck, promises=tuple(replace(p, dish=f"{p.id} " + "x" * 80) for p in potluck.promises))
     plan["diets"] = [{**row, "safe_promises": [], "ask_first": []} for row in plan["diets"]]
 
-    (entry, _) = table_data(potluck, plan, Writer(potluck, curt))["diets"]
+    [(entry, _)] = table_data(potluck, plan, Writer(potluck, curt))["diets"]
 
     assert all(p.dish in entry["unfit"] for p in potluck.promises if p.category != "supplies")
 

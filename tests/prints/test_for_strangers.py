@@ -9,10 +9,11 @@ from typing import Any
 import pytest
 
 from bot import prints
+from bot.prints.run_sheet import run_sheet_data
 from bot.prints.say import Writer
 from bot.prints.shopping import shopping_data
 from bot.prints.table import table_data
-from bot.prints.timeline import run_sheet_data, timeline_data
+from bot.prints.timeline import timeline_data
 from bot.texts import Voice
 from planning.menu import SETS
 from planning.potluck import Answer, Potluck

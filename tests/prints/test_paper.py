@@ -11,9 +11,9 @@ from bot.prints import render
 from bot.prints.bar import bar_menu_data
 from bot.prints.cards import cards_data, name_tags_data
 from bot.prints.qr import qr_svg
+from bot.prints.run_sheet import run_sheet_data
 from bot.prints.say import Writer
 from bot.prints.shopping import section_of, shopping_data
-from bot.prints.timeline import run_sheet_data
 from planning.potluck import Promise
 from tests.prints.builders import START, a_plan, a_potluck, with_bar, with_kitchen, with_needs, words_from_texts
 from tests.prints.papers import fonts_of, has_ink_at_edges, letters_of, pages_of, size_of, text_of

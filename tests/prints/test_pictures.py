@@ -34,6 +34,10 @@ def _blocks(data):
     return [b for column in data["columns"] for b in column]
 
 
+def _needs(potluck, plan=None, **options):
+    return [entry for column in _table(potluck, plan, **options)["diets"] for entry in column]
+
+
 @pytest.mark.parametrize("promises", [0, 1, 5, 12, 40, 80, 200])
 def test_a_table_of_any_size_is_a_photo_the_platform_takes(promises: int) -> None:
     potluck = with_bar(with_needs(a_potluck(promises)))
@@ -88,7 +92,7 @@ def test_bars_are_shares_of_the_target(promised: float, target: float, short: fl
 def test_a_need_is_tied_to_a_name_only_when_its_owner_wrote_it_openly() -> None:
     potluck = with_needs(a_potluck(12))
 
-    shown = [d["who"] for d in _table(potluck)["diets"]]
+    shown = [d["who"] for d in _needs(potluck)]
 
     assert "Mei: peanuts (allergy)" in shown
     assert not any("Ravi" in who for who in shown)
@@ -97,7 +101,7 @@ def test_a_need_is_tied_to_a_name_only_when_its_owner_wrote_it_openly() -> None:
 def test_the_host_sees_whose_need_it_is() -> None:
     potluck = with_needs(a_potluck(12))
 
-    assert any(d["who"].startswith("Ravi") for d in _table(potluck, for_host=True)["diets"])
+    assert any(d["who"].startswith("Ravi") for d in _needs(potluck, for_host=True))
 
 
 def test_what_does_not_fit_a_need_is_named_in_full_even_when_it_is_long() -> None:
@@ -107,7 +111,7 @@ def test_what_does_not_fit_a_need_is_named_in_full_even_when_it_is_long() -> Non
         row["safe_promises"] = []
         row["ask_first"] = []
 
-    for entry in _table(potluck, plan)["diets"]:
+    for entry in _needs(potluck, plan):
         assert all(p.dish in entry["unfit"] for p in potluck.promises if p.category != "supplies")
 
 
@@ -116,7 +120,7 @@ def test_an_unsure_dish_is_never_among_those_that_fit() -> None:
     potluck = replace(potluck, guests=(replace(potluck.guests[0], needs=(Need("egg", 1, "allergy", True),)),))
     plan = a_plan(potluck)
 
-    (entry,) = _table(potluck, plan)["diets"]
+    (entry,) = _needs(potluck, plan)
 
     asking, fits = entry["rest"]
     assert potluck.promises[1].dish in asking

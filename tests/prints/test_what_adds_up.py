@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import math
 from dataclasses import replace
+from datetime import timedelta
+from itertools import pairwise
 
 from hypothesis import given
 from hypothesis import strategies as st
@@ -144,3 +146,33 @@ def test_bars_with_room_carry_their_times() -> None:
     steps = {s["dish"]: s["times"].replace("\u00a0", " ") for r in _kitchen()["rows"] for s in r["steps"]}
 
     assert steps["Soda bread"] == "3:50 PM to 4:40 PM"
+
+
+def test_dishes_that_come_at_one_time_share_a_mark() -> None:
+    potluck, plan = with_kitchen(a_potluck(9))
+    together = [0, 1, 2, 3, 5]
+    promises = [replace(p, arrives_at=START if n in together else None) for n, p in enumerate(potluck.promises)]
+    potluck = replace(potluck, promises=tuple(promises))
+
+    data = timeline_data(potluck, plan, _writer(potluck))
+    numbers = {e["number"] for c in data["events"] for e in c if e["kind"] == "arrive"}
+
+    (mark,) = data["arrivals"]["points"]
+    told = [part.split("–") for part in mark["label"].split(", ")]
+    assert {str(n) for ends in told for n in range(int(ends[0]), int(ends[-1]) + 1)} == numbers
+
+
+@given(st.lists(st.integers(0, 90), min_size=1, max_size=12))
+def test_marks_of_arrivals_never_cover_each_other(minutes: list[int]) -> None:
+    potluck, plan = with_kitchen(a_potluck(12))
+    times = dict(enumerate(minutes))
+    promises = [
+        replace(p, arrives_at=START - timedelta(minutes=times[n]) if n in times else None)
+        for n, p in enumerate(potluck.promises)
+    ]
+    points = timeline_data(replace(potluck, promises=tuple(promises)), plan, _writer(potluck))["arrivals"]["points"]
+
+    width = 20 / (390 - 28)  # of a badge of one number, as a part of a phone's width
+    for lane in {p["lane"] for p in points}:
+        at = sorted(p["x"] for p in points if p["lane"] == lane)
+        assert all(b - a >= width - 1e-9 for a, b in pairwise(at))
