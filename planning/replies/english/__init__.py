@@ -278,6 +278,8 @@ def _statement(sentence: Sentence, context: ReplyContext, earlier: str) -> list[
         return [*found, *absent]
     found += others.read_others(sentence, context)
     given = answers.read_answer(sentence, context)
+    # "gluten is a no for me": what said no to a food is no answer.
+    given = [i for i in given if not any(isinstance(n, SetNeeds) and n.start <= i.start < n.end for n in found)]
     if any(isinstance(i, DropPromise) for i in found) and not _COMES_OR_NOT.search(sentence.text):
         given = [
             i for i in given if not (isinstance(i, SetAnswer) and i.answer is Answer.NO)

@@ -26,7 +26,7 @@ _I = r"(?:i|we|me|us)"
 _THEY = r"(?:you(?: lot| all| guys| folks| two)?|everyone|everybody|people|others|the others|the rest|they|he|she|folks|each of us|who|anyone|anybody|someone|somebody|no one|nobody)"
 _BRING = r"(?:bring|brings|bringing|brought|make|makes|making|cook|cooking|bake|baking|do|doing|sign up|signed up|sign(?:ing)? up|cover|covered|covering|sorted|got|has|have|take|takes|taking|taken|contribute|contributing|provide|providing|promise|promised|claim|claimed|offer|offered|handle|handling|down for|on)"
 _APPLIANCE = r"(?:ovens?|stove|hob|cooker|microwaves?|fridge|freezer|grill|barbecue|bbq|hot ?plate|burners?|kettle|plugs?|sockets?|outlets?|power|electricity|extension (?:lead|cord)|slow cooker|hot water|kitchen|cool ?box|cooler)"
-_FED = r"(?:food|anything|something|any|a dish|dishes|options?|eat|have|much|stuff|choice|suitable|okay|ok|fine|safe|for|without|contain|contains|free|in it|in the)"
+_FED = r"(?:food|anything|something|any|a dish|dishes|options?|eat|have|has|much|stuff|choice|suitable|okay|ok|fine|safe|for|without|contain|contains|free|in it|in the)"
 _NEED = (
     rf"(?:{any_of('diet')}|{any_of('allergen')}|allerg\w+|celiacs?|coeliacs?|vegans?|vegetarians?|veggies?|intolerant)"
 )
@@ -47,7 +47,7 @@ _INVERTED = re.compile(
     r"^ (?:(?:ok|so|and|but|also) )*(?:(?:is|are|do|does|did|has|have|will|can|could|should|am) (?:there|i|we|it|the|anyone|anybody|everyone|you)|who|what|which|where|when|how|remind me|tell me) "
 )
 _WHO_HAS_NEEDS = re.compile(
-    r"\b(?:any|how many|who is|is anyone|are there) (?:[a-z]+ )?(?:vegetarians|vegans|celiacs|coeliacs|allergies|allergic|veggies)\b(?!.* (?:food|dish|option))"
+    r"\b(?:any|how many|who is|is anyone|is anybody|is someone|are there|(?:does|do) (?:anyone|anybody|someone|somebody|people|any of (?:us|you)) have) (?:[a-z]+ )?(?:vegetarians|vegans|celiacs|coeliacs|allergies|allergic|veggies)\b(?!.* (?:food|dish|option))"
 )
 _HOST = re.compile(
     rf"^ (?:(?:ok|so|and|but|also|sorry|hi|hey|bot|,) )*(?:(?:can|could|may|should|shall|must|do) {_I} (?!bring (?:anything|something))|(?:is|are|will) there (?:be )?(?:a |an |any |some |still )?(?:[a-z'-]+)|(?:is it|would it be) (?:ok|okay|all right|fine|possible|a problem) (?:if|to)|where (?:can|do|should|could) {_I}|what (?:about|happens|is the plan)|how (?:much|do|should|can) {_I}|(?:is it|are we|will it be) [a-z ]{2, 30} or [a-z ]{2, 30}|(?:is|are|do|does|will|has|have) (?:the|they|it|there) |are (?:kids|children|dogs|pets|partners|plus ones) )"

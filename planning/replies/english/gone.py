@@ -13,15 +13,15 @@ from planning.replies.text import Sentence
 
 _CLEARED = re.compile(
     r" (?:(?:have |there are |we have |i have |with )?(?:no|zero|without(?: any)?|do not have any|not any) (?:known |food |special |particular )*(?:allerg(?:y|ies)|dietary (?:restrictions?|requirements?|needs?|issues?)|diets?|restrictions?|dietaries|intolerances|food issues|special diets?|diet(?:ary)? restrictions)(?: or (?:allergies|diets|intolerances|dietary [a-z]+|anything))?"
-    r"|(?:none|nobody|no one) (?:of us |in our family |in my family |in the family |here )?(?:has|have) (?:any )?(?:food )?(?:allergies|diets|dietary [a-z]+|restrictions)|(?:i|we)(?: will| all| both| can)* eat (?:anything|everything|it all|whatever)(?: and everything)?|(?:i|we|they|all|kids) (?:am|are) (?:all )?(?:fine|good|ok|okay|happy) with (?:anything|everything|whatever)|(?:i|we) (?:am|are) not (?:allergic to|fussy|picky)(?: anything| about food| eaters?)?|nothing special diet ?wise|omnivores?|eats? everything|do not have (?:any )?(?:allergies|dietary [a-z]+)|not allergic to anything)(?= $| ,| here| for| and| in| so| at| on| from| with| among| that| -|\))"
+    r"|(?:none|nobody|no one) (?:of us |in our family |in my family |in the family |here )?(?:has|have) (?:any )?(?:food )?(?:allergies|diets|dietary [a-z]+|restrictions)|(?:i|we)(?: will| all| both| can)* eat (?:anything|everything|it all|whatever)(?: and everything)?|(?:i|we|they|all|kids) (?:am|are) (?:all )?(?:fine|good|ok|okay|happy) with (?:anything|everything|whatever)|(?:i|we) (?:am|are) not (?:allergic to|fussy|picky)(?: anything| about food| eaters?)?|nothing special diet ?wise|omnivores?(?: all)?|eats? everything|do not have (?:any )?(?:allergies|dietary [a-z]+)|not allergic to anything)(?= $| ,| here| for| and| in| so| at| on| from| with| among| that| all| (?:one|two|three|four|five|six|[0-9]+)| -|\))"
 )
 _NO_LONGER = re.compile(
-    rf" (?:i am|we are|{KIN} is) (?:no longer|not|not actually|not really|not any ?more) (?:a |an )?{DIET}(?! any)"
+    rf" (?:i am|we are|{KIN} is|he is|she is|they are) (?:no longer|not|not actually|not really|not any ?more) (?:a |an )?{DIET}(?: any ?more)?"
 )
 _NO_LONGER_BARE = re.compile(rf"^ (?:(?:i am|we are) )?(?:no longer|not) (?:a )?{DIET}(?: any ?more| now)?(?= $)")
 _NOT_ALLERGIC = re.compile(rf" (?:not|no longer) allergic to (?:any )?{LIST}")
 _OUTGREW = re.compile(
-    rf" (?:outgrew|grew out of|grown out of|outgrown|got over|over) (?:the |his |her |my |their |a )?{LIST}(?: allergy)?(?= $| ,| now| -| so)"
+    rf" (?:outgrew|grew out of|grown out of|outgrown|got over|over) (?:the |his |her |my |their |a )?{LIST}(?: allergy)?(?: thing| stuff| phase)?(?= $| ,| now| -| so)"
 )
 _GONE = re.compile(
     rf" {LIST} (?:allergy|intolerance)(?: (?:is|has|was))?(?: now)? (?:gone|cleared(?: up)?|outgrown|went away|over|no more|a mistake|a false alarm|wrong|not right)(?![a-z])"

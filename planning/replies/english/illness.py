@@ -81,7 +81,7 @@ def read_lost(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         or _NOT_OURS.search(left)
     ):
         return []
-    needs = needs_of(" ".join(pieces(left)), 1, "allergy")
+    needs = needs_of(" ".join(pieces(left)), 1, "intolerance" if " intoleran" in left else "allergy")
     if " celiac" in left:
         needs += (Need("gluten-free", 1, "allergy"),)
     start, end = sentence.span(0, len(sentence.tokens))
@@ -104,7 +104,7 @@ def named(sentence: Sentence) -> bool:
 
 
 _PREGNANT = re.compile(
-    rf"(?: (?:i|we) (?:am|are|will be)| {KIN}(?: ,)?(?: is| will be| who is)?| she is|^ am| also| being| and|^) (?:also |[0-9]+ (?:weeks?|months?) |heavily |very |now |currently |(?P<not>not|no longer|not any ?more) )*(?:pregnant|expecting(?= $| ,| and| a (?:baby|child|little)| twins| our| in (?:[a-z]+)))(?: any ?more)?"
+    rf"(?: (?:i|we) (?:am|are|will be)| {KIN}(?: ,)?(?: is| will be| who is)?| she is|^ am| also| being| and|^) (?:also |[0-9]+ (?:weeks?|months?) |heavily |very |now |currently |(?:[0-9]+|two|three|four|five|six|seven|eight|nine) (?:weeks?|months?) (?=along)|(?P<not>not|no longer|not any ?more) )*(?:along(?<=(?:eks|ths) along)|pregnant(?! with (?!twins|triplets|a (?:baby|girl|boy|little)|our|my|number|child|[0-9]))|expecting(?= $| ,| and| a (?:baby|child|little)| twins| our| in (?:[a-z]+)))(?: any ?more)?"
 )
 
 

@@ -9,16 +9,24 @@ import re
 from planning.replies.english.foods import ALLERGEN, DIET, DIETS, KIN, LIST
 from planning.replies.english.lexicon import NUMBER, any_of
 
-OF_THEM = r"(?: of (?:us|them|ours|whom|which|those|(?:the|our|my|us) (?:[0-9]{1,2}|two|three|four|five|six|seven|eight|kids|girls|boys|children|adults|family|lot)))"
+OF_THEM = r"(?: of (?:us|them|ours|whom|which|those|(?:the|our|my|us) (?:[0-9]{1,2}|two|three|four|five|six|seven|eight|kids|girls|boys|children|adults|family|lot)(?: of us)?))"
+_FOR_US = rf"(?: for (?:(?P<n5>{NUMBER}|both|all)(?: of)?(?: us| them|(?: (?:of )?(?:my|our|the))? (?:{any_of('kins')}))|me|us))"
 _IS = rf"(?:(?:my|our) [a-z]+ and i are|i and (?:my|our) [a-z]+ are|me and (?:my|our) [a-z]+ are|i am|we are|we are both|both of us are|all(?: [a-z]+)? of us are|i have been|{KIN} (?:is|are|has been)|(?P<n2>{NUMBER}){OF_THEM} (?:is|are)|(?:he|she) is|they are|am|being|as|who is|who are)"
 NONE_FOR = re.compile(rf"^ (?:please )?no {LIST} for [a-z]+(?= $| ,)")
+ME = re.compile(rf"^ (?:(?:just|only|and|also) )*(?:me|myself)(?: ,| :| -| \()? {LIST}(?= $| ,| and| \))")
+GRADED = re.compile(
+    rf" {LIST} \( (?P<how>(?:very |really |quite )?(?:severe|serious|bad|deadly|mild|light|slight|slightly|allergy|allergic|anaphylactic|anaphylaxis|epipen|intolerance|intolerant|life-threatening))(?: allergy)? \)"
+)
+"""Below the question for diets: "peanuts (severe), kiwi (mild)"."""
 OF_MINE = re.compile(rf"^ (?:(?:and|also|,) )*{KIN}(?: is| has|:| :|,| ,|-| -)+ {LIST}(?= $| ,| and| \()")
 """Below the question for diets: "my daughter: egg and milk"."""
 DIET_RULES = (
     re.compile(rf" {_IS} (?:a |an |also |both |all |strictly |strict |a strict |now |vegetarian and |actually |still |mostly |lifelong |fully |completely )*{DIET}(?![a-z-])"),
     re.compile(rf" (?P<n>{NUMBER}|a|an|another|both|all){OF_THEM}?(?: is| are|,)?(?: a| an| strict| of whom)* {DIET}(?![a-z-])"),
-    re.compile(rf" (?:i|we) (?:only )?(?:eat|need|keep|follow|have to eat|can only eat|must eat)(?: a)?(?: strictly| strict)? {DIET}(?: diet| food| meals)?(?![a-z-])"),
-    re.compile(rf" {DIET} (?:here|for me|diet|in our family|in the family|household|over here|family)(?![a-z-])"),
+    re.compile(rf" (?:i|we|he|she|they|who|{KIN}) (?:only |also |both )*(?:eats?|needs?|keeps?|follows?|wants|ha(?:ve|s) to eat|can only eat|must eat)(?: a)?(?: strictly| strict)? {DIET}(?: diet| food| meals)?(?![a-z-])"),
+    re.compile(rf" {DIET}{_FOR_US}(?![a-z-])"),
+    re.compile(rf" {DIET} for {KIN}(?= $| ,| and| please| too| as)"),
+    re.compile(rf" {DIET} (?:here|diet|in our family|in the family|household|over here|family)(?![a-z-])"),
     re.compile(rf" {KIN} ?,? (?:who is )?(?:a )?{DIET}(?= $| ,| and)"),
 )  # fmt: skip
 ALLERGY_RULES = (
@@ -36,14 +44,15 @@ REACTION_RULES = (
     re.compile(rf" (?:gets?|comes? (?:out|up) in|breaks? out in|covered in) (?:an? )?(?:bad )?(?:hives|rash|rashes|spots|welts|eczema) (?:from|with|after|on) (?:eating |any )?{LIST}"),
 )  # fmt: skip
 INTOLERANCE_RULES = (
-    re.compile(rf" {LIST} (?:intolerant|intolerance|sensitivity|sensitive|issues|problems)\b"),
+    re.compile(rf" {LIST} (?:intolerant|intolerance|sensitivity|sensitive|issues|problems|trouble|troubles)\b"),
     re.compile(rf" (?:intolerant|intolerance|sensitive|sensitivity) (?:to |of )(?:all )?{LIST}"),
 )
-_WHO = rf"(?:i|we|{KIN}|he|she|they|(?P<n>{NUMBER}){OF_THEM})(?: ,)?"
+_WHO = rf"(?:i|we|{KIN}|he|she|they|who(?! will)|both of us|(?P<n>{NUMBER}){OF_THEM}|(?<=, )(?P<n4>{NUMBER})(?! ,)|(?<=and )(?P<n6>{NUMBER})(?! ,))(?: ,)?"
 AVOID_RULES = (
     re.compile(rf" {_WHO} (?:eat|eats|drink|drinks|have|has|take|takes) no {LIST}"),
-    re.compile(rf" {LIST} (?:is|are) (?:a |an |strictly |absolutely |sadly )*(?:no-no|no no|no-go|no go|off limits|off-limits|off the menu|forbidden|not allowed|not an option|poison)(?: (?:for|to) (?:me|us|{KIN.replace('?P<kin>', '?:')}))?"),
+    re.compile(rf" {LIST} (?:is|are) (?:a |an |strictly |absolutely |sadly )*(?:no-no|no no|no-go|no go|off limits|off-limits|off the menu|forbidden|not allowed|not an option|poison|(?:big |hard |definite |firm |absolute )?no(?= (?:for|from) ))(?: (?:for|to|from) (?:me|us|{KIN.replace('?P<kin>', '?:')}))?"),
     re.compile(rf" {_WHO}(?: (?:also|really|both|all|just|still))? (?:can not|do not|does not|must not|will not|am not allowed|is not allowed|are not allowed|can never|should not|never)(?: to)? (?:eat|eats|have|do|tolerate|touch|touches|digest|take|stomach|handle|consume|drink|go near) (?:any |all |the |(?:anything|food|things|stuff) (?:with|containing|made with|made from|that has|that contains) (?:any )?)?{LIST}"),
+    re.compile(rf" no {LIST}{_FOR_US}(?![a-z-])"),
     re.compile(rf" no {LIST} (?:for|near|around|anywhere near) (?:me|us|{KIN.replace('?P<kin>', '?:')}|one of us|(?:my|our) [a-z]+)"),
     re.compile(rf" {_WHO} (?:(?:also|have to|has to|need to|needs to|must) )*(?:avoid|avoids|stay off|stays off|keep off|stay away from|steer clear of|steers clear of|cut out|have cut out|has cut out|gave up|have given up|has given up)(?: all| any)? {LIST}"),
     re.compile(rf" (?:none|neither) of (?:us|(?:my|our) (?:lot|family|kids|children|party|gang)) (?:(?:can|will|may|is allowed to|are allowed to) )?(?:eat|eats|touch|touches|have|has|drink|drinks) (?:any )?{LIST}"),
@@ -55,6 +64,14 @@ KILLS = re.compile(
 SOMEBODY_AVOIDS = re.compile(
     rf" (?P<name>[^\W\d_][\w'-]*) (?:can not|does not|must not|will not|is not allowed to|can never|should not|avoids)(?: (?:eat|have|do|tolerate|touch|digest|take|drink))?(?: any| all)? {LIST}"
 )
+KINS_BEFORE = re.compile(
+    rf" (?:(?:(?:all|my|our|the) )*(?P<n>both|{NUMBER})(?: of)?(?: my| our| the)? (?:[a-z]+ )??(?:{any_of('kins')})|(?:my|our|the) (?:twins|parents|grandparents|in-laws|in laws))(?: (?:is|are|have|has|got|both|also|all|very|really|severely|badly|a|an|bad|severe))* ?$"
+)
+"""Several of the writer's before what they have: how many, where it was said."""
+DISAGREES = re.compile(
+    rf" {LIST} (?:(?:and|&) (?:i|we|{KIN}) (?:do|does|can) not (?:get along|get on|mix|agree)|(?:do|does) not (?:agree|sit well|sit right|go down well|like) (?:with )?(?:me|us|him|her|them|(?:my|our) [a-z]+)|(?:upsets?|bothers?|wrecks?|messes with|irritates?|bloats?|disagrees? with|plays? havoc with) (?:(?:my|our|his|her|their) (?:[a-z]+ )?(?:stomach|tummy|gut|guts|belly|digestion|skin)|me|us|him|her|them|(?:my|our) [a-z]+))(?![a-z])"
+)
+NO_DRINK = re.compile(r" (?:i|we) (?:do not|never) drink(?: (?:(?P<list>alcohol)|at all))?(?= $| ,| so| but| and)")
 BUT_NOT = re.compile(
     rf" {_WHO} (?:(?:can|do|will|am fine with|is fine with|are fine with) )?(?:eat |eats |do |have |has )?[^,\x00]{{1,40}} but (?:not|no|never) (?:eat |any )?{LIST}(?= $| ,| so| as| though)"
 )
@@ -84,9 +101,16 @@ BESIDE = re.compile(
 JOKE_ALLERGY = re.compile(
     rf" allergic to (?:the |your |my |all |doing |any |having )*(?:{any_of('nonallergen')})(?![a-z])"
 )
+ASIDE = re.compile(
+    r" (?:(?:am|are|is|was|were|be|going|goes|gone|went|go) nuts (?:about|for|over|with)|(?:that is|this is|it is|you are|totally|absolutely|completely) nuts|(?:drives?|driving|drove) (?:me|us|him|her|them) nuts|(?:went|goes?|going) nuts"
+    r"|seafood diet|see food(?: diet)?|(?:cut|cutting) (?:down|back) on [a-z]+|(?:butter|milk|egg)(?:ing|ed) (?:me|us|him|her|them|you) up|in a nutshell|walking on eggshells|a piece of cake|piece of cake|cup of tea|couch potatoe?s?|big cheese|small potatoes"
+    r"|not (?:a |an )?(?:vegetarian|vegan|veggie)(?= but)"
+    rf"|(?:{ALLERGEN}) (?:is|are) (?:fine|ok|okay|good|great|all right|alright|no problem)(?: (?:by|for|with) (?:me|us))?)(?= |$)"
+)
+"""Sayings with a food in them."""
 LISTED = re.compile(rf"(?:,|and|&|\x00|\)) (?:and )?(?P<list>{ALLERGEN})(?: \( (?P<whose>[^()]{{1,20}}) \))?(?= $| ,)")
 NONE = re.compile(
-    r"^ (?:no|none|nothing|nope|nil|zero|all good|no needs|not really|nobody|none of us|(?:i|we) (?:will |can |do |both |all )*eat (?:anything|everything|owt|whatever|it all|most things|all)|(?:i am|we are) (?:easy|fine|all good|good))(?:(?: ,)? (?:all good|none|nothing|special|at all|for us|for me|here|needed|(?:i am|we are) (?:easy|fine|good)|(?:that )?(?:i|we) (?:know of|am aware of|are aware of|can think of)|as far as (?:i|we) know|known))*(?= $)"
+    r"^ (?:not that (?:i|we) (?:know of|am aware of|are aware of|can think of)|no|none|nothing|nope|nil|zero|all good|no needs|not really|nobody|none of us|(?:i|we) (?:will |can |do |both |all )*eat (?:anything|everything|owt|whatever|it all|most things|all)|(?:i am|we are) (?:easy|fine|all good|good))(?:(?: ,)? (?:all good|none|nothing|special|at all|for us|for me|here|needed|(?:i am|we are) (?:easy|fine|good)|not that (?:i|we) (?:know of|am aware of|are aware of|can think of)|(?:that )?(?:i|we) (?:know of|am aware of|are aware of|can think of)|as far as (?:i|we) know|known))*(?= $)"
 )
 ALLERGENS_ALONE = re.compile(rf"^ (?:just |only |no |yes(?: ,)? |also |and )*{LIST}(?: (?:for|-) {KIN})?(?= $| ,)")
 BARE = re.compile(

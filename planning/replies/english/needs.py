@@ -24,6 +24,7 @@ from planning.replies.english.gone import read_cleared, read_gone
 from planning.replies.english.illness import REACTS, hardened, is_severe
 from planning.replies.english.lexicon import NUMBER, any_of, number_of, words
 from planning.replies.english.nouns import known_thing
+from planning.replies.english.whose import leave_out, of_guests
 from planning.replies.intents import Intent, ReplyContext, SetNeeds
 from planning.replies.text import Sentence
 
@@ -38,7 +39,7 @@ def _count(match: re.Match[str], before: str) -> int:
     got = match.groupdict()
     if (several := _SEVERAL.search(f" {before[-8:]}{match[0]} ")) is not None:
         return 2 if several["both"] else number_of(several["n"])
-    for group in ("n", "n2"):
+    for group in ("n", "n2", "n4", "n5", "n6"):
         word = got.get(group)
         if word == "both":
             return 2
@@ -51,6 +52,8 @@ def _count(match: re.Match[str], before: str) -> int:
         return 2
     if form.ALL_OF_US.search(text) or re.match(r" we are", text):
         return EVERYBODY
+    if (kins := form.KINS_BEFORE.search(before)) is not None:
+        return 2 if kins["n"] in (None, "both") else number_of(kins["n"])
     lead = re.search(rf" (?P<n>{NUMBER}){form.OF_THEM}?(?: is| are| with| has| have)?(?: a| an| got)*$", before)
     return number_of(lead["n"]) if lead is not None else 1
 
@@ -111,12 +114,17 @@ class _Reader:
             first -= 1
         if only_diet:  # "1 vegetarian adult" counts one, too
             first = sentence.token_range(match, "diet" if "diet" in match.groupdict() else "diets")[0]
-        sentence.take(sentence.token_range(match, "kin")[1] if named else first, last)
+        if named:  # the word for whose it is stays, wherever it stands
+            begin, end = sentence.token_range(match, "kin")
+            sentence.take(first, begin)
+            first = end
+        sentence.take(first, last)
 
     def _other(self, match: re.Match[str]) -> tuple[str | None, str | None] | None:
         """Another guest, or a person called by name, whose need it is: always asked about."""
         guests = [g for g in self.context.guests if g[0] != self.context.writer]
-        known = match.start() + 1 + len(match.groupdict().get("name") or "")
+        name = match.groupdict().get("name")
+        known = match.start() + (1 + len(name) if name else 0)
         if (named := name_before(self.sentence, known, guests)) is not None:
             return named
         spoken = f"{self.sentence.left[: match.start()][-12:]}{match[0]} "
@@ -241,13 +249,28 @@ def read_needs(sentence: Sentence, context: ReplyContext, earlier: str = "") -> 
     if joke is not None and not re.search(rf" allergic to (?:{ALLERGEN})", sentence.left):
         sentence.take_match(joke)
         return []
+    for aside in form.ASIDE.finditer(sentence.left):
+        sentence.take_match(aside)
+    leave_out(sentence)
+    others = of_guests(sentence, context, read_needs) if context.guests and not sentence.question else []
+    return [*others, *_read_own(sentence, context, earlier)]
+
+
+def _read_own(sentence: Sentence, context: ReplyContext, earlier: str) -> list[Intent]:
     reader = _Reader(sentence, context, earlier)
     if context.asked == "diets" and not sentence.question:
         if (match := form.NONE.match(sentence.left)) is not None:
             reader.said(match, (), 0.93, cleared=True)
             return list(reader.found)
-        if (match := form.OF_MINE.match(sentence.left) or form.NONE_FOR.match(sentence.left)) is not None:
-            reader.said(match, needs_of(match["list"], 1, "allergy"), 0.85)
+        while (match := form.GRADED.search(sentence.left)) is not None:
+            how = "intolerance" if match["how"].startswith("intol") else "allergy"
+            needs = needs_of(match["list"], 1, how)
+            reader.severe = is_severe(Sentence(sentence.tokens[slice(*sentence.token_range(match))], False))
+            reader.said(match, needs, 0.88)
+            reader.severe = False
+        if (match := form.ME.match(sentence.left) or form.OF_MINE.match(sentence.left) or form.NONE_FOR.match(sentence.left)) is not None:
+            how = "intolerance" if match["list"].strip() == "lactose" else "allergy"
+            reader.said(match, needs_of(match["list"], 1, how), 0.85)
         if (match := form.ALLERGENS_ALONE.match(sentence.left)) is not None:
             # Below "any diets or allergies?" a bare food is taken as an allergy, the stricter reading.
             needs = needs_of(match["list"], 1, "allergy")
@@ -268,10 +291,13 @@ def read_needs(sentence: Sentence, context: ReplyContext, earlier: str = "") -> 
         (form.ILL_FROM, "", 0.7),
         (form.MAKES_ILL, "allergy", 0.7),
         (form.EXCEPT, "", 0.7),
+        (form.DISAGREES, "intolerance", 0.7),
         (form.NO_AND_ALLERGY, "allergy", 0.75),
     ):
         if (match := pattern.search(sentence.left)) is not None:
             reader.said(match, needs_of(match["list"], 1, severity), sure)
+    if (match := form.NO_DRINK.search(sentence.left)) is not None:
+        reader.said(match, (Need("alcohol", 1, ""),), 0.7)
     if (match := form.KILLS.search(sentence.left)) is not None:
         reader.said(match, hardened(needs_of(match["list"], 1, "allergy")), 0.9)
     reader.take_all(form.ALLERGY_RULES, "allergy")

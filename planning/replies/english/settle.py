@@ -8,6 +8,7 @@ from dataclasses import replace
 from planning.replies.english.foods import last_kin
 from planning.replies.english.illness import read_lost
 from planning.replies.english.needs import EVERYBODY, read_needs, read_withdrawn
+from planning.replies.english.whose import leave_out, of_guests
 from planning.replies.intents import AddPerson, Intent, ReplyContext, SetNeeds, SetParty
 from planning.replies.text import Sentence
 
@@ -19,6 +20,9 @@ def read_told(sentence: Sentence, context: ReplyContext, earlier: str) -> list[I
     "with my mum", or with the person named behind it; and an illness named beside a food is asked about."""
     if not context.addressed or sentence.question:
         return []
+    leave_out(sentence)
+    if told := of_guests(sentence, context, read_needs):
+        return told
     whole = _TOLD_OF.match(sentence.text)
     if whole is not None and (last_kin(f"{earlier} {sentence.text}") or "nobody" in whole[0] or "no one" in whole[0]):
         found = read_needs(sentence, context, earlier)
