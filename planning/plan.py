@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import datetime
 
@@ -41,14 +42,20 @@ class Plan:
 
 
 def plan(
-    potluck: Potluck, now: datetime, *, effort: float = EFFORT, seed: int = 0, seconds: float | None = None
+    potluck: Potluck,
+    now: datetime,
+    *,
+    effort: float = EFFORT,
+    seed: int = 0,
+    seconds: float | None = None,
+    clock: Callable[[], float] | None = None,
 ) -> Plan:
-    """The plan as of `now`. Deterministic in (potluck, now, effort, seed); `seconds` is a wall-clock backstop."""
+    """The plan as of `now`. Deterministic in (potluck, now, effort, seed); `seconds` is a backstop by the `clock`."""
     count = headcount(potluck)
     table = menu(potluck, count)
     needs = diets(potluck)
     needed = portions(potluck, count)
-    kitchen = timeline(potluck, now, effort, seed, seconds)
+    kitchen = timeline(potluck, now, effort, seed, seconds, clock)
     return Plan(
         headcount=count,
         menu=table,

@@ -87,7 +87,7 @@ def shared(potluck: Potluck, timeline: Timeline | None) -> tuple[Reminder, ...]:
     who of the `cooks_out` matter."""
     if potluck.stage is Stage.CANCELLED:
         return ()
-    after, steps = (*_collect(potluck), *_return(potluck)), timeline.steps if timeline is not None else ()
+    after, steps = (*_collect(potluck), *_return(potluck)), timeline.doable if timeline is not None else ()
     if potluck.stage is not Stage.PLANNED:
         return after
     return (*after, *_thaw(potluck, steps), *slow_cookers(potluck, steps), *ovens(potluck, steps),
@@ -98,7 +98,7 @@ def personal(potluck: Potluck, timeline: Timeline | None, guests: Sequence[Guest
     """What each of these guests gets for what they said; no other guest matters to it."""
     if potluck.stage is not Stage.PLANNED:
         return ()
-    steps = timeline.steps if timeline is not None else ()
+    steps = timeline.doable if timeline is not None else ()
     return (*_answer_by(potluck, guests), *_bring(potluck, steps, guests), *_leave(potluck, steps, guests))
 
 

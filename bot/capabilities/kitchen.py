@@ -69,9 +69,9 @@ async def planned(turn: Turn) -> Timeline:
 def in_words(turn: Turn, potluck: Potluck, made: Timeline) -> Html:
     voice = turn.voice
     asked = estimates(potluck)
-    lines = [voice("ovenplan-head", serve=potluck.starts_at, status=made.status, n=len(made.steps), asked=len(asked))]
+    lines = [voice("ovenplan-head", serve=potluck.starts_at, status=made.status, n=len(made.doable), asked=len(asked))]
     lines += _conflicts(turn, made)
-    steps = sorted(made.steps, key=lambda s: (s.start, s.promise, s.step))
+    steps = sorted(made.doable, key=lambda s: (s.start, s.promise, s.step))
     lines += [step_line(voice, potluck, s) for s in steps[:MOST_STEPS]]
     if len(steps) > MOST_STEPS:
         lines.append(voice("ovenplan-more", n=len(steps) - MOST_STEPS))

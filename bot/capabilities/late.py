@@ -86,7 +86,7 @@ def _later(turn: Turn, minutes: int) -> datetime:
     planner = turn.services.planner
     known = planner.timeline(turn.potluck) if planner is not None else None
     guest = turn.guest()
-    due = turn.potluck.starts_at if guest is None else arrival(turn.potluck, guest, known.steps if known else ())
+    due = turn.potluck.starts_at if guest is None else arrival(turn.potluck, guest, known.doable if known else ())
     return max(due, turn.now) + timedelta(minutes=minutes)
 
 

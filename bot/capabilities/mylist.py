@@ -57,7 +57,7 @@ def kitchen_lines(turn: Turn, guest_id: str) -> list[str]:
     from bot.kitchen_words import step_line
 
     own = {p.id for p in turn.potluck.promises_of(guest_id)}
-    return [step_line(turn.voice, turn.potluck, s) for s in timeline.steps if s.promise in own]
+    return [step_line(turn.voice, turn.potluck, s) for s in timeline.doable if s.promise in own]
 
 
 async def command(turn: Turn) -> None:

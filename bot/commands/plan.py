@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import time
 
 from bot.commands.files import Stop, complain, read_json, write_json
 
@@ -19,7 +20,7 @@ def main(args: argparse.Namespace) -> int:
         voice = Voice(zone=potluck.zone, units=potluck.units)
         for warning in warnings:
             complain(f"{args.file}: {voice.plain(warning.key, **warning.facts)}")
-        made = plan(potluck, now, effort=args.effort, seed=args.seed, seconds=args.seconds)
+        made = plan(potluck, now, effort=args.effort, seed=args.seed, seconds=args.seconds, clock=time.monotonic)
         write_json(plan_json.write(made, potluck, now, voice), args.out)
     except potluck_file.Faults as faults:
         voice = Voice()

@@ -8,6 +8,7 @@ from datetime import datetime, timedelta
 from typing import Any
 
 from bot.prints.say import Writer
+from planning.kitchen.result import NO_APPLIANCE
 from planning.potluck import Potluck
 
 PREHEAT = timedelta(minutes=15)
@@ -92,8 +93,12 @@ def kitchen_day(potluck: Potluck, plan: Mapping[str, Any], write: Writer) -> Kit
 
 
 def _steps(plan: Mapping[str, Any], write: Writer) -> Iterable[Step]:
-    for row in (plan.get("kitchen") or {}).get("steps") or ():
-        if row["kind"] in NOT_SHOWN:
+    rows = (plan.get("kitchen") or {}).get("steps") or ()
+    # What the kitchen has nothing for stands among the conflicts, not in the picture.
+    lacking = {r["promise"] for r in rows if not r.get("appliance") and r["kind"] not in NO_APPLIANCE
+               and r.get("at") != "home"}  # fmt: skip
+    for row in rows:
+        if row["kind"] in NOT_SHOWN or row["promise"] in lacking:
             continue
         appliance = row.get("appliance") or ""
         start, end = write.local(row["start"]), write.local(row["end"])

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 from datetime import datetime
 
@@ -11,7 +12,7 @@ from planning.kitchen.fridge import fridge_conflicts
 from planning.kitchen.implausible import implausible
 from planning.kitchen.result import Conflict, Timeline
 from planning.kitchen.solve import EFFORT
-from planning.kitchen.steps import check
+from planning.kitchen.steps import LACKING, check
 from planning.kitchen.units import say_in_units
 from planning.potluck import Answer, Potluck, Stage
 
@@ -24,10 +25,12 @@ def timeline(
     effort: float = EFFORT,
     seed: int = 0,
     seconds: float | None = None,
+    clock: Callable[[], float] | None = None,
 ) -> Timeline:
     """Who does what when, backwards from serving time. Always answers; the same input gives the same timeline.
 
-    `effort` is the solver's deterministic budget, `seconds` a wall-clock backstop. Dishes of guests
+    `effort` is the solver's deterministic budget, `seconds` a wall-clock backstop, kept exactly where a `clock`
+    (seconds, from anywhere) comes with it. Dishes of guests
     who cannot come are left out. Nothing to heat or prepare, a cancelled potluck, or one that has
     started: an empty timeline, without waking the solver.
     """
@@ -42,8 +45,9 @@ def timeline(
     if not checked:
         told = _in_units(potluck, faults + fridge_conflicts(potluck))
         return replace(NOTHING, status="impossible" if faults else "optimal", conflicts=told)
-    found = attempt(potluck, checked, now, effort=effort, seed=seed, seconds=seconds)
-    broken = faults + explain(potluck, checked, now, found, effort=effort, seed=seed)
+    found = attempt(potluck, checked, now, effort=effort, seed=seed, seconds=seconds, clock=clock)
+    lacking = frozenset(p for fault in faults if fault.rule in LACKING for p in fault.promises)
+    broken = faults + explain(potluck, checked, now, found, effort=effort, seed=seed, told=lacking)
     status = "impossible" if broken else "optimal" if found.solution.proved else "feasible"
     conflicts = _in_units(potluck, broken + fridge_conflicts(potluck, found.steps))
     objective, bound = found.solution.cost.objective, found.solution.bound

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 
@@ -38,6 +38,7 @@ def attempt(
     effort: float,
     seed: int = 0,
     seconds: float | None = None,
+    clock: Callable[[], float] | None = None,
     coolers: frozenset[str] = frozenset(),
     neat: bool = True,
     lists: int | None = None,
@@ -46,12 +47,12 @@ def attempt(
     known = known_steps(potluck, now)
     since = min((k.start for k in known if k.begun), default=None)
     made = with_known(make(potluck, checked, now, coolers, since), known)
-    solution = solve(made.problem, effort=effort, seed=seed, seconds=seconds, neat=neat, lists=lists)
+    solution = solve(made.problem, effort=effort, seed=seed, seconds=seconds, clock=clock, neat=neat, lists=lists)
     for problem in relaxed(made.problem):
         if keeps_rules(made.problem, solution.schedule):
             break
         made = replace(made, problem=problem)
-        solution = solve(problem, effort=effort, seed=seed, seconds=seconds, neat=neat, lists=lists)
+        solution = solve(problem, effort=effort, seed=seed, seconds=seconds, clock=clock, neat=neat, lists=lists)
     steps = planned(made, solution.schedule)
     return Attempt(made, solution, steps, _dish_times(potluck, made, solution.schedule, steps))
 

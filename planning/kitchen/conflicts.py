@@ -66,11 +66,12 @@ class _Search:
 
 
 def explain(potluck: Potluck, checked: Sequence[Checked], now: datetime, found: Attempt, *, effort: float,
-            seed: int) -> tuple[Conflict, ...]:  # fmt: skip
+            seed: int, told: frozenset[str] = frozenset()) -> tuple[Conflict, ...]:  # fmt: skip
     """One conflict for each dish that comes late or waits too long off heat, the worst first.
 
     Each names what the dish waits for and a way out. What mends one of several alike need not mend the
-    others, so each is asked for itself; where nothing tried mends a dish, it gets the usual advice.
+    others, so each is asked for itself; where nothing tried mends a dish, it gets the usual advice. Dishes `told` of
+    already, for what the kitchen lacks, are not told of again.
     """
     if not found.broken:
         return ()
@@ -78,7 +79,7 @@ def explain(potluck: Potluck, checked: Sequence[Checked], now: datetime, found: 
     conflicts: list[Conflict] = []
     by_id = {c.promise.id: c for c in checked}
     worst = sorted(found.dishes, key=lambda d: (-d.late_min - d.unsafe_min, d.promise))
-    for number, dish in enumerate(d for d in worst if d.late_min or d.unsafe_min):
+    for number, dish in enumerate(d for d in worst if (d.late_min or d.unsafe_min) and d.promise not in told):
         one = by_id[dish.promise]
         way = _first_that_mends(search, one, dish, found) if number < MOST_EXPLAINED else None
         if way is None or way.kind == "leave-out":

@@ -59,14 +59,14 @@ def with_last(potluck: Potluck, last: Timeline | None, now: datetime) -> Potluck
     A potluck that carries steps of a previous plan already keeps those; asks of the previous plan stay.
     """
     before = potluck.previous or {}
-    if last is None or not last.steps or before.get("steps"):
+    if last is None or not last.doable or before.get("steps"):
         return potluck
     told = [
         {"promise": s.promise, "kind": s.kind, "start": s.start.isoformat(), "appliance": s.appliance,
          "circuit": s.circuit, "temp_f": s.temp_f}
-        for s in last.steps
+        for s in last.doable
     ]  # fmt: skip
-    begun = [{"promise": s.promise, "kind": s.kind} for s in last.steps if s.start <= now]
+    begun = [{"promise": s.promise, "kind": s.kind} for s in last.doable if s.start <= now]
     return replace(potluck, previous={**before, "steps": told, "started": begun})
 
 

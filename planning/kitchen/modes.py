@@ -113,6 +113,10 @@ def modes_of(kitchen: Kitchen, steps: list[HeatStep], set_points: tuple[int, ...
             for uses, circuit in _plugs(kitchen, watts):
                 modes.append(Mode(length, ((f"microwave:{number}", 1), *uses), spare_min=spare))
                 places.append((f"microwave:{number}", circuit))
+    elif (first.kind == STOVE and kitchen.burners <= 0) or (
+        first.kind == GRILL and kitchen.grills <= 0 and not first.own_appliance
+    ):
+        return (), []
     elif first.kind == STOVE:
         return (Mode(length, (("burner", 1),), spare_min=spare),), [("burner", None)]
     elif first.kind == "grill" and not first.own_appliance:
@@ -172,6 +176,8 @@ def hold_of(kitchen: Kitchen, one: Checked, task: Task, places: dict[tuple[str, 
     steps = one.steps
     last = steps[-1]
     if not one.hot or last.at != "venue" or last.kind not in (*HEATING, KEEP_WARM):
+        return None
+    if places[task.id, 0][0] is None:
         return None
     modes: list[tuple[Mode, int | None]] = []
     key = f"hold:{one.promise.id}"

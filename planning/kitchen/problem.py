@@ -12,10 +12,10 @@ from dataclasses import dataclass, field, replace
 from datetime import UTC, datetime, time, timedelta
 from itertools import pairwise
 
-from planning.kitchen.core import Course, Dish, Lag, Problem, Resource, Task
+from planning.kitchen.core import Course, Dish, Lag, Mode, Problem, Resource, Task
 from planning.kitchen.homes import Home, home_modes, homes, in_home_oven, resources_of
 from planning.kitchen.links import groups, keeps_hot, lag, roomy, touches, wide_enough
-from planning.kitchen.modes import SLOT_MIN, alike, all_set_points, hold_of, modes_of, slots
+from planning.kitchen.modes import SLOT_MIN, alike, all_set_points, hold_of, modes_of, slots, span
 from planning.kitchen.off_heat import OFF_HEAT_MIN, ending_on_a_slot, shorter_rest
 from planning.kitchen.steps import (
     HEATING,
@@ -203,7 +203,10 @@ def _add_dish(potluck: Potluck, frame: Frame, one: Checked, parts: _Parts, set_p
                 # A slow cooker that nothing powers keeps nothing warm; an oven does.
                 modes, places = modes_of(potluck.kitchen, mine, set_points, (), heat)
             modes, places = roomy(modes, places, quarts(promise.quantity), units)
-            hands = touches(mine)
+            hands = touches(mine) if potluck.kitchen.cooks > 0 else ()
+        if not modes:
+            # The kitchen has nothing for it, which is told; when it would be is planned all the same.
+            modes, places = (Mode(span(mine)),), [(None, None)]
         if first.kind == "rest" and number and first.at == steps[group[0] - 1].at:
             modes = shorter_rest(modes, mine, spare)
         at_end = False

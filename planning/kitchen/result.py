@@ -7,6 +7,9 @@ from datetime import datetime
 
 from planning.potluck import Money, Say
 
+NO_APPLIANCE = ("prep", "rest", "chill", "thaw", "transport", "serve")
+"""Kinds of steps that nothing has to be switched on for."""
+
 
 @dataclass(frozen=True)
 class PlannedStep:
@@ -32,6 +35,11 @@ class PlannedStep:
     step: int = 0
     hands_min: int = 0
     covered: bool = False
+
+    @property
+    def lacking(self) -> bool:
+        """Whether it needs an appliance and the kitchen has none for it: it only says when it would be."""
+        return self.at == "venue" and self.appliance is None and self.kind not in NO_APPLIANCE
 
 
 @dataclass(frozen=True)
@@ -72,7 +80,8 @@ class Conflict:
 @dataclass(frozen=True)
 class Timeline:
     """`status`: "optimal" (proved), "feasible" (not proved) or "impossible" (some rule is broken by
-    `late_min` or `unsafe_min`, or something could not be planned at all: see `conflicts`).
+    `late_min` or `unsafe_min`, or something could not be planned at all: see `conflicts`). What an
+    impossible kitchen lacks has steps all the same, the least bad ones, in no appliance.
 
     `objective` and `bound` are in weighted minutes: 10,000 x unsafe + 1,000 x late + the minutes
     hot dishes wait. They are equal when proved; the bound carries no percentage.
@@ -84,3 +93,9 @@ class Timeline:
     steps: tuple[PlannedStep, ...] = ()
     dishes: tuple[DishTimes, ...] = ()
     conflicts: tuple[Conflict, ...] = ()
+
+    @property
+    def doable(self) -> tuple[PlannedStep, ...]:
+        """The steps of the dishes that lack nothing: what people can be told to do."""
+        lacking = {s.promise for s in self.steps if s.lacking}
+        return tuple(s for s in self.steps if s.promise not in lacking)

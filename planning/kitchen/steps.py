@@ -33,6 +33,10 @@ CELSIUS_LIKELY_F = 250.0
 TOO_HEAVY = ("frozen-weight", "too-heavy")
 """Rules about a weight: the dish is planned all the same."""
 
+LACKING = ("no-oven", "too-many-pans", "no-burner", "no-grill", "no-slow-cooker", "no-microwave", "no-hands",
+           "nothing-to-hold-in", "no-outlet", "too-much-power")  # fmt: skip
+"""Rules about what the kitchen does not have: the dish is planned as if it had, in no appliance."""
+
 FAR_TOO_LATE = timedelta(hours=12)
 """An arrival so long after serving is a slip of the pen, not a late guest."""
 
@@ -75,7 +79,10 @@ def say_conflict(
 
 
 def check(potluck: Potluck) -> tuple[tuple[Checked, ...], tuple[Conflict, ...]]:
-    """Every promise with steps to plan, and one conflict for each fault found. A faulty dish is left out."""
+    """Every promise with steps to plan, and one conflict for each fault found.
+
+    A dish with a figure that cannot be is left out; one for which the kitchen lacks something is not.
+    """
     good: list[Checked] = []
     conflicts: list[Conflict] = []
     for promise in potluck.promises:
@@ -85,7 +92,7 @@ def check(potluck: Potluck) -> tuple[tuple[Checked, ...], tuple[Conflict, ...]]:
         faults = _said_once(list(_faults(potluck, promise, steps)))
         conflicts.extend(faults)
         kept = tuple(n for n, s in enumerate(steps) if not _takes_no_time(s))
-        if not kept or any(f.rule not in TOO_HEAVY for f in faults):
+        if not kept or any(f.rule not in (*TOO_HEAVY, *LACKING) for f in faults):
             continue
         numbers = (*kept, len(steps)) if len(kept) < len(steps) else ()
         good.append(Checked(promise, tuple(_clean(steps[n]) for n in kept), is_hot(promise, steps), source, numbers))

@@ -13,11 +13,12 @@ from functools import cache
 from planning import tables
 from planning.amounts import parse, to_unit
 from planning.dishes import Dish, lookup
-from planning.potluck import Answer, HeatStep, Potluck, Promise
+from planning.potluck import Answer, HeatStep, Kitchen, Potluck, Promise
 
 SURE = 0.8
 """How sure the catalogue must be of a dish's name before its usual steps are planned or asked about."""
 
+SLOW = ("slow-cooker-low", "slow-cooker-high")
 HEATING = ("oven", "stove", "slow-cooker-low", "slow-cooker-high", "microwave", "grill")
 
 ROAST_TURKEY = (("COOK-27", "COOK-28", 12.0), ("COOK-29", "COOK-30", 14.0), ("COOK-31", "COOK-32", 18.0),
@@ -41,10 +42,17 @@ class Estimate:
 def steps_of(potluck: Potluck, promise: Promise) -> tuple[tuple[HeatStep, ...], str]:
     """(steps, where they come from): the cook's own, else the usual ones when they carry a source.
 
-    The host's kitchen is the venue; anybody else does the usual work at home.
+    The host's kitchen is the venue; anybody else does the usual work at home. What is only usual never stands in
+    the way: where there is nothing to do it in, it becomes an `Estimate`.
     """
     if promise.heat is not None:
         return promise.heat, "cook"
+    steps, source = _assumed(potluck, promise)
+    return (steps, source) if _possible(potluck, promise, steps) else ((), "")
+
+
+def _assumed(potluck: Potluck, promise: Promise) -> tuple[tuple[HeatStep, ...], str]:
+    """The usual steps that carry a source, whether or not they can be done."""
     dish = _usual(promise)
     if dish is None or dish.time_source in ("", "practice", "invented"):
         return (), ""
@@ -56,6 +64,54 @@ def steps_of(potluck: Potluck, promise: Promise) -> tuple[tuple[HeatStep, ...], 
     if promise.guest == potluck.host:
         steps = tuple(replace(s, at="venue") for s in steps)
     return steps, source
+
+
+def _possible(potluck: Potluck, promise: Promise, steps: tuple[HeatStep, ...]) -> bool:
+    """Whether there is something to do these usual steps in, beside what other dishes are told to need."""
+    if promise.guest != potluck.host:
+        guest = potluck.guest(promise.guest)
+        return guest is None or guest.has_oven or not any(s.kind == "oven" for s in steps)
+    has = _has(potluck.kitchen)
+    if not all(has.get(s.kind, True) for s in steps):
+        return False
+    if not any(s.kind in SLOW for s in steps):
+        return True
+    taken = sum(_wants_slow_cooker(p.heat) for p in potluck.promises if p.heat is not None)
+    before = potluck.promises[: next((n for n, p in enumerate(potluck.promises) if p is promise), 0)]
+    taken += sum(_wants_slow_cooker(_assumed(potluck, p)[0]) for p in before if p.heat is None)
+    return taken < len(potluck.kitchen.slow_cookers)
+
+
+def _wants_slow_cooker(steps: tuple[HeatStep, ...]) -> bool:
+    return any(s.kind in SLOW and s.at == "venue" and not s.own_appliance for s in steps)
+
+
+def _has(kitchen: Kitchen) -> dict[str, bool]:
+    """Whether a kitchen has something for a step of this kind."""
+    watts = max((0.8 * c.amps * c.volts for c in kitchen.circuits if c.outlets > 0), default=0.0)
+    slow = any(c.watts <= watts for c in kitchen.slow_cookers) and watts > 0
+    return {
+        "oven": any(o.racks * o.pans_per_rack > 0 for o in kitchen.ovens), "stove": kitchen.burners > 0,
+        "slow-cooker-low": slow, "slow-cooker-high": slow, "grill": kitchen.grills > 0,
+        "microwave": any(m.watts <= watts for m in kitchen.microwaves) and watts > 0, "prep": kitchen.cooks > 0,
+    }  # fmt: skip
+
+
+POT_MIN = 180
+"""What is usually in a slow cooker for hours is done so long in a pot on the stove, or covered in an oven at 325 °F, at
+a low simmer; the longer end of common practice, no source."""
+
+
+def _another_way(kitchen: Kitchen, steps: tuple[HeatStep, ...]) -> tuple[HeatStep, ...]:
+    """The usual steps with a pot for a slow cooker that is not there (or not free)."""
+    has = _has(kitchen)
+    if has["stove"]:
+        pot = HeatStep("stove", POT_MIN, covered=True, hands_min=10)
+    elif has["oven"]:
+        pot = HeatStep("oven", POT_MIN, 325, covered=True)
+    else:
+        return steps
+    return tuple(pot if s.kind in SLOW else s for s in steps)
 
 
 def _name(promise: Promise) -> str:
@@ -114,11 +170,15 @@ def estimates(potluck: Potluck) -> tuple[Estimate, ...]:
         if promise.heat is not None or promise.serve in ("cold", "room") or (guest and guest.answer is Answer.NO):
             continue
         dish = _usual(promise)
-        if dish is None or dish.time_source != "practice" or dish.serve != "hot":
+        if dish is None or dish.time_source in ("", "invented") or dish.serve != "hot":
             continue
         steps = tuple(s for s in dish.known_heat if s.kind in (*HEATING, "rest"))
+        if dish.time_source != tables.PRACTICE:
+            if steps_of(potluck, promise)[0]:
+                continue
+            steps = _another_way(potluck.kitchen, steps) if promise.guest == potluck.host else steps
         if any(s.kind in HEATING for s in steps):
-            found.append(Estimate(promise.id, steps, dish.time_source))
+            found.append(Estimate(promise.id, steps, tables.PRACTICE))
     return tuple(found)
 
 

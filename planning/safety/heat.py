@@ -31,7 +31,7 @@ def cold_water(frozen_lb: float) -> timedelta:
 
 def thaw_notes(potluck: Potluck, promise: Promise, now: datetime, timeline: Timeline | None) -> Iterator[SafetyNote]:
     """In the refrigerator by a day, else in cold water by an hour, else not at all."""
-    steps = timeline.steps if timeline is not None else ()
+    steps = timeline.doable if timeline is not None else ()
     latest = thaw_by(potluck, promise, steps)
     lb = promise.frozen_lb
     if latest is None or lb is None:
@@ -91,7 +91,7 @@ def _fill_notes(potluck: Potluck, promise: Promise, timeline: Timeline | None) -
     if volume is None or not cookers or own:
         return
     sizes = sorted({c.quarts for c in cookers})
-    for step in timeline.steps if timeline is not None else ():
+    for step in timeline.doable if timeline is not None else ():
         place = step.appliance or ""
         if step.promise == promise.id and place.startswith("slow-cooker:") and place[12:].isdigit():
             number = int(place[12:])

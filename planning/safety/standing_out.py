@@ -21,7 +21,7 @@ def out_notes(
     potluck: Potluck, promise: Promise, now: datetime, timeline: Timeline | None = None
 ) -> Iterator[SafetyNote]:
     """The clock of one dish: running, spent, or what it will be once it is on the table."""
-    ticking = clock(potluck, promise, timeline.steps if timeline is not None else ())
+    ticking = clock(potluck, promise, timeline.doable if timeline is not None else ())
     keeps = not perishable(promise)
     if promise.category in ("drink", "supplies") or (keeps and ticking.since is None):
         return

@@ -49,7 +49,7 @@ def difference(
 
 
 def _steps(timeline: Timeline | None) -> dict[tuple[str, int], PlannedStep]:
-    return {(s.promise, s.step): s for s in (timeline.steps if timeline is not None else ())}
+    return {(s.promise, s.step): s for s in (timeline.doable if timeline is not None else ())}
 
 
 def _moved(was: Timeline | None, is_now: Timeline | None, now: datetime) -> Iterator[PlannedStep]:
@@ -64,9 +64,9 @@ def _moved(was: Timeline | None, is_now: Timeline | None, now: datetime) -> Iter
 
 
 def _gone(before: Potluck, after: Potluck, was: Timeline | None, is_now: Timeline | None) -> Iterator[str]:
-    planned = {s.promise for s in (is_now.steps if is_now else ())}
+    planned = {s.promise for s in (is_now.doable if is_now else ())}
     for promise in before.promises:
-        had = any(s.promise == promise.id for s in (was.steps if was else ()))
+        had = any(s.promise == promise.id for s in (was.doable if was else ()))
         if had and after.promise(promise.id) is not None and promise.id not in planned:
             yield promise.id
 

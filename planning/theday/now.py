@@ -22,7 +22,7 @@ class Moment:
 
 def moment(timeline: Timeline | None, now: datetime, ahead: timedelta = NEXT) -> Moment:
     """The steps that run at `now`, and those that start within `ahead` (at least the next one)."""
-    steps = timeline.steps if timeline is not None else ()
+    steps = timeline.doable if timeline is not None else ()
     running = sorted((s for s in steps if s.start <= now < s.end), key=lambda s: (s.end, s.promise, s.step))
     later = sorted((s for s in steps if s.start > now), key=lambda s: (s.start, s.promise, s.step))
     first = later[0].start if later else now
@@ -31,6 +31,6 @@ def moment(timeline: Timeline | None, now: datetime, ahead: timedelta = NEXT) ->
 
 def soon(timeline: Timeline | None, now: datetime) -> tuple[PlannedStep, ...]:
     """What must be begun or ended within the next ten minutes, by time."""
-    steps = timeline.steps if timeline is not None else ()
+    steps = timeline.doable if timeline is not None else ()
     due = [s for s in steps if now <= s.start <= now + SOON or now < s.end <= now + SOON]
     return tuple(sorted(due, key=lambda s: (s.start, s.promise, s.step)))

@@ -130,7 +130,8 @@ def test_pans_are_swapped_when_the_first_comes_out() -> None:
 def test_a_slow_cooker_at_home_is_started_by_its_cook_and_at_the_venue_by_the_host() -> None:
     def step(where: str) -> Timeline:
         began, over = at("2027-09-18T08:00"), at("2027-09-18T16:00")
-        return Timeline("optimal", 0, 0, (PlannedStep("a", "slow-cooker-low", None, 0, began, over, at=where),))
+        cooked = PlannedStep("a", "slow-cooker-low", "slow-cooker:0", 0, began, over, at=where)
+        return Timeline("optimal", 0, 0, (cooked,))
 
     assert [r.to for r in kinds(supper(), step("home"))["slow-cooker"]] == ["ravi"]
     assert [r.to for r in kinds(supper(), step("venue"))["slow-cooker"]] == ["host"]

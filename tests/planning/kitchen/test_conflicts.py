@@ -49,7 +49,7 @@ def test_a_bad_value_is_one_clear_conflict_and_the_rest_of_the_plan_stands(
     found = plan(potluck(dish("bad", *steps), GOOD))
 
     assert [(c.rule, c.promises) for c in found.conflicts] == [(rule, ("bad",))]
-    assert {s.promise for s in found.steps} == {"good"}
+    assert {s.promise for s in found.doable} == {"good"}
 
 
 def test_a_temperature_in_celsius_comes_with_its_fahrenheit() -> None:
@@ -83,7 +83,8 @@ def test_what_the_kitchen_does_not_have_is_said(facts: dict[str, object], step: 
     )
 
     assert [c.rule for c in found.conflicts] == [rule]
-    assert {s.promise for s in found.steps} == {"cold"}
+    assert {s.promise for s in found.steps} == {"bad", "cold"}
+    assert [(s.kind, s.appliance) for s in found.steps if s.promise == "bad"] == [(step.kind, None)]
 
 
 def test_six_roasts_without_an_oven_are_six_conflicts() -> None:

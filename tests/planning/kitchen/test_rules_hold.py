@@ -55,7 +55,8 @@ def test_the_same_potluck_gets_the_same_timeline(potluck: Potluck) -> None:
 def test_a_timeline_breaks_a_rule_exactly_when_it_is_called_impossible(potluck: Potluck) -> None:
     found = timeline(potluck, WEEK_BEFORE, effort=0.05)
 
-    broken = any(d.late_min or d.unsafe_min for d in found.dishes) or len(found.dishes) < len(potluck.promises)
+    broken = any(d.late_min or d.unsafe_min for d in found.dishes) or any(s.lacking for s in found.steps)
+    broken = broken or len(found.dishes) < len(potluck.promises)
     assert (found.status == "impossible") is broken
     assert bool(found.conflicts) is broken
 

@@ -32,6 +32,15 @@ def last_waking(potluck: Potluck) -> datetime:
     return at if at < serving else datetime.combine(serving.date() - timedelta(days=1), up, potluck.zone)
 
 
+LACKING = {"no-oven", "too-many-pans", "no-burner", "no-grill", "no-slow-cooker", "no-microwave", "no-outlet",
+           "too-much-power", "nothing-to-hold-in"}  # fmt: skip
+
+
+def _lacking(timeline: Timeline) -> set[str]:
+    """Dishes of which a conflict says that the kitchen has nothing for them: their steps may stand in nothing."""
+    return {p for c in timeline.conflicts if c.rule in LACKING for p in c.promises}
+
+
 def _given(promise: Promise, step: PlannedStep) -> HeatStep | None:
     steps = promise.heat or ()
     return steps[step.step] if step.step < len(steps) else None
@@ -107,6 +116,8 @@ def _ovens(potluck: Potluck, timeline: Timeline, now: datetime) -> Iterator[str]
         if step.appliance and step.appliance.startswith("oven:"):
             by_oven[step.appliance].append(step)
         elif step.kind == "oven" and step.at == "venue" and not (step.appliance or "").startswith("own:"):
+            if step.promise in _lacking(timeline):
+                continue
             yield f"{step.promise}: an oven step without an oven"
     for name, steps in by_oven.items():
         oven = potluck.kitchen.ovens[int(name.split(":")[1])]
@@ -152,7 +163,7 @@ def _units(potluck: Potluck, timeline: Timeline) -> Iterator[str]:
     in_use: dict[str, list[PlannedStep]] = defaultdict(list)
     for step in timeline.steps:
         place = step.appliance or ""
-        if place.startswith("own:"):
+        if place.startswith("own:") or (not place and step.promise in _lacking(timeline)):
             continue
         group, _, number = place.partition(":")
         if step.at == "venue" and step.kind in expected and group != expected[step.kind]:
@@ -173,7 +184,8 @@ def _power(potluck: Potluck, timeline: Timeline) -> Iterator[str]:
     """Watts within 80 % of each circuit, plugs within its outlets."""
     for step in timeline.steps:
         plugged_in = step.kind in PLUGGED or (step.appliance or "") in ("own:oven", "own:stove", "own:keep-warm")
-        if step.at == "venue" and plugged_in and step.circuit is None:
+        lacking = step.appliance is None and step.promise in _lacking(timeline)
+        if step.at == "venue" and plugged_in and step.circuit is None and not lacking:
             yield f"{step.promise}: {step.kind} is not plugged in"
     for number, circuit in enumerate(potluck.kitchen.circuits):
         plugged = [s for s in timeline.steps if s.circuit == number]
@@ -196,6 +208,8 @@ def _hands(potluck: Potluck, timeline: Timeline) -> Iterator[str]:
         minutes = given.minutes if given.kind == "prep" else min(given.hands_min, given.minutes)
         if minutes > 0:
             busy.append((step.start, step.start + timedelta(minutes=minutes)))
+    if potluck.kitchen.cooks <= 0 and any(c.rule == "no-hands" for c in timeline.conflicts):
+        return
     for start, _ in busy:
         if sum(a <= start < b for a, b in busy) > potluck.kitchen.cooks:
             yield f"hands: too few at {start}"
