@@ -71,7 +71,8 @@ _withdraw = (
     .where(_r.potluck_id == bindparam("p_id"), _r.key == bindparam("p_key"), _r.state == "pending")
     .values(state="withdrawn")
 )
-_pending = select(t.reminder).where(_r.potluck_id == bindparam("p_id"), _r.state == "pending")
+# By potluck alone: told the state as well, SQLite looks through everybody's pending ones.
+_stored = select(t.reminder).where(_r.potluck_id == bindparam("p_id"))
 
 
 def replace_reminders(
@@ -94,7 +95,7 @@ def replace_reminders(
         rows = [reminder_row(potluck_id, r) for r in now if old.get(r.key) != r]
         gone = [k for k in old if k not in keys]
     else:
-        stored = {r.key: r for r in ask(conn, _pending, {"p_id": potluck_id})}
+        stored = {r.key: r for r in ask(conn, _stored, {"p_id": potluck_id}) if r.state == "pending"}
         rows = [row for r in now if not _same(stored.get(r.key), row := reminder_row(potluck_id, r))]
         gone = [k for k in stored if k not in keys]
     if rows:
@@ -137,30 +138,37 @@ def finish_reminder(conn: Connection, f: FinishedReminder) -> bool:
     return bool(count(conn, _finish, params))
 
 
-_ready = or_(
-    and_(_r.state == "pending", _r.due_at <= bindparam("p_now", type_=Instant)),
-    and_(_r.state == "sending", _r.lease_until <= bindparam("p_now", type_=Instant)),
-)
-_due = (
-    select(_r.potluck_id, _r.key)
-    .where(_ready)
-    .order_by(_r.due_at, _r.potluck_id, _r.key)
-    .limit(bindparam("p_limit"))
-    .with_for_update(skip_locked=True)
-    .cte("due")
-)
-_claim = (
-    update(t.reminder)
-    .where(tuple_(_r.potluck_id, _r.key).in_(select(_due.c.potluck_id, _due.c.key)))
-    .values(
-        state="sending",
-        owner=bindparam("p_owner"),
-        lease_until=bindparam("p_until", type_=Instant),
-        tries=_r.tries + 1,
-        doubtful=_r.state == "sending",
+_pending_due = and_(_r.state == "pending", _r.due_at <= bindparam("p_now", type_=Instant))
+_expired = and_(_r.state == "sending", _r.lease_until <= bindparam("p_now", type_=Instant))
+_ready = or_(_pending_due, _expired)
+
+
+def _claim(ready: Any, first: Any) -> Any:
+    """Each in the order of its own index: with both in one question, all that are due are read to find a few."""
+    due = (
+        select(_r.potluck_id, _r.key)
+        .where(ready)
+        .order_by(first)
+        .limit(bindparam("p_limit"))
+        .with_for_update(skip_locked=True)
+        .cte("due")
     )
-    .returning(t.reminder)
-)
+    return (
+        update(t.reminder)
+        .where(tuple_(_r.potluck_id, _r.key).in_(select(due.c.potluck_id, due.c.key)))
+        .values(
+            state="sending",
+            owner=bindparam("p_owner"),
+            lease_until=bindparam("p_until", type_=Instant),
+            tries=_r.tries + 1,
+            doubtful=_r.state == "sending",
+        )
+        .returning(t.reminder)
+    )
+
+
+_claim_pending = _claim(_pending_due, _r.due_at)
+_claim_expired = _claim(_expired, _r.lease_until)
 _any_due = select(_r.key).where(_ready).limit(1)
 _next_pending = select(func.min(_r.due_at)).where(_r.state == "pending")
 _next_lease = select(func.min(_r.lease_until)).where(_r.state == "sending")
@@ -191,15 +199,21 @@ class Reminders(Base):
     async def claim_reminders(
         self, now: datetime, owner: str, lease_until: datetime, limit: int = 50
     ) -> tuple[ReminderRow, ...]:
-        """Take due reminders (and those whose holder let the lease run out), earliest first.
+        """Take due reminders, before them those whose holder let the lease run out; earliest first.
 
         A row is handed to one owner only. It is the owner's until `lease_until`; expired ones
         (`expires_at`) are handed out too, so that they are finished as skipped and logged.
         """
-        params = {"p_now": now, "p_owner": owner, "p_until": lease_until, "p_limit": limit}
+        params = {"p_now": now, "p_owner": owner, "p_until": lease_until}
         if not await self._runner.glance(lambda conn: ask(conn, _any_due, {"p_now": now})):
             return ()
-        rows = await self._writer.job(lambda conn: ask(conn, _claim, params))
+
+        def work(conn: Connection) -> list[Any]:
+            again = ask(conn, _claim_expired, {**params, "p_limit": limit})
+            left = limit - len(again)
+            return [*again, *(ask(conn, _claim_pending, {**params, "p_limit": left}) if left > 0 else ())]
+
+        rows = await self._writer.job(work)
         return tuple(sorted((reminder_from(r) for r in rows), key=lambda r: (r.due_at, r.potluck_id, r.key)))
 
     async def finish_reminder(
