@@ -32,8 +32,20 @@ def context(turn: Turn, *, replying_to: str | None, replied_text: str = "") -> R
         starts_at=potluck.starts_at,
         replied_text=replied_text,
         language=turn.voice.language,
+        near_board=_near_board(turn),
         needs=tuple(n.need for n in guest.all_needs()) if guest else (),
     )
+
+
+NEAR = 40
+"""So many messages below the board people still speak of what it asks (common practice, no source)."""
+
+
+def _near_board(turn: Turn) -> bool:
+    """Whether the board stands a few messages above in the same chat; the platform numbers a chat's messages."""
+    board = turn.stored.place.board_message_id if turn.stored is not None else None
+    own = turn.event.message_id
+    return board is not None and own is not None and not turn.private and 0 < own - board <= NEAR
 
 
 def place_of(turn: Turn) -> str | None:

@@ -228,6 +228,8 @@ class ReplyContext:
     starts_at: datetime | None = None
     replied_text: str = ""
     language: str = "en"
+    near_board: bool = False
+    """Whether the group was asked just before: only a few messages stand between the board and this one."""
     needs: tuple[str, ...] = ()
     """What is noted of the writer's party: taking all of it back is asked about."""
 

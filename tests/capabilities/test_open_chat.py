@@ -43,3 +43,24 @@ async def test_toppings_in_words_beside_a_bar_stand_in_the_bar(play):
 
     assert played.promises("ravi") == []
     assert {t["name"] for t in played.state["bar"]["toppings"] if t["guest"] == "ravi"} == {"grated cheddar", "salsa"}
+
+
+async def test_who_comes_with_what_is_read_in_the_open_below_the_board(play):
+    played = await play(say("ravi", "3 of us, one vegetarian, slaw for 12"), first=SEES_ALL)
+
+    guest = played.guest("ravi")
+    assert (guest["answer"], guest["adults"]) == ("yes", 3)
+    assert [p["dish"] for p in played.state["promises"]] == ["slaw"]
+
+
+async def test_a_plain_yes_right_below_the_board_counts_and_can_be_undone(play):
+    played = await play(say("ravi", "I'll be there!"), first=SEES_ALL)
+
+    assert played.guest("ravi")["answer"] == "yes"
+    assert "Undo" in str(played.rows)
+
+
+async def test_being_there_in_a_minute_is_no_answer(play):
+    played = await play(say("ravi", "I'll be there in a minute"), first=SEES_ALL)
+
+    assert [g for g in played.state["guests"] if g["id"] == "ravi" and g["answer"] != "none"] == []

@@ -13,6 +13,8 @@ yes), "+slaw" a promise of slaw for 12 made by the writer, "+bar" a potato bar. 
     reschedule= move= size= kitchen= are the host's
     change=p1|20 drop=p1 top=chives add=Ravi's mother ask=when late=20 undo
 
+"near" is the open group right below the board ("chat": long after it).
+
 "-" is nothing at all. "?" before it: a question is the right answer (or silence, where nothing follows).
 """
 
@@ -45,7 +47,7 @@ class Line:
 
     @property
     def addressed(self) -> bool:
-        return not self.place.startswith(("chat", "person"))
+        return not self.place.startswith(("chat", "near", "person"))
 
 
 def party_of(word: str) -> Party:
@@ -61,7 +63,7 @@ def context_of(place: str) -> ReplyContext:
     host, place = place.startswith("host:"), place.removeprefix("host:")
     where, _, party = place.partition("=")
     where, *extras = where.split("+")
-    kinds: dict[str, str | None] = {"chat": None, "person": "person", "board": "board", "bot": "bot"}
+    kinds: dict[str, str | None] = {"chat": None, "near": None, "person": "person", "board": "board", "bot": "bot"}
     return ReplyContext(
         "ravi", "Ravi", f"question:{where[2:]}" if where.startswith("q:") else kinds[where],
         guests=GUESTS,
@@ -72,6 +74,7 @@ def context_of(place: str) -> ReplyContext:
         bar_base="baked potato" if "bar" in extras else "",
         host=host,
         now=NOW if host else None,
+        near_board=where == "near",
     )  # fmt: skip
 
 

@@ -164,6 +164,8 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         ]
     found = spelling.less_sure(message, doubt.doubt(message, found, context))
     if not chatted.addressed:
+        if (told := _composed(message, chatted)) and not any(isinstance(i, DropPromise) for i in found):
+            return told, passed
         if not plain:
             if open_chat.SUPPER.search(message.plain) is not None:
                 public = _in_the_open(message, chatted, supper=True) if open_chat.worth_a_look(message) else []
@@ -178,6 +180,14 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
             for i in found
         ]
     return found, passed
+
+
+def _composed(message: Message, context: ReplyContext) -> list[Intent]:
+    """What is plainly an answer to the board though nobody wrote to the bot."""
+    if sum(len(s.tokens) for s in message.sentences) > MOST_WORDS:
+        return []
+    found, passed = read(open_chat.again(message), replace(context, replying_to="board"))
+    return [] if passed else open_chat.composed(message, found, context)
 
 
 def _in_the_open(message: Message, context: ReplyContext, *, supper: bool = False) -> list[Intent]:

@@ -9,7 +9,8 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from planning.potluck import Answer
-from planning.replies.intents import AddPerson, Intent, ReplyContext, SetAnswer, SetNeeds, SetParty
+from planning.replies.english.doubt import unread
+from planning.replies.intents import AddPerson, AddPromise, Ask, Intent, ReplyContext, SetAnswer, SetNeeds, SetParty
 from planning.replies.text import Message, Sentence
 
 SUPPER = re.compile(
@@ -95,3 +96,81 @@ def _covered(message: Message, found: Sequence[Intent]) -> bool:
         token.plain in _FILLER or any(i.start <= token.start < i.end for i in found)
         for sentence in message.sentences for token in sentence.tokens
     )  # fmt: skip
+
+
+_ASKED = frozenset(("missing", "when", "where", "what-should-i-bring", "can-eat"))
+_FOR_US = re.compile(r" (?:needed|missing|short|bring|brought|covered|there|here|come|eat|it|we|supper|dinner|party) ")
+"""A question right below the board is for us with one of these words."""
+_ELSEWHERE = re.compile(
+    r" (?:tonight|today|tomorrow|yesterday|this (?:morning|afternoon|evening)|now|home|work|office|school|shop|store|minute"
+    r"|sec|bit|way|soon|phone|later|early|parking|parked|make that|(?:mon|tues|wednes|thurs)day|at [0-9:]+|by (?:[0-9:]+|ten|noon)|in [0-9]+) "
+)
+"""Said of another day or place, or of right now."""
+_LONE = frozenset(("yes", "no", "sure", "ok", "in", "maybe", "coming", "out", "nope", "yep", "yeah", "same", "perhaps"))
+"""Words that may answer anybody's question."""
+
+
+def composed(message: Message, found: Sequence[Intent], context: ReplyContext) -> list[Intent]:
+    """What of `found`, read as if written to the bot, is plainly an answer to the board though it hangs below nothing:
+    either two of who comes, what they can't eat and what they bring at once ("2 of us, slaw for 12"), or, right below
+    the board and from somebody who has not answered, one of them. Every word of it must have been read, and nothing
+    in it may be in doubt or of another day."""
+    if not found or message.quoted or _ELSEWHERE.search(f" {message.plain} ") is not None:
+        return []
+    if any(isinstance(i, Ask) for i in found):
+        return _asking(message, found, context)
+    if any(s.question for s in message.sentences) or not all(_own(i, context) for i in found):
+        return []
+    if any(_left(s, found, context) for s in message.sentences):
+        return []
+    given = next((i for i in found if isinstance(i, SetAnswer) and not i.implied), None)
+    party = next((i for i in found if isinstance(i, SetParty)), None)
+    brings = [i for i in found if isinstance(i, AddPromise)]
+    needs = [i for i in found if isinstance(i, SetNeeds)]
+    kinds = sum((given is not None, party is not None, bool(needs), bool(brings)))
+    says_more = any(i.servings or i.quantity for i in brings) or bool(needs) or party is not None
+    if party is not None and party.relative and context.answer is not Answer.YES:
+        return []
+    if kinds >= 2 and says_more and (party is not None or given is not None):
+        return _sure_of(found, context)
+    if not context.near_board or context.answer is not Answer.NONE or needs or brings:
+        return []
+    words = [t.plain for s in message.sentences for t in s.tokens if t.plain[0].isalnum()]
+    if len(words) < 2 or (len(words) < 3 and set(words) & _LONE and party is None):
+        return []
+    return _sure_of(found, context)
+
+
+def _own(intent: Intent, context: ReplyContext) -> bool:
+    """Whether it is the writer's own, sure, and no more than an answer, a party, a need or a dish."""
+    if not isinstance(intent, (SetAnswer, SetParty, SetNeeds, AddPromise)) or intent.confidence < _SURE:
+        return False
+    if isinstance(intent, SetNeeds):
+        return intent.who == context.writer and not intent.cleared
+    if isinstance(intent, AddPromise):
+        return bool(intent.category) and not intent.conditional and intent.by is None
+    return intent.who == context.writer
+
+
+def _left(sentence: Sentence, found: Sequence[Intent], context: ReplyContext) -> bool:
+    left = unread(sentence, found, context)
+    return bool(left.content or left.numbers or left.dishes or left.turns)
+
+
+def _sure_of(found: Sequence[Intent], context: ReplyContext) -> list[Intent]:
+    yes = SetAnswer(context.writer, Answer.YES, confidence=0.92)
+    told = [replace(i, implied=False) if isinstance(i, SetAnswer) else i for i in found]
+    if not any(isinstance(i, SetAnswer) for i in told):
+        told = [yes, *told]
+    return [replace(i, confidence=max(i.confidence, 0.92)) for i in told]
+
+
+def _asking(message: Message, found: Sequence[Intent], context: ReplyContext) -> list[Intent]:
+    """A question of the table right below the board, nothing else in it."""
+    asked = [i for i in found if isinstance(i, Ask) and i.topic in _ASKED]
+    text = f" {message.plain} "
+    if not context.near_board or len(asked) < len(found) or len(message.sentences) > 1 or not _FOR_US.search(text):
+        return []
+    if any(_left(s, found, context) for s in message.sentences):
+        return []
+    return [replace(i, confidence=max(i.confidence, 0.92)) for i in asked]
