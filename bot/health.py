@@ -16,6 +16,7 @@ from urllib.parse import urlsplit
 import aiohttp
 import telegram
 from alembic.script import ScriptDirectory
+from sqlalchemy.engine import Connection
 from sqlalchemy.exc import SQLAlchemyError
 from telegram.error import InvalidToken, TelegramError
 
@@ -70,6 +71,7 @@ async def check_database(url: str) -> list[Finding]:
         revision = await running.glance(revision_in)
         # An empty transaction takes the write lock: a read-only file or folder shows here.
         await running.write(lambda conn: None)
+        flushes = path is not None or await running.glance(_flushes)
     except StorageError as fault:
         return [Finding(False, "check-database-bad", {"why": fault.key.removeprefix("storage-")})]
     except (SQLAlchemyError, OSError) as fault:
@@ -77,7 +79,13 @@ async def check_database(url: str) -> list[Finding]:
     finally:
         await running.close()
     kind = "SQLite" if path is not None else "PostgreSQL"
-    return [Finding(True, "check-database-ok", {"kind": kind}), _migrations(revision)]
+    durable = Finding(flushes, "check-durable-ok" if flushes else "check-durable-bad", {"kind": kind})
+    return [Finding(True, "check-database-ok", {"kind": kind}), _migrations(revision), durable]
+
+
+def _flushes(conn: Connection) -> bool:
+    """Whether the server waits for its disk; that it is waited for (synchronous_commit) our connections see to."""
+    return str(conn.exec_driver_sql("SHOW fsync").scalar()) == "on"
 
 
 def _not_there(file: Path) -> list[Finding]:

@@ -84,7 +84,7 @@ async def test_an_unknown_migration_is_said(tmp_path: Path) -> None:
         db.execute("UPDATE alembic_version SET version_num = 'from_the_future'")
 
     found = await check_database(url)
-    assert keys(found)[-1] == "check-migrations-newer"
+    assert "check-migrations-newer" in keys(found)
     assert not found[-1].ok
 
 

@@ -15,6 +15,7 @@ import pytest
 from sqlalchemy import text
 from sqlalchemy.engine import Connection
 
+from bot.health import check_database
 from bot.storage import Batch, Post, StorageTrouble, Store
 from bot.storage.engine import SqliteRunner
 from tests.storage.helpers import CHAT, NOW, change, potluck, stored, with_guest
@@ -208,3 +209,14 @@ async def test_postgres_waits_for_the_disk_but_for_what_may_be_undone(empty_post
             await store._runner.write(note, lasting=lasting)
 
     assert asked == ["on", "off", "on"]
+
+
+async def test_a_server_that_does_not_wait_for_its_disk_is_told_and_one_file_always_does(
+    empty_postgres: str, sqlite: Store, file: Path
+) -> None:
+    # These tests' own server has fsync off.
+    told = {f.key: f.ok for f in await check_database(empty_postgres)}
+    beside = {f.key: f.ok for f in await check_database(f"sqlite+aiosqlite:///{file}")}
+
+    assert told["check-durable-bad"] is False
+    assert beside["check-durable-ok"] is True

@@ -6,6 +6,8 @@ check-limits-off = settings: TUREEN_SEND_LIMITS is off, which is only for measur
 check-database-ok = database: { $kind } answers and can be written to
 check-database-new = database: { $what } does not exist yet; the first start makes it
 check-database-bad = database: can't be used ({ $why }); check TUREEN_DATABASE_URL, the folder's rights and the disk
+check-durable-ok = durability: { $kind } has each change on the disk before it is answered
+check-durable-bad = durability: fsync is off in this { $kind } server, so a power loss takes answered changes; set fsync = on
 check-migrations-ok = migrations: up to date ({ $revision })
 check-migrations-first = migrations: none yet; the first start applies them all
 check-migrations-behind = migrations: at { $revision }; the next start brings them to { $newest }

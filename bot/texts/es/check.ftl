@@ -6,6 +6,8 @@ check-limits-off = ajustes: TUREEN_SEND_LIMITS está en off, que es solo para me
 check-database-ok = base de datos: { $kind } responde y se puede escribir
 check-database-new = base de datos: { $what } no existe todavía; el primer arranque la crea
 check-database-bad = base de datos: no se puede usar ({ $why }); revisa TUREEN_DATABASE_URL, los permisos de la carpeta y el disco
+check-durable-ok = durabilidad: { $kind } tiene cada cambio en el disco antes de que se responda
+check-durable-bad = durabilidad: fsync está apagado en este servidor { $kind } y un corte de luz se lleva cambios ya respondidos; pon fsync = on
 check-migrations-ok = migraciones: al día ({ $revision })
 check-migrations-first = migraciones: ninguna todavía; el primer arranque las aplica todas
 check-migrations-behind = migraciones: en { $revision }; el próximo arranque las lleva a { $newest }
