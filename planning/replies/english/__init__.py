@@ -164,8 +164,8 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         ]
     found = spelling.less_sure(message, doubt.doubt(message, found, context))
     if not chatted.addressed:
-        if (told := _composed(message, chatted)) and not any(isinstance(i, DropPromise) for i in found):
-            return told, passed
+        if (answered := _composed(message, chatted)) and not any(isinstance(i, DropPromise) for i in found):
+            return answered, passed
         if not plain:
             if open_chat.SUPPER.search(message.plain) is not None:
                 public = _in_the_open(message, chatted, supper=True) if open_chat.worth_a_look(message) else []
