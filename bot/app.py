@@ -205,7 +205,10 @@ class TureenBot:
             await self.kill()
             waiting.cancel()
             return
-        begin.result()
+        if begin.exception() is not None:
+            # A refused token, say: what was opened is closed before that is told.
+            await self.kill()
+            begin.result()
         # What is loaded now stays: without this the collector looks through all of it again and again, each time
         # for 20 to 50 ms in which nobody is answered.
         gc.collect()

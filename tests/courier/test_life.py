@@ -43,6 +43,16 @@ async def test_a_refused_token_ends_the_start(rig: Rig) -> None:
     await rig.make().start()
 
 
+async def test_a_process_whose_token_is_refused_leaves_no_line_open(rig: Rig) -> None:
+    await rig.bot.stop()
+    rig.room.token += "changed"
+
+    with pytest.raises(InvalidToken):
+        await rig.bot.run_until_signalled()
+
+    assert all(r._session is None or r._session.closed for r in rig.bot._requests)
+
+
 async def test_words_are_there_before_anything_is_sent(rig: Rig) -> None:
     """What draws boards may be built only when the command menu is set: nothing due is lost by that."""
     await rig.add_potluck(Due("a", START + timedelta(hours=1)))
