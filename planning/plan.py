@@ -11,6 +11,7 @@ from planning.bar import ComboState, NextTopping, ToppingAmount, amounts, combos
 from planning.diets import DietRow, diets
 from planning.headcount import Headcount, headcount
 from planning.kitchen import Timeline, timeline
+from planning.kitchen.implausible import believable
 from planning.menu import MenuRow, menu
 from planning.portions import Portion, portions
 from planning.potluck import Potluck
@@ -51,11 +52,12 @@ def plan(
     clock: Callable[[], float] | None = None,
 ) -> Plan:
     """The plan as of `now`. Deterministic in (potluck, now, effort, seed); `seconds` is a backstop by the `clock`."""
+    kitchen = timeline(potluck, now, effort, seed, seconds, clock)
+    potluck = believable(potluck)  # the timeline has told of what is not
     count = headcount(potluck)
     table = menu(potluck, count)
     needs = diets(potluck)
     needed = portions(potluck, count)
-    kitchen = timeline(potluck, now, effort, seed, seconds, clock)
     return Plan(
         headcount=count,
         menu=table,

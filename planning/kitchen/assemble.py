@@ -9,7 +9,7 @@ from datetime import datetime
 from planning.kitchen.attempt import attempt
 from planning.kitchen.conflicts import explain
 from planning.kitchen.fridge import fridge_conflicts
-from planning.kitchen.implausible import implausible
+from planning.kitchen.implausible import believable, implausible
 from planning.kitchen.result import Conflict, Timeline
 from planning.kitchen.solve import EFFORT
 from planning.kitchen.steps import LACKING, check
@@ -39,7 +39,7 @@ def timeline(
     # A figure nobody can mean is told whoever gave it, also by a guest who cannot come.
     figures = tuple(implausible(potluck))
     here = tuple(p for p in potluck.promises if (g := potluck.guest(p.guest)) is None or g.answer is not Answer.NO)
-    potluck = replace(potluck, promises=here)
+    potluck = believable(replace(potluck, promises=here))
     checked, faults = check(potluck)
     faults += figures
     if not checked:

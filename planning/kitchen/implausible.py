@@ -7,11 +7,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
+from dataclasses import replace
 from decimal import Decimal
 
 from planning.kitchen.result import Conflict
 from planning.kitchen.steps import say_conflict
-from planning.potluck import Potluck
+from planning.potluck import Guest, Party, Potluck
 
 MOST_SERVINGS = 1000
 MOST_PARTY = 200
@@ -44,9 +45,40 @@ def implausible(potluck: Potluck) -> Iterator[Conflict]:
     if potluck.expected_people is not None and potluck.expected_people > MOST_COUNT:
         yield say_conflict((), "expected", "figure", n=_plain(potluck.expected_people))
     for item, price in potluck.prices.items():
-        amount = price.money.amount
-        if not amount.is_finite() or not 0 <= amount <= MOST_PRICE:
-            yield say_conflict((), "price", "figure", {"item": item}, n=str(amount)[:20])
+        if not _believable_price(price.money.amount):
+            yield say_conflict((), "price", "figure", {"item": item}, n=str(price.money.amount)[:20])
+
+
+def believable(potluck: Potluck) -> Potluck:
+    """The potluck without those figures: what nobody can mean must not feed anybody, fill a list or cost money.
+
+    Servings become the dish's usual ones, a party one person of each age group it names, a need one person's; a price
+    and a number of people expected are left out.
+    """
+    promises = tuple(
+        replace(p, servings=None) if p.servings is not None and not 0 < p.servings <= MOST_SERVINGS else p
+        for p in potluck.promises
+    )
+    guests = tuple(_believable_guest(g) for g in potluck.guests)
+    expected = potluck.expected_people
+    prices = {item: p for item, p in potluck.prices.items() if _believable_price(p.money.amount)}
+    return replace(
+        potluck, promises=promises, guests=guests, prices=prices,
+        expected_people=None if expected is not None and expected > MOST_COUNT else expected,
+    )  # fmt: skip
+
+
+def _believable_guest(guest: Guest) -> Guest:
+    if guest.party.total > MOST_PARTY:
+        guest = replace(guest, party=Party(**{"adults": 0} | {group: 1 for group, _ in guest.party.counts()}))
+    if any(need.count > MOST_PARTY for need in guest.needs):
+        needs = tuple(replace(n, count=1) if n.count > MOST_PARTY else n for n in guest.needs)
+        guest = replace(guest, needs=needs)
+    return guest
+
+
+def _believable_price(amount: Decimal) -> bool:
+    return amount.is_finite() and 0 <= amount <= MOST_PRICE
 
 
 def _plain(value: float) -> object:
