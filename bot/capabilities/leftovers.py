@@ -7,6 +7,7 @@ from bot.registry import Registry
 from bot.texts import Html
 from planning.changes import Refusal, give_back, take_home
 from planning.potluck import Promise
+from planning.safety.clocks import clock
 from planning.theday.leftovers import Leftover, leftovers
 
 MOST_ROWS = 16
@@ -24,19 +25,28 @@ def sheet(turn: Turn) -> tuple[Html, list[list[Button]]]:
     rows = leftovers(turn.potluck, turn.now)
     if not rows:
         raise Refusal("refused-no-promises")
-    lines = [turn.voice("left-head")]
+    hours = clock(turn.potluck, Promise("", "", "", "main")).limit_min // 60
+    lines = [turn.voice("left-head", hours=hours)]
     lines += [_line(turn, row) for row in rows[:MOST_ROWS]]
     lines.append(turn.voice("left-how", source=source_words(turn, "LEFT-03")))
-    keep = [r.promise for r in rows if not r.must_go][:MOST_ROWS]
-    buttons = [Button(turn.voice.plain("button-take", dish=p.dish), "take", (p.id,)) for p in keep]
+    keep = [r for r in rows if not r.must_go or not r.told][:MOST_ROWS]
+    buttons = [
+        Button(turn.voice.plain("button-take" if r.told or not r.must_go else "button-take-kept", dish=r.promise.dish),
+               "take", (r.promise.id,)) for r in keep
+    ]  # fmt: skip
     return Html("\n".join(lines)), [buttons[n : n + 2] for n in range(0, len(buttons), 2)]
 
 
 def _line(turn: Turn, row: Leftover) -> Html:
     takers = [g.name for t in row.promise.takers if (g := turn.potluck.guest(t))]
+    if row.must_go and not row.told:
+        return turn.voice("left-perhaps", dish=row.promise.dish, since=turn.voice.time(turn.potluck.starts_at),
+                          minutes=row.out_min, limit=row.limit_min, source=row.rule, names=takers)  # fmt: skip
     if row.must_go:
         return turn.voice("left-must-go", dish=row.promise.dish, minutes=row.out_min, source=row.rule)
-    return turn.voice("left-keeps", dish=row.promise.dish, until=row.keep_until, source=row.rule, names=takers)
+    return turn.voice("left-keeps", dish=row.promise.dish, until=row.keep_until, source=row.rule, names=takers,
+                      by=turn.voice.time(row.chill_by) if row.chill_by is not None else "",
+                      timed=row.chill_by is not None)  # fmt: skip
 
 
 async def take(turn: Turn) -> None:

@@ -85,10 +85,15 @@ def _waiting(potluck: Potluck) -> list[Promise]:
 
 async def all_out(turn: Turn) -> None:
     """Everything is on the table now: every clock starts."""
+    turn.toast("answer-below")
+    all_out_since(turn, None)
+
+
+def all_out_since(turn: Turn, since: datetime | None) -> None:
+    """Every clock that waits starts, at `since` or now."""
     waiting = _waiting(turn.potluck)
     for promise in waiting:
-        _start(turn, promise.id)
-    turn.toast("answer-below")
+        start_clock(turn, promise.id, since)
     if not waiting:
         turn.say("out-all-running", reply=False)
         return
@@ -128,8 +133,14 @@ def _timeline(turn: Turn) -> Timeline | None:
 
 
 def _start(turn: Turn, promise_id: str) -> None:
-    counted = on_the_table(turn.potluck, promise_id, _steps(turn, promise_id), turn.now)
-    turn.change(put_out(counted, turn.actor, promise_id, turn.now), "did-out")
+    start_clock(turn, promise_id, None)
+
+
+def start_clock(turn: Turn, promise_id: str, since: datetime | None) -> None:
+    """The dish is on the table since then, or since now; what it spent off heat before counts."""
+    at = since or turn.now
+    counted = on_the_table(turn.potluck, promise_id, _steps(turn, promise_id), at)
+    turn.change(put_out(counted, turn.actor, promise_id, at), "did-out")
 
 
 def _steps(turn: Turn, promise_id: str) -> tuple[PlannedStep, ...]:
@@ -157,7 +168,8 @@ def _said(turn: Turn, promise_id: str) -> Html:
     if end is None:
         return turn.voice("out-started", dish=found.dish)
     if end <= turn.now:
-        return turn.voice("out-over", dish=found.dish, minutes=round(found.out_min))
+        ticking = clock(turn.potluck, found)
+        return turn.voice("out-over", dish=found.dish, minutes=round(ticking.limit_min - ticking.left_min(turn.now)))
     return turn.voice("out-started-until", dish=found.dish, until=turn.voice.time(end), spent=round(found.out_min))
 
 

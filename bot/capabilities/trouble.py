@@ -3,19 +3,23 @@
 from __future__ import annotations
 
 import asyncio
+import re
 from datetime import timedelta
-
-from rapidfuzz import fuzz
+from html import unescape
 
 from bot.buttons import Button
+from bot.capabilities import coldpot
+from bot.capabilities.buying import source_words
 from bot.context import Turn
 from bot.kitchen_words import step_line
+from bot.naming import dish_named
 from bot.registry import Registry
 from bot.texts import Html
 from planning.changes import (
     Refusal,
     find_guest,
     go_inside,
+    lose_burners,
     lose_dish,
     lose_gas,
     lose_oven,
@@ -25,10 +29,16 @@ from planning.changes import (
     more_people,
     no_show,
     restore_kitchen,
+    set_setting,
 )
-from planning.kitchen import Timeline, timeline
+from planning.kitchen import PlannedStep, Timeline, timeline
+from planning.kitchen.known import with_last
+from planning.kitchen.units import say_in_units
 from planning.potluck import Potluck, Promise, Stage
+from planning.safety.heat import cook_notes
+from planning.safety.words import perishable
 from planning.theday.difference import Difference, difference
+from planning.theday.halfway import as_it_runs, interrupted, without_conflicts_of
 from planning.theday.now import soon
 from planning.theday.troubles import Trouble, read_trouble
 
@@ -36,7 +46,8 @@ DAY_BEFORE = timedelta(hours=24)
 """Free words are taken for trouble only so shortly before the start, and until the end."""
 EFFORT, SECONDS = 0.3, 5.0
 MOST_STEPS = 6
-SAME_WORD = 85
+MOST_NAMED = 8
+_BOLD = re.compile(r"<b>(.*?)</b>")
 OPEN_WORDS = 12
 """In the open chat a longer message is a story and no call for help."""
 
@@ -85,7 +96,7 @@ async def read_words(turn: Turn) -> None:
         return
     languages = dict.fromkeys((turn.voice.language, "en"))
     found = next((t for language in languages if (t := read_trouble(turn.words, language))), None)
-    if found is None:
+    if found is None or found.kind.startswith("cooker-"):
         return
     if not _may_tell(turn, found) or (not addressed and len(turn.words.split()) > OPEN_WORDS):
         return
@@ -119,8 +130,24 @@ async def _take(turn: Turn, found: Trouble) -> None:
         case "power-out":
             after = lose_power(before, turn.actor)
             await _changed(turn, before, after, "trouble-power", back=True)
+        case "cooker-cold" | "cooker-sat":
+            coldpot.take(turn, found)
+        case "fridge-out":
+            cold = [p.dish for p in before.promises if perishable(p) and p.serve != "hot" and p.out_since is None]
+            turn.say("trouble-fridge", dishes=cold[:MOST_NAMED], n=len(cold), source=source_words(turn, "POWER-03"))
+        case "burner-out":
+            after = lose_burners(before, turn.actor, found.number)
+            await _changed(turn, before, after, "trouble-burners", back=True, left=after.kitchen.burners)
+        case "dry":
+            if before.setting == "outdoor":
+                turn.say("trouble-outside-already")
+                return
+            await _changed(turn, before, set_setting(before, turn.actor, "outdoor"), "trouble-dry")
+        case "power-back" if before.kitchen_before is None:
+            turn.say("trouble-power-back", source=source_words(turn, "POWER-03"))
         case "power-back" | "oven-back":
-            await _changed(turn, before, restore_kitchen(before, turn.actor), "trouble-works-again")
+            after, power = restore_kitchen(before, turn.actor), found.kind == "power-back"
+            await _changed(turn, before, after, "trouble-works-again", power=power)
         case "burnt":
             lost = dish_named(turn, found.about, before.promises)
             if lost is None:
@@ -185,11 +212,15 @@ async def _changed(
     turn: Turn, before: Potluck, after: Potluck, key: str, *, back: bool = False, **facts: object
 ) -> None:
     """Say what happened, what it changes, and what to do within ten minutes."""
-    was = await _timeline(turn, before)
-    is_now = await _timeline(turn, after)
-    turn.change(after, "did-trouble", what=turn.voice.plain(key, **facts))
+    last = _last(turn)
+    half = interrupted(after.kitchen, last.steps if last is not None else (), turn.now)
+    was = await _timeline(turn, before, last)
+    is_now = await _timeline(turn, after, as_it_runs(after, last))
+    # What is in it half cooked is told of by itself: that it could be cooked elsewhere later is no way out.
+    is_now = without_conflicts_of(is_now, {s.promise for s in half})
+    turn.change(after, "did-trouble", what=_in_short(turn, key, facts))
     said = difference(before, after, was, is_now, turn.now)
-    lines = [turn.voice(key, **facts), *_lines(turn, after, said, is_now)]
+    lines = [turn.voice(key, **facts), *(_half_line(turn, after, s) for s in half), *_lines(turn, after, said, is_now)]
     buttons = [[turn.undo_button()]]
     if said.short:
         buttons.append([Button(turn.voice.plain("button-asks"), "asks")])
@@ -198,10 +229,36 @@ async def _changed(
     turn.post(Html("\n".join(lines)), buttons=buttons, reply=None if turn.event.kind == "message" else False)
 
 
-async def _timeline(turn: Turn, potluck: Potluck) -> Timeline | None:
+def _last(turn: Turn) -> Timeline | None:
+    """The timeline as it was last planned, with what has begun."""
+    planner = turn.services.planner
+    return planner.timeline(turn.potluck) if planner is not None else None
+
+
+async def _timeline(turn: Turn, potluck: Potluck, last: Timeline | None) -> Timeline | None:
+    """Near to the last one: what has begun is not begun again."""
     if not any(p.heat for p in potluck.promises):
         return None
-    return await asyncio.to_thread(timeline, potluck, turn.now, EFFORT, 0, SECONDS)
+    known = with_last(potluck, last, turn.now)
+    return await asyncio.to_thread(timeline, known, turn.now, EFFORT, 0, SECONDS)
+
+
+def _half_line(turn: Turn, after: Potluck, step: PlannedStep) -> Html:
+    """A dish that was in it: finished now and in one go, or thrown out; never kept half cooked."""
+    promise = after.promise(step.promise)
+    note = next(iter(cook_notes(promise)), None) if promise is not None else None
+    return turn.voice(
+        "day-half", dish=promise.dish if promise is not None else "", since=turn.voice.time(step.start),
+        rule=turn.voice.say(say_in_units(after, note.say)) if note is not None else "", raw=note is not None,
+        source=source_words(turn, "COOK-38"),
+    )  # fmt: skip
+
+
+def _in_short(turn: Turn, key: str, facts: dict[str, object]) -> str:
+    """What is taken back when it is: the first line without its marks and its stop."""
+    whole = str(turn.voice(key, **facts))
+    bold = _BOLD.search(whole)
+    return unescape(bold[1] if bold is not None else turn.voice.plain(key, **facts)).rstrip(".")
 
 
 def _lines(turn: Turn, after: Potluck, said: Difference, is_now: Timeline | None) -> list[str]:
@@ -227,21 +284,6 @@ def _choices(turn: Turn) -> list[list[Button]]:
 
 def _food(potluck: Potluck) -> tuple[Promise, ...]:
     return tuple(p for p in potluck.promises if p.category not in ("drink", "supplies"))[:12]
-
-
-def dish_named(turn: Turn, about: str, among: tuple[Promise, ...]) -> Promise | None:
-    """The one dish these words name, by most of its words; one's own goes before others'."""
-    spoken = about.replace(",", " ").split()
-
-    def named(promise: Promise) -> int:
-        words = promise.dish.casefold().split()
-        return sum(any(fuzz.ratio(w, s) >= SAME_WORD for s in spoken) for w in words if len(w) > 2)
-
-    best = max((named(p) for p in among), default=0)
-    near = [p for p in among if named(p) == best > 0]
-    if len(near) > 1:
-        near = [p for p in near if p.guest == turn.me] or near
-    return near[0] if len(near) == 1 else None
 
 
 def _person(potluck: Potluck, words: str) -> str | None:

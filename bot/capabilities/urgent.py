@@ -8,14 +8,15 @@ from typing import Any
 from bot.buttons import Button
 from bot.capabilities.buying import source_words
 from bot.capabilities.theday import reasons, told_clock
-from bot.capabilities.trouble import dish_named
 from bot.context import Turn
+from bot.naming import dish_named
 from bot.registry import Registry
 from bot.texts import Html
 from bot.understood import place_of
 from planning.changes import put_out
 from planning.kitchen.units import say_in_units
 from planning.potluck import Promise, Stage
+from planning.safety.allergens import SEVERE, avoided
 from planning.safety.clocks import clock
 from planning.safety.heat import cook_notes
 from planning.safety.ill import may_cook_from
@@ -49,9 +50,13 @@ async def read_emergency(turn: Turn) -> None:
         return
     turn.handled = True
     where = country(turn.zone.key)
-    keys = ("urgent-call", "safety-emergency", "safety-poison-line")
+    severe = turn.has_potluck and any(one.degree >= SEVERE for one in avoided(turn.potluck))
+    # Who is known to be severely allergic has the injector prescribed: it comes first, the call with it (EMER-05).
+    keys = ("urgent-injector", "urgent-call") if severe else ("urgent-call", "urgent-injector")
+    keys = (*keys, "safety-emergency", "safety-poison-line")
     buttons = [[Button(turn.voice.plain("button-why"), "whynum")]] if turn.has_potluck else []
-    turn.post(Html("\n".join(turn.voice(key, country=where) for key in keys)), buttons=buttons)
+    source = source_words(turn, "EMER-05")
+    turn.post(Html("\n".join(turn.voice(key, country=where, source=source) for key in keys)), buttons=buttons)
 
 
 async def why_number(turn: Turn) -> None:
@@ -61,7 +66,7 @@ async def why_number(turn: Turn) -> None:
 
 async def read_ill(turn: Turn) -> None:
     """A cook is, or just was, ill with what food passes on: two days from the last symptom (ILL-01)."""
-    if not _readable(turn) or (turn.event.reply_to is not None and not turn.event.reply_to_bot):
+    if not readable(turn) or (turn.event.reply_to is not None and not turn.event.reply_to_bot):
         return
     language = next((one for one in languages() if illness(turn.words, one)), None)
     guest = turn.guest()
@@ -80,7 +85,7 @@ async def read_ill(turn: Turn) -> None:
 async def read_food(turn: Turn) -> None:
     """Is it still good, how long has it been out, it is raw inside: answered from the clock and the tables."""
     potluck = turn.potluck if turn.has_potluck else None
-    if potluck is None or not _readable(turn) or potluck.stage is Stage.CANCELLED:
+    if potluck is None or not readable(turn) or potluck.stage is Stage.CANCELLED:
         return
     if not potluck.starts_at - EARLY <= turn.now <= potluck.ends + LATE:
         return
@@ -92,7 +97,7 @@ async def read_food(turn: Turn) -> None:
         said = stood(turn.words, language, turn.now, turn.zone)
         if asks_if_still_good(turn.words, language):
             turn.handled = True
-            _still(turn, found, said)
+            still(turn, found, said)
             return
         if said is not None and found is not None and "?" not in turn.words and said != Stood():
             if turn.guest() is None:
@@ -107,7 +112,7 @@ async def read_food(turn: Turn) -> None:
             return
 
 
-def _readable(turn: Turn) -> bool:
+def readable(turn: Turn) -> bool:
     event = turn.event
     return (
         turn.has_potluck
@@ -118,7 +123,7 @@ def _readable(turn: Turn) -> bool:
     )
 
 
-def _still(turn: Turn, found: Promise | None, said: Stood | None) -> None:
+def still(turn: Turn, found: Promise | None, said: Stood | None) -> None:
     """Never that it is good: how long it was out as far as known, the limit, and what is listed to do."""
     now, potluck = turn.now, turn.potluck
     ticking = clock(potluck, found or Promise("", "", "", "main"))

@@ -114,6 +114,16 @@ def lose_slow_cooker(potluck: Potluck, by: Actor) -> Potluck:
     return _with_less(potluck, replace(potluck.kitchen, slow_cookers=cookers[:gone] + cookers[gone + 1 :]))
 
 
+def lose_burners(potluck: Potluck, by: Actor, number: int | None = None) -> Potluck:
+    """So many burners are out; one where nobody said how many."""
+    require_manager(potluck, by)
+    require_open(potluck)
+    if potluck.kitchen.burners <= 0:
+        raise Refusal("refused-no-burner-left")
+    left = max(0, potluck.kitchen.burners - (number or 1))
+    return _with_less(potluck, replace(potluck.kitchen, burners=left))
+
+
 def lose_gas(potluck: Potluck, by: Actor) -> Potluck:
     """The gas is gone: burners and grills are out; whether the oven burns gas nobody said, and it stays."""
     require_manager(potluck, by)

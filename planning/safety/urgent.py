@@ -51,12 +51,12 @@ def emergency(words: str, language: str, *, told: bool, names: Iterable[str] = (
     >>> emergency("his lips are swelling!", "en", told=False)
     True
     """
-    for text in _sentences(_without_names(words, names)):
-        if _says(_NO_CONDITION.sub(" ", text), language, "emergency-unless"):
+    for text in sentences(_without_names(words, names)):
+        if says(_NO_CONDITION.sub(" ", text), language, "emergency-unless"):
             continue
-        if _says(text, language, "emergency"):
+        if says(text, language, "emergency"):
             return True
-        if told and _says(text, language, "emergency-told") and not _says(text, language, "emergency-told-unless"):
+        if told and says(text, language, "emergency-told") and not says(text, language, "emergency-told-unless"):
             return True
     return False
 
@@ -67,17 +67,17 @@ def illness(words: str, language: str) -> bool:
     >>> illness("my daughter has been throwing up, should I still make it?", "en"), illness("sick of slaw", "en")
     (True, False)
     """
-    for text in _sentences(words):
-        sign = _says(text, language, "ill")
-        if sign is None or _says(text, language, "ill-unless"):
+    for text in sentences(words):
+        sign = says(text, language, "ill")
+        if sign is None or says(text, language, "ill-unless"):
             continue
         before = text[max(0, sign.start() - BEFORE) : sign.start()]
-        if _says(before, language, "ill-not"):
+        if says(before, language, "ill-not"):
             continue
-        if _says(text[max(0, sign.start() - BEFORE) : sign.end()], language, "ill-who"):
+        if says(text[max(0, sign.start() - BEFORE) : sign.end()], language, "ill-who"):
             return True
         # "Stomach bug, sorry": who leaves out the subject tells of themselves; a question asks of somebody else.
-        alone = _says(text, language, "ill-alone")
+        alone = says(text, language, "ill-alone")
         if alone is not None and alone.start() <= 3 and not text.endswith("?"):
             return True
     return False
@@ -85,20 +85,20 @@ def illness(words: str, language: str) -> bool:
 
 def says_more(words: str, language: str) -> bool:
     """Whether a message about illness also says who comes, or what else is left to be read."""
-    return any(_says(text, language, "ill-more") for text in _sentences(words))
+    return any(says(text, language, "ill-more") for text in sentences(words))
 
 
 def asks_if_still_good(words: str, language: str) -> bool:
     """ "Can we still eat the egg salad?"; "is it ok, it was in the car for three hours"."""
-    for text in _sentences(words):
-        asked = _says(text, language, "still")
-        if asked and ("?" in words or asked.start() <= 3) and not _says(text, language, "ill"):
+    for text in sentences(words):
+        asked = says(text, language, "still")
+        if asked and ("?" in words or asked.start() <= 3) and not says(text, language, "ill"):
             word = asked.group().split()[0]
             if word in ("still", "todavía", "aún", "sigue", "siguen") or re.search(r"\b(?:still|todavía|aún)\b", text):
                 return True
-            if _says(text, language, "stood") or re.search(r"\b(?:gone (?:off|bad)|safe)\b", text):
+            if says(text, language, "stood") or re.search(r"\b(?:gone (?:off|bad)|safe)\b", text):
                 return True
-            if any(_says(t, language, "stood") for t in _sentences(words)):
+            if any(says(t, language, "stood") for t in sentences(words)):
                 return True
     return False
 
@@ -108,13 +108,13 @@ def stood(words: str, language: str, now: datetime, zone: ZoneInfo) -> Stood | N
 
     An hour without a half of the day is the latest one that has passed, within a day of `now`.
     """
-    for text in _sentences(words):
-        if not _says(text, language, "stood"):
+    for text in sentences(words):
+        if not says(text, language, "stood"):
             continue
-        since = _says(text, language, "since")
-        if since is not None and (at := _passed(text[since.end() :], now, zone)) is not None:
+        since = says(text, language, "since")
+        if since is not None and (at := passed(text[since.end() :], now, zone)) is not None:
             return Stood(since=at)
-        length = parse_duration(_in_english(text)) if re.search(r"\d|hour|minute|hora|minuto", text) else None
+        length = parse_duration(in_english(text)) if re.search(r"\d|hour|minute|hora|minuto", text) else None
         if length is not None and timedelta() < length <= timedelta(days=1):
             return Stood(minutes=length.total_seconds() / 60)
         return Stood()
@@ -123,9 +123,9 @@ def stood(words: str, language: str, now: datetime, zone: ZoneInfo) -> Stood | N
 
 def undone(words: str, language: str) -> str | None:
     """ "raw" or "frozen": what somebody says of food that ought to be cooked or thawed."""
-    for text in _sentences(words):
+    for text in sentences(words):
         for kind in ("frozen", "raw"):
-            if _says(text, language, kind) and not re.search(r"\b(?:if|si|eggs? is|like it)\b", text):
+            if says(text, language, kind) and not re.search(r"\b(?:if|si|eggs? is|like it)\b", text):
                 return kind
     return None
 
@@ -151,7 +151,7 @@ def country(timezone: str) -> str:
     return "us" if timezone.startswith(US_ZONES) else "other"
 
 
-def _passed(text: str, now: datetime, zone: ZoneInfo) -> datetime | None:
+def passed(text: str, now: datetime, zone: ZoneInfo) -> datetime | None:
     said = _CLOCK.match(text)
     if said is None:
         return None
@@ -159,7 +159,7 @@ def _passed(text: str, now: datetime, zone: ZoneInfo) -> datetime | None:
     if said["noon"]:
         hour, minute, half = 12, 0, "p"
     else:
-        hour = hour_of(_in_english(said["h"]))
+        hour = hour_of(in_english(said["h"]))
         if hour == 0 and said["h"] not in ("0", "00"):
             return None
         minute = 30 if said["half"] or said["y"] else int(said["m"] or 0)
@@ -177,7 +177,7 @@ def _passed(text: str, now: datetime, zone: ZoneInfo) -> datetime | None:
     return max(past).astimezone(now.tzinfo) if past else None
 
 
-def _in_english(text: str) -> str:
+def in_english(text: str) -> str:
     for spanish, english in (
         (r"\bhoras?\b", "hours"), (r"\bminutos?\b", "minutes"), (r"\bmedia hours\b", "half an hour"),
         (r"\buna\b", "one"), (r"\bdos\b", "two"), (r"\btres\b", "three"), (r"\bcuatro\b", "four"),
@@ -187,7 +187,7 @@ def _in_english(text: str) -> str:
     return text
 
 
-def _sentences(words: str) -> Iterator[str]:
+def sentences(words: str) -> Iterator[str]:
     plain = words[:LONGEST].replace("\u2019", "'").casefold()
     return (" ".join(text.split()) for text in _ENDS.split(plain) if text.strip())
 
@@ -200,7 +200,7 @@ def _without_names(words: str, names: Iterable[str]) -> str:
     return words
 
 
-def _says(text: str, language: str, kind: str) -> re.Match[str] | None:
+def says(text: str, language: str, kind: str) -> re.Match[str] | None:
     return next((m for p in _patterns(language).get(kind, ()) if (m := p.search(text)) is not None), None)
 
 

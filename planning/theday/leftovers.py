@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 
 from planning.potluck import CATEGORIES, Potluck, Promise
@@ -22,7 +22,11 @@ LEAST, MOST = 0.7, 1.4
 
 @dataclass(frozen=True)
 class Leftover:
-    """`keep_until` the last day in the refrigerator; `must_go` when it stood out too long; `rule` the row behind it."""
+    """`keep_until` the last day in the refrigerator; `must_go` when it stood out too long; `rule` the row behind it.
+
+    `told`: somebody said when it came out or went away; otherwise it is reckoned as out since the start of the meal.
+    `chill_by` (UTC): until then it may still go into the refrigerator; None where it went there or needs no cold.
+    """
 
     promise: Promise
     keep_until: date
@@ -30,22 +34,35 @@ class Leftover:
     must_go: bool
     out_min: int
     rule: str
+    told: bool = True
+    chill_by: datetime | None = None
+    limit_min: int = 120
 
 
 def leftovers(potluck: Potluck, now: datetime) -> tuple[Leftover, ...]:
-    """Each dish that could be left. Days count from the day of the potluck; the shorter of two sources holds."""
+    """Each dish that could be left. Days count from the day of the potluck; the shorter of two sources holds.
+
+    A perishable dish of whose time on the table nobody told is reckoned as out since the start: the careful reading.
+    """
     day = potluck.local(potluck.starts_at).date()
     found = []
     for promise in potluck.promises:
         if promise.category in ("drink", "supplies"):
             continue
-        ticking = clock(potluck, promise)
-        out = ticking.limit_min - ticking.left_min(now)
         spoils = perishable(promise)
+        told = not spoils or promise.out_since is not None or promise.out_min > 0 or now <= potluck.starts_at
+        reckoned = promise if told else replace(promise, out_since=potluck.starts_at)
+        ticking = clock(potluck, reckoned)
+        out = ticking.limit_min - ticking.left_min(now)
         days, rule = leftover_days(promise) if spoils else (DRY_DAYS, "practice")
         gone = spoils and out >= ticking.limit_min
         why = ticking.rule if gone else rule
-        found.append(Leftover(promise, day + timedelta(days=days), days, gone, max(0, round(out)), why))
+        by = ticking.deadline if spoils and not gone else None
+        found.append(
+            Leftover(
+                promise, day + timedelta(days=days), days, gone, max(0, round(out)), why, told, by, ticking.limit_min
+            )
+        )
     return tuple(found)
 
 

@@ -9,10 +9,13 @@ from functools import cache
 from planning.tables import rows, table_names
 
 KINDS = (
-    "power-back", "oven-back", "power-out", "slow-cooker-out", "gas-out", "oven-out", "burnt", "no-show", "more-people",
-    "rain",
+    "dry", "power-back", "oven-back", "cooker-cold", "cooker-sat", "fridge-out", "power-out", "slow-cooker-out",
+    "gas-out", "burner-out", "oven-out", "burnt", "no-show", "more-people", "rain",
 )  # fmt: skip
-"""In the order they are tried: "the power is back" is not a power cut."""
+"""In the order they are tried: "the power is back" is not a power cut, and a slow cooker is no oven."""
+
+_OTHER = re.compile(r"\b(?:slow[ -]?|rice |pressure |multi-?)cookers?\b|\bcamp(?:ing)? stoves?\b|\bolla\b")
+"""Words that hold the name of an oven and mean something else."""
 
 LONGEST = 300
 MOST_NUMBER = 999
@@ -32,16 +35,29 @@ def read_trouble(words: str, language: str = "en", *, told: bool = False) -> Tro
 
     `told`: it was said to be trouble (a command), so that doubtful words ("it may rain") are not taken for chatter.
     """
-    text = _plain(words)
-    if not text or len(text) > LONGEST or (text.endswith("?") and not told):
+    whole = _plain(words)
+    if not whole or len(whole) > LONGEST:
         return None
+    parts = [p.strip() for p in _ENDS.split(whole) if p.strip()]
+    # What stands in one sentence and what happened may stand in the next; a question is about neither.
+    for text in dict.fromkeys((whole, *parts)) if "?" not in whole or told else parts:
+        found = None if text.endswith("?") and not told else _in(text, language, told)
+        if found is not None:
+            return found
+    return None
+
+
+_ENDS = re.compile(r"(?<=[.!?;])\s+|\n")
+
+
+def _in(text: str, language: str, told: bool) -> Trouble | None:
+    doubt = not told and any(h is not None and h.search(text) for _, h in _patterns(language).get("unless", ()))
     for kind in KINDS:
         for thing, happened in _patterns(language).get(kind, ()):
-            found = [p.search(text) for p in (thing, happened) if p is not None]
-            if not all(found):
+            meant = _OTHER.sub(" ", text) if kind == "oven-out" else text
+            if not all(p.search(meant) for p in (thing, happened) if p is not None):
                 continue
-            doubt = _patterns(language).get("unless", ())
-            if not told and any(h is not None and h.search(text) for _, h in doubt):
+            if doubt and kind != "dry":
                 return None
             about = text
             for p in (thing, happened):

@@ -4,14 +4,26 @@ button-leftovers = Leftovers
 button-take = { $dish }: mine
 button-dishes = Dishes to return
 button-back-home = { $dish }: back
-left-head = <b>Leftovers</b> – what was out is chilled within two hours, in shallow boxes, with the date on it.
-left-keeps = • { $dish }: until { $until } in the refrigerator ({ $source }){ $has-names ->
+left-head = <b>Leftovers</b> – what was out is chilled within { $hours ->
+    [one] one hour
+   *[other] { $hours } hours
+} of coming out, in shallow boxes, with the date on it.
+left-keeps = • { $dish }: { $timed ->
+    [yes] into the refrigerator by { $by }, then
+   *[no] {""}
+} until { $until } in the refrigerator ({ $source }){ $has-names ->
     [yes] – { $names }
    *[no] {""}
 }
+# nobody told when it came out: reckoned from the start of the meal, $since
+left-perhaps = ✋ { $dish }: nobody told me how long it was out; on the table since { $since } it is { $minutes } minutes, and { $limit } are the limit – throw it out, unless whoever kept it says it was cold (40 °F) or hot (140 °F) all the time ({ $source }){ $has-names ->
+    [yes] {" "}– taken by { $names }
+   *[no] {""}
+}
+button-take-kept = { $dish }: kept cold or hot, mine
 left-must-go = ✋ { $dish }: out for { $minutes } minutes – throw it out ({ $source })
 left-how = Reheat to 165 °F. Press what you take home. <i>({ $source })</i>
-left-taken = Yours: { $dish }. Chill it within two hours.
+left-taken = Yours: { $dish }. Into the refrigerator at once.
 left-not-taken = No longer yours: { $dish }.
 did-take = took { $dish } home
 did-back = { $dish } is back

@@ -3,6 +3,7 @@ urgent-call = { $country ->
     [us] <b>Call 911 now.</b>
    *[other] <b>Call your emergency number now</b> (112 in Europe, 911 in the US).
 }
+urgent-injector = <b>Allergic reaction: use their own adrenaline auto-injector (EpiPen) now</b>, at the first sign, if they were prescribed one; somebody else calls meanwhile, even if it gets better. Keep them lying or sitting, don’t leave them alone, have the second pen at hand, and do what the emergency service says. <i>({ $source })</i>
 # $minutes out so far, $limit minutes in all, $until
 urgent-still-running = { $dish }: out for { $minutes } minutes as far as I was told, and { $limit } are the limit. Eat it, chill it or heat it through by { $until }; after that throw it out. When in doubt, throw it out. <i>({ $source })</i>
 urgent-still-rested = { $dish }: out for { $minutes } minutes in all as far as I was told, and { $limit } are the limit. If it stood out longer, or is not cold or hot now, throw it out. When in doubt, throw it out. <i>({ $source })</i>

@@ -4,14 +4,25 @@ button-leftovers = Sobras
 button-take = { $dish }: para mí
 button-dishes = Platos por devolver
 button-back-home = { $dish }: devuelto
-left-head = <b>Sobras</b> – lo que estuvo fuera se enfría antes de dos horas, en recipientes bajos, con la fecha puesta.
-left-keeps = • { $dish }: hasta { $until } en el refrigerador ({ $source }){ $has-names ->
+left-head = <b>Sobras</b> – lo que estuvo fuera se enfría antes de { $hours ->
+    [one] una hora
+   *[other] { $hours } horas
+} desde que salió, en recipientes bajos, con la fecha puesta.
+left-keeps = • { $dish }: { $timed ->
+    [yes] al refrigerador antes de las { $by }, y luego
+   *[no] {""}
+} hasta { $until } en el refrigerador ({ $source }){ $has-names ->
     [yes] – { $names }
    *[no] {""}
 }
+left-perhaps = ✋ { $dish }: nadie me dijo cuánto estuvo fuera; en la mesa desde las { $since } son { $minutes } minutos, y el límite son { $limit } – a la basura, salvo que quien lo guardó diga que estuvo frío (4 °C) o caliente (60 °C) todo el tiempo ({ $source }){ $has-names ->
+    [yes] {" "}– se lo lleva: { $names }
+   *[no] {""}
+}
+button-take-kept = { $dish }: estuvo frío o caliente, para mí
 left-must-go = ✋ { $dish }: { $minutes } minutos fuera – a la basura ({ $source })
 left-how = Recalentar a 74 °C (165 °F). Pulsa lo que te llevas. <i>({ $source })</i>
-left-taken = Tuyo: { $dish }. Enfríalo antes de dos horas.
+left-taken = Tuyo: { $dish }. Al refrigerador enseguida.
 left-not-taken = Ya no es tuyo: { $dish }.
 did-take = se llevó { $dish }
 did-back = { $dish } ha vuelto

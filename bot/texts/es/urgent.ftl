@@ -2,6 +2,7 @@ urgent-call = { $country ->
     [us] <b>Llamen al 911 ahora.</b>
    *[other] <b>Llamen ahora al número de emergencias</b> (112 en Europa, 911 en EE. UU.).
 }
+urgent-injector = <b>Reacción alérgica: usen ya su propio autoinyector de adrenalina (EpiPen)</b>, a la primera señal, si se lo recetaron; otra persona llama mientras tanto, aunque mejore. Que esté tumbada o sentada, no la dejen sola, tengan a mano el segundo autoinyector y hagan lo que diga emergencias. <i>({ $source })</i>
 urgent-still-running = { $dish }: lleva { $minutes } minutos fuera, que yo sepa, y el límite son { $limit }. A comer, enfriar o calentar bien antes de { $until }; después, a la basura. En caso de duda, a la basura. <i>({ $source })</i>
 urgent-still-rested = { $dish }: estuvo { $minutes } minutos fuera en total, que yo sepa, y el límite son { $limit }. Si estuvo más, o ahora no está frío ni caliente, a la basura. En caso de duda, a la basura. <i>({ $source })</i>
 urgent-still-over = { $dish }: { $minutes } minutos fuera, y el límite son { $limit }. A la basura, aunque se vea y huela bien. <i>({ $source })</i>
