@@ -27,7 +27,7 @@ SERVING = timedelta(hours=8)
 
 async def read_table(turn: Turn) -> None:
     potluck = turn.potluck if turn.has_potluck else None
-    if potluck is None or not readable(turn) or potluck.stage is Stage.CANCELLED or turn.guest() is None:
+    if potluck is None or not readable(turn) or potluck.stage is Stage.CANCELLED:
         return
     if not potluck.starts_at - EARLY <= turn.now <= potluck.ends + LATE:
         return
@@ -41,7 +41,11 @@ async def read_table(turn: Turn) -> None:
             turn.handled = True
             still(turn, named, None)
             return
-        if potluck.starts_at - SERVING <= turn.now and _put_out(turn, named, language, addressed):
+        if (
+            turn.guest() is not None
+            and potluck.starts_at - SERVING <= turn.now
+            and _put_out(turn, named, language, addressed)
+        ):
             turn.handled = True
             return
 
