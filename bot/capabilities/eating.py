@@ -1,6 +1,7 @@
 """What somebody with a need can eat: what is listed, and who said so. Nothing is ever called safe."""
 
 from collections.abc import Iterable
+from dataclasses import replace
 
 from bot.buttons import Link
 from bot.capabilities.needs import need_name
@@ -9,7 +10,8 @@ from bot.registry import Registry
 from bot.texts import Html
 from planning.changes import Refusal, may_manage
 from planning.diets import DietRow, diets
-from planning.potluck import CATEGORIES
+from planning.potluck import CATEGORIES, Answer, Guest
+from planning.safety.allergens import ALLERGY, avoided, held
 
 
 async def for_me(turn: Turn) -> None:
@@ -19,7 +21,8 @@ async def for_me(turn: Turn) -> None:
         turn.say("eat-no-needs")
         return
     rows = [r for r in diets(turn.potluck) if r.guest == guest.id]
-    text = Html("\n".join([turn.voice("eat-head"), *_lines(turn, rows), turn.voice("eat-note")]))
+    lines = [turn.voice("eat-head"), *_never(turn, guest), *_lines(turn, rows), turn.voice("eat-note")]
+    text = Html("\n".join(lines))
     if turn.private or not turn.person.can_dm:
         if turn.private:
             turn.post(text)
@@ -27,6 +30,23 @@ async def for_me(turn: Turn) -> None:
             turn.say("eat-in-private", buttons=[[_door(turn)]])
         return
     turn.post(text, where="private")
+
+
+def _never(turn: Turn, guest: Guest) -> list[str]:
+    """The dishes that hold what somebody of this party is allergic to, or usually do: named first."""
+    potluck = replace(turn.potluck, guests=(replace(guest, answer=Answer.YES),))
+    needs = [one for one in avoided(potluck) if one.degree >= ALLERGY]
+    lines: list[str] = []
+    for promise in turn.potluck.promises:
+        if promise.category == "supplies":
+            continue
+        hows = {one.need: how for one in needs if (how := held(promise, one))}
+        hit = [n for n, how in hows.items() if how != "perhaps"]
+        if hit:
+            sure = any(hows[n] in ("listed", "named") for n in hit)
+            names = list(dict.fromkeys(need_name(turn.voice, n) for n in hit))
+            lines.append(turn.voice("eat-never", dish=promise.dish, needs=names, sure=sure))
+    return lines
 
 
 def _door(turn: Turn) -> Link:

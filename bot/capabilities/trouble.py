@@ -213,7 +213,7 @@ async def _changed(
 ) -> None:
     """Say what happened, what it changes, and what to do within ten minutes."""
     last = _last(turn)
-    half = interrupted(after.kitchen, last.steps if last is not None else (), turn.now)
+    half = interrupted(after.kitchen, last.doable if last is not None else (), turn.now)
     was = await _timeline(turn, before, last)
     is_now = await _timeline(turn, after, as_it_runs(after, last))
     # What is in it half cooked is told of by itself: that it could be cooked elsewhere later is no way out.

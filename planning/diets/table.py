@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from planning.diets.listed import can_eat
-from planning.diets.needs import meant, needs_in
+from planning.diets.needs import meant, needs_in, rule_of
 from planning.potluck import Answer, Guest, Potluck, Promise
 
 PARTS = {
@@ -40,19 +40,32 @@ def needs_of(guest: Guest) -> tuple[str, ...]:
     return tuple(dict.fromkeys(one.need for need in guest.all_needs() for one in meant(need)))
 
 
+def allergies_of(guest: Guest) -> tuple[str, ...]:
+    """Those of the guest's needs that are allergies, by their name or because somebody called them one."""
+    found = (one for need in guest.all_needs() for one in meant(need))
+    return tuple(
+        dict.fromkeys(
+            one.need for one in found
+            if "allerg" in one.severity.casefold() or "sever" in one.severity.casefold()
+            or ((rule := rule_of(one.need)) is not None and rule.kind == "allergy")
+        )
+    )  # fmt: skip
+
+
 def diets(potluck: Potluck) -> tuple[DietRow, ...]:
     """A row for every need of everybody who may come, in the guests' order, for main, side and dessert.
 
     A party of one has all its needs at once, so for it a dish must suit every need; in a larger party each
-    need may be another member's.
+    need may be another member's. Allergies of one party are read as one person's all the same: the careful reading.
     """
     rows = []
     for guest in potluck.guests:
         if guest.answer is Answer.NO:
             continue
         needs = needs_of(guest)
-        together = needs if guest.party.total <= 1 else ()
+        alone, allergies = guest.party.total <= 1, allergies_of(guest)
         for need in needs:
+            together = needs if alone else allergies if need in allergies else ()
             for part, categories in PARTS.items():
                 rows.append(_row(potluck.promises, guest.id, need, together or (need,), part, categories))
     return tuple(rows)

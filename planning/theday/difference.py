@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from datetime import datetime
 
+from planning.diets import diets, people_without
 from planning.headcount import headcount
 from planning.kitchen.result import PlannedStep, Timeline
 from planning.menu import MenuRow, menu
@@ -19,6 +20,15 @@ ENOUGH_FOR_ALL = 0.5
 
 SMALLER_FROM = 0.97
 """Portions are told to shrink only below this share of the usual one."""
+
+
+FILLING = ("main", "side")
+"""Where nothing is left, a smaller plate of it is no plate."""
+
+LEAST_MISSED = ("topping", "supplies", "starter", "drink")
+"""Nobody goes hungry for want of these: they are only named (common practice, no source)."""
+
+MOST_SHORT = 3
 
 
 @dataclass(frozen=True)
@@ -41,10 +51,22 @@ def difference(
     gone = tuple(_gone(before, after, was, is_now))
     short, share = _short(before, after)
     says = list(_conflicts(was, is_now))
-    says += [Say("day-short", {"what": Say(f"category-{category}"), "n": n}) for category, n in short]
+    without = tuple(_left_without(before, after))
+    bare = [r.category for r in menu(after, headcount(after)) if r.category in FILLING and r.promised_servings <= 0]
+    gone_whole = [c for c, _ in short if c in bare and any(p.category == c for p in before.promises)]
+    says += [Say("day-none-left", {"what": Say(f"category-{c}"), "category": c}) for c in gone_whole]
+    for need, part, n in without:
+        told = {"need": Say("prints-need", {"need": need}), "what": Say(f"category-{part}"), "n": n}
+        says.append(Say("day-need-none", told))
     if share < SMALLER_FROM and before.promises:
-        few = share < ENOUGH_FOR_ALL
+        few = share < ENOUGH_FOR_ALL or bool(gone_whole)
+        # The smallest change comes first: what can be done with what is there, then what is to be fetched.
         says.append(Say("day-too-little", {}) if few else Say("day-smaller", {"percent": 5 * round(share * 20)}))
+    food = [(c, n) for c, n in short if c not in LEAST_MISSED]
+    says += [Say("day-short", {"what": Say(f"category-{category}"), "n": n}) for category, n in food[:MOST_SHORT]]
+    rest = [c for c, _ in (*food[MOST_SHORT:], *((c, n) for c, n in short if c in LEAST_MISSED))]
+    if rest:
+        says.append(Say("day-short-too", {"what": tuple(Say(f"category-{c}") for c in rest)}))
     return Difference(moved, gone, short, share, tuple(says))
 
 
@@ -81,6 +103,14 @@ def _short(before: Potluck, after: Potluck) -> tuple[tuple[tuple[str, int], ...]
             found.append((row.category, round(row.lacking_servings)))
     share_before, share = _covered(was.values()), _covered(is_now)
     return tuple(found), (share / share_before if share_before > 0 else 1.0)
+
+
+def _left_without(before: Potluck, after: Potluck) -> Iterator[tuple[str, str, int]]:
+    """(need, part of the meal, people) who have no dish listed free of it now and had one before."""
+    was = people_without(before, diets(before))
+    for (need, part), people in people_without(after, diets(after)).items():
+        if people > was.get((need, part), 0) and part == "main":
+            yield need, part, people
 
 
 def _covered(table: Iterable[MenuRow]) -> float:

@@ -13,6 +13,10 @@ eat-row = • { $need }, { $category }: { $n ->
     [yes] {" "}– short
    *[no] {""}
 }
+eat-never = ✋ Not for you: { $dish } – { $needs } ({ $sure ->
+    [yes] listed, or in its name
+   *[no] usually in it
+})
 eat-ask-cook = { $dish } ({ $name })
 eat-note = Home kitchens and shared spoons mix things; with an allergy ask the cook before you eat.
 eat-in-private = I’ll tell you in private.

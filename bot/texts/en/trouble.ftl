@@ -43,6 +43,16 @@ day-short = Now short by { $n ->
     [one] one serving
    *[other] { $n } servings
 }: { $what }.
+day-none-left = <b>No { $what } is left.</b> Smallest change: { $category ->
+    [main] buy one ready to eat (roast chicken, filled rolls; beans and rice for who eats no meat)
+   *[other] buy one ready to eat (bread, a bagged salad, canned beans)
+}, or whoever lives near cooks one.
+# $need a diet or an allergen, $n people
+day-need-none = <b>{ $n ->
+    [one] One person with “{ $need }” has
+   *[other] { $n } people with “{ $need }” have
+} no { $what } listed for them any more.</b> Buy or cook one for them first, and ask what they can eat.
+day-short-too = Short, too: { $what }.
 day-smaller = Serve about { $percent } % of a usual portion, and seconds only when everybody has eaten.
 day-moved-head = <b>Moved:</b>
 day-soon-head = <b>In the next ten minutes:</b>

@@ -13,6 +13,10 @@ eat-row = • { $need }, { $category }: { $n ->
     [yes] {" "}– falta
    *[no] {""}
 }
+eat-never = ✋ No es para ti: { $dish } – { $needs } ({ $sure ->
+    [yes] está en la lista o en el nombre
+   *[no] suele llevarlo
+})
 eat-ask-cook = { $dish } ({ $name })
 eat-note = En las cocinas de casa y con cucharas compartidas todo se mezcla; si hay alergia, pregunta a quien cocina antes de comer.
 eat-in-private = Te lo digo en privado.

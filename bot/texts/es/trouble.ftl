@@ -43,6 +43,15 @@ day-short = Ahora { $n ->
     [one] falta una porción
    *[other] faltan { $n } porciones
 }: { $what }.
+day-none-left = <b>No queda ningún { $what }.</b> El cambio más pequeño: { $category ->
+    [main] comprar uno listo (pollo asado, bocadillos; legumbres con arroz para quien no come carne)
+   *[other] comprar algo listo (pan, ensalada de bolsa, legumbres en conserva)
+}, o que cocine uno quien viva cerca.
+day-need-none = <b>{ $n ->
+    [one] Una persona con «{ $need }» ya no tiene
+   *[other] { $n } personas con «{ $need }» ya no tienen
+} { $what } en la lista.</b> Compren o cocinen primero algo para ellas, y pregunten qué pueden comer.
+day-short-too = También falta: { $what }.
 day-smaller = Sirvan más o menos el { $percent } % de una porción normal, y repetir solo cuando todos hayan comido.
 day-moved-head = <b>Cambió de hora:</b>
 day-soon-head = <b>En los próximos diez minutos:</b>
