@@ -29,17 +29,14 @@ def sheet(turn: Turn) -> tuple[Html, list[list[Button]]]:
     lines = [turn.voice("left-head", hours=hours)]
     lines += [_line(turn, row) for row in rows[:MOST_ROWS]]
     lines.append(turn.voice("left-how", source=source_words(turn, "LEFT-03")))
-    keep = [r for r in rows if not r.must_go or not r.told][:MOST_ROWS]
-    buttons = [
-        Button(turn.voice.plain("button-take" if r.told or not r.must_go else "button-take-kept", dish=r.promise.dish),
-               "take", (r.promise.id,)) for r in keep
-    ]  # fmt: skip
+    keep = [r.promise for r in rows if not r.must_go][:MOST_ROWS]
+    buttons = [Button(turn.voice.plain("button-take", dish=p.dish), "take", (p.id,)) for p in keep]
     return Html("\n".join(lines)), [buttons[n : n + 2] for n in range(0, len(buttons), 2)]
 
 
 def _line(turn: Turn, row: Leftover) -> Html:
     takers = [g.name for t in row.promise.takers if (g := turn.potluck.guest(t))]
-    if row.must_go and not row.told:
+    if row.perhaps:
         return turn.voice("left-perhaps", dish=row.promise.dish, since=turn.voice.time(turn.potluck.starts_at),
                           minutes=row.out_min, limit=row.limit_min, source=row.rule, names=takers)  # fmt: skip
     if row.must_go:

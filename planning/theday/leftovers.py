@@ -24,7 +24,7 @@ LEAST, MOST = 0.7, 1.4
 class Leftover:
     """`keep_until` the last day in the refrigerator; `must_go` when it stood out too long; `rule` the row behind it.
 
-    `told`: somebody said when it came out or went away; otherwise it is reckoned as out since the start of the meal.
+    `perhaps`: nobody said when it came out, and reckoned as out since the start of the meal its time is over.
     `chill_by` (UTC): until then it may still go into the refrigerator; None where it went there or needs no cold.
     """
 
@@ -34,7 +34,7 @@ class Leftover:
     must_go: bool
     out_min: int
     rule: str
-    told: bool = True
+    perhaps: bool = False
     chill_by: datetime | None = None
     limit_min: int = 120
 
@@ -55,12 +55,13 @@ def leftovers(potluck: Potluck, now: datetime) -> tuple[Leftover, ...]:
         ticking = clock(potluck, reckoned)
         out = ticking.limit_min - ticking.left_min(now)
         days, rule = leftover_days(promise) if spoils else (DRY_DAYS, "practice")
-        gone = spoils and out >= ticking.limit_min
+        over = spoils and out >= ticking.limit_min
+        gone = over and told
         why = ticking.rule if gone else rule
-        by = ticking.deadline if spoils and not gone else None
+        by = ticking.deadline if spoils and not over else None
         found.append(
             Leftover(
-                promise, day + timedelta(days=days), days, gone, max(0, round(out)), why, told, by, ticking.limit_min
+                promise, day + timedelta(days=days), days, gone, max(0, round(out)), why, over and not told, by, ticking.limit_min
             )
         )
     return tuple(found)

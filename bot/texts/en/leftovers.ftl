@@ -20,7 +20,6 @@ left-perhaps = ✋ { $dish }: nobody told me how long it was out; on the table s
     [yes] {" "}– taken by { $names }
    *[no] {""}
 }
-button-take-kept = { $dish }: kept cold or hot, mine
 left-must-go = ✋ { $dish }: out for { $minutes } minutes – throw it out ({ $source })
 left-how = Reheat to 165 °F. Press what you take home. <i>({ $source })</i>
 left-taken = Yours: { $dish }. Into the refrigerator at once.

@@ -19,7 +19,6 @@ left-perhaps = ✋ { $dish }: nadie me dijo cuánto estuvo fuera; en la mesa des
     [yes] {" "}– se lo lleva: { $names }
    *[no] {""}
 }
-button-take-kept = { $dish }: estuvo frío o caliente, para mí
 left-must-go = ✋ { $dish }: { $minutes } minutos fuera – a la basura ({ $source })
 left-how = Recalentar a 74 °C (165 °F). Pulsa lo que te llevas. <i>({ $source })</i>
 left-taken = Tuyo: { $dish }. Al refrigerador enseguida.
