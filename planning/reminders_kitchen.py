@@ -17,15 +17,18 @@ SERVED_AT_ONCE = timedelta(minutes=15)
 
 
 def slow_cookers(potluck: Potluck, steps: Iterable[PlannedStep]) -> Iterator[Reminder]:
+    """When each goes on; a question where nobody said that the dish is made in one and it is only usual."""
     for step in steps:
         if not step.kind.startswith("slow-cooker"):
             continue
         promise = potluck.promise(step.promise)
         to = cook_of(potluck, promise) if step.at == "home" or promise is None else "host"
+        said = promise is None or promise.heat is not None
         setting = step.kind.removeprefix("slow-cooker-")
         facts = facts_of(potluck, dish=dish_of(potluck, step.promise), setting=setting, until=step.end, at=step.start)
+        key = "reminder-slow-cooker" if said else "reminder-slow-cooker-usual"
         yield Reminder("slow-cooker", to, step.start, step.start + timedelta(minutes=45),
-                       Say("reminder-slow-cooker", facts), f"slow-cooker:{step.promise}:{step.step}")  # fmt: skip
+                       Say(key, facts), f"slow-cooker:{step.promise}:{step.step}")  # fmt: skip
 
 
 def ovens(potluck: Potluck, steps: Iterable[PlannedStep]) -> Iterator[Reminder]:

@@ -61,7 +61,15 @@ def leftovers(potluck: Potluck, now: datetime) -> tuple[Leftover, ...]:
         by = ticking.deadline if spoils and not over else None
         found.append(
             Leftover(
-                promise, day + timedelta(days=days), days, gone, max(0, round(out)), why, over and not told, by, ticking.limit_min
+                promise,
+                day + timedelta(days=days),
+                days,
+                gone,
+                max(0, round(out)),
+                why,
+                over and not told,
+                by,
+                ticking.limit_min,
             )
         )
     return tuple(found)

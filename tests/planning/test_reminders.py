@@ -12,7 +12,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from planning.kitchen.result import PlannedStep, Timeline
-from planning.potluck import Answer, Bar, Guest, Potluck, Promise, Stage, Topping
+from planning.potluck import Answer, Bar, Guest, HeatStep, Potluck, Promise, Stage, Topping
 from planning.reminders import KINDS, reminders, shift_out_of_quiet, within_quiet
 from planning.safety.thaw import thaw_by, thaw_days
 from planning.safety.wall_clock import wall
@@ -279,3 +279,15 @@ def test_moving_the_potluck_by_a_day_moves_every_wall_time_by_a_day(potluck: Pot
     offsets = {potluck.local(instant).utcoffset() for instant in around}
     if len(offsets) == 1:
         assert after == {key: when + timedelta(days=1) for key, when in before.items()}
+
+
+def test_a_slow_cooker_that_is_only_usual_is_asked_about_and_not_ordered() -> None:
+    over = at("2027-09-18T17:00")
+    cooked = PlannedStep("a", "slow-cooker-low", "home", None, over - timedelta(hours=6), over, at="home")
+    asked = [
+        kinds(replace(supper(), promises=(Promise("a", "ravi", "beef stew", "main", heat=heat),)),
+              Timeline("optimal", 0, 0, (cooked,)))["slow-cooker"][0].about.key
+        for heat in (None, (HeatStep("slow-cooker-low", 360, at="home"),))
+    ]  # fmt: skip
+
+    assert asked == ["reminder-slow-cooker-usual", "reminder-slow-cooker"]

@@ -77,6 +77,11 @@ reminder-slow-cooker = Start the slow cooker now: “{ $dish }” on { $setting 
        *[low] low
     }, until { $until_time }.
 
+reminder-slow-cooker-usual = “{ $dish }”: is it made in a slow cooker? Then it would go on now, on { $setting ->
+        [high] high
+       *[low] low
+    }, until { $until_time }. If it is made otherwise, /heat says how.
+
 # $oven (number), $temp, $dishes, $at_time
 reminder-preheat = Turn on oven { $oven } now, { temp-said }. In at { $at_time }: { $dishes }.
 

@@ -71,6 +71,11 @@ reminder-slow-cooker = Enciende ahora la olla de cocción lenta: «{ $dish }» e
        *[low] bajo
     }, hasta las { $until_time }.
 
+reminder-slow-cooker-usual = «{ $dish }»: ¿se hace en olla de cocción lenta? Entonces tendría que encenderse ahora, en { $setting ->
+        [high] alto
+       *[low] bajo
+    }, hasta las { $until_time }. Si se hace de otra manera, dilo con /heat.
+
 reminder-preheat = Enciende ahora el horno { $oven }, { temp-said }. A las { $at_time } entra: { $dishes }.
 
 reminder-swap = Horno { $oven }, sacar ahora: { $out }. { $change ->
