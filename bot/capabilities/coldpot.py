@@ -32,7 +32,7 @@ async def read_cold(turn: Turn) -> None:
     if not potluck.starts_at - NEAR <= turn.now <= potluck.ends + NEAR:
         return
     found = next((t for one in languages() if (t := read_trouble(turn.words, one))), None)
-    if found is None or found.kind not in ("cooker-cold", "cooker-sat"):
+    if found is None or not found.kind.startswith("cooker-"):
         return
     meant = _meant(turn)
     if not may_manage(potluck, turn.actor) and not any(turn.me in (p.guest, *p.sharers) for p in meant):
@@ -51,7 +51,9 @@ def take(turn: Turn, found: Trouble) -> None:
     if len(meant) > 1:
         turn.say("cold-which", source=source_words(turn, "TIME-05"), buttons=_which(turn, meant))
         return
-    if found.kind == "cooker-sat" and meant[0].out_since is None:
+    told = any(said_since(turn.words, one, turn.now, turn.zone) is not None for one in languages())
+    unsure = found.kind == "cooker-sat" or (found.kind == "cooker-off" and not told)
+    if unsure and meant[0].out_since is None:
         turn.say(
             "cold-was-it-on", dish=meant[0].dish, source=source_words(turn, "TIME-05"), buttons=_which(turn, meant)
         )

@@ -130,7 +130,7 @@ async def _take(turn: Turn, found: Trouble) -> None:
         case "power-out":
             after = lose_power(before, turn.actor)
             await _changed(turn, before, after, "trouble-power", back=True)
-        case "cooker-cold" | "cooker-sat":
+        case "cooker-cold" | "cooker-off" | "cooker-sat":
             coldpot.take(turn, found)
         case "fridge-out":
             cold = [p.dish for p in before.promises if perishable(p) and p.serve != "hot" and p.out_since is None]

@@ -65,7 +65,8 @@ async def read_grill(turn: Turn) -> None:
         return
     if turn.about is None and not turn.private and "?" not in turn.words:
         return
-    turn.handled = True
+    # Who tells what there is to cook with, and where it stands, is read on.
+    turn.handled = "?" in turn.words
     turn.say("grill-outside-only", source=source_words(turn, "CO-01"))
 
 

@@ -133,7 +133,10 @@ def hurt(words: str, language: str) -> str | None:
 
 def grills_inside(words: str, language: str) -> bool:
     """Whether a grill, or a fire, is thought of under a roof."""
-    return any(says(text, language, "grill-in") for text in sentences(words))
+    return any(
+        says(text, language, "grill-in") or ("?" in text and says(text, language, "grill-asked"))
+        for text in sentences(words)
+    )
 
 
 def over(potluck: Potluck, now: datetime) -> tuple[Promise, ...]:

@@ -9,8 +9,8 @@ from functools import cache
 from planning.tables import rows, table_names
 
 KINDS = (
-    "dry", "power-back", "oven-back", "cooker-cold", "cooker-sat", "fridge-out", "power-out", "slow-cooker-out",
-    "gas-out", "burner-out", "oven-out", "burnt", "no-show", "more-people", "rain",
+    "dry", "power-back", "oven-back", "cooker-cold", "cooker-off", "cooker-sat", "fridge-out", "power-out",
+    "slow-cooker-out", "gas-out", "burner-out", "oven-out", "burnt", "no-show", "more-people", "rain",
 )  # fmt: skip
 """In the order they are tried: "the power is back" is not a power cut, and a slow cooker is no oven."""
 

@@ -69,6 +69,20 @@ async def test_a_pot_that_sat_is_asked_about_before_anything_is_thrown_out(play)
     assert "Don’t eat beef stew" in played.last()
 
 
+async def test_a_slow_cooker_that_is_off_now_is_asked_about_and_one_off_since_morning_is_not(play):
+    asked = await stew_day(play, board("ines", "the slow cooker is off"))
+    told = await stew_day(play, board("ines", "the slow cooker is off since 8 am"))
+
+    assert "was the slow cooker on" in asked.last()
+    assert "Don’t eat beef stew" in told.last()
+
+
+async def test_a_slow_cooker_left_at_home_spoils_nothing(play):
+    played = await stew_day(play, board("ravi", "I forgot the slow cooker at home"))
+
+    assert "Don’t eat" not in played.everything()
+
+
 async def test_in_spanish_a_cold_pot_is_a_cold_pot(play):
     played = await stew_day(
         play, say("ines", "/settings language es"), board("ines", "la olla lenta estaba apagada todo el día")
