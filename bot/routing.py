@@ -6,6 +6,7 @@ from bot.buttons import Forged
 from bot.context import Turn
 from bot.storage.diffs import apply_diff
 from bot.storage.errors import Conflict
+from bot.understood.fitting import other_business
 from planning.changes import Refusal
 
 FIRST = 15
@@ -143,6 +144,8 @@ async def _question(turn: Turn) -> bool:
         return False
     if turn.about != f"question:{dialog.kind}" and not (turn.private and turn.event.reply_to is None):
         return False
+    if other_business(turn):
+        return False
     await _ask_owner(turn)
     return True
 
@@ -150,7 +153,7 @@ async def _question(turn: Turn) -> bool:
 def _fits(turn: Turn) -> bool:
     """Whether words that nobody could read may be the answer to the open question. Below the board people
     say many things: there only a bare number or hour is taken for an answer."""
-    if turn.dialog is None:
+    if turn.dialog is None or other_business(turn):
         return False
     if turn.dialog.kind in ("people", "hour"):
         return any(c.isdigit() for c in turn.words) and len(turn.words) <= 30

@@ -9,9 +9,10 @@ from bot.registry import Registry
 from bot.servings import amount_words
 from bot.texts import Html
 from bot.understood import Understood, context, place_of, say_understood
+from bot.understood.reading_on import read_on
 from planning.changes import Refusal
 from planning.potluck import Answer, Promise, Say
-from planning.replies import Intent, Reading, SetAnswer, read
+from planning.replies import Intent, MoveTo, Reading, Reschedule, SetAnswer, read
 
 
 def _mark(intent: Intent) -> str:
@@ -25,6 +26,8 @@ async def ask_back(turn: Turn, reading: Reading, understood: Understood) -> None
     needs = facts.get("needs")
     if isinstance(needs, (list, tuple)):
         facts["needs"] = [need_name(turn.voice, str(n)) for n in needs]
+    if not _as_it_would_be(turn, reading, facts):
+        return
     text: str = turn.voice(question.key, **facts)
     if understood.lines:
         done = "; ".join(turn.voice.say(line).rstrip(".") for line in understood.lines)
@@ -42,6 +45,33 @@ async def ask_back(turn: Turn, reading: Reading, understood: Understood) -> None
     data = {"words": turn.words[:1000], "place": place_of(turn) or "", "done": [_mark(i) for i in reading.now]}
     turn.remember_question("confirm", data)
     turn.post(text, buttons=[row], about="question:confirm")
+
+
+def _as_it_would_be(turn: Turn, reading: Reading, facts: dict[str, object]) -> bool:
+    """Puts the day into the facts that a host's words come to, so that the answer is to that and not to a word.
+
+    False when nothing need be asked: it is there and then already, or (in the open chatter) can't be."""
+    potluck, addressed = turn.potluck, place_of(turn) not in (None, "person")
+    only = reading.intents[0] if len(reading.intents) == 1 else None
+    for intent in reading.intents:
+        if isinstance(intent, Reschedule):
+            from bot.capabilities.hosting import new_start
+
+            try:
+                facts["when"] = new_start(turn, intent.words).starts_at
+            except Refusal:
+                if addressed:
+                    raise
+                return False
+    if isinstance(only, Reschedule) and facts["when"] == potluck.starts_at:
+        if addressed:
+            turn.say("answer-when", when=potluck.starts_at)
+        return False
+    if isinstance(only, MoveTo) and only.place.casefold() == potluck.place.casefold():
+        if addressed:
+            turn.say("answer-where", place=potluck.place, known=True)
+        return False
+    return True
 
 
 def which(turn: Turn, text: str, own: Sequence[Promise]) -> None:
@@ -128,11 +158,7 @@ async def told(turn: Turn) -> None:
             turn.answered()
             turn.say("read-left")
         case _:
-            for reader in turn.services.registry.readers:
-                turn.handled = False
-                await reader.handler(turn)
-                if turn.handled:
-                    return
+            await read_on(turn)
 
 
 def register(app: Registry) -> None:

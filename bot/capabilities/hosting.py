@@ -1,12 +1,12 @@
 """What hosts change: date, place, size, answer-by, co-hosts; and calling it off."""
 
-from dataclasses import replace
 from decimal import Decimal, InvalidOperation
 
 from bot.buttons import Button
 from bot.context import Turn
 from bot.outgoing import mention
 from bot.registry import Registry
+from bot.understood.reading_on import read_on
 from planning.changes import (
     Refusal,
     add_cohost,
@@ -23,8 +23,8 @@ from planning.changes import (
     set_setting,
     set_title,
 )
-from planning.potluck import Guest, Potluck
-from planning.when import Unclear, When, as_read_here, parse_when
+from planning.potluck import Answer, Guest, Potluck
+from planning.when import Unclear, When, as_read_here, moved, parse_when
 
 
 def understand_when(turn: Turn, words: str) -> When:
@@ -44,17 +44,12 @@ def _manage(turn: Turn) -> Potluck:
 
 
 def new_start(turn: Turn, words: str) -> When:
-    """A new date in words; a day alone keeps the hour, an hour alone keeps the day."""
+    """A new date in words, seen from the old one; a day alone keeps the hour, an hour alone keeps the day."""
     potluck = turn.potluck
-    local = potluck.local(potluck.starts_at)
-    bare = words.replace(":", "").replace(".", "").replace(" ", "").casefold().rstrip("apm")
-    if words[:1].isdigit() and bare.isdigit():
-        words = f"{local.date().isoformat()} {words}"
-    said = understand_when(turn, words)
-    if said.has_time:
-        return said
-    day = potluck.local(said.starts_at).date()
-    return replace(said, starts_at=understand_when(turn, f"{day.isoformat()} {local:%H:%M}").starts_at)
+    try:
+        return moved(as_read_here(words, turn.voice.language), potluck.starts_at, turn.now, potluck.timezone)
+    except Unclear as unclear:
+        raise Refusal(unclear.say.key, **unclear.say.facts) from None
 
 
 async def when(turn: Turn) -> None:
@@ -123,8 +118,10 @@ async def budget(turn: Turn) -> None:
 
 async def ask_cancel(turn: Turn) -> None:
     potluck = _manage(turn)
+    turn.remember_question("callsure", {})
     turn.say(
         "cancel-sure",
+        about="question:callsure",
         when=potluck.starts_at,
         dishes=len(potluck.promises),
         buttons=[
@@ -136,7 +133,33 @@ async def ask_cancel(turn: Turn) -> None:
     )
 
 
+async def call_off_told(turn: Turn) -> None:
+    """Yes or no in words below the question."""
+    from bot.capabilities.confirming import plain_answer
+
+    match plain_answer(turn):
+        case Answer.YES:
+            turn.answered()
+            turn.change(cancel(turn.potluck, turn.actor), "did-cancel")
+            for where in ("here", "group") if turn.event.chat_id != turn.place.chat_id else ("here",):
+                turn.say(
+                    "cancelled",
+                    where=where,
+                    reply=False,
+                    when=turn.potluck.starts_at,
+                    name=turn.event.person.name,
+                    buttons=[[turn.undo_button()]] if where == "here" else (),
+                )
+        case Answer.NO:
+            turn.answered()
+            turn.say("cancel-not")
+        case _:
+            await read_on(turn)
+
+
 async def cancelled(turn: Turn) -> None:
+    if turn.dialog is not None and turn.dialog.kind == "callsure":
+        turn.answered()
     if turn.args[0] != "yes":
         turn.edit_pressed("cancel-not")
         turn.toast("cancel-not")
@@ -191,3 +214,4 @@ def register(app: Registry) -> None:
     app.command("host", new_host, order=37, hosts=True)
     app.command("cancel", ask_cancel, order=38, hosts=True)
     app.button("cancel", cancelled)
+    app.question("callsure", call_off_told)

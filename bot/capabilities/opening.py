@@ -17,9 +17,18 @@ from planning.bar import base_named
 from planning.changes import Refusal, open_bar, open_potluck, resize, set_budget, set_place
 from planning.kitchen_words import kitchen_within, read_kitchen
 from planning.potluck import Potluck, Stage
-from planning.when import Unclear, as_read_here, parse_potluck_line, parse_when
+from planning.replies import says_later
+from planning.when import Unclear, as_read_here, parse_potluck_line, parse_when, read_size
 
 ID_LETTERS = "abcdefghjkmnpqrstuvwxyz23456789"
+
+
+_AT = re.compile(
+    r"^(?:(?:it is|it['\u2019]s|it['\u2019]ll be|it will be|we meet|we are|we['\u2019]re) )?"
+    r"(?:at|in|@|en|es en)\s+(?=\S)"
+    r"|^(?:it is|it['\u2019]s|it['\u2019]ll be|it will be|es)\s+(?=\S)",
+    re.IGNORECASE,
+)
 
 
 def new_id() -> str:
@@ -142,21 +151,40 @@ async def hour_told(turn: Turn) -> None:
 
 
 async def people_told(turn: Turn) -> None:
-    digits = "".join(c for c in turn.words if c.isdigit())
-    if not digits or len(digits) > 4 or "-" in turn.words:
+    if says_later(turn.words, turn.voice.language):
+        turn.answered()
+        if turn.potluck.place:
+            turn.say("noted-later")
+        else:
+            turn.ask("place", "opened-ask-place", when=turn.potluck.starts_at)
+        return
+    told = as_read_here(turn.words, turn.voice.language)
+    people = read_size(told)
+    if people is None:
         raise Refusal("refused-size", low=1, high=1000)
-    turn.change(resize(turn.potluck, turn.actor, int(digits)), "did-resize")
+    turn.change(resize(turn.potluck, turn.actor, people), "did-resize")
     turn.answered()
+    place = parse_potluck_line(told, turn.now, turn.potluck.timezone).place
+    if place and not turn.potluck.place:
+        turn.change(set_place(turn.potluck, turn.actor, place), "did-place")
     if turn.potluck.place:
-        turn.say("noted-people", people=int(digits))
+        turn.say("noted-people", people=people)
     else:
-        turn.ask("place", "noted-people-ask-place", people=int(digits))
+        turn.ask("place", "noted-people-ask-place", people=people)
 
 
 async def place_told(turn: Turn) -> None:
-    turn.change(set_place(turn.potluck, turn.actor, turn.words), "did-place")
     turn.answered()
+    if says_later(turn.words, turn.voice.language):
+        turn.say("noted-later")
+        return
+    turn.change(set_place(turn.potluck, turn.actor, _named(turn.words)), "did-place")
     turn.say("noted-place", place=turn.potluck.place)
+
+
+def _named(words: str) -> str:
+    """ "It's at the hut" names the hut."""
+    return _AT.sub("", words.strip(), count=1).rstrip(" .!") or words
 
 
 def head(potluck: Potluck, voice: Voice, facts: Facts) -> Iterator[str]:

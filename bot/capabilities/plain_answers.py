@@ -5,6 +5,7 @@ import re
 from bot.capabilities.confirming import plain_answer
 from bot.context import Turn
 from bot.registry import Registry
+from bot.understood.fitting import other_business
 
 NUMBERED = ("people", "hour")
 _PLACE = re.compile(
@@ -17,7 +18,7 @@ def _fits(turn: Turn) -> bool:
     """Whether words that nobody addressed to the bot can be nothing but the answer to its open question."""
     words = turn.words.strip()
     kind = turn.dialog.kind if turn.dialog is not None else ""
-    if "?" in words or len(words) > 60:
+    if "?" in words or len(words) > 60 or other_business(turn):
         return False
     if kind in NUMBERED:
         return any(c.isdigit() for c in words) and len(words) <= 30
@@ -25,7 +26,7 @@ def _fits(turn: Turn) -> bool:
         return _WHEN.search(words) is not None
     if kind == "place":
         return _PLACE.fullmatch(words) is not None
-    return kind == "confirm" and turn.has_potluck and plain_answer(turn) is not None
+    return kind in ("confirm", "callsure") and turn.has_potluck and plain_answer(turn) is not None
 
 
 async def read_plain(turn: Turn) -> None:

@@ -16,7 +16,7 @@ from bot.understood.asked import answer_question
 from bot.understood.consequences import tell_host
 from planning.changes import Refusal
 from planning.potluck import Answer, Stage
-from planning.replies import Ask, Intent, Late, Reading, SetAnswer, SetNeeds, Undo, read
+from planning.replies import Ask, CallOff, Intent, Late, MoveTo, Reading, SetAnswer, SetNeeds, Undo, read
 
 MOST_READ = 4096
 LINE_KEPT = timedelta(seconds=30)
@@ -71,6 +71,10 @@ async def _edit_of_something_read(turn: Turn) -> bool:
 
 async def take(turn: Turn, reading: Reading, *, addressed: bool) -> None:
     """Act on a sure reading, ask about an unsure one and do what is sure of it, stay out of the rest."""
+    first_place = addressed and not turn.potluck.place and all(isinstance(i, MoveTo) for i in reading.intents)
+    if first_place and len(reading.intents) == 1:
+        # Nothing is lost by believing the host where no place stands yet.
+        reading = replace(reading, sure=True, question=None)
     if reading.question is not None and not reading.sure:
         if not reading.intents and turn.question_is_fresh:
             # Nobody can read it as a reply: it may be the answer to what was asked a moment ago.
@@ -88,6 +92,11 @@ async def take(turn: Turn, reading: Reading, *, addressed: bool) -> None:
         from bot.capabilities.undoing import command
 
         await command(turn)
+        return
+    if any(isinstance(i, CallOff) for i in reading.intents):
+        from bot.capabilities.hosting import ask_cancel
+
+        await ask_cancel(turn)
         return
     understood = await carry_out(turn, reading, reading.intents)
     if understood.lines:

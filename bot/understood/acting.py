@@ -10,7 +10,7 @@ from bot.texts import Html
 from bot.understood.dishes import add_dish, change_dish, drop_dish, take
 from bot.understood.outcome import Understood
 from bot.understood.people import say_still_theirs, set_answer, set_guests_needs, set_guests_party
-from planning.changes import Refusal, add_person, reschedule, resize, set_kitchen, set_place, set_pregnant
+from planning.changes import Refusal, add_person, reschedule, resize, set_kitchen, set_place, set_pregnant, set_setting
 from planning.kitchen_words import Unread, read_kitchen
 from planning.potluck import Say
 from planning.replies import (
@@ -31,6 +31,7 @@ from planning.replies import (
     TakeTopping,
 )
 
+SETTINGS = {"indoors": "indoor", "inside": "indoor", "outdoors": "outdoor", "outside": "outdoor"}
 ORDER = (SetAnswer, SetParty, AddPerson, SetNeeds, ChangePromise, DropPromise, AddPromise, TakeTopping)
 """Who comes is settled before what they bring, whatever the order of the words."""
 
@@ -89,8 +90,14 @@ def _hosting(turn: Turn, intent: Intent, understood: Understood) -> None:
             from bot.capabilities.hosting import new_start
 
             starts_at = new_start(turn, intent.words).starts_at
+            if starts_at == turn.potluck.starts_at:
+                understood.lines.append(Say("read-when", {"when": starts_at}))
+                return
             turn.change(reschedule(turn.potluck, turn.actor, starts_at, turn.now), "did-when")
             understood.lines.append(Say("read-when", {"when": turn.potluck.starts_at}))
+        case MoveTo() if (setting := SETTINGS.get(intent.place.casefold())) is not None:
+            turn.change(set_setting(turn.potluck, turn.actor, setting), "did-place")
+            understood.lines.append(Say("setting-changed", {"setting": setting}))
         case MoveTo():
             turn.change(set_place(turn.potluck, turn.actor, intent.place), "did-place")
             understood.lines.append(Say("read-where", {"place": turn.potluck.place}))

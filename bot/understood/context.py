@@ -6,6 +6,9 @@ from bot.context import Turn
 from planning.potluck import Answer
 from planning.replies import ReplyContext
 
+ABOUT_THE_POTLUCK = tuple(f"question:{kind}" for kind in ("place", "people", "when", "hour", "zone", "callsure"))
+"""Questions about the potluck itself: what is written below them and is no answer is read as said to the bot."""
+
 
 def context(turn: Turn, *, replying_to: str | None, replied_text: str = "") -> ReplyContext:
     """What the reader of sentences may know. Without a potluck there is nothing to know."""
@@ -28,7 +31,7 @@ def context(turn: Turn, *, replying_to: str | None, replied_text: str = "") -> R
         bar_base=bar.base if bar else "",
         now=turn.now,
         timezone=potluck.timezone,
-        host=potluck.host == turn.me,
+        host=turn.me in (potluck.host, *potluck.cohosts),
         starts_at=potluck.starts_at,
         replied_text=replied_text,
         language=turn.voice.language,
@@ -51,6 +54,8 @@ def _near_board(turn: Turn) -> bool:
 def place_of(turn: Turn) -> str | None:
     """Where the words stand, in the reader's terms."""
     event = turn.event
+    if turn.about in ABOUT_THE_POTLUCK:
+        return "bot"
     if turn.about == "board" or (turn.about or "").startswith("question:"):
         return turn.about
     if turn.about is not None or (event.private and event.reply_to is None):

@@ -12,14 +12,14 @@ from dataclasses import replace
 from functools import cache, partial
 
 from planning.potluck import Party, Say
-from planning.replies import english, evidence, intents, spanish, worded
+from planning.replies import english, evidence, hosted, intents, spanish, worded
 from planning.replies.decide import SURE, decide, tidy, with_implied
 from planning.replies.intents import *  # noqa: F403 - the one list of intents is theirs
 from planning.replies.intents import Intent, Reading, ReplyContext, SetAnswer, SetNeeds
 from planning.replies.languages import other_language
 from planning.replies.text import Message
 
-__all__ = [*intents.__all__, "read", "read_party"]
+__all__ = [*intents.__all__, "read", "read_party", "says_later"]
 
 Rules = tuple[Callable[[str], Message], Callable[[Message, ReplyContext], tuple[list[Intent], list[str]]]]
 
@@ -103,6 +103,15 @@ def _echo(message: Message, context: ReplyContext) -> Reading | None:
     if not mine or any(isinstance(i, SetNeeds) and i.cleared for i in mine):
         return Reading(why=Say("reply-why-chatter", {"reason": "unsure"}))
     return Reading(mine, True, why=Say("reply-why-read", {"words": context.replied_text[:60]}))
+
+
+def says_later(text: str, language: str = "en") -> bool:
+    """Whether an answer leaves the question open: "not sure yet", "later", "todavía no sé"."""
+    for one in dict.fromkeys((language if language in LANGUAGES else "en", "en")):
+        message = LANGUAGES[one][0](text[:200])
+        if len(message.sentences) == 1 and hosted.leaves_open(message.sentences[0].text.strip(), one):
+            return True
+    return False
 
 
 def read_party(text: str, language: str = "en") -> Party | None:

@@ -25,6 +25,9 @@ SURE_NEED = 0.85
 CLASH = 6
 """A party that grows by so many people or more is confirmed first (common practice, no source)."""
 
+HOSTS = (said.Reschedule, said.MoveTo, said.Resize, said.CallOff)
+"""What only a host says of the potluck itself."""
+
 
 def _clashes(intent: Intent, context: ReplyContext) -> bool:
     """Whether it differs so much from what we know that it may be a slip."""
@@ -62,6 +65,12 @@ def decide(
         kept = tuple(
             i for i in intents if i.confidence >= SURE_IN_CHATTER and not isinstance(i, (said.Undo, said.Late))
         )
+        hosted = tuple(i for i in intents if isinstance(i, HOSTS) and i.confidence >= ASK_IN_CHATTER)
+        if hosted and len(hosted) == len(intents):  # the host tells the group: nobody need tell the bot again
+            why = Say("reply-why-read", {"words": _words(hosted, original)})
+            if any(isinstance(i, said.CallOff) for i in hosted):
+                return Reading(hosted, True, why=why)
+            return Reading(hosted, question=question_for(hosted[0], hosted, context, original), why=why)
         others = [i for i in kept if isinstance(i, said.SetAnswer) and i.who != context.writer]
         feared = tuple(i for i in intents if isinstance(i, said.SetNeeds) and _allergy(i) and i.confidence >= ASK)
         doubtful = not kept or others or len(kept) < len(intents) or any(_clashes(i, context) for i in kept)

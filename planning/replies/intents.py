@@ -9,7 +9,8 @@ from typing import ClassVar
 from planning.potluck import Answer, Need, Party, Say
 
 __all__ = [
-    "TOPICS", "AddPerson", "AddPromise", "Ask", "ChangePromise", "DropPromise", "Intent", "KitchenSays", "Late",
+    "TOPICS", "AddPerson", "AddPromise", "Ask", "CallOff", "ChangePromise", "DropPromise", "Intent", "KitchenSays",
+    "Late",
     "MoveTo", "Reading", "ReplyContext", "Reschedule", "Resize", "SetAnswer", "SetNeeds", "SetParty", "SetPregnant",
     "TakeTopping", "Undo",
 ]  # fmt: skip
@@ -186,6 +187,13 @@ class Resize(Intent):
 
     kind = "size"
     people: int
+
+
+@dataclass(frozen=True)
+class CallOff(Intent):
+    """The host says that there will be no potluck: always asked about before anything happens."""
+
+    kind = "cancel"
 
 
 @dataclass(frozen=True)

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 
 LONGEST = 4096
@@ -201,3 +201,14 @@ def _without_neutral(tokens: list[Token], neutral: frozenset[str]) -> list[Token
             kept.append(tokens[i])
             i += 1
     return kept
+
+
+def raw_words(tokens: Sequence[Token]) -> str:
+    """The words as typed; what stood together stays together, and a word written out appears once."""
+    text = ""
+    for k, token in enumerate(tokens):
+        before = tokens[k - 1] if k else None
+        if before is not None and token.start == before.start:
+            continue
+        text += (" " if before is not None and token.start > before.end else "") + token.raw
+    return text

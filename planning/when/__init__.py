@@ -14,7 +14,8 @@ How an open wording is taken:
 from __future__ import annotations
 
 from planning.when.durations import parse_duration
-from planning.when.line import Opening, parse_potluck_line
+from planning.when.line import Opening, parse_potluck_line, read_size
+from planning.when.moved import moved, shift
 from planning.when.reading import parse_when
 from planning.when.tongues import as_read_here
 from planning.when.values import Unclear, When, day_facts
@@ -25,7 +26,10 @@ __all__ = [
     "When",
     "as_read_here",
     "day_facts",
+    "moved",
     "parse_duration",
     "parse_potluck_line",
     "parse_when",
+    "read_size",
+    "shift",
 ]

@@ -36,7 +36,7 @@ class Opening:
     unclear: tuple[Say, ...] = ()
 
 
-_N = r"(?P<n>[0-9]{1,18}(?:[,.][0-9]{3})*|an? (?:couple of )?dozen|a dozen|(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[- ](?:one|two|three|four|five|six|seven|eight|nine))?|(?:a|one|two|three) hundred|two dozen|three dozen|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen)"
+_N = r"(?P<n>[0-9]{1,18}(?:[,.][0-9]{3})*|an? (?:couple (?:of )?)?dozen|(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[- ](?:one|two|three|four|five|six|seven|eight|nine))?|(?:a|one|two|three) hundred|two dozen|three dozen|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen)"
 _ABOUT = r"(?:(?:about|around|roughly|approx\.?|approximately|circa|ca\.?|some|maybe|perhaps|up to|at most|max\.?|~|≈|probably|expecting|expect|we are|we're|there will be|for) ?)*"
 _WHO = r"(?:people|persons|ppl|peeps|guests|folks|heads|pax|adults|eaters|souls|attendees|members|neighbours|neighbors|friends|of us)\b(?: or so| in all| in total| total| expected| coming| max)*"
 _PEOPLE = (
@@ -149,13 +149,8 @@ def _people(text: str, *more: re.Pattern[str]) -> tuple[str, int | None, Say | N
         match = pattern.search(text)
         if match is None:
             continue
-        word = match["n"].lower().replace(",", "")
         high = match.groupdict().get("hi")
-        if word.isdigit():
-            n = int(word)
-        else:
-            read = read_number(word.replace("of ", "").split())
-            n = int(read[0]) if read else 0
+        n = _counted(match["n"])
         if high:
             n = max(n, int(high))
         text = _blank(text, match)
@@ -163,6 +158,37 @@ def _people(text: str, *more: re.Pattern[str]) -> tuple[str, int | None, Say | N
             return text, None, Say("when-people-number", {"n": str(n), "low": 1, "high": MOST_PEOPLE})
         return text, n, None
     return text, None, None
+
+
+def _counted(word: str) -> int:
+    """ "30", "thirty", "a couple of dozen"; 0 when it is no number."""
+    word = word.lower().replace(",", "")
+    if word.isdigit():
+        return int(word)
+    if "couple" in word:
+        return 24
+    read = read_number(word.split())
+    return int(read[0]) if read else 0
+
+
+_SIZE = re.compile(
+    rf"^{_ABOUT}(?:between )?(?P<n>{_N[6:-1]})(?: ?(?:-|–|to|or|and) ?(?P<hi>{_N[6:-1]}))?(?:ish)?(?: {_WHO})?(?: or (?:so|more|less)| give or take.*| i (?:think|guess|hope)| tops| at most| maybe)*(?=$|[,;.!?]| at | in )",
+    re.IGNORECASE,
+)
+
+
+def read_size(text: str) -> int | None:
+    """How many people an answer to "about how many?" says, 1 to 1000: "30", "about thirty", "20-25" (the upper end,
+    as too much food is the smaller fault); None when it says no such number.
+
+    >>> read_size("between 20 and 25, I think"), read_size("a couple of dozen"), read_size("moved to 6")
+    (25, 24, None)
+    """
+    match = _SIZE.match(" ".join(text[:LONGEST].split()))
+    if match is None:
+        return None
+    found = [_counted(word) for word in (match["n"], match["hi"]) if word]
+    return max(found) if 1 <= max(found) <= MOST_PEOPLE else None
 
 
 def _budget(text: str) -> tuple[str, Money | None]:

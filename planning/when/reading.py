@@ -78,7 +78,7 @@ def _settled(
             raise _past_date(day, None, local)
         _check_far(day, today)
         starts = _instant(day, time(0), zone, [])
-        return When(starts, False, None, scan.rest(), scan.words(), True, tuple(notes))
+        return When(starts, False, None, scan.rest(), scan.words(), True, tuple(notes), by_weekday)
     at, _ = day_time(clock, scan.all)
     if midnight:
         day += timedelta(days=1)
@@ -98,7 +98,7 @@ def _settled(
         ends_at = _end_time(end, at, scan.all)
         ends_day = day if ends_at > at else day + timedelta(days=1)
         ends = _instant(ends_day, ends_at, zone, notes)
-    return When(starts, True, ends, scan.rest(), scan.words(), found is not None, tuple(notes))
+    return When(starts, True, ends, scan.rest(), scan.words(), found is not None, tuple(notes), by_weekday)
 
 
 def _end_time(end: Clock, start: time, text: str) -> time:

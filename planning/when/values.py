@@ -33,6 +33,8 @@ class When:
     words: str = ""
     has_date: bool = True
     notes: tuple[Say, ...] = ()
+    by_weekday: bool = False
+    """No more of the day was said than its weekday."""
 
 
 class Unclear(Exception):

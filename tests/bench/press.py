@@ -95,8 +95,14 @@ class Bot:
 
 
 async def measure(
-    which: str, folder: Path, *, presses: int = PRESSES, delay_s: float = 0.0, profile: Path | None = None,
-    steady: bool = True, database: str | None = None,
+    which: str,
+    folder: Path,
+    *,
+    presses: int = PRESSES,
+    delay_s: float = 0.0,
+    profile: Path | None = None,
+    steady: bool = True,
+    database: str | None = None,
 ) -> Measured:
     async with Platform(delay_s) as platform, Bot(which, platform, folder, profile, database) as bot:
         presser = Presser(platform, which)

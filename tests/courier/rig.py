@@ -90,8 +90,13 @@ class Rig:
     def make(self, **more: Any) -> TureenBot:
         """A fresh process on the same database."""
         self.bot = TureenBot(
-            token=self.room.token, base_url=self.server.base_url, base_file_url=self.server.base_file_url,
-            store=self.store, clock=self.clock, handle=self.handle, **more,
+            token=self.room.token,
+            base_url=self.server.base_url,
+            base_file_url=self.server.base_file_url,
+            store=self.store,
+            clock=self.clock,
+            handle=self.handle,
+            **more,
         )
         self.bot.courier.render = self.words
         return self.bot
@@ -129,7 +134,10 @@ class Rig:
 
     async def add_potluck(self, *due: Due, can_dm: tuple[int, ...] = (), **place: Any) -> None:
         potluck = Potluck(
-            "p1", START + timedelta(days=8), ZONE, host=str(self.ines),
+            "p1",
+            START + timedelta(days=8),
+            ZONE,
+            host=str(self.ines),
             guests=(Guest(str(self.ines), "Inés"), Guest(str(self.ravi), "Ravi")),
         )
         people = tuple(

@@ -158,4 +158,3 @@ async def test_what_was_dirty_when_the_process_died_is_drawn_by_the_next(rig: Ri
     await rig.settle()
 
     assert rig.texts(rig.group, "edit")[-1].endswith("while dead")
-

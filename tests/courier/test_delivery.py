@@ -153,7 +153,10 @@ async def test_pictures_are_uploaded(rig: Rig) -> None:
     from bot.room.people import TINY_PNG
 
     await post(
-        rig, rig.group, "the <b>table</b>", "photo",
+        rig,
+        rig.group,
+        "the <b>table</b>",
+        "photo",
         photo={"base64": base64.b64encode(TINY_PNG).decode(), "name": "table.png"},
     )
     await rig.settle()
@@ -205,7 +208,11 @@ async def test_an_edit_a_dead_process_was_making_is_made_again(rig: Rig) -> None
     message = rig.shown(rig.group, "message")[-1].message
     now = rig.clock.now()
     held = Post(
-        rig.group, "edit", {"text": "new", "message_id": message}, state="sending", owner="dead",
+        rig.group,
+        "edit",
+        {"text": "new", "message_id": message},
+        state="sending",
+        owner="dead",
         lease_until=now + timedelta(minutes=2),
     )
     await rig.store.commit(Batch(now=now, posts=(held,)))

@@ -52,9 +52,7 @@ async def test_whoever_opened_a_private_chat_is_reminded_there(rig: Rig) -> None
 
 
 async def test_people_without_a_private_chat_are_mentioned_together_in_the_group(rig: Rig) -> None:
-    await rig.add_potluck(
-        Due("a", START + HOUR, to=str(rig.ravi)), Due("b", START + HOUR, to=str(rig.ines))
-    )
+    await rig.add_potluck(Due("a", START + HOUR, to=str(rig.ravi)), Due("b", START + HOUR, to=str(rig.ines)))
     await rig.go_to(START + HOUR)
 
     assert said(rig, rig.group) == ["bring for group: a, b"]
@@ -103,9 +101,7 @@ async def test_a_kitchen_clock_does_not_wait_for_morning(rig: Rig) -> None:
 
 
 async def test_after_downtime_what_makes_no_sense_any_more_is_skipped(rig: Rig) -> None:
-    await rig.add_potluck(
-        Due("late", START + HOUR, expires_at=START + 3 * HOUR), Due("still", START + HOUR, "start")
-    )
+    await rig.add_potluck(Due("late", START + HOUR, expires_at=START + 3 * HOUR), Due("still", START + HOUR, "start"))
     await rig.settle()
     await rig.bot.kill()
     rig.clock.set(START + 6 * HOUR)

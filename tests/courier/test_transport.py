@@ -27,9 +27,7 @@ async def line() -> AsyncIterator[dict[str, object]]:
         try:
             if request.content_type.startswith("multipart/"):
                 form = await request.post()
-                state["form"] = {
-                    k: v.file.read() if isinstance(v, web.FileField) else v for k, v in form.items()
-                }
+                state["form"] = {k: v.file.read() if isinstance(v, web.FileField) else v for k, v in form.items()}
             else:
                 state["form"] = dict(await request.post())
             how = state["how"]

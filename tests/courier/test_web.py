@@ -20,8 +20,12 @@ SECRET = "loopback-secret"
 class WebRig(Rig):
     def make(self, **more: Any) -> Any:
         return super().make(
-            mode="webhook", webhook_url="http://127.0.0.1:1/hook", webhook_listen=("127.0.0.1", 0),
-            webhook_secret=SECRET, metrics_listen=("127.0.0.1", 0), **more,
+            mode="webhook",
+            webhook_url="http://127.0.0.1:1/hook",
+            webhook_listen=("127.0.0.1", 0),
+            webhook_secret=SECRET,
+            metrics_listen=("127.0.0.1", 0),
+            **more,
         )
 
     def url(self, path: str, door: int = -1) -> str:
@@ -31,7 +35,9 @@ class WebRig(Rig):
         return {
             "update_id": number,
             "message": {
-                "message_id": number, "date": 1_800_000_000, "text": text,
+                "message_id": number,
+                "date": 1_800_000_000,
+                "text": text,
                 "chat": {"id": self.group, "type": "group", "title": "Plot 9"},
                 "from": {"id": self.ravi, "is_bot": False, "first_name": "Ravi"},
             },

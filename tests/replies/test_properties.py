@@ -43,7 +43,8 @@ def test_neutral_additions_do_not_change_a_reading(name: str, add) -> None:  # t
     changed = [
         line.text
         for line in ALL
-        if any(c.isalnum() for c in line.text) and not line.text.startswith(">")
+        if any(c.isalnum() for c in line.text)
+        and not line.text.startswith(">")
         and meaning(line.text, context_of(line.place)) != meaning(add(line.text), context_of(line.place))
     ]
 

@@ -7,6 +7,7 @@ opened-ask-place = It’s on: { $when }. Where is it? Reply with the place, or l
 opened = It’s on: { $when }. Answer with the buttons on the board, or reply to it in your own words.
 noted-people = Noted: about { $people } people.
 noted-people-ask-place = Noted: about { $people } people. Where is it? Reply with the place, or leave it for later.
+noted-later = All right, later: /where and /size take it at any time.
 noted-place = Noted: { $place }.
 
 board-title = <b>{ $title }</b>

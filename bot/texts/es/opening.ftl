@@ -7,6 +7,7 @@ opened-ask-place = En marcha: { $when }. ¿Dónde es? Responde con el lugar o d�
 opened = En marcha: { $when }. Respondan con los botones del tablero o con sus propias palabras.
 noted-people = Anotado: unas { $people } personas.
 noted-people-ask-place = Anotado: unas { $people } personas. ¿Dónde es? Responde con el lugar o déjalo para luego.
+noted-later = Bien, más tarde: /where y /size lo reciben cuando quieras.
 noted-place = Anotado: { $place }.
 
 board-title = <b>{ $title }</b>

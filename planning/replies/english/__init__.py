@@ -106,16 +106,14 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         return [SetAnswer(context.writer, Answer.YES, confidence=0.6)], []
     plain = not context.addressed and any(answers.plain_yes(s) for s in message.sentences)
     chatted, context = context, replace(context, replying_to="board") if plain else context
-    budget, earlier, sentences = MOST_WORDS_IN_ALL, "", [part for whole in message.sentences for part in _parts(whole)]
+    hosted, kept = _hosted(message, chatted)
+    found += hosted
+    budget, earlier, sentences = MOST_WORDS_IN_ALL, "", [part for whole in kept for part in _parts(whole)]
     for before, sentence in zip([None, *sentences], sentences, strict=False):
         earlier = f"{earlier} . {before.text.strip()}"[-600:] if before is not None else ""
         budget -= max(5, len(sentence.tokens))  # so that not more than 42 sentences are read
         if len(sentence.tokens) > MOST_WORDS or budget < 0:
             passed.append("long")
-            continue
-        hosted = hosting.read_hosting(sentence, context)
-        if hosted:
-            found += hosted
             continue
         ordered = _ORDER.match(sentence.text) is not None
         if ordered:
@@ -198,6 +196,20 @@ def _in_the_open(message: Message, context: ReplyContext, *, supper: bool = Fals
             return []  # "we're coming to dig on Saturday"
         return open_chat.beside_supper(found, context)
     return open_chat.answered(message, found, context)
+
+
+def _hosted(message: Message, context: ReplyContext) -> tuple[list[Intent], list[Sentence]]:
+    """What the host says of the potluck itself, and the sentences left to be read."""
+    found: list[Intent] = []
+    left: list[Sentence] = []
+    for sentence in message.sentences:
+        if len(sentence.tokens) > MOST_WORDS:
+            left.append(sentence)
+            continue
+        said, rest = hosting.read_hosting(sentence, context)
+        found += said
+        left += rest
+    return found, left
 
 
 _ORDER = re.compile(

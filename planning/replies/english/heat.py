@@ -9,9 +9,8 @@ import re
 from dataclasses import dataclass, replace
 
 from planning import amounts
-from planning.replies.english.sizes import raw_words
 from planning.replies.intents import AddPromise, ChangePromise, Intent
-from planning.replies.text import Sentence, Token
+from planning.replies.text import Sentence, Token, raw_words
 
 _N = r"(?:[0-9]{1,3}(?:[.,/][0-9]{1,2})?(?:-[0-9]{1,3})?[½¼¾]?|[½¾]|half an?|an?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty|thirty|forty|forty-five|fifty|sixty|ninety)"
 _UNIT = r"(?:hours?|hrs?|h|minutes?|minute|mins?)"

@@ -11,7 +11,7 @@ from fractions import Fraction
 
 from planning import amounts
 from planning.replies.english.lexicon import NUMBER, number_of, words
-from planning.replies.text import Token
+from planning.replies.text import Token, raw_words
 
 _FOR = re.compile(
     rf"^ ?(?P<all>\(? ?(?:(?:that|which) )?(?:(?:should |will |can )?(?:feeds?|serves?|be|is) )?(?:enough |plenty |big enough |sized |made )?(?:for|to feed|to serve|feeds|serves|feeding|serving|(?:will|should|can) (?:feed|serve)) (?:about |around |up to |roughly |at least |approx |like |maybe |all )*(?P<n>[0-9]{{1,9}}(?:-[0-9]{{1,4}})?|a dozen|two dozen|{NUMBER})(?:(?: to | or |-| - )(?P<hi>[0-9]{{1,4}}|{NUMBER}))?(?! (?:dollars|bucks|years|hours|minutes|lb|oz|pm|am|kids of))(?: ?(?:people|persons|ppl|servings|portions|of us|guests|or so|ish|folks|adults|hungry people|at least|total|now|instead))* ?\)?)"
@@ -147,17 +147,6 @@ def _closed(tokens: Sequence[Token], i: int, last: int, found: Behind) -> Behind
     ):
         return None
     return replace(found, after=i)
-
-
-def raw_words(tokens: Sequence[Token]) -> str:
-    """The words as typed; what stood together stays together, and a word written out appears once."""
-    text = ""
-    for k, token in enumerate(tokens):
-        before = tokens[k - 1] if k else None
-        if before is not None and token.start == before.start:
-            continue
-        text += (" " if before is not None and token.start > before.end else "") + token.raw
-    return text
 
 
 def amount_at(tokens: list[Token], i: int, last: int) -> tuple[amounts.Amount, str, int] | None:

@@ -11,8 +11,8 @@ from planning import amounts
 from planning.replies.english.lexicon import words
 from planning.replies.english.nouns import known_thing
 from planning.replies.english.phrases import inside_name, joined, manner, vague_at
-from planning.replies.english.sizes import SERVINGS_OF, amount_at, amount_behind, raw_words, servings_in, tail
-from planning.replies.text import Sentence
+from planning.replies.english.sizes import SERVINGS_OF, amount_at, amount_behind, servings_in, tail
+from planning.replies.text import Sentence, raw_words
 
 _ASIDE = re.compile(
     r"^ (?:on order|with me|from the (?!store|shop|bakery|supermarket|deli|market|corner|takeaway|freezer|garden|allotment|tree|plot)[a-z]+s|from (?:the |a )?(?:store|shop|bakery|supermarket|deli|market|corner shop|takeaway|freezer|garden|allotment|tree|plot)|store bought|store-bought|shop bought|shop-bought|bought|homemade|home-made|to share|again|too|as well|as usual|along|with me|for (?:the )?(?:bar|potato bar|supper|dinner|party|dessert|the table|potluck|pudding|starters?|the kids|the grill|lunch|the meal|saturday|sunday|friday|the day|the event)|for sure|on the day|this time|instead|like last (?:year|time)|then|tonight|tomorrow|on saturday|on sunday|on friday|on the side|if that is (?:ok|okay|fine|all right|useful|any good)|if that helps|if that works|if (?:you|anyone|people) (?:like|likes|want|wants|wish)|if (?:it is )?(?:needed|wanted|necessary|required|helpful)|if you need (?:it|them|more)|if no ?one else (?:is|does|has|will)(?: [a-z]+)?|if nobody else (?:is|does|has|will)(?: [a-z]+)?|from us|from me|duty|detail|on me|on us|now|after all|as promised|okay|ok|and that is it|in total|or so|each|over|there|myself|ourselves|together|coming your way|your way|by me|by us|from our side|coming from (?:me|us)|of mine|of ours|i guess|i think|i suppose|i reckon|maybe|perhaps|please)(?= |$)"

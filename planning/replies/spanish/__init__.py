@@ -5,10 +5,12 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cache
 
 from planning.potluck import Answer
+from planning.replies.hosted import read_hosted
 from planning.replies.intents import AddPerson, Intent, ReplyContext, SetAnswer, SetNeeds, Undo
 from planning.replies.spanish import answers, needs, offers, people, questions, traps
 from planning.replies.spanish.lexicon import PLAIN, words
@@ -59,7 +61,7 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         return [], ["joke"]
     if not message.sentences and context.addressed and any(s in "👍✅🙋🙌💯" for s in message.symbols):
         return [SetAnswer(context.writer, Answer.YES, confidence=0.6)], []
-    for sentence in message.sentences:
+    for sentence in _unhosted(message, context, found):
         if len(sentence.tokens) > MOST_WORDS:
             passed.append("long")
             continue
@@ -100,6 +102,17 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
             if not isinstance(i, SetAnswer) or any(not isinstance(o, (SetAnswer, SetNeeds)) for o in found)
         ]
     return found, passed
+
+
+def _unhosted(message: Message, context: ReplyContext, found: list[Intent]) -> Iterator[Sentence]:
+    """The sentences that are not a host's about the potluck itself; what those say is added to `found`."""
+    for sentence in message.sentences:
+        if len(sentence.tokens) > MOST_WORDS:
+            yield sentence
+            continue
+        said, rest = read_hosted(sentence, context, "es", float, "[0-9]{1,4}")
+        found += said
+        yield from rest
 
 
 def _of_another(text: str, context: ReplyContext) -> SetAnswer | None:

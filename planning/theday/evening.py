@@ -1,0 +1,65 @@
+"""What guests write on the day that no command covers: here, forgotten, run out, taken home, not done.
+
+The sentences stand in `data/words_evening.csv` as patterns over one sentence; a row's `macro-` kinds are pieces of the
+others. A sentence must be one of them from its first word to its last: half of one is talk.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from functools import cache
+
+from planning.tables import rows
+
+KINDS = ("here", "forgot", "ran-out", "take-home", "may-i", "rest", "hard")
+LONGEST, MOST_WORDS = 400, 22
+_ENDS = re.compile(r"(?<=[.!?…\n])\s+|\n+|\s+(?=[\U0001f000-\U0001faff])")
+_SIGNS = re.compile(r"[\U0001f000-\U0001faff\u2600-\u27bf\ufe0f\u200d]+|(?<!\w)[:;]-?[()DpP](?!\w)")
+
+
+@dataclass(frozen=True)
+class Said:
+    """`thing` is what it is about as said ("" for none), `rest` the other sentences of the message, as typed."""
+
+    kind: str
+    thing: str = ""
+    rest: str = ""
+
+
+def read_evening(words: str, language: str = "en") -> Said | None:
+    """What the first such sentence says, or None. Pure; any text, of which 400 characters are looked at.
+
+    >>> read_evening("I forgot the dip at home, sorry!")
+    Said(kind='forgot', thing='dip', rest='')
+    """
+    sentences = [s for s in _ENDS.split(words[:LONGEST]) if s.strip()]
+    for n, sentence in enumerate(sentences):
+        plain = " ".join(_SIGNS.sub(" ", sentence).replace("\u2019", "'").casefold().split()).strip(" .!?…,")
+        if not plain or len(plain.split()) > MOST_WORDS:
+            continue
+        for kind, pattern in _patterns(language):
+            match = pattern.fullmatch(plain)
+            if match is None:
+                continue
+            thing = (match.groupdict().get("thing") or "").strip()
+            rest = " ".join(s.strip() for k, s in enumerate(sentences) if k != n and _SIGNS.sub("", s).strip(" .!?"))
+            return Said(kind, thing, rest)
+    return None
+
+
+@cache
+def _patterns(language: str) -> tuple[tuple[str, re.Pattern[str]], ...]:
+    macros: dict[str, str] = {}
+    found = []
+    for row in rows("words_evening"):
+        if row["language"] != language:
+            continue
+        said = row["said"]
+        for name, piece in macros.items():
+            said = said.replace(f"{{{name}}}", piece)
+        if row["kind"].startswith("macro-"):
+            macros[row["kind"].removeprefix("macro-")] = said
+        else:
+            found.append((row["kind"], re.compile(said)))
+    return tuple(found)
