@@ -80,5 +80,7 @@ def _only_what_guests_said(before: Potluck, after: Potluck) -> bool:
 def _each(potluck: Potluck, timeline: Timeline | None, guests: Sequence[Guest]) -> dict[str, tuple[Reminder, ...]]:
     each: dict[str, tuple[Reminder, ...]] = {g.id: () for g in guests}
     for reminder in personal(potluck, timeline, guests):
-        each[reminder.to] += (reminder,)
+        # What the host is told of somebody belongs to whom it is about: the end of its key.
+        about = reminder.to if reminder.to in each else reminder.key.partition(":")[2]
+        each[about] += (reminder,)
     return each

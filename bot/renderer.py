@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 from typing import Any
 
@@ -18,7 +18,7 @@ from bot.texts import Html, Voice
 from planning.again import next_month
 from planning.headcount import headcount
 from planning.menu import most_needed
-from planning.potluck import Potluck
+from planning.potluck import Potluck, Say
 from planning.reminders import Reminder
 
 
@@ -36,7 +36,8 @@ class BotRenderer:
         potluck = case.stored.potluck
         reader = case.people.get(str(case.private_to)) if case.private_to is not None else None
         voice = voice_for(case.chat, potluck, reader)
-        lines = [self._line(voice, potluck, row, private=case.private_to is not None) for row in case.rows]
+        rows = _together(case.rows)
+        lines = [self._line(voice, potluck, row, private=case.private_to is not None) for row in rows]
         lines = [line for line in lines if line]
         if not lines:
             return None
@@ -62,6 +63,8 @@ class BotRenderer:
 
     @staticmethod
     def _buttons(voice: Voice, potluck: Potluck, case: ReminderCase) -> list[list[Button]]:
+        if case.kind == "answer-by" and all(row.to == "host" for row in case.rows):
+            return []
         if case.kind == "answer-by":
             return [
                 [
@@ -89,6 +92,21 @@ class BotRenderer:
     ) -> str | None:
         voice = voice_for(chat, stored.potluck) if stored else Voice(chat.language if chat else "en")
         return voice(key, **facts) if voice.has(key) else None
+
+
+def _names(row: ReminderRow) -> list[str]:
+    names = row.about.facts["names"]
+    return [str(n) for n in names] if isinstance(names, (list, tuple)) else []
+
+
+def _together(rows: Sequence[ReminderRow]) -> list[ReminderRow]:
+    """The names the host is to ask in one line instead of one each."""
+    named = [row for row in rows if row.about.key == "reminder-answer-by-named"]
+    if len(named) < 2:
+        return list(rows)
+    names = [name for row in named for name in _names(row)]
+    one = replace(named[0], about=Say(named[0].about.key, {**named[0].about.facts, "names": names}))
+    return [*(row for row in rows if row not in named), one]
 
 
 def preview_lines(voice: Voice, potluck: Potluck, rows: Sequence[Reminder]) -> Html:

@@ -8,6 +8,7 @@ practice, no source; the thaw rule is THAW-03, the two clocks TIME-01 and TIME-0
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator, Sequence
 from datetime import UTC, datetime, time, timedelta
 from zoneinfo import ZoneInfo
@@ -102,6 +103,14 @@ def personal(potluck: Potluck, timeline: Timeline | None, guests: Sequence[Guest
     return (*_answer_by(potluck, guests), *_bring(potluck, steps, guests), *_leave(potluck, steps, guests))
 
 
+_NAMED = re.compile(r"n[0-9]+")
+
+
+def without_account(guest: Guest) -> bool:
+    """Whether the guest is only a name somebody entered, and nobody a message can reach."""
+    return _NAMED.fullmatch(guest.id) is not None and not guest.username
+
+
 def _answer_by(potluck: Potluck, guests: Sequence[Guest]) -> Iterator[Reminder]:
     """Once, to each guest who said nothing or maybe: the evening before answers are wanted."""
     zone = potluck.zone
@@ -117,7 +126,11 @@ def _answer_by(potluck: Potluck, guests: Sequence[Guest]) -> Iterator[Reminder]:
         a: Say("reminder-answer-by", facts_of(potluck, by=by, answer=a.value)) for a in (Answer.NONE, Answer.MAYBE)
     }
     for guest in guests:
-        if guest.answer in asked:
+        if guest.answer in asked and without_account(guest):
+            # Who has no account can't answer in the chat: the host asks them.
+            say = Say("reminder-answer-by-named", facts_of(potluck, by=by, names=[guest.name]))
+            yield Reminder("answer-by", "host", due, expires, say, f"answer-by:{guest.id}")
+        elif guest.answer in asked:
             yield Reminder("answer-by", guest.id, due, expires, asked[guest.answer], f"answer-by:{guest.id}")
 
 

@@ -8,12 +8,14 @@ from bot.outgoing import mention
 from bot.registry import Registry
 from bot.understood.reading_on import read_on
 from planning.changes import (
+    Actor,
     Refusal,
     add_cohost,
     cancel,
     find_guest,
     hand_over,
     may_manage,
+    meet,
     remove_cohost,
     reschedule,
     resize,
@@ -187,8 +189,34 @@ def _named(turn: Turn) -> Guest:
     return guest
 
 
+async def _seen(turn: Turn) -> Guest:
+    """As `_named`, and also who wrote the message replied to, or is known from this group's other potlucks."""
+    try:
+        return _named(turn)
+    except Refusal:
+        replied = turn.event.reply_to_person
+        if not turn.words and replied is not None and not turn.event.reply_to_bot:
+            met = Actor(str(replied.id), replied.name, username=replied.username)
+        elif turn.words and (known := await _of_this_group(turn)) is not None:
+            met = Actor(known.id, known.name, username=known.username)
+        else:
+            raise
+    turn.change(meet(_manage(turn), met), "did-cohost")
+    return turn.known_guest(met.id)
+
+
+async def _of_this_group(turn: Turn) -> Guest | None:
+    """The one person of that name with an account in the potlucks of this group."""
+    found = {}
+    for stored in await turn.store.potlucks_in(turn.place.chat_id):
+        guest = find_guest(stored.potluck, turn.words)
+        if guest is not None and guest.id.isdigit():
+            found[guest.id] = guest
+    return next(iter(found.values())) if len(found) == 1 else None
+
+
 async def cohost(turn: Turn) -> None:
-    guest = _named(turn)
+    guest = await _seen(turn)
     if guest.id in turn.potluck.cohosts:
         turn.change(remove_cohost(turn.potluck, turn.actor, guest.id), "did-cohost")
         turn.say("cohost-gone", name=guest.name, buttons=[[turn.undo_button()]])
@@ -198,7 +226,7 @@ async def cohost(turn: Turn) -> None:
 
 
 async def new_host(turn: Turn) -> None:
-    guest = _named(turn)
+    guest = await _seen(turn)
     turn.change(hand_over(turn.potluck, turn.actor, guest.id), "did-host")
     turn.say("host-new", name=mention(guest), buttons=[[turn.undo_button()]])
 

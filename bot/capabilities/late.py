@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import asyncio
-from datetime import datetime, timedelta
+from datetime import datetime
 
 from bot.buttons import Button
 from bot.context import Turn
@@ -15,6 +15,7 @@ from planning.kitchen import timeline
 from planning.potluck import Answer, Potluck
 from planning.reminders import arrival
 from planning.theday.difference import difference
+from planning.theday.lateness import later_by
 from planning.when import Unclear, as_read_here, parse_when
 
 EFFORT, SECONDS = 0.3, 5.0
@@ -82,12 +83,13 @@ async def running_late(turn: Turn, minutes: int | None, *, at: datetime | None =
 
 
 def _later(turn: Turn, minutes: int) -> datetime:
-    """So many minutes after the time at which this person should have been there."""
+    """So many minutes after the time at which this person should have been there: by what is still to come of it,
+    when their dish was needed, else when it starts."""
     planner = turn.services.planner
     known = planner.timeline(turn.potluck) if planner is not None else None
     guest = turn.guest()
     due = turn.potluck.starts_at if guest is None else arrival(turn.potluck, guest, known.doable if known else ())
-    return max(due, turn.now) + timedelta(minutes=minutes)
+    return later_by(minutes, due, turn.potluck.starts_at, turn.now)
 
 
 async def _broken(turn: Turn, before: Potluck, after: Potluck) -> list[str]:

@@ -27,14 +27,15 @@ def sheet(turn: Turn) -> tuple[Html, list[list[Button]]]:
         raise Refusal("refused-no-promises")
     hours = clock(turn.potluck, Promise("", "", "", "main")).limit_min // 60
     lines = [turn.voice("left-head", hours=hours)]
-    lines += [_line(turn, row) for row in rows[:MOST_ROWS]]
+    lines += [line(turn, row) for row in rows[:MOST_ROWS]]
     lines.append(turn.voice("left-how", source=source_words(turn, "LEFT-03")))
     keep = [r.promise for r in rows if not r.must_go][:MOST_ROWS]
     buttons = [Button(turn.voice.plain("button-take", dish=p.dish), "take", (p.id,)) for p in keep]
     return Html("\n".join(lines)), [buttons[n : n + 2] for n in range(0, len(buttons), 2)]
 
 
-def _line(turn: Turn, row: Leftover) -> Html:
+def line(turn: Turn, row: Leftover) -> Html:
+    """One dish of the sheet."""
     takers = [g.name for t in row.promise.takers if (g := turn.potluck.guest(t))]
     if row.perhaps:
         return turn.voice("left-perhaps", dish=row.promise.dish, since=turn.voice.time(turn.potluck.starts_at),

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.context import Turn
 from planning.changes import find_guest
-from planning.potluck import Answer
+from planning.potluck import CATEGORIES, Answer
 from planning.replies import Ask
 
 
@@ -53,6 +53,16 @@ def _who_comes(turn: Turn, name: str) -> None:
     turn.say("answer-who-comes", names=[g.name for g in yes], n=len(yes), people=sum(g.party.total for g in yes))
 
 
+def _kind_named(turn: Turn) -> str | None:
+    """The sort of dish a question names without naming a dish ("who brings dessert?")."""
+    spoken = {w.strip("?!.,\u00bf").rstrip("s") for w in turn.words.casefold().split()}
+    for category in CATEGORIES:
+        first = turn.voice.plain(f"category-{category}").casefold().split()[0].rstrip("s")
+        if first in spoken:
+            return category
+    return None
+
+
 def _who_brings(turn: Turn, about: str) -> None:
     from rapidfuzz import fuzz
 
@@ -60,12 +70,14 @@ def _who_brings(turn: Turn, about: str) -> None:
     if guest is not None:
         turn.say("answer-brings-all", name=guest.name, dishes=[p.dish for p in turn.potluck.promises_of(guest.id)])
         return
-    wanted = about.casefold()
+    wanted, kind = about.casefold(), None if about else _kind_named(turn)
     found = [
         p
         for p in turn.potluck.promises
-        if not wanted or p.category == wanted.rstrip("s") or fuzz.partial_ratio(wanted, p.dish.casefold()) > 85
+        if p.category == (kind or wanted.rstrip("s"))
+        or (kind is None and (not wanted or fuzz.partial_ratio(wanted, p.dish.casefold()) > 85))
     ]
+    about = about or (turn.voice.plain(f"category-{kind}") if kind else "")
     if not found:
         turn.say("answer-nobody-brings", what=about)
         return

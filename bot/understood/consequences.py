@@ -7,15 +7,16 @@ from collections.abc import Iterable
 from bot.context import Turn
 from planning.headcount import headcount
 from planning.menu import menu
-from planning.potluck import Promise, Say
+from planning.potluck import Potluck, Promise, Say
 
 
-def gaps(turn: Turn, categories: Iterable[str]) -> list[Say]:
-    """Of these categories, what the table is short of now."""
+def gaps(turn: Turn, categories: Iterable[str], potluck: Potluck | None = None) -> list[Say]:
+    """Of these categories, what the table is short of now, or would be with that potluck."""
+    potluck = potluck or turn.potluck
     wanted = dict.fromkeys(categories)
     return [
         Say("gap", {"category": turn.voice.plain(f"category-{r.category}"), "short": round(r.lacking_servings)})
-        for r in menu(turn.potluck, headcount(turn.potluck))
+        for r in menu(potluck, headcount(potluck))
         if r.category in wanted and r.lacking_servings >= 1
     ]
 

@@ -10,10 +10,13 @@ import re
 from dataclasses import dataclass
 from functools import cache
 
-from planning.tables import rows
+from planning.dishes import lookup
+from planning.tables import rows, table_names
 
 KINDS = ("here", "forgot", "ran-out", "take-home", "may-i", "rest", "hard")
 LONGEST, MOST_WORDS = 400, 22
+KNOWN = 0.75
+"""From this confidence of the catalogue on a word is the name of something for a table."""
 _ENDS = re.compile(r"(?<=[.!?…\n])\s+|\n+|\s+(?=[\U0001f000-\U0001faff])")
 _SIGNS = re.compile(r"[\U0001f000-\U0001faff\u2600-\u27bf\ufe0f\u200d]+|(?<!\w)[:;]-?[()DpP](?!\w)")
 
@@ -46,6 +49,19 @@ def read_evening(words: str, language: str = "en") -> Said | None:
             rest = " ".join(s.strip() for k, s in enumerate(sentences) if k != n and _SIGNS.sub("", s).strip(" .!?"))
             return Said(kind, thing, rest)
     return None
+
+
+def of_a_table(thing: str, language: str = "en") -> bool:
+    """Whether the words name something to eat, drink or eat from ("out of time" does not)."""
+    if language != "en" and thing.casefold() in _names(language):
+        return True
+    return lookup(thing).confidence >= KNOWN and lookup(thing).category is not None
+
+
+@cache
+def _names(language: str) -> frozenset[str]:
+    tables = [(f"dishes_{language}", "name"), (f"ingredients_{language}", "name"), (f"goods_{language}", "said")]
+    return frozenset(row[cell] for name, cell in tables if name in table_names() for row in rows(name))
 
 
 @cache

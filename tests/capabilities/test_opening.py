@@ -181,3 +181,9 @@ async def test_the_kitchen_is_read_in_the_opening_line_in_spanish(play):
     )
 
     assert (len(played.state["kitchen"]["ovens"]), len(played.state["kitchen"]["slow_cookers"])) == (1, 2)
+
+
+async def test_whoever_wrote_may_be_made_cohost_by_a_reply_without_having_answered(play):
+    played = await play(say("mei", "hello all"), say("ines", "/cohost", reply_to="mei"))
+
+    assert "mei" in played.state["cohosts"]

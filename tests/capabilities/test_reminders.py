@@ -145,3 +145,12 @@ async def test_on_the_night_clocks_change_the_hour_is_kept(play):
 
     # Clocks go back on 7 November 2027 in Chicago (IANA: America/Chicago): standard time at nine.
     assert [r["at"] for r in played.reminders("bring")] == ["2027-11-07T09:00:00-06:00"]
+
+
+async def test_the_host_asks_who_has_no_account_and_hears_of_all_of_them_in_one_line(play):
+    played = await play(
+        say("ines", "/invite Fern, Aunt Rose"), say("ines", "/answerby Thu 16 Sep"), until("2027-09-17T12:00")
+    )
+
+    (asked,) = played.reminders("answer-by")
+    assert ("Fern" in asked["text"], "Aunt Rose" in asked["text"], asked.get("buttons")) == (True, True, None)

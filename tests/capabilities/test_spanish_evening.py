@@ -31,7 +31,7 @@ async def test_the_opening_line_is_read_in_spanish(play):
 
 @pytest.mark.parametrize(
     ("words", "start"),
-    [("domingo a las 2 de la tarde", "2027-09-12T14:00"), ("mañana a las 8 de la noche", "2027-09-11T20:00")],
+    [("domingo a las 2 de la tarde", "2027-09-19T14:00"), ("mañana a las 8 de la noche", "2027-09-11T20:00")],
 )
 async def test_days_and_hours_in_words_are_read(play, words, start):
     played = await evening(play, say("ines", f"/when {words}"))

@@ -83,9 +83,10 @@ def test_a_weekday_is_never_past_and_within_four_days_of_the_old_day_when_that_i
 @given(st.text(max_size=120))
 def test_any_words_are_a_start_or_unclear(words):
     try:
-        assert moved(words, SATURDAY_5PM, NOW, CHICAGO).starts_at.tzinfo is UTC
-    except Unclear as said:
-        assert said.say.key
+        starts_at = moved(words, SATURDAY_5PM, NOW, CHICAGO).starts_at
+    except Unclear:
+        return
+    assert starts_at.tzinfo is UTC
 
 
 def test_a_day_by_itself_is_no_shift():

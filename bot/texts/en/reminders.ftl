@@ -102,6 +102,7 @@ reminder-leave = { $minutes ->
    *[other] Time to leave: you are expected at { $at_time }, and it takes you { $minutes } minutes.
 }
 
+reminder-answer-by-named = No answer yet from { $names }. No message reaches a name without an account, so please ask yourself; /answer with the name and yes, maybe or no notes it.
 reminder-start = It starts now – welcome, everybody!
 
 # $dish, $by_time, $limit (minutes)

@@ -93,6 +93,7 @@ reminder-leave = { $minutes ->
    *[other] Hora de salir: te esperan a las { $at_time } y tardas { $minutes } minutos.
 }
 
+reminder-answer-by-named = Sin respuesta todavía de { $names }. A un nombre sin cuenta no le llega ningún mensaje, así que pregúntales tú; /answer con el nombre y yes, maybe o no lo anota.
 reminder-start = Empieza ahora: ¡bienvenidos todos!
 
 reminder-out-limit = «{ $dish }» casi ha agotado { $limit ->

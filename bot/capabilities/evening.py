@@ -1,0 +1,248 @@
+"""The evening in free words: we are here, I forgot the dip, we ran out of plates, who takes the rest, it is hard."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+from typing import Any
+
+from bot.buttons import Button
+from bot.capabilities.late import here
+from bot.capabilities.leftovers import line, show
+from bot.capabilities.trouble import dish_named
+from bot.context import Turn
+from bot.registry import Registry
+from bot.texts import Html
+from bot.understood import place_of
+from bot.understood.consequences import gaps
+from planning.changes import drop_promise, may_manage, say_outcome, take_home
+from planning.kitchen import PlannedStep, Timeline
+from planning.potluck import Answer, Promise, Stage
+from planning.safety.heat import cook_notes
+from planning.theday.evening import Said, of_a_table, read_evening
+from planning.theday.leftovers import Leftover, leftovers
+
+LANGUAGES = ("en", "es")
+BEFORE, HERE_BEFORE, AFTER = timedelta(hours=12), timedelta(hours=6), timedelta(days=2)
+SERVED = timedelta(minutes=30)
+"""From so long after the start on, what is left is talked about. All four: common practice, no source."""
+MOST_NAMES = 5
+
+
+async def read_words(turn: Turn) -> None:
+    """Words about the evening, on the day: below a message of the bot, in private, or where it reads along."""
+    event = turn.event
+    if event.kind != "message" or event.media is not None or event.forwarded or event.person.anonymous:
+        return
+    if not turn.has_potluck or turn.potluck.stage is not Stage.PLANNED or place_of(turn) == "person":
+        return
+    potluck = turn.potluck
+    if not potluck.starts_at - BEFORE <= turn.now <= potluck.ends + AFTER:
+        return
+    languages = dict.fromkeys((turn.voice.language, *LANGUAGES))
+    said = next((s for language in languages if (s := read_evening(turn.words, language))), None)
+    if said is None or not await _take(turn, said):
+        return
+    turn.handled = not said.rest
+    # "We're here! Where do we park?": the other sentence is read by those who come after.
+    turn.words = said.rest or turn.words
+
+
+async def _take(turn: Turn, said: Said) -> bool:
+    """Answer it; False when it is nothing to us."""
+    potluck, addressed = turn.potluck, place_of(turn) is not None
+    over = turn.now > potluck.ends
+    served = turn.now >= potluck.starts_at + SERVED
+    match said.kind:
+        case "here":
+            return await _here(turn, addressed=addressed)
+        case "forgot" if not over:
+            return await _forgot(turn, said, addressed=addressed)
+        case "ran-out" if not over:
+            return await _ran_out(turn, said, addressed=addressed)
+        case "take-home" if served:
+            return _takes(turn, said)
+        case "rest" | "may-i" if served:
+            return await _rest(turn, said, addressed=addressed)
+        case "hard" if not served:
+            return _hard(turn, said)
+        case _:
+            return False
+
+
+async def _here(turn: Turn, *, addressed: bool) -> bool:
+    potluck, known = turn.potluck, turn.guest()
+    if not potluck.starts_at - HERE_BEFORE <= turn.now <= potluck.ends:
+        return False
+    if not addressed and (known is None or known.answer not in (Answer.YES, Answer.MAYBE)):
+        return False
+    if known is not None and known.arrived_at is not None:
+        turn.react("👍")
+        return True
+    await here(turn)
+    return True
+
+
+def _named(turn: Turn, thing: str) -> Promise | None:
+    """The dish of the list these words mean; one's own goes first."""
+    own = turn.potluck.promises_of(turn.me)
+    return dish_named(turn, thing, own) or dish_named(turn, thing, turn.potluck.promises)
+
+
+async def _forgot(turn: Turn, said: Said, *, addressed: bool) -> bool:
+    """It is still on the list; what its being away leaves short, and the two ways out."""
+    found = dish_named(turn, said.thing, turn.potluck.promises_of(turn.me))
+    if found is None:
+        if not addressed or not of_a_table(said.thing, turn.voice.language):
+            return False
+        turn.say("evening-forgot-unlisted", thing=said.thing)
+        return True
+    short = _short_without(turn, found)
+    late = [Button(turn.voice.plain("button-late", n=n), "late", (str(n),), owner=turn.me) for n in (20, 40, 60)]
+    drop = [Button(turn.voice.plain("button-drop", dish=found.dish), "drop", (found.id,), owner=turn.me)]
+    turn.say("evening-forgot", dish=found.dish, short=short, buttons=[late, drop])
+    await _tell_host(turn, "told-forgot", dish=found.dish, short=short)
+    return True
+
+
+def _short_without(turn: Turn, found: Promise) -> list[str]:
+    """What the table is short of when this dish does not come. The change is only tried."""
+    before = turn.potluck
+    without = drop_promise(before, turn.actor, found.id)
+    return [turn.voice.say(gap) for gap in gaps(turn, [found.category], without)]
+
+
+async def _ran_out(turn: Turn, said: Said, *, addressed: bool) -> bool:
+    """Who could still bring some: whoever has it on the list or is on the way; it is remembered for the next time."""
+    potluck = turn.potluck
+    found = _named(turn, said.thing)
+    if found is None and not of_a_table(said.thing, turn.voice.language):
+        return False
+    thing = found.dish if found is not None else said.thing
+    before_start = turn.now < potluck.starts_at - HERE_BEFORE
+    if before_start:
+        return False
+    if found is not None and may_manage(potluck, turn.actor) and found.outcome != "ran-out":
+        turn.change(say_outcome(potluck, turn.actor, found.id, "ran-out"), "did-lesson", dish=found.dish)
+    others = [
+        p.dish
+        for p in potluck.promises
+        if found is not None and p.category == found.category and p.out_since is None and p.id != found.id
+    ]
+    coming = [
+        g.name for g in potluck.guests
+        if g.answer is Answer.YES and g.arrived_at is None and g.id not in (turn.me, potluck.host)
+    ]  # fmt: skip
+    host = potluck.guest(potluck.host)
+    turn.say(
+        "evening-ran-out",
+        thing=thing,
+        others=others[:MOST_NAMES],
+        coming=coming[:MOST_NAMES],
+        host=host.name if host is not None and host.id != turn.me else "",
+        buttons=[[turn.undo_button()]] if turn.changed else (),
+    )
+    await _tell_host(turn, "told-ran-out", thing=thing)
+    return True
+
+
+def _left(turn: Turn, found: Promise) -> Leftover | None:
+    return next((row for row in leftovers(turn.potluck, turn.now) if row.promise.id == found.id), None)
+
+
+def _takes(turn: Turn, said: Said) -> bool:
+    """ "I'll take the chili home": noted as by the button; what stood out too long is nobody's."""
+    found = _named(turn, said.thing)
+    if found is None or (row := _left(turn, found)) is None:
+        return False
+    if row.must_go:
+        turn.post(_line(turn, row))
+        return True
+    if turn.me in found.takers:
+        turn.react("👍")
+        return True
+    turn.change(take_home(turn.potluck, turn.actor, found.id), "did-take", dish=found.dish)
+    turn.say(
+        "evening-taken",
+        dish=found.dish,
+        until=row.keep_until,
+        source=row.rule,
+        buttons=[[turn.undo_button()]],
+    )
+    return True
+
+
+async def _rest(turn: Turn, said: Said, *, addressed: bool) -> bool:
+    """How long it keeps and a button for whoever takes it; of no dish in particular, all of them."""
+    if not said.thing or said.thing in ("leftovers", "leftover", "rest", "food", "las sobras", "sobras"):
+        if not any(p.category not in ("drink", "supplies") for p in turn.potluck.promises):
+            return False
+        await show(turn)
+        return True
+    found = _named(turn, said.thing)
+    if found is None or (row := _left(turn, found)) is None:
+        return False
+    buttons = (
+        [] if row.must_go else [[Button(turn.voice.plain("button-take", dish=found.dish), "takeone", (found.id,))]]
+    )
+    turn.post(_line(turn, row), buttons=buttons)
+    return True
+
+
+def _line(turn: Turn, row: Leftover) -> Html:
+    return Html(line(turn, row).removeprefix("• "))
+
+
+async def take_one(turn: Turn) -> None:
+    """The button below one dish's line."""
+    found = turn.known_promise(turn.args[0])
+    after = turn.change(take_home(turn.potluck, turn.actor, found.id), "did-take", dish=found.dish)
+    now = after.promise(found.id)
+    if now is not None and (row := _left(turn, now)) is not None:
+        button = Button(turn.voice.plain("button-take", dish=found.dish), "takeone", (found.id,))
+        turn.edit_pressed_html(_line(turn, row), buttons=[[button]])
+    turn.toast("left-taken" if now is not None and turn.me in now.takers else "left-not-taken", dish=found.dish)
+
+
+def _hard(turn: Turn, said: Said) -> bool:
+    """More time where it is, until when there is any, and what next wants the place."""
+    found = _named(turn, said.thing)
+    if found is None:
+        return False
+    potluck, steps = turn.potluck, _steps(turn)
+    mine = [s for s in steps if s.promise == found.id and s.appliance and s.start <= turn.now]
+    place = mine[-1].appliance if mine else None
+    after = [s for s in steps if s.appliance == place and s.promise != found.id and s.start > turn.now] if place else []
+    wanted = min(after, key=lambda s: s.start, default=None)
+    other = potluck.promise(wanted.promise) if wanted is not None else None
+    note = next(iter(cook_notes(found)), None)
+    turn.say(
+        "evening-hard",
+        dish=found.dish,
+        serve=turn.voice.time(potluck.starts_at),
+        left=max(0, round((potluck.starts_at - turn.now).total_seconds() / 60)),
+        next=turn.voice.time(wanted.start) if wanted is not None else "",
+        other=other.dish if other is not None else "",
+        rule=turn.voice.say(note.say) if note is not None else "",
+        has_rule=note is not None,
+    )
+    return True
+
+
+def _steps(turn: Turn) -> tuple[PlannedStep, ...]:
+    known: Timeline | None = turn.services.planner.timeline(turn.potluck) if turn.services.planner is not None else None
+    return known.steps if known is not None else ()
+
+
+async def _tell_host(turn: Turn, key: str, **facts: Any) -> None:
+    """The host reads it in private; where that can't be, the group's line says it."""
+    host = turn.potluck.guest(turn.potluck.host)
+    if host is None or host.id == turn.me or not host.id.isdigit():
+        return
+    person = await turn.store.person(int(host.id))
+    if person is not None and person.can_dm:
+        await turn.tell(host, key, name=turn.event.person.name, **facts)
+
+
+def register(app: Registry) -> None:
+    app.reader(read_words, order=30)
+    app.button("takeone", take_one)

@@ -1,0 +1,31 @@
+evening-forgot-unlisted = “{ $thing }” is not on my list, so nothing is reckoned with it.
+evening-forgot = “{ $dish }” stays on the list for now.{ $has-short ->
+    [yes] {" "}Without it: { $short }.
+   *[no] {""}
+} Going back for it? Say how late you will be; else take it off.
+told-forgot = { $name } has left “{ $dish }” at home.{ $has-short ->
+    [yes] {" "}Without it: { $short }.
+   *[no] {""}
+}
+evening-ran-out = Out of { $thing }.{ $has-others ->
+    [yes] {" "}On the list besides: { $others }.
+   *[no] {""}
+}{ $has-coming ->
+    [yes] {" "}Not here yet, and could bring some on the way: { $coming }.
+   *[no] {""}
+}{ $has-host ->
+    [yes] {" "}{ $host } is the one to ask.
+   *[no] {""}
+}
+told-ran-out = { $name } says that { $thing } ran out.
+evening-taken = Yours: { $dish }. Chill it within two hours; it keeps until { $until } in the refrigerator ({ $source }).
+evening-hard = More time for “{ $dish }”, where it is; { $left ->
+    [0] the table can wait for it.
+   *[other] { $left } minutes are left until { $serve }.
+}{ $has-other ->
+    [yes] {" "}“{ $other }” wants that place from { $next }.
+   *[no] {""}
+}{ $has-rule ->
+    [yes] {" "}{ $rule }
+   *[no] {""}
+}

@@ -1,0 +1,31 @@
+evening-forgot-unlisted = «{ $thing }» no está en mi lista, así que nada se calculó con eso.
+evening-forgot = «{ $dish }» sigue en la lista por ahora.{ $has-short ->
+    [yes] {" "}Sin eso: { $short }.
+   *[no] {""}
+} ¿Vuelves por eso? Di cuánto te retrasas; si no, quítalo.
+told-forgot = { $name } dejó «{ $dish }» en casa.{ $has-short ->
+    [yes] {" "}Sin eso: { $short }.
+   *[no] {""}
+}
+evening-ran-out = Se acabó: { $thing }.{ $has-others ->
+    [yes] {" "}En la lista hay además: { $others }.
+   *[no] {""}
+}{ $has-coming ->
+    [yes] {" "}Aún no llegan y podrían traer algo de camino: { $coming }.
+   *[no] {""}
+}{ $has-host ->
+    [yes] {" "}Pregunta a { $host }.
+   *[no] {""}
+}
+told-ran-out = { $name } dice que se acabó: { $thing }.
+evening-taken = Tuyo: { $dish }. Enfríalo antes de dos horas; dura hasta el { $until } en el refrigerador ({ $source }).
+evening-hard = Más tiempo para «{ $dish }», donde está; { $left ->
+    [0] la mesa puede esperar.
+   *[other] quedan { $left } minutos hasta las { $serve }.
+}{ $has-other ->
+    [yes] {" "}«{ $other }» necesita ese lugar desde las { $next }.
+   *[no] {""}
+}{ $has-rule ->
+    [yes] {" "}{ $rule }
+   *[no] {""}
+}

@@ -1,0 +1,103 @@
+"""The evening in free words: arrivals, what was left at home, what ran out, who takes the rest."""
+
+import pytest
+
+from tests.capabilities.conftest import board, press, say, until
+
+SEES_ALL = {"bot_sees_all": True}
+BROUGHT = (board("ravi", "2 of us, bringing lasagna for 12"), board("mei", "coming, plates for 24"))
+DAY = until("2027-09-18T16:45")
+LATER = until("2027-09-18T18:30")
+
+
+@pytest.mark.parametrize("words", ["we're here", "just parked!", "ya llegamos"])
+async def test_having_arrived_in_words_is_the_button(play, words):
+    played = await play(*BROUGHT, DAY, board("ravi", words))
+
+    assert played.guest("ravi")["arrived_at"].startswith("2027-09-18T16:45")
+
+
+async def test_days_before_nobody_has_arrived(play):
+    played = await play(*BROUGHT, board("ravi", "we're here"))
+
+    assert played.guest("ravi")["arrived_at"] is None
+
+
+async def test_in_the_open_chat_only_who_comes_arrives(play):
+    played = await play(
+        *BROUGHT, press("tom", "Can't"), DAY, say("ravi", "just parked"), say("tom", "we're here"), first=SEES_ALL
+    )
+
+    assert (played.guest("ravi")["arrived_at"] is None, played.guest("tom")["answer"]) == (False, "no")
+
+
+async def test_a_question_beside_the_arrival_is_answered_too(play):
+    played = await play(*BROUGHT, DAY, board("ravi", "We're here! Who brings dessert?"))
+
+    assert played.guest("ravi")["arrived_at"] is not None
+    assert "dessert" in played.last()
+
+
+async def test_a_dish_left_at_home_stays_until_its_cook_says_which_way(play):
+    played = await play(*BROUGHT, DAY, board("ravi", "I forgot the lasagna at home"))
+
+    assert [p["dish"] for p in played.promises("ravi")] == ["lasagna"]
+    assert "Without it" in played.last()
+
+
+async def test_a_dish_left_at_home_is_taken_off_by_its_button(play):
+    played = await play(*BROUGHT, DAY, board("ravi", "I forgot the lasagna at home"), press("ravi", "Drop lasagna"))
+
+    assert played.promises("ravi") == []
+
+
+async def test_what_ran_out_names_who_could_bring_some_on_the_way(play):
+    played = await play(*BROUGHT, DAY, board("mei", "we ran out of plates"))
+
+    assert "Out of plates" in played.last()
+    assert "Ravi" in played.last()
+
+
+async def test_what_ran_out_by_the_hosts_word_is_remembered_for_the_next_time(play):
+    played = await play(*BROUGHT, LATER, board("ines", "the lasagna is all gone"))
+
+    assert played.promises("ravi")[0]["outcome"] == "ran-out"
+
+
+async def test_out_of_time_is_nothing_to_us(play):
+    quiet = await play(*BROUGHT, DAY, first=SEES_ALL)
+    played = await play(*BROUGHT, DAY, say("ravi", "we ran out of time"), first=SEES_ALL)
+
+    assert played.texts() == quiet.texts()
+
+
+async def test_taking_leftovers_home_in_words_is_the_button(play):
+    played = await play(*BROUGHT, LATER, board("mei", "I'll take the lasagna home"))
+
+    assert played.promises("ravi")[0]["takers"] == ["mei"]
+
+
+async def test_who_wants_the_rest_offers_it_with_how_long_it_keeps(play):
+    played = await play(*BROUGHT, LATER, board("ravi", "who wants the rest of the lasagna?"), press("tom", "lasagna"))
+
+    assert "refrigerator" in "\n".join(played.texts())
+    assert played.promises("ravi")[0]["takers"] == ["tom"]
+
+
+async def test_what_stood_out_too_long_is_nobodys(play):
+    played = await play(
+        *BROUGHT,
+        until("2027-09-18T17:00"),
+        say("ines", "/out lasagna"),
+        until("2027-09-18T20:30"),
+        board("mei", "I'll take the lasagna home"),
+    )
+
+    assert played.promises("ravi")[0]["takers"] == []
+    assert "throw it out" in played.last()
+
+
+async def test_a_dish_still_hard_gets_the_time_that_is_left(play):
+    played = await play(board("tom", "roast potatoes for 12"), DAY, board("tom", "the potatoes are still hard"))
+
+    assert "15 minutes are left" in played.last()
