@@ -184,6 +184,6 @@ async def test_the_kitchen_is_read_in_the_opening_line_in_spanish(play):
 
 
 async def test_whoever_wrote_may_be_made_cohost_by_a_reply_without_having_answered(play):
-    played = await play(say("mei", "hello all"), say("ines", "/cohost", reply_to="mei"))
+    played = await play(say("mei", "hello all"), say("ines", "/cohost", reply=1))
 
     assert "mei" in played.state["cohosts"]
