@@ -230,7 +230,7 @@ def _hard(turn: Turn, said: Said) -> bool:
 
 def _steps(turn: Turn) -> tuple[PlannedStep, ...]:
     known: Timeline | None = turn.services.planner.timeline(turn.potluck) if turn.services.planner is not None else None
-    return known.steps if known is not None else ()
+    return known.doable if known is not None else ()
 
 
 async def _tell_host(turn: Turn, key: str, **facts: Any) -> None:

@@ -106,9 +106,9 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         return [SetAnswer(context.writer, Answer.YES, confidence=0.6)], []
     plain = not context.addressed and any(answers.plain_yes(s) for s in message.sentences)
     chatted, context = context, replace(context, replying_to="board") if plain else context
-    hosted, kept = _hosted(message, chatted)
+    hosted, unhosted = _hosted(message, chatted)
     found += hosted
-    budget, earlier, sentences = MOST_WORDS_IN_ALL, "", [part for whole in kept for part in _parts(whole)]
+    budget, earlier, sentences = MOST_WORDS_IN_ALL, "", [part for whole in unhosted for part in _parts(whole)]
     for before, sentence in zip([None, *sentences], sentences, strict=False):
         earlier = f"{earlier} . {before.text.strip()}"[-600:] if before is not None else ""
         budget -= max(5, len(sentence.tokens))  # so that not more than 42 sentences are read
