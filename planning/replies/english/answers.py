@@ -9,6 +9,7 @@ from dataclasses import replace
 from zoneinfo import ZoneInfo
 
 from planning.potluck import Answer
+from planning.replies.english import manners
 from planning.replies.intents import Intent, ReplyContext, SetAnswer
 from planning.replies.text import Sentence
 
@@ -330,9 +331,9 @@ def _compiled(rules: list[tuple[str, float]]) -> tuple[tuple[re.Pattern[str], fl
 
 
 _RULES = (
-    (Answer.NO, _compiled(_NO)),
-    (Answer.MAYBE, _compiled(_MAYBE)),
-    (Answer.YES, _compiled(_YES)),
+    (Answer.NO, _compiled([*_NO, *manners.NO])),
+    (Answer.MAYBE, _compiled([*_MAYBE, *manners.MAYBE])),
+    (Answer.YES, _compiled([*_YES, *manners.YES])),
 )
 
 

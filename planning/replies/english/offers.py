@@ -14,18 +14,23 @@ from planning.replies.intents import AddPromise, ChangePromise, Intent, ReplyCon
 from planning.replies.text import Sentence
 
 _ADV = r"(?:(?:also|just|probably|definitely|gladly|happily|both|still|then|now|certainly|totally|maybe|perhaps|actually|always|again|all|as usual|in that case|of course|instead|so|either) )*"
-_VERB = r"(?:signed up for|bring|bringing|make|making|cook|cooking|bake|baking|do|doing|contribute|contributing|supply|supplying|provide|providing|prepare|preparing|take care of|handle|handling|cover|covering|get|getting|buy|buying|pick up|picking up|grab|grabbing|send|sending|send along|drop off|drop|throw together|whip up|knock up|throw in|chuck in|add|adding|throwing in|see to|look after|deal with|produce|prep|rustle together|chuck together|sling together|cobble together|volunteer|rustle up|fix|fixing|share|sharing|split|sign up for|volunteer for|volunteer|take|taking|be bringing|be making|be doing|be baking|be cooking|knock up|put together|organise|organize|sort out|sort|serve|whip together|come with|be on|fry up|smoke|grill|roast|offer|donate|chip in|chip in with|pitch in with)"
-_AUX = r"(?:will|can|am|are|could|would|am going to|are going to|shall|might|may|would like to|would rather|want to|am happy to|are happy to|plan to|am planning to|are planning to|plan on|am planning on|would be happy to|would love to|am able to|will be able to|have decided to|am gonna|intend to|am up for|are up for|would be up for|would not mind|do not mind|fancy|am keen to|could also|was going to|was planning to|was thinking of|am thinking of|am thinking|thought i would|have|do|promise to|was thinking i would|was thinking i could)"
+_VERB = r"(?:signed up for|bring|bringing|make|making|cook|cooking|bake|baking|do|doing|contribute|contributing|supply|supplying|provide|providing|prepare|preparing|take care of|handle|handling|cover|covering|get|getting|buy|buying|pick up|picking up|grab|grabbing|send|sending|send along|drop off|drop|throw together|whip up|knock up|throw in|chuck in|add|adding|throwing in|see to|look after|deal with|produce|prep|rustle together|chuck together|sling together|cobble together|volunteer|rustle up|fix|fixing|share|sharing|split|sign up for|volunteer for|volunteer|take|taking|be bringing|be making|be doing|be baking|be cooking|knock up|put together|organise|organize|sort out|sort|serve|whip together|come with|be on|fry up|smoke|grill|roast|offer|donate|chip in|chip in with|pitch in with|carry|carrying|fetch|fetching|haul|haul in|hauling|hauling in|lug|lugging|furnish|source|tote|cart|chuck|toss in|toss|lend|lending|loan|splitting|sharing|cook up|bake up|put in|pop in|dish up|conjure up|arrange|see about|be in charge of|be responsible for|be good for|bring with (?:me|us)|bringing with (?:me|us)|take with (?:me|us)|come bearing|turn out|run up|mix up|mix|brew|pickle|assemble|present)"
+_AUX = r"(?:will|can|am|are|could|would|am going to|are going to|shall|might|may|would like to|would rather|want to|am happy to|are happy to|plan to|am planning to|are planning to|plan on|am planning on|would be happy to|would love to|am able to|will be able to|have decided to|am gonna|intend to|am up for|are up for|would be up for|would not mind|do not mind|fancy|am keen to|could also|was going to|was planning to|was thinking of|am thinking of|am thinking|thought i would|have|do|promise to|was thinking i would|was thinking i could|should like to|shall gladly|would be glad to|would be delighted to|would be pleased to|undertake to|propose to|mean to|aim to|hope to|should be able to|ought to be able to|am willing to|am prepared to|am set to|am allowed to|can certainly|will certainly|will surely|gladly|will gladly|am determined to|insist on)"
+_UP_WITH = re.compile(
+    rf"(?:^|(?<= ,)|(?<= and)|(?<= so)|(?<= yes)| (?:i|we) (?:{_AUX} )?) {_ADV}(?:be )?(?:pull|roll|rock|show|turn|swing|stop|pop|arriv|com|head|haul|stroll|drop|walk|breez|wander)(?:e|l|p)?(?:ing)? (?:(?:up|in|by|over|round|along|down|there|on|home) )*(?:with|bearing|carrying|laden with|armed with) "
+)
+"""Coming, told by what is in one's hands."""
 _OFFERS = (
     (re.compile(rf" (?P<who>i|we|(?:me|myself) (?:and|&) [a-z]+|[a-z]+ (?:and|&) me) (?P<aux>{_AUX} )?{_ADV}(?:volunteer to |offer to |try to |manage to )?(?P<verb>{_VERB})(?: along| over)?(?: :)? "), 0.93),
     (re.compile(r" (?:i|we) have (?:also |already |just |even )*(?:made|baked|cooked|bought|prepared) (?!(?:it|this|that|up|a mess|sure|plans)\b)"), 0.75),
-    (re.compile(r" let (?:me|us) (?P<verb>bring|make|bake|do|contribute) "), 0.9),
+    (re.compile(r" (?:let|allow|permit) (?:me|us) (?:to )?(?P<verb>bring|make|bake|do|contribute|provide|supply|cook|offer|prepare|add|handle|take care of|furnish|get) "), 0.9),
+    (_UP_WITH, 0.88),
     (re.compile(rf"^ {_ADV}(?:yes(?: ,)? )?(?P<aux>(?:will|can|could|going to|happy to|planning to|might|am) )?{_ADV}(?P<verb>bringing|bring|making|make|baking|bake|cooking|cook|doing|do|be bringing|contribute|provide|supply|grab|get|take|pick up|buy)(?: along)?(?: :)? "), 0.88),
     (re.compile(rf"(?: ,| and| but| \+| also| \x00| sorry|^ yes) {_ADV}(?P<aux>(?:will|shall|can|could|going to|happy to|am|are) )?{_ADV}(?P<verb>bringing|will bring|bring|make|making|doing|baking|bake|cooking|cook|send|sending)(?: along)? "), 0.88),
     (re.compile(r" (?:i|we) have(?: got)? (?=(?:dessert|drinks?|snacks|the|a|an|some|bread|salad|[0-9]+|two|three|half|loads|lots|plenty)\b)"), 0.75),
     (re.compile(r"^ (?:(?:i|we) )?got (?:the |some )?(?=(?:desserts?|drinks?|snacks|bread|rolls|salads?|plates|cups|napkins|ice|cutlery|chips|buns)(?: (?:covered|sorted|handled|for [0-9a-z ]+|this time))* $)"), 0.84),
     (re.compile(r" (?:put|sign|write|mark|pencil|note|jot|add) (?:me|us) (?:down |up |in |on )?(?:as )?(?:for|with|bringing|to bring|to make|on) "), 0.95),
-    (re.compile(r" (?:count (?:me|us)(?: in| down)?|sign (?:me|us) up|count on (?:me|us)|down|i am down|dibs|i call dibs|i have dibs|leave it to me|rely on (?:me|us)) (?:for|on|with) (?!me\b|us\b)"), 0.9),
+    (re.compile(r" (?:count (?:me|us)(?: in| down)?|sign (?:me|us) up|(?:count|rely|depend|bank|reckon) on (?:me|us)(?: to bring)?|down|i am down|dibs|i call dibs|i have dibs|leave it to me) (?:for|on|with) (?!me\b|us\b)"), 0.9),
     (re.compile(r" (?:i|we) (?:have got|have|got|will have|have already got) (?=[a-z0-9 ,-]+ (?:covered|handled|sorted|under control|taken care of)\b)"), 0.92),
     (re.compile(r"^ (?:i am|we are|i will be|am|on|i will go) (?:on|for|with) (?=(?:the )?[a-z ]+ (?:duty|detail)?)"), 0.85),
     (re.compile(r"^ (?:my|our) (?:contribution|offering|share|part|dish|bit|plan|choice|pick)(?: (?:is|are|will be|would be|to it|to the (?:supper|potluck|table|party|meal)|this time|:|-))+ "), 0.9),
@@ -40,6 +45,9 @@ _OFFERS = (
 _ON_ME = re.compile(
     r"^ (?P<what>(?:the |some |a )?[a-z ,'0-9-]+?) (?:(?:(?:is |are )?(?:sorted|covered|taken care of|handled|done|provided|brought|made) by (?:me|us))|(?:is|are|will be) (?:on (?:me|us)|mine|ours|from (?:me|us)|my job|covered by me|coming from (?:me|us)|coming (?:along )?with (?:me|us)))(?= $| ,| then| this)"
 )
+_GOT_IT = re.compile(
+    r"^ (?P<what>(?!(?:where|when|who|how|what|if|so|ok|yes|no|that|it) )(?:the |some |a )?[a-z0-9 ,'&+-]+?)(?: ,)? (?:(?:i|we) (?:have |will |can |am )?(?:got|get|have|bring|bringing|handle|cover|take|supply|sort|do|provide|on)(?: (?:it|them|those|these|that|this|em|all))+(?: (?:covered|sorted|handled|too|for sure|already))*|(?:i|we) got (?:you|ya|us)(?: all)?|all (?:from |on |by )?(?:me|us)|all mine|my treat|on the house)(?= $| ,)"
+)
 _LEFT_TO_ME = re.compile(
     r"^ (?:(?:you can|just|please|ok|and|so) )*leave (?P<what>(?:the |all the |some )?[a-z ,'0-9-]+?) (?:to|with|up to) (?:me|us)(?= $| ,| then| this)"
 )
@@ -49,6 +57,7 @@ _PUT_DOWN = re.compile(
 _IT_IS = re.compile(
     r"(?:^|(?<= so)|(?<= then)|(?<= ,)|(?<= ok)|(?<= right)) (?P<what>(?!so |then |ok |right |well )(?:the |some |an? )?[a-z ]{3,30}?) it is(?= $| then| for)"
 )
+_TO_NAME = re.compile(r" (?:put|note|mark|write|add|sign)(?: down)? (?P<what>(?:the |some |an? )?[a-z0-9 ]{3,40}?) (?:to|against|under|next to|beside|by|on) (?:my|our) (?:name|list|line|tab|row|side|account)(?= $| ,| )")
 _NEGATED = re.compile(r" (?:not|never|no longer|no need to|do not|hardly) (?:(?!but|and|so|still|though)\w+ ){0,2}$")
 IF_NEEDED = re.compile(
     r"\bif (?:it is |they are |more is |that is )?(?:needed|wanted|necessary|required|helpful|useful|short)|\bif (?:no ?one|nobody|no-one) else\b|\bif (?:you|we) (?:need|are short|run short|want|still need)\b|\bunless (?:someone|somebody|anyone|you|we)\b|\bin case\b"
@@ -99,7 +108,7 @@ def read_promises(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         things = things_at(sentence, last, len(tokens))
         if not things:
             continue
-        if pattern is _OFFERS[_HAS][0] and not any(t.known >= 0.5 or t.vague for t in things):
+        if pattern in (_OFFERS[_HAS][0], _UP_WITH) and not any(t.known >= 0.5 or t.vague for t in things):
             continue  # "I have a prior commitment"
         if pattern in (_OFFERS[_ADDS][0], _OFFERS[_MADE][0]) and not all(t.known >= 0.9 or t.vague for t in things):
             continue  # "add 2 cups of flour"
@@ -115,7 +124,7 @@ def read_promises(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         if match.groupdict().get("who") and not aux and verb in _BASE:
             confidence = 0.82 if context.addressed else 0.6  # "I bring cake" may be a habit
         return added(sentence, context, things, first, aux, verb, confidence)
-    for pattern in (_ON_ME, _LEFT_TO_ME, _IT_IS, _PUT_DOWN):
+    for pattern in (_ON_ME, _LEFT_TO_ME, _IT_IS, _PUT_DOWN, _TO_NAME, _GOT_IT):
         match = pattern.search(sentence.left)
         if match is None:
             continue

@@ -20,7 +20,7 @@ _HYPOTHETICAL = re.compile(
     r"\bif (?:i|we) (?:were|was|had|could|ever|only|did|won|lived)\b|\bif only\b|\bwould have\b|\bcould have\b|\bshould have\b"
     r"|\bmight have\b(?! to)|\b(?:i|we) wish\b(?! (?:i|we) could (?:come|make it|be there|join))|\bimagine\b|\bwhat if\b|(?<!\bi )(?<!\bwe )\bsuppos(?:e|ing)\b|\bin theory\b|\bone day\b|\bsome ?day\b"
     r"|\bwould be (?:nice|fun|funny|great|cool|lovely|amazing|good)\b|\bhypothetically\b|\bin another life\b"
-    r"|\bdream(?:t|ed|ing)?\b|\bas if (?:i|we)\b|\bwhen hell\b|\bwhen pigs\b|\bnext year\b|(?<!^ )\bnext time\b(?! $)|\bany ?one would\b"
+    r"|(?<! not )(?<!ver )\bdream(?:t|ed|ing)?\b|\bas if (?:i|we)\b|\bwhen hell\b|\bwhen pigs\b|\bnext year\b|(?<!^ )\bnext time\b(?! $)|\bany ?one would\b"
 )
 _PAST = re.compile(
     r"(?<!same as )(?<!like )(?<!than )\blast (?:year|time|month|week|summer|autumn|fall|winter|spring|sunday|saturday|night)\b|\byesterday\b"
@@ -32,8 +32,8 @@ _NOW = re.compile(
     r"\b(?:will|this time|this year|now|am (?:bringing|coming|making)|again|instead|are (?:coming|bringing)|so (?:it is |we are |that is |just )?(?:[0-9]|two|three|four|five|six))\b"
 )
 _OTHERS = re.compile(
-    r"^ (?:(?:and |so |but |ok |well )?(?:you|everyone(?! in (?:my|our))|everybody(?! in (?:my|our))|someone|somebody|anyone|anybody|people|they|guys|folks|y'all|nobody|no one|who|whoever|he|she)) (?!can (?:count|mark|put|note|consider|sign|add)|bet|know i )"
-    r"|(?<!see )(?<!whichever )(?<!whatever )(?<!what )(?<!anything )(?<!something )\byou (?:should|could|can(?! (?:count|mark|put|note|consider|sign|add))|must|need to|have to|will|guys|all|might|would|are|do)\b|\b(?:someone|somebody|anyone|anybody|nobody|no one|everyone|everybody) (?:should|could|can|will|has to|needs|else|is|might|would|please|brings?)\b"
+    r"^ (?:(?:and |so |but |ok |well )?(?:you|everyone(?! in (?:my|our))|everybody(?! in (?:my|our))|someone|somebody|anyone|anybody|people|they|guys|folks|y'all|nobody|no one|who|whoever|he|she)) (?!(?:can|may|should) (?:count|mark|put|note|consider|sign|add|rely|depend|bank|expect|reckon|have)|expect|have (?:me|us)|bet|know i )"
+    r"|(?<!see )(?<!whichever )(?<!whatever )(?<!what )(?<!anything )(?<!something )\byou (?:should(?! (?:count|expect))|could|can(?! (?:count|mark|put|note|consider|sign|add|rely|depend|bank|expect|reckon))|must|need to|have to|will|guys|all|might|would|are|do)\b|\b(?:someone|somebody|anyone|anybody|nobody|no one|everyone|everybody) (?:should|could|can|will|has to|needs|else|is|might|would|please|brings?)\b"
     r"|^ (?:please )?(?:do not(?! know| think)|never|no more|stop|enough(?! for)|let us(?! (?:say|do|go with|make it|put|bring)\b)|remember|make sure|be sure|tell|ask(?! me))\b"
 )
 _ELSEWHERE = re.compile(
