@@ -15,6 +15,7 @@ from planning.replies.english import (
     bare,
     company,
     doubt,
+    elsewhere,
     heat,
     hosting,
     illness,
@@ -29,6 +30,7 @@ from planning.replies.english import (
     reported,
     settle,
     spelling,
+    terse,
     traps,
     withdrawals,
 )
@@ -104,6 +106,8 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         return [], ["joke"]
     if not message.sentences and context.addressed and any(s in _APPROVING for s in message.symbols):
         return [SetAnswer(context.writer, Answer.YES, confidence=0.6)], []
+    if signs := terse.read_signs(message, context):
+        return signs, []
     plain = not context.addressed and any(answers.plain_yes(s) for s in message.sentences)
     chatted, context = context, replace(context, replying_to="board") if plain else context
     hosted, unhosted = _hosted(message, chatted)
@@ -133,7 +137,7 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         if trap in (None, "others") and (offered := offers.read_plain_offer_question(sentence, context)):
             found += offered
             continue
-        asked = [] if undo or ordered else questions.read_question(sentence, context)
+        asked = [] if undo or ordered else terse.read_terse(sentence, context) or questions.read_question(sentence, context)
         if not undo and not asked and not ordered:
             asked = asking.read_loosely(sentence, context, trap)
         found += asked
@@ -160,6 +164,7 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         found = [
             replace(i, confidence=0.85) if isinstance(i, AddPromise) and i.confidence == bare.BARE else i for i in found
         ]
+    found = elsewhere.without_the_absent(message, found, context)
     found = spelling.less_sure(message, doubt.doubt(message, found, context))
     if not chatted.addressed:
         if (answered := _composed(message, chatted)) and not any(isinstance(i, DropPromise) for i in found):

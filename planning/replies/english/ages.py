@@ -46,8 +46,16 @@ def _after(tail: str, end: int, i: int) -> int:
 
 
 def year_old(tokens: Sequence[Token], i: int) -> bool:
-    """Whether the number before token `i` was an age ("5 | year old")."""
-    return _OLD.match(_tail(tokens, i)) is not None
+    """Whether the number before token `i` was an age ("5 | year old", "7 | mo" in one word)."""
+    return _OLD.match(_tail(tokens, i)) is not None or _months_on(tokens, i)
+
+
+def _months_on(tokens: Sequence[Token], i: int) -> bool:
+    """Whether a short unit is written on to the number before token `i` ("7mo")."""
+    return 0 < i < len(tokens) and tokens[i].plain in _ON and tokens[i].start == tokens[i - 1].end
+
+
+_ON = ("mo", "mos", "mth", "mths")
 
 
 def aged_noun(tokens: Sequence[Token], i: int) -> tuple[str, int] | None:
@@ -62,7 +70,7 @@ def aged_noun(tokens: Sequence[Token], i: int) -> tuple[str, int] | None:
     if read is None or read[0] > 120:
         return None
     tail = _tail(tokens, read[1])
-    match = _OLD.match(tail)
+    match = _OLD.match(tail) or (_MONTHS.match(tail) if _months_on(tokens, read[1]) else None)
     if match is None:
         return None
     return group_of_age(_in_years(read[0], match["unit"])), _after(tail, match.end(), read[1])
@@ -130,6 +138,8 @@ def ages(tokens: Sequence[Token], i: int, *, after_plural: bool = False) -> tupl
         worded |= tokens[i].plain in ("aged", "age", "ages")
         worded |= tokens[i].plain in ("are", "is") and i > start and tokens[i - 1].plain in ("who", "they", "he", "she")
         i += 1
+    if i == start and (read := whole_number(tokens, i)) is not None and year_old(tokens, read[1]):
+        worded = True  # "1 baby 10mo"
     worded |= after_plural and i == start + 1 and tokens[start].plain == "are"  # "the kids are 8 and 14"
     if not (opened or worded or (after_plural and i == start)):
         return None

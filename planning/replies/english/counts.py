@@ -76,8 +76,8 @@ _JUST_ME = re.compile(
     r" (?:(?:it is|it will be|will be|only|am coming|i will be|i am|coming) )*(?<!not )(?:just|only) (?:going to be |gonna be |be |down to )?(?P<who>me|myself|yours truly|little old me|one|us|us two|the two of us|we two)(?= $| ,| this| and| now| for| coming| then| after| tonight| though| please| sadly| again| i am afraid| sorry| from| with| but| so| -)|\b(?:alone|on my own|by myself|solo|only i (?:can|will|am|could))\b"
 )
 MORE = re.compile(
-    rf" (?:(?:and|make that|add|plus|there is|there are|we have|we are|i have|will be|so|actually|with|bringing|can i add|also) )*(?P<n>an?|{NUMBER}|another|a couple)(?: (?P<extra>more|extra|additional|fewer|less))?"
-    rf"(?: (?P<who>person|people|adults?|grown-ups?|kids?|child|children|teens?|teenagers?|toddlers?|bab(?:y|ies)|guests?|mouths?|of us))?(?P<extra2> more| extra| less| fewer)?(?: to feed| for us| coming| from (?:us|our side)| with us| joining us| joining| coming along| on our side| now| than before| than i said| then)*(?= $| ,| and| -)"
+    rf" (?:(?:and|make that|add|plus|so|then|need|will need|it is|that is|leaves|minus|there is|there are|we have|we are|i have|will be|so|actually|with|bringing|can i add|also) )*(?P<n>an?|{NUMBER}|another|a couple)(?: (?P<extra>more|extra|additional|fewer|less))?"
+    rf"(?: (?P<who>person|people|adults?|grown-ups?|kids?|child|children|teens?|teenagers?|toddlers?|bab(?:y|ies)|guests?|mouths?|of us|seats?|chairs?|places?|spots?|heads?|covers?|settings?))?(?P<extra2> more| extra| less| fewer)?(?: to feed| for us| coming| from (?:us|our side)| with us| joining us| joining| coming along| on our side| now| than before| than i said| then)*(?= $| ,| and| -)"
 )
 _GROUP_ONLY = re.compile(
     rf"(?: (?:only|just|it is|it will be|there (?:is|are|will be)|we have|now|make it|make that|will be|with)|^(?= no [a-z]+ (?:after all|now|this time|any ?more|instead))) (?P<n>{NUMBER}|no) (?P<who>kids?|child|children|adults?|grown-ups?|teens?|teenagers?|toddlers?|bab(?:y|ies)|infants?)(?: (?P<now>after all|now|instead|then|this time|any ?more|not {NUMBER}|instead of {NUMBER}|rather than {NUMBER}))*(?= $| ,| -| because| as | since)"

@@ -17,13 +17,13 @@ from planning.replies.intents import AddPerson, Intent, ReplyContext, SetParty
 from planning.replies.text import Sentence
 
 _COMES_TOO = re.compile(
-    r"^ (?:(?: ,)? ?(?:(?:who )?(?:is|are|will be|would like to|would love to|wants to|want to|will|can|might|may)))? ?(?:also )?(?:comes?|coming|joins?|joining|be coming|come along|tagging|tag|attend|attending|be there|make it|in)\b(?: (?:along|too|as well|with (?:me|us)))*"
+    r"^ (?:(?: ,)? ?(?:(?:who )?(?:is|are|will be|would like to|would love to|wants to|want to|wants|would like|asks to|decided to|has decided to|shall|will|can|might|may)))? ?(?:also |now )?(?:comes?|coming|joins?|joining|be coming|come along|tagging|tag|attend|attending|be there|make it|in)\b(?: (?:along|too|as well|with (?:me|us)))*"
 )
 _COMES_WITH = re.compile(
-    r"(?:^|, |\bcom(?:e|ing)(?: [a-z]+){1,4} |\b(?:come|coming|be there|make it|yes|in|join|there|attend|us|too|all) (?:together |along )?)with$"
+    r"(?:^|, |\bcom(?:e|ing)(?: [a-z]+){1,4} |\b(?:come|coming|be there|make it|yes|in|join|there|attend|attending|joining|us|too|all|up|over|by|round|along|present|(?:at|around|about) [a-z0-9]+) (?:together |along )?)with$"
 )
 _LEAD = re.compile(
-    r" (?:bringing|bring|with|along with|plus|\+|taking|and|add|adding|including|forgot)(?: along| also)?$"
+    r" (?:accompanied by|joined by|in (?:the )?company (?:of|with)|escorted by|bringing|bring|with|along with|plus|\+|taking|and|add|adding|including|forgot)(?: along| also)?$"
 )
 _MISSING = re.compile(
     r"^ (?:can|will|is|are|am|could) not (?:be )?(?:come|coming|make|join|joining|able|attend|attending|be)\b"

@@ -9,6 +9,7 @@ import re
 from planning.replies.english.ages import ages, bare_age, group_of_age
 from planning.replies.english.lexicon import whole_number
 from planning.replies.english.members import GOES_ON, item
+from planning.replies.english.parts import of_them
 from planning.replies.english.persons import AND, People, named_kin, noun_at
 from planning.replies.text import Sentence
 
@@ -63,6 +64,9 @@ class Members:
                 and (comma or not found.kin)
             ):
                 return found  # "one a baby, I don't do dairy"
+            counted = whole_number(tokens, j)
+            if counted is not None and of_them(tokens, counted[1]) > counted[1]:
+                return found  # "seven, two of them small": a part of those before it
             if comma and (self.told_of(more.last) or self._does(more)):
                 return found  # "me and the kids, my son has a nut allergy"
             if more.me and found.me and more.total == 1:
@@ -76,6 +80,13 @@ class Members:
                 and found.counts.get("children")
             ):
                 found.divide("children", {"adults": 1})  # "my son and his girlfriend"
+            if (
+                found.kin in ("son", "daughter")
+                and tokens[more.first].plain in ("his", "her", "their")
+                and more.kin in ("sons", "daughters", "kids", "children", "son", "daughter", "baby", "twins", "boys", "girls")
+                and found.counts.get("children")
+            ):
+                found.divide("children", {"adults": 1})  # "my daughter and her two sons"
             found.merge(more)
 
     def _does(self, more: People) -> bool:

@@ -9,6 +9,7 @@ from collections.abc import Sequence
 
 from planning.replies.english.ages import age_list, aged_noun, ages, bare_age, between, group_of_age, under, year_old
 from planning.replies.english.lexicon import whole_number, words
+from planning.replies.english.nouns import known_thing
 from planning.replies.english.parts import division
 from planning.replies.english.persons import ADJECTIVES, DETERMINERS, ROLES, People, named_kin, noun_at, phrase_at
 from planning.replies.text import Token
@@ -107,6 +108,10 @@ def item(tokens: Sequence[Token], i: int, listed: bool = False) -> People | None
         return People(first, i + 1, {"adults": 1}, me=True)
     if (own := _us(tokens, i)) is not None:
         return People(first, own[1], {"adults": own[0]}, me=True)
+    if listed and (many := whole_number(tokens, i)) is not None and tokens[i].plain not in ("a", "an"):
+        end = _of_a_group(tokens, many[1])
+        if end is not None and 0 < many[0] <= 30:
+            return People(first, end, {"adults": many[0]})  # "me and three of the crew"
     i, number, hint, determined = _lead(tokens, i)
     aged = aged_noun(tokens, i)
     if aged is not None:
@@ -141,6 +146,16 @@ def item(tokens: Sequence[Token], i: int, listed: bool = False) -> People | None
                 counts[group_of_age(year)] = counts.get(group_of_age(year), 0) + 1
             return People(first, end + (end < len(tokens) and tokens[end].plain == ")"), counts)
     return None
+
+
+def _of_a_group(tokens: Sequence[Token], i: int) -> int | None:
+    """Where "of the crew", "from my choir" behind a number ends."""
+    if i + 2 >= len(tokens) or tokens[i].plain not in ("of", "from") or tokens[i + 1].plain not in ("the", "my", "our"):
+        return None
+    word = tokens[i + 2].plain
+    if not word.isalpha() or whole_number(tokens, i + 2) is not None or word in words("dish") or known_thing(word)[1] >= 0.75:
+        return None
+    return i + 3
 
 
 def _side_after(tokens: Sequence[Token], i: int) -> tuple[str, int] | None:

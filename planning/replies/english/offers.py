@@ -95,6 +95,15 @@ _NAMES_ITSELF = re.compile(
 """What names a kind of dish and, with an amount, the dish as well ("a salad for 10")."""
 
 
+_WEAK = frozenset(
+    ("do", "doing", "get", "getting", "take", "taking", "cover", "covering", "handle", "handling", "have", "fix", "send",
+     "sending", "serve", "roast", "smoke", "grill", "fixing", "on", "be on", "make", "making", "offer", "come with", "cook",
+     "cooking", "carry", "carrying", "fetch", "haul", "hauling", "lug", "lend", "loan", "chuck", "toss", "arrange", "mix",
+     "present", "pop in", "put in", "see about", "turn out", "split", "splitting", "share", "sharing", "cart", "source")
+)  # fmt: skip
+"""Verbs that say little of food: what stands behind them must be known."""
+
+
 def read_promises(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """Offers to bring something, whole lists of them."""
     tokens = sentence.tokens
@@ -123,6 +132,8 @@ def read_promises(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             confidence = 0.92  # "bringing garlic bread for 15!" is about a meal, wherever it is said
         if match.groupdict().get("who") and not aux and verb in _BASE:
             confidence = 0.82 if context.addressed else 0.6  # "I bring cake" may be a habit
+        if pattern is _UP_WITH:
+            first = things[0].first  # the coming before it is an answer of its own
         return added(sentence, context, things, first, aux, verb, confidence)
     for pattern in (_ON_ME, _LEFT_TO_ME, _IT_IS, _PUT_DOWN, _TO_NAME, _GOT_IT):
         match = pattern.search(sentence.left)
@@ -142,35 +153,7 @@ def added(
     choice = re.search(r" (?:or|either) ", sentence.text[sentence.text.find(things[0].dish.lower()) :]) is not None
     offered = aux.startswith(("could", "might", "may", "would", "was", "am thinking", "want", "plan"))
     buys = verb in ("buy", "buying", "pick up", "picking up", "grab", "grabbing")
-    weak = verb in (
-        "do",
-        "doing",
-        "get",
-        "getting",
-        "take",
-        "taking",
-        "cover",
-        "covering",
-        "handle",
-        "handling",
-        "have",
-        "fix",
-        "send",
-        "sending",
-        "serve",
-        "roast",
-        "smoke",
-        "grill",
-        "fixing",
-        "on",
-        "be on",
-        "make",
-        "making",
-        "offer",
-        "come with",
-        "cook",
-        "cooking",
-    )
+    weak = verb in _WEAK
     needed = IF_NEEDED.search(sentence.text) is not None
     condition = _CONDITION.search(sentence.text) is not None
     for thing in things:

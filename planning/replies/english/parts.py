@@ -11,21 +11,21 @@ from planning.replies.text import Token
 
 _PAUSE = ("(", ",", "-", "–", "—", ":")
 _INCLUDING = ("including", "incl", "inc", "counting", "where", "of")
-_THEM = (
-    ("of", "them"),
-    ("of", "whom"),
-    ("of", "which"),
-    ("of", "those"),
-    ("of", "these"),
-    ("of", "us"),
-    ("of", "the", "two"),
-    ("of", "the", "three"),
-    ("of", "the", "four"),
-    ("of", "the", "five"),
-    ("of", "the", "six"),
-    ("of", "the", "kids"),
-    ("of", "the", "children"),
-)
+_THEM = frozenset(("them", "whom", "which", "those", "these", "us", "kids", "children", "ones"))
+
+
+def of_them(tokens: Sequence[Token], i: int) -> int:
+    """Where "of them", "from these", "out of the five" at token `i` ends; `i` where nothing like it stands."""
+    j = i + ([t.plain for t in tokens[i : i + 2]] == ["out", "of"])
+    if j >= len(tokens) or tokens[j].plain not in ("of", "from", "among"):
+        return i
+    j += 1
+    if j < len(tokens) and tokens[j].plain in _THEM:
+        return j + 1
+    if j + 1 < len(tokens) and tokens[j].plain in ("the", "those", "these", "our"):
+        read = whole_number(tokens, j + 1)
+        return read[1] if read is not None else j + 2 if tokens[j + 1].plain in _THEM else i
+    return i
 
 
 _SIZES = {"big": "adults", "large": "adults", "grown": "adults", "small": "children", "little": "children"}
@@ -62,9 +62,8 @@ def _part(tokens: Sequence[Token], i: int, strict: bool) -> tuple[str, int, int]
         ):
             number, i = 1, i + 1
             i += i < len(tokens) and tokens[i].plain in ("one", "kid")
-    for them in _THEM:
-        if tuple(t.plain for t in tokens[i : i + len(them)]) == them:
-            i, marked = i + len(them), True
+    if (them := of_them(tokens, i)) > i:
+        i, marked = them, True
     linked = False
     while i < len(tokens) and tokens[i].plain in (
         "is",
@@ -86,6 +85,8 @@ def _part(tokens: Sequence[Token], i: int, strict: bool) -> tuple[str, int, int]
             tokens[i].plain in ("a", "an") and number is not None
         )
         i += 1
+    if marked and tokens[i + 1 : i + 2] and tokens[i].plain in ("small", "little", "tiny", "young", "wee", "very"):
+        i += noun_at(tokens, i + 1)
     if i >= len(tokens):
         return None
     if (aged := aged_noun(tokens, i)) is not None:
@@ -119,6 +120,8 @@ def division(tokens: Sequence[Token], i: int, *, loose: bool = False) -> tuple[d
     while i < len(tokens) and tokens[i].plain in (*_PAUSE, *_INCLUDING):
         strict &= tokens[i].plain not in _INCLUDING
         i += 1
+    if (them := of_them(tokens, i)) > i:
+        i, strict = them, False  # "from these one is a baby"
     if i == start and strict:
         return None
     parts: dict[str, int] = {}

@@ -14,6 +14,7 @@ from planning.replies.english.counts import Count, breakdown, counts, only_group
 from planning.replies.english.families import family, summed
 from planning.replies.english.lexicon import whole_number
 from planning.replies.english.lists import Members
+from planning.replies.english.named import names_first
 from planning.replies.english.nouns import known_thing
 from planning.replies.english.parts import division
 from planning.replies.english.persons import DETERMINERS, People, noun_at
@@ -120,6 +121,7 @@ _NOT_COUNTED = frozenset(
 
 
 def _all_counts(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
+    yield from names_first(sentence, context)
     for count in _list_with_me(sentence):
         n = summed(sentence)
         if n >= count.party.total and count.confidence < 0.9:  # "me and the lads, so 4"

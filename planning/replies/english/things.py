@@ -81,6 +81,10 @@ def things_at(sentence: Sentence, first: int, last: int, *, bare: bool = False, 
             found[-1] = replace(found[-1], servings=thing.servings or found[-1].servings, last=thing.last)
             i = after
             continue
+        if found and tokens[thing.first - 1].plain == "," and _told_nearer(found[-1], thing):
+            found[-1] = replace(thing, first=found[-1].first)  # "the bread, flat bread, for 30"
+            i = after
+            continue
         if found and thing.known < 0.5 and after < last and tokens[after].plain in _DOES:
             break  # "... and Tom will sort the wine"
         if bare and not thing.vague and not _bare_name(thing) and not (loose and found):
@@ -113,6 +117,13 @@ def _holder(word: str) -> bool:
         or word in words("sizeword")
         or word in words("determiner")
     )
+
+
+def _told_nearer(before: Thing, thing: Thing) -> bool:
+    """Whether the second name only says which kind of the first it is."""
+    plain, nearer = before.dish.lower().split(), thing.dish.lower().split()
+    sized = before.servings or before.quantity or before.vague
+    return len(plain) == 1 and len(nearer) > 1 and nearer[-1] == plain[0] and not sized
 
 
 def _only_vessel(thing: Thing) -> bool:
