@@ -96,7 +96,7 @@ def mended(word: str) -> str | None:
         shapes = (_RUN.sub(r"\1\1", word), _RUN.sub(r"\1", word))
         if max(len(m[0]) for m in _RUN.finditer(word)) > 2 or len(word) > 4:
             told = [s for s in shapes if s != word and s in _known()]
-            if told:
+            if told and (len(run[0]) > 2 or any(s in _core() for s in told)):
                 return next((s for s in told if s in _core()), told[0])
         if len(run[0]) > 2:
             word = _RUN.sub(r"\1", word)
