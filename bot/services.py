@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from collections import OrderedDict
 from collections.abc import Awaitable, Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any
 
 from bot.buttons import Signer
@@ -23,3 +24,6 @@ class Services:
     username: str
     is_member: Callable[[int, int], Awaitable[bool]]
     planner: Any = None
+    urgent: OrderedDict[tuple[int, int], None] = field(default_factory=OrderedDict)
+    """The messages lately answered as an emergency, so that an edit which stays one is not answered again. Another
+    process may not know of it: then it is answered twice, which is the careful way round."""

@@ -1,6 +1,8 @@
 """Questions about an unsure reading: one message, buttons, and "yes" in words does as well."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+from typing import Any
 
 from bot.buttons import Button
 from bot.capabilities.needs import need_name
@@ -11,12 +13,43 @@ from bot.texts import Html
 from bot.understood import Understood, context, place_of, say_understood
 from bot.understood.reading_on import read_on
 from planning.changes import Refusal
-from planning.potluck import Answer, Promise, Say
-from planning.replies import Intent, MoveTo, Reading, Reschedule, SetAnswer, read
+from planning.potluck import AGE_GROUPS, Answer, Party, Promise, Say
+from planning.replies import Intent, MoveTo, Reading, ReplyContext, Reschedule, SetAnswer, read
 
 
 def _mark(intent: Intent) -> str:
     return f"{intent.kind}:{intent.start}:{intent.end}"
+
+
+def _seen(turn: Turn) -> dict[str, Any]:
+    """What the words were read against: before this turn did the sure part of them."""
+    potluck = turn.before or turn.potluck
+    me = potluck.guest(turn.me)
+    return {
+        "guests": [g.id for g in potluck.guests],
+        "promises": [p.id for p in potluck.promises],
+        "answer": (me.answer if me is not None else Answer.NONE).value,
+        "party": [getattr(me.party, g) for g in AGE_GROUPS] if me and me.answer is not Answer.NONE else None,
+        "needs": [n.need for n in me.all_needs()] if me else [],
+    }
+
+
+def _as_seen(turn: Turn, data: Mapping[str, Any]) -> ReplyContext:
+    """The context of then, so that the same words are read the same again; what is gone meanwhile stays out."""
+    now = context(turn, replying_to=str(data["place"]) or None, replied_text=str(data.get("replied", "")))
+    seen = data.get("seen")
+    if not seen:
+        return now
+    party = Party(**dict(zip(AGE_GROUPS, seen["party"], strict=True))) if seen["party"] else None
+    return replace(
+        now,
+        guests=tuple(g for g in now.guests if g[0] in seen["guests"] or g[0] == turn.me),
+        own_promises=tuple(p for p in now.own_promises if p[0] in seen["promises"]),
+        all_promises=tuple(p for p in now.all_promises if p[0] in seen["promises"]),
+        answer=Answer(seen["answer"]),
+        party=party,
+        needs=tuple(seen["needs"]),
+    )
 
 
 async def ask_back(turn: Turn, reading: Reading, understood: Understood) -> None:
@@ -42,7 +75,13 @@ async def ask_back(turn: Turn, reading: Reading, understood: Understood) -> None
     yes = Button(turn.voice.plain("button-yes"), "readyes", (), owner=turn.me)
     no = Button(turn.voice.plain("button-no"), "readno", (), owner=turn.me)
     row = [yes, no, turn.undo_button()] if understood.lines else [yes, no]
-    data = {"words": turn.words[:1000], "place": place_of(turn) or "", "done": [_mark(i) for i in reading.now]}
+    data = {
+        "words": turn.words[:1000],
+        "place": place_of(turn) or "",
+        "replied": turn.event.reply_text[:1000],
+        "done": [_mark(i) for i in reading.now],
+        "seen": _seen(turn),
+    }
     turn.remember_question("confirm", data)
     turn.post(text, buttons=[row], about="question:confirm")
 
@@ -108,7 +147,7 @@ async def confirmed(turn: Turn) -> None:
     if turn.dialog is None or turn.dialog.kind != "confirm":
         raise Refusal("refused-button-old")
     understood = await _carry_out_rest(turn)
-    if understood.asked:
+    if understood.asked and not understood.lines:
         turn.delete_pressed()
         turn.toast("answer-below")
         return
@@ -125,7 +164,7 @@ async def _carry_out_rest(turn: Turn) -> Understood:
 
     assert turn.dialog is not None
     data = turn.dialog.data
-    reading = read(str(data["words"]), context(turn, replying_to=str(data["place"]) or None))
+    reading = read(str(data["words"]), _as_seen(turn, data))
     done = data.get("done") or []
     rest = [i for i in reading.intents if _mark(i) not in done]
     understood = await carry_out(turn, reading, rest)

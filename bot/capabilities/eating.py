@@ -1,17 +1,19 @@
 """What somebody with a need can eat: what is listed, and who said so. Nothing is ever called safe."""
 
+import re
 from collections.abc import Iterable
 from dataclasses import replace
 
 from bot.buttons import Link
 from bot.capabilities.needs import need_name
+from bot.capabilities.trouble import dish_named
 from bot.context import Turn
 from bot.registry import Registry
 from bot.texts import Html
 from planning.changes import Refusal, may_manage
-from planning.diets import DietRow, diets
-from planning.potluck import CATEGORIES, Answer, Guest
-from planning.safety.allergens import ALLERGY, avoided, held
+from planning.diets import DietRow, diets, listed, need_of, need_words, rule_of, say_of
+from planning.potluck import CATEGORIES, Answer, Guest, Promise
+from planning.safety.allergens import ALLERGY, Avoided, avoided, held
 
 
 async def for_me(turn: Turn) -> None:
@@ -47,6 +49,84 @@ def _never(turn: Turn, guest: Guest) -> list[str]:
             names = list(dict.fromkeys(need_name(turn.voice, n) for n in hit))
             lines.append(turn.voice("eat-never", dish=promise.dish, needs=names, sure=sure))
     return lines
+
+
+async def asked(turn: Turn) -> None:
+    """ "What has peanuts?", "is there egg in the slaw?", "what's in the brownies?"; else what the asker can eat."""
+    dishes = (*turn.potluck.promises, *_being_asked(turn))
+    needs, rest = needs_named(turn.words, dishes)
+    if _OWN.search(turn.words):
+        needs = []
+    found = dish_named(turn, rest, dishes)
+    if found is not None and needs:
+        lines = [turn.voice("eat-of-dish", dish=found.dish, said=turn.voice.say(say_of(found, n))) for n in needs]
+    elif found is not None and not _OWN.search(turn.words):
+        what = listed(found)
+        contains = [turn.voice.plain("prints-need", need=a) for a in sorted(what.contains)]
+        items, basis = list(found.ingredients or ()), what.basis.replace(" ", "-")
+        lines = [turn.voice("eat-in-dish", dish=found.dish, contains=contains, items=items, basis=basis)]
+    elif needs:
+        lines = [line for need in needs for line in _who_has(turn, need, dishes)]
+    else:
+        await for_me(turn)
+        return
+    turn.post(Html("\n".join([*lines, turn.voice("eat-note")])))
+
+
+_OWN = re.compile(r"\b(?:i|we|me|us|my|our|yo|mi|mis|nosotros|puedo|podemos)\b", re.IGNORECASE)
+MOST_NAMED = 3
+
+
+def needs_named(words: str, dishes: Iterable[Promise] = ()) -> tuple[list[str], str]:
+    """The allergens and diets these words name, each once, and the words without them.
+
+    A word of a dish's name is no need by what such a dish usually holds ("slaw" is not egg)."""
+    spoken = re.findall(r"[^\W\d_]+(?:['’-][^\W\d_]+)*", words.casefold())
+    named = {word for promise in dishes for word in promise.dish.casefold().split()}
+    known = frozenset(need_words())
+    found: dict[str, None] = {}
+    rest: list[str] = []
+    at = 0
+    while at < len(spoken):
+        for length in (3, 2, 1):
+            phrase = " ".join(spoken[at : at + length])
+            forms = {phrase, phrase.removesuffix("s")}
+            foreign = length == 1 and len(phrase) > 2 and phrase not in named
+            need = need_of(phrase) if at + length <= len(spoken) and (forms & known or foreign) else None
+            if need is not None:
+                found.setdefault(need[0])
+                break
+        else:
+            rest.append(spoken[at])
+            length = 1
+        at += length
+    return list(found)[:MOST_NAMED], " ".join(rest)
+
+
+def _being_asked(turn: Turn) -> tuple[Promise, ...]:
+    """The dish whose kind its cook is being asked for: it is not on the list yet, but known of."""
+    if turn.dialog is None or turn.dialog.kind != "bringas":
+        return ()
+    return (Promise("", turn.me, str(turn.dialog.data["dish"]), "main"),)
+
+
+def _who_has(turn: Turn, need: str, dishes: Iterable[Promise]) -> list[Html]:
+    """Each dish with it, by its cook's words, by its name or as usually made; and of which nobody has said anything."""
+    name = turn.voice.plain("prints-need", need=need)
+    rule = rule_of(need)
+    one = Avoided(need, rule.avoids if rule else frozenset(), ALLERGY)
+    lines, open_ = [], []
+    for promise in dishes:
+        if promise.category == "supplies":
+            continue
+        how = held(promise, one)
+        if how:
+            needs = [turn.voice.plain("allergy-of", need=need)]
+            lines.append(turn.voice("allergy-dish", dish=promise.dish, how=how, needs=needs, names=[]))
+        elif not promise.ingredients:
+            open_.append(promise.dish)
+    head = turn.voice("eat-who-has", what=name, n=len(lines))
+    return [head, *lines, *([turn.voice("eat-who-unknown", dishes=open_)] if open_ else [])]
 
 
 def _door(turn: Turn) -> Link:

@@ -35,6 +35,7 @@ from planning.safety.urgent import (
 )
 from planning.safety.words import perishable
 
+MOST_REMEMBERED = 1000
 EARLY, LATE = timedelta(hours=24), timedelta(days=4)
 """Talk of food on the table is meant from a day before the start until leftovers are past their days (STORE-01)."""
 
@@ -49,6 +50,12 @@ async def read_emergency(turn: Turn) -> None:
     if not any(emergency(turn.words, language, told=told, names=names) for language in languages()):
         return
     turn.handled = True
+    here, known = (event.chat_id, event.message_id or 0), turn.services.urgent
+    if event.kind == "edited" and here in known:
+        return  # it was one before, and the number stands below it
+    known[here] = None
+    while len(known) > MOST_REMEMBERED:
+        known.popitem(last=False)
     where = country(turn.zone.key)
     severe = turn.has_potluck and any(one.degree >= SEVERE for one in avoided(turn.potluck))
     # Who is known to be severely allergic has the injector prescribed: it comes first, the call with it (EMER-05).

@@ -9,8 +9,8 @@ from bot.context import Turn
 from bot.texts import Html
 from bot.understood.dishes import add_dish, change_dish, drop_dish, take
 from bot.understood.outcome import Understood
-from bot.understood.people import say_still_theirs, set_answer, set_guests_needs, set_guests_party
-from planning.changes import Refusal, add_person, reschedule, resize, set_kitchen, set_place, set_pregnant, set_setting
+from bot.understood.people import say_still_theirs, set_answer, set_guests_needs, set_guests_party, set_guests_pregnancy
+from planning.changes import Refusal, add_person, reschedule, resize, set_kitchen, set_place, set_setting
 from planning.kitchen_words import Unread, read_kitchen
 from planning.potluck import Say
 from planning.replies import (
@@ -73,8 +73,7 @@ def _act(turn: Turn, intent: Intent, understood: Understood) -> None:
         case TakeTopping():
             take(turn, intent, understood)
         case SetPregnant():
-            turn.change(set_pregnant(turn.potluck, turn.actor, intent.who, intent.pregnant), "did-needs")
-            understood.lines.append(Say("read-pregnant", {"pregnant": intent.pregnant}))
+            set_guests_pregnancy(turn, intent, understood)
         case Reschedule() | MoveTo() | Resize() | KitchenSays():
             _hosting(turn, intent, understood)
         case AddPerson():

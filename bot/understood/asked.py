@@ -27,7 +27,7 @@ async def answer_question(turn: Turn, question: Ask) -> None:
         case "my-list":
             await mylist.show(turn)
         case "can-eat":
-            await eating.for_me(turn)
+            await eating.asked(turn)
         case "why":
             await _why(turn)
         case _:

@@ -6,9 +6,9 @@ from dataclasses import replace
 
 from bot.context import Turn
 from bot.understood.outcome import Understood
-from planning.changes import add_person, answer, clear_needs, find_guest, merge_needs, set_party
+from planning.changes import add_person, answer, clear_needs, find_guest, merge_needs, set_party, set_pregnant
 from planning.potluck import AGE_GROUPS, Answer, Party, Say
-from planning.replies import SetAnswer, SetNeeds, SetParty
+from planning.replies import SetAnswer, SetNeeds, SetParty, SetPregnant
 
 
 def person(turn: Turn, name: str, said: Answer = Answer.YES) -> str:
@@ -58,9 +58,17 @@ def set_guests_party(turn: Turn, intent: SetParty, understood: Understood) -> No
     understood.lines.append(Say("read-party", {"party": party_words(turn.voice, party)}))
 
 
+def set_guests_pregnancy(turn: Turn, intent: SetPregnant, understood: Understood) -> None:
+    who = owner(turn, intent.who, intent.member)
+    turn.change(set_pregnant(turn.potluck, turn.actor, who, intent.pregnant), "did-needs")
+    understood.lines.append(Say("read-pregnant", {"pregnant": intent.pregnant}))
+
+
 def set_guests_needs(turn: Turn, intent: SetNeeds, understood: Understood) -> None:
     from bot.capabilities.needs import need_name
 
+    intent = replace(intent, who=owner(turn, intent.who, intent.member))
+    other = turn.known_guest(intent.who).name if intent.who != turn.me else ""
     if intent.cleared and not intent.needs:
         turn.change(clear_needs(turn.potluck, turn.actor, intent.who), "did-needs")
         understood.lines.append(Say("read-no-needs"))
@@ -72,7 +80,29 @@ def set_guests_needs(turn: Turn, intent: SetNeeds, understood: Understood) -> No
             Say("read-needs-gone", {"needs": [need_name(turn.voice, n.need) for n in intent.needs]})
         )
         return
-    needs = tuple(replace(n, open=not turn.private) for n in intent.needs)
+    # Only whoever has it, or speaks for them, makes it known by writing it in the open.
+    own = intent.who == turn.me or turn.known_guest(intent.who).added_by == turn.me
+    needs = tuple(replace(n, open=own and not turn.private) for n in intent.needs)
     turn.change(merge_needs(turn.potluck, turn.actor, intent.who, needs), "did-needs")
-    words = [need_name(turn.voice, n.need) for n in needs]
-    understood.lines.append(Say("read-needs", {"needs": words, "n": sum(n.count for n in needs)}))
+    words = [turn.voice.plain("read-need", need=need_name(turn.voice, n.need), n=n.count) for n in needs]
+    understood.lines.append(Say("read-needs", {"needs": words, "name": other}))
+
+
+def owner(turn: Turn, who: str, member: str | None) -> str:
+    """Whose it is: a member of the writer's party who is down as a person of their own ("my mother", who was added)
+    has it for themselves; everybody else has it within the party of `who`."""
+    if member is None or who != turn.me:
+        return who
+    wanted = {member.casefold(), *(_SAME_KIN.get(member.casefold(), ()))}
+    for guest in turn.potluck.guests:
+        name = guest.name.casefold()
+        if guest.added_by == turn.me and (name in wanted or any(name.endswith(f" {w}") for w in wanted)):
+            return guest.id
+    return who
+
+
+_MOTHER, _FATHER = (
+    ("mother", "mum", "mom", "mam", "mummy", "mommy", "madre", "mamá", "mama"),
+    ("father", "dad", "daddy", "padre", "papá", "papa"),
+)
+_SAME_KIN = {word: words for words in (_MOTHER, _FATHER) for word in words}

@@ -107,7 +107,8 @@ def set_party(potluck: Potluck, by: Actor, guest_id: str, party: Party) -> Potlu
 
 
 def merge_needs(potluck: Potluck, by: Actor, guest_id: str, needs: tuple[Need, ...]) -> Potluck:
-    """Add needs to a guest's own; the same need said again replaces what was said before."""
+    """Add needs to a guest's own; the same need said again replaces what was said before, but for how bad it is: that
+    never gets milder by being said again ("gluten free, too"), only by being taken back."""
     require_open(potluck)
     if guest_id == by.id:
         potluck = meet(potluck, by)
@@ -117,8 +118,18 @@ def merge_needs(potluck: Potluck, by: Actor, guest_id: str, needs: tuple[Need, .
         tidy(need.need, 40, empty="refused-empty")
         whole(need.count, 1, MOST_OF_ONE_AGE, "refused-party")
     new = {one.need: one for n in needs for one in meant(n)}
+    for was in guest.needs:
+        if was.need in new and how_bad(was.severity) > how_bad(new[was.need].severity):
+            new[was.need] = replace(new[was.need], severity=was.severity)
     kept = tuple(n for n in guest.needs if n.need not in new)
     return replace_guest(potluck, replace(guest, needs=(*kept, *new.values())))
+
+
+def how_bad(severity: str) -> int:
+    """0 for a diet or where nobody said, then intolerance, allergy, severe allergy."""
+    said = severity.casefold()
+    grades = (("sever", "anaphyla"), ("allerg",), ("intoler", "sensitiv"))
+    return next((3 - k for k, words in enumerate(grades) if any(w in said for w in words)), 0)
 
 
 def clear_needs(potluck: Potluck, by: Actor, guest_id: str, need: str | None = None) -> Potluck:

@@ -21,3 +21,22 @@ eat-ask-cook = { $dish } ({ $name })
 eat-note = Home kitchens and shared spoons mix things; with an allergy ask the cook before you eat.
 eat-in-private = I’ll tell you in private.
 button-private = Open our private chat
+eat-of-dish = { $dish }: { $said }
+# $contains the main allergens, $items as the cook listed them, $basis (cook, usual-recipe, unknown)
+eat-in-dish = { $dish }: { $basis ->
+    [cook] { $items }, says the cook.
+    [usual-recipe] the cook has not listed what is in it; { $has-contains ->
+        [yes] usually made with { $contains }.
+       *[no] the usual recipe names none of the main allergens.
+    }
+   *[unknown] the cook has not listed what is in it{ $has-contains ->
+        [yes] ; { $contains } by its name.
+       *[no] .
+    }
+}
+# $what an allergen or a diet, $n dishes
+eat-who-has = { $n ->
+    [0] On the list nothing names it so far ({ $what }).
+   *[other] On the list with it, or perhaps ({ $what }):
+}
+eat-who-unknown = Nobody has said what is in { $dishes }.

@@ -13,9 +13,15 @@ read-answer-for = { $name } { $answer ->
 }
 read-still-theirs = still on the list: { $dishes } – /drop takes it off if nobody brings it
 read-party = { $party }
-read-needs = { $n ->
-    [1] { $needs }
-   *[other] { $needs } ({ $n } people)
+# $n how many have it
+read-need = { $n ->
+    [1] { $need }
+   *[other] { $need } for { $n }
+}
+# $name of whose it is, where it is not the writer
+read-needs = { $needs }{ $has-name ->
+    [yes] {" "}({ $name })
+   *[no] {""}
 }
 read-no-needs = no special needs
 read-needs-gone = no longer { $needs }

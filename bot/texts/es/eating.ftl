@@ -21,3 +21,22 @@ eat-ask-cook = { $dish } ({ $name })
 eat-note = En las cocinas de casa y con cucharas compartidas todo se mezcla; si hay alergia, pregunta a quien cocina antes de comer.
 eat-in-private = Te lo digo en privado.
 button-private = Abrir nuestro chat privado
+eat-of-dish = { $dish }: { $said }
+# $contains the main allergens, $items as the cook listed them, $basis (cook, usual-recipe, unknown)
+eat-in-dish = { $dish }: { $basis ->
+    [cook] { $items }, según quien lo cocina.
+    [usual-recipe] quien lo cocina no ha dicho qué lleva; { $has-contains ->
+        [yes] suele llevar { $contains }.
+       *[no] la receta habitual no nombra ninguno de los alérgenos principales.
+    }
+   *[unknown] quien lo cocina no ha dicho qué lleva{ $has-contains ->
+        [yes] ; por su nombre, { $contains }.
+       *[no] .
+    }
+}
+# $what an allergen or a diet, $n dishes
+eat-who-has = { $n ->
+    [0] En la lista nada lo nombra por ahora ({ $what }).
+   *[other] En la lista con ello, o quizá ({ $what }):
+}
+eat-who-unknown = Nadie ha dicho qué llevan: { $dishes }.

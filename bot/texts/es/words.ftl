@@ -13,9 +13,15 @@ read-answer-for = { $name } { $answer ->
 }
 read-still-theirs = sigue en la lista: { $dishes } – /drop lo quita si nadie lo lleva
 read-party = { $party }
-read-needs = { $n ->
-    [1] { $needs }
-   *[other] { $needs } ({ $n } personas)
+# $n how many have it
+read-need = { $n ->
+    [1] { $need }
+   *[other] { $need } para { $n }
+}
+# $name of whose it is, where it is not the writer
+read-needs = { $needs }{ $has-name ->
+    [yes] {" "}({ $name })
+   *[no] {""}
 }
 read-no-needs = nada especial
 read-needs-gone = ya no { $needs }

@@ -26,7 +26,7 @@ _DAY = r"(?:(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)(?: (?:e
 _NO = [
     (rf"\b(?:neither|none) of us (?:can|could|will|is|are) (?:be )?(?:{_COME}|coming|able)", 0.95),
     (
-        rf"\b(?:{_WE} )?would (?:have )?(?:love|like|liked|loved) to(?: {_COME})? but\b(?!.*(?:not sure|depends|maybe|might))",
+        rf"\b(?:{_WE} )?would (?:have )?(?:love|like|liked|loved) to(?: {_COME})? but\b(?!.*(?:not sure|depends?|maybe|might|do not know|no idea|can not (?:say|tell|promise|confirm|commit|decide)|not decided|undecided|too early|have to (?:see|check)|need to (?:see|check)|will (?:see|know|check)|unsure|yet))",
         0.82,
     ),
     (r"\bwish (?:i|we) could(?: (?:come|make it|be there|join))?\b", 0.72),
@@ -178,7 +178,7 @@ _MAYBE = [
         0.85,
     ),
     (
-        r"\b(?:do not know(?! (?:how|who|where|why|what|that))|no idea(?! (?:what|how|who|where|why))|can not say|can not tell|hard to say|too early to say|have to see|will see|need to check|have to check|let me check|will check|will let you (?:all )?know|will tell you|get back to you|will confirm)(?: yet| if i can| whether i can| for sure| later| tomorrow| soon| tonight| nearer the time)?\b",
+        r"\b(?:do not know(?! (?:how|who|where|why|what|that))|no idea(?! (?:what|how|who|where|why))|can not say|can not tell|can not (?:promise|confirm|commit|decide)|hard to say|too early to say|have to see|will see|need to check|have to check|let me check|will check|will let you (?:all )?know|will tell you|get back to you|will confirm)(?: yet| if i can| whether i can| for sure| later| tomorrow| soon| tonight| nearer the time)?\b",
         0.85,
     ),
     (

@@ -7,6 +7,7 @@ from __future__ import annotations
 import re
 
 from planning.replies.intents import Ask, Intent, Late, ReplyContext
+from planning.replies.spanish.lexicon import any_of
 from planning.replies.text import Sentence
 
 _TOPICS = (
@@ -20,6 +21,7 @@ _TOPICS = (
     ("oven", r"(?:puedo|podemos|se puede) (?:usar|ocupar) (?:el|la|su|tu|un) (?:horno|estufa|cocina|microondas|hornilla)"),
     ("when", r"(?:a )?que hora|cuando (?:es|empieza|sera|nos)|que dia|hora es"),
     ("where", r"donde (?:es|sera|queda|nos)|(?:cual es|me pasas?|pasan) la direccion|en que lugar"),
+    ("can-eat", rf"(?:lleva|llevan|tiene|tienen|contiene|contienen|hay) (?:algo de |un poco de )?(?:{any_of('allergen')})"),
     ("why", r"por que (?:hiciste|dijiste|anotaste|pusiste|me)"),
 )  # fmt: skip
 _PATTERNS = tuple((topic, re.compile(rf"(?: |^)(?:{pattern})(?= |$)")) for topic, pattern in _TOPICS)

@@ -1,0 +1,76 @@
+"""Whose a need is: another guest's is never the writer's, what is told of nobody here is nobody's, several count."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from planning.replies import SetNeeds, read
+from tests.replies.corpus import context_of
+
+TOLD = (
+    "{} has a severe peanut allergy", "{} is severely allergic to peanuts", "{} can't eat peanuts",
+    "{}'s allergic to peanuts",
+    "{} - peanut allergy", "{}: no peanuts", "{} reacts badly to peanuts", "put {} down as vegan", "{} is vegan",
+    "{} is a strict vegetarian", "{} needs gluten free", "note that {} can't have dairy", "no nuts for {} please",
+    "I eat anything but {} is coeliac", "{} doesn't eat meat", "{}'s got a bad shellfish allergy",
+)  # fmt: skip
+
+
+def needs(text: str, place: str = "board") -> list[SetNeeds]:
+    return [i for i in read(text, context_of(place)).intents if isinstance(i, SetNeeds) and i.needs]
+
+
+@settings(max_examples=120, deadline=None)
+@given(st.sampled_from(TOLD), st.sampled_from((("Pat", "pat"), ("Mei", "mei"))), st.sampled_from(("board", "bot")))
+def test_what_is_told_of_a_guest_is_that_guests_and_asked_about(told: str, who: tuple[str, str], place: str) -> None:
+    text = told.format(who[0])
+    reading = read(text, context_of(place))
+
+    assert {i.who for i in reading.intents if isinstance(i, SetNeeds) and i.needs} == {who[1]}, text
+    assert not any(isinstance(i, SetNeeds) for i in (reading.intents if reading.sure else reading.now)), text
+
+
+def test_the_writers_own_beside_a_guests_stays_the_writers() -> None:
+    found = needs("Pat is vegan and I'm allergic to eggs")
+
+    assert {(i.who, n.need) for i in found for n in i.needs} == {("pat", "vegan"), ("ravi", "egg")}
+
+
+def test_a_guest_who_is_only_greeted_has_no_part_in_it() -> None:
+    assert [i.who for i in needs("Hi Pat, I'm allergic to nuts")] == ["ravi"]
+
+
+def test_a_child_of_a_guest_is_in_that_guests_party() -> None:
+    assert [(i.who, i.member) for i in needs("Pat's son has an egg allergy")] == [("pat", "Pat's son")]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "my dog is allergic to chicken", "our cat is lactose intolerant", "a man I knew died of a peanut allergy",
+        "did you know 2% of kids are allergic to peanuts", "most people are lactose intolerant anyway",
+        "if anyone is vegan I can leave out the cheese", "that plan is nuts", "my neighbour's dog has a wheat allergy",
+    ],
+)  # fmt: skip
+@pytest.mark.parametrize("place", ["board", "chat"])
+def test_what_nobody_here_has_is_no_need(text: str, place: str) -> None:
+    assert needs(text, place) == []
+
+
+def test_ones_own_after_what_is_told_of_others_is_heard() -> None:
+    assert [n.need for i in needs("most people don't know it but I'm allergic to kiwi") for n in i.needs] == ["kiwi"]
+
+
+@pytest.mark.parametrize(
+    ("text", "count"),
+    [
+        ("no gluten for two of us", 2), ("no dairy for 3 of us", 3), ("gluten free for both of us", 2),
+        ("both girls are allergic to eggs", 2), ("the twins are lactose intolerant", 2), ("my two kids are vegan", 2),
+        ("three of the five of us are vegetarian", 3), ("four of us, two can't do dairy", 2), ("no eggs for me", 1),
+        ("no nuts for both kids", 2), ("my son is allergic to egg and milk", 1),
+    ],
+)  # fmt: skip
+def test_how_many_have_it_is_counted(text: str, count: int) -> None:
+    assert {n.count for i in needs(text) for n in i.needs} == {count}
