@@ -113,7 +113,7 @@ def _ways(search: _Search, one: Checked, dish: DishTimes) -> Iterator[Way]:
     if dish.unsafe_min and heats and heats[-1].at == "home":
         yield Way("cooler", 0, search.mend("cooler", promise.id))
     if promise.arrives_at is not None:
-        yield from _earlier(search, one, promise.arrives_at)
+        yield from _earlier(search, one, promise.arrives_at, dish)
     if any(s.kind == "prep" or s.hands_min for p in search.potluck.promises for s in p.heat or () if s.at == "venue"):
         yield Way("more-hands", 0, search.mend("more-hands"))
     if kinds & {STOVE, *SLOW}:
@@ -134,8 +134,8 @@ def _ways(search: _Search, one: Checked, dish: DishTimes) -> Iterator[Way]:
         yield Way("leave-out", 0, search.mend("leave-out", promise.id))
 
 
-def _earlier(search: _Search, one: Checked, arrives_at: datetime) -> Iterator[Way]:
-    """As much earlier as the dish would begin if it were there all day."""
+def _earlier(search: _Search, one: Checked, arrives_at: datetime, dish: DishTimes) -> Iterator[Way]:
+    """By what it is late, a little more, or as much as the dish would begin earlier if it were there all day."""
     free = replace(one.promise, arrives_at=None)
     others = tuple(free if p.id == free.id else p for p in search.potluck.promises)
     there = search.run(replace(search.potluck, promises=others))
@@ -143,8 +143,11 @@ def _earlier(search: _Search, one: Checked, arrives_at: datetime) -> Iterator[Wa
         min((s.start for s in there.steps if s.promise == free.id and s.at == "venue"), default=None) if there else None
     )
     if at is not None and at < arrives_at:
-        minutes = math.ceil((arrives_at - at).total_seconds() / 60)
-        yield Way("arrive-earlier", minutes, search.mend("arrive-earlier", free.id, minutes), at)
+        most = math.ceil((arrives_at - at).total_seconds() / 60)
+        just = math.ceil((dish.late_min or dish.unsafe_min) / SLOT_MIN) * SLOT_MIN
+        for minutes in sorted({m for m in (just, just + 15, just + 45) if 0 < m < most} | {most}):
+            by = arrives_at - timedelta(minutes=minutes)
+            yield Way("arrive-earlier", minutes, search.mend("arrive-earlier", free.id, minutes), by)
 
 
 def _later(search: _Search, choices: tuple[int, ...]) -> Iterator[Way]:
