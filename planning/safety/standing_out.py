@@ -38,12 +38,19 @@ def out_notes(
     elif ticking.spent_min >= ticking.limit_min:
         yield note(ticking.rule, BLOCK, "out-spent", facts, promise=promise.id)
     else:
-        by = potluck.starts_at + timedelta(minutes=ticking.limit_min - ticking.spent_min)
+        by = _on_the_table(potluck, promise, timeline) + timedelta(minutes=ticking.limit_min - ticking.spent_min)
         facts |= plain_facts(potluck, {"by": by})
         # Minutes that have passed ask for care now; those a plan foresees are only counted.
         yield note(
             ticking.rule, WARN if promise.out_min >= 1 else NOTE, "out-plan", facts, promise=promise.id, deadline=by
         )
+
+
+def _on_the_table(potluck: Potluck, promise: Promise, timeline: Timeline | None) -> datetime:
+    """When a dish that is not out yet will be: at the start, or when it comes or is ready, if that is later."""
+    ready = [d.serve_at for d in timeline.dishes if d.promise == promise.id] if timeline is not None else []
+    came = [promise.arrives_at] if promise.arrives_at is not None else []
+    return max(potluck.starts_at, *ready, *came)
 
 
 def leftover_days(promise: Promise) -> tuple[int, str]:
