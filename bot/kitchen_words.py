@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.texts import Html, Voice
-from planning.kitchen import PlannedStep, Timeline
+from planning.kitchen import Conflict, PlannedStep, Timeline
 from planning.potluck import Potluck
 
 
@@ -44,4 +44,12 @@ def step_line(voice: Voice, potluck: Potluck, step: PlannedStep) -> Html:
 
 
 def conflict_lines(voice: Voice, timeline: Timeline) -> list[Html]:
-    return [voice("ovenplan-conflict", why=voice.say(c.why), fix=voice.say(c.fix.text)) for c in timeline.conflicts]
+    return [voice("ovenplan-conflict", why=voice.say(c.why), fix=_ways_out(voice, c)) for c in timeline.conflicts]
+
+
+def _ways_out(voice: Voice, conflict: Conflict) -> str:
+    """The way out, and the others that were tried."""
+    said: str = voice.say(conflict.fix.text)
+    for other in conflict.others:
+        said = voice.plain("ovenplan-or", fix=said, other=voice.say(other.text))
+    return said

@@ -11,7 +11,7 @@ from typing import Any
 
 from bot.texts import Voice
 from planning.headcount import odds, odds_in_words
-from planning.kitchen import Timeline
+from planning.kitchen import Fix, Timeline
 from planning.plan import Plan
 from planning.portions import Package
 from planning.potluck import Money, Potluck, Say
@@ -243,15 +243,21 @@ def kitchen_section(t: Timeline, w: Writer) -> dict[str, Any]:
                 "promises": list(c.promises),
                 "rule": c.rule,
                 **w.sentence("why", c.why),
-                "fix": {
-                    "kind": c.fix.kind,
-                    "minutes": c.fix.minutes,
-                    "cost": w.money(c.fix.cost),
-                    **w.sentence("text", c.fix.text),
-                },
+                "fix": _fix(c.fix, w),
+                "others": [_fix(other, w) for other in c.others],
             }
             for c in t.conflicts
         ],
+    }
+
+
+def _fix(f: Fix, w: Writer) -> dict[str, Any]:
+    return {
+        "kind": f.kind,
+        "minutes": f.minutes,
+        "saves_min": f.saves_min,
+        "cost": w.money(f.cost),
+        **w.sentence("text", f.text),
     }
 
 

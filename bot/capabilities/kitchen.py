@@ -125,9 +125,9 @@ def _ways_out(turn: Turn, conflicts: Sequence[Conflict]) -> list[list[Button]]:
     """One for each way out that is a change of the potluck and not offered yet, the worst dish first."""
     rows: list[list[Button]] = []
     labels: set[str] = set()
-    for conflict in conflicts:
+    for conflict, fix in [(c, f) for c in conflicts for f in (c.fix, *c.others)]:
         promise = conflict.promises[0] if conflict.promises else ""
-        kind, minutes = conflict.fix.kind, conflict.fix.minutes
+        kind, minutes = fix.kind, fix.minutes
         if kind == "leave-out" or mended(turn.potluck, promise, kind, minutes) is None:
             continue
         label = turn.voice.plain(f"button-fix-{kind}", dish=_dish(turn.potluck, promise), n=minutes)
@@ -159,7 +159,8 @@ async def mend(turn: Turn) -> None:
     potluck = turn.potluck
     # Pressed twice, or late: what is mended by now is left as it is.
     open_ones = (await planned(turn)).conflicts
-    if not any(c.fix.kind == kind and (kind in FOR_ALL or promise_id in c.promises) for c in open_ones):
+    offered = {(f.kind, p) for c in open_ones for f in (c.fix, *c.others) for p in ("", *c.promises)}
+    if (kind, "" if kind in FOR_ALL else promise_id) not in offered:
         turn.toast("fix-not-needed")
         return
     after = mended(potluck, promise_id, kind, minutes)

@@ -10,7 +10,7 @@ from planning.kitchen.attempt import attempt
 from planning.kitchen.conflicts import explain
 from planning.kitchen.fridge import fridge_conflicts
 from planning.kitchen.implausible import believable, implausible
-from planning.kitchen.result import Conflict, Timeline
+from planning.kitchen.result import Conflict, Fix, Timeline
 from planning.kitchen.solve import EFFORT
 from planning.kitchen.steps import LACKING, check
 from planning.kitchen.units import say_in_units
@@ -56,6 +56,11 @@ def timeline(
 
 def _in_units(potluck: Potluck, conflicts: tuple[Conflict, ...]) -> tuple[Conflict, ...]:
     return tuple(
-        replace(c, why=say_in_units(potluck, c.why), fix=replace(c.fix, text=say_in_units(potluck, c.fix.text)))
+        replace(c, why=say_in_units(potluck, c.why), fix=_fix_in_units(potluck, c.fix),
+                others=tuple(_fix_in_units(potluck, f) for f in c.others))
         for c in conflicts
-    )
+    )  # fmt: skip
+
+
+def _fix_in_units(potluck: Potluck, fix: Fix) -> Fix:
+    return replace(fix, text=say_in_units(potluck, fix.text))

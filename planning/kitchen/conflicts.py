@@ -84,7 +84,10 @@ def explain(potluck: Potluck, checked: Sequence[Checked], now: datetime, found: 
         way = _first_that_mends(search, one, dish, found) if number < MOST_EXPLAINED else None
         if way is None or way.kind == "leave-out":
             way = usual_way(potluck, one, dish, now) or way
-        conflicts.append(_told(potluck, one, dish, way, found, now))
+        conflict = _told(potluck, one, dish, way, found, now)
+        if number < MOST_EXPLAINED and (later := _just_later(search, dish, conflict.fix.kind, found)) is not None:
+            conflict = replace(conflict, others=(_told(potluck, one, dish, later, found, now).fix,))
+        conflicts.append(conflict)
     return tuple(conflicts)
 
 
@@ -93,6 +96,25 @@ def _first_that_mends(search: _Search, one: Checked, dish: DishTimes, found: Att
         return next((way for way in _ways(search, one, dish) if _mends(way, dish, found)), None)
     except _Enough:
         return None
+
+
+def _just_later(search: _Search, dish: DishTimes, offered: str, found: Attempt) -> Way | None:
+    """Serving just so much later as the dish is late, where that mends it and is not what is offered already."""
+    minutes = math.ceil(dish.late_min / SLOT_MIN) * SLOT_MIN
+    if offered == "later" or not 0 < minutes <= MOST_LATER_MIN:
+        return None
+    try:
+        way = Way("later", minutes, search.mend("later", minutes=minutes))
+    except _Enough:
+        return None
+    return way if _mends(way, dish, found) else None
+
+
+def _saved(way: Way | None, found: Attempt) -> int | None:
+    """Minutes late and unsafe that all dishes have less, once it is taken."""
+    if way is None or way.attempt is None:
+        return None
+    return max(0, sum(found.broken.values()) - sum(way.attempt.broken.values()))
 
 
 def _mends(way: Way, dish: DishTimes, found: Attempt) -> bool:
@@ -175,7 +197,8 @@ def _told(potluck: Potluck, one: Checked, dish: DishTimes, way: Way | None, foun
     until = way.by if way and way.by else potluck.starts_at + timedelta(minutes=by)
     facts |= plain_facts(potluck, {"until": until})
     facts["that_day"] = "yes" if potluck.local(until).date() == potluck.local(potluck.starts_at).date() else "no"
-    return say_conflict((one.promise.id,), rule, kind, facts, fix_min=by)
+    told = say_conflict((one.promise.id,), rule, kind, facts, fix_min=by)
+    return replace(told, fix=replace(told.fix, saves_min=_saved(way, found)))
 
 
 def span(minutes: int) -> Say:

@@ -58,23 +58,29 @@ class DishTimes:
 class Fix:
     """The cheapest way out. `kind`: cook-ahead, borrow-slow-cooker, borrow-oven, later, cooler, ask, split.
 
-    `minutes` is what it costs in time (0 when it costs none); `cost` in money where known.
+    `minutes` is what it costs in time (0 when it costs none); `cost` in money where known. `saves_min` are the
+    minutes late and too long off heat that all dishes together had less when it was tried; None: it was not tried.
     """
 
     kind: str
     minutes: int
     cost: Money | None
     text: Say
+    saves_min: int | None = None
 
 
 @dataclass(frozen=True)
 class Conflict:
-    """One thing that cannot be, which promises it is about, and a way out. `rule` is a short id."""
+    """One thing that cannot be, which promises it is about, and a way out. `rule` is a short id.
+
+    `others` are further ways out that were tried: serving later, where that alone helps.
+    """
 
     promises: tuple[str, ...]
     rule: str
     why: Say
     fix: Fix
+    others: tuple[Fix, ...] = ()
 
 
 @dataclass(frozen=True)

@@ -50,7 +50,7 @@ def _on_the_table(potluck: Potluck, promise: Promise, timeline: Timeline | None)
     """When a dish that is not out yet will be: at the start, or when it comes or is ready, if that is later."""
     ready = [d.serve_at for d in timeline.dishes if d.promise == promise.id] if timeline is not None else []
     came = [promise.arrives_at] if promise.arrives_at is not None else []
-    return max(potluck.starts_at, *ready, *came)
+    return max([potluck.starts_at, *ready, *came])
 
 
 def leftover_days(promise: Promise) -> tuple[int, str]:

@@ -175,3 +175,11 @@ def test_every_safety_sentence_shows_its_source_on_demand(promise: Promise, preg
 )
 def test_whoever_says_that_they_are_ill_is_understood_and_others_are_not_taken_so(text: str, ill: bool) -> None:
     assert illness(text, "en") is ill
+
+
+def test_the_clock_of_a_dish_that_comes_late_begins_when_it_is_there() -> None:
+    slaw = Promise("s", "g", "coleslaw", "salad", arrives_at=at("18:30"))
+
+    (said,) = [n for n in safety(potluck(slaw), WEEK_BEFORE) if n.say.key == "safety-out-plan"]
+
+    assert said.deadline == at("20:30")  # TIME-01: two hours

@@ -60,6 +60,7 @@ ovenplan-step = { $start }–{ $end } { $dish }: { $what }{ $has-where ->
    *[no] {""}
 }
 ovenplan-conflict = ⚠ { $why } → { $fix }
+ovenplan-or = { $fix } Or: { $other }
 ovenplan-late = ⚠ { $dish }: { $late } minutes late, { $wait } minutes off heat too long
 heat-step = { $what } { $minutes } min{ $has-temp ->
     [yes] {" "}at { $temp }

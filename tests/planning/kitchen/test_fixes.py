@@ -131,3 +131,29 @@ def test_sixty_guests_and_one_oven_get_a_reason_and_a_way_out_for_every_dish_and
         party, taken = fixed(party, found.conflicts[0]), taken + 1
         found = timeline(party, WEEK_BEFORE, effort=0.03)
     assert found.conflicts == ()
+
+
+def test_serving_later_is_offered_beside_what_asks_less_of_people_and_mends_it_too() -> None:
+    # An hour and a half in the oven, there an hour before serving: half an hour is missing.
+    party = potluck(dish("roast", oven(90), arrives_at=at("16:00")))
+
+    (conflict,) = plan(party).conflicts
+
+    assert (conflict.fix.kind, conflict.fix.saves_min) == ("arrive-earlier", 30)
+    assert [(f.kind, f.minutes, f.saves_min) for f in conflict.others] == [("later", 30, 30)]
+    after = mended(party, "roast", "later", 30)
+    assert after is not None
+    assert plan(after).conflicts == ()
+
+
+@some
+@given(kitchen_potlucks(most=4))
+def test_minutes_saved_are_those_the_plan_has_less_once_it_is_taken(party: Potluck) -> None:
+    before = plan(party)
+    total = sum(d.late_min + d.unsafe_min for d in before.dishes)
+    for conflict in before.conflicts[:1]:
+        for fix in (conflict.fix, *conflict.others):
+            after = mended(party, conflict.promises[0], fix.kind, fix.minutes) if conflict.promises else None
+            if fix.saves_min is not None and after is not None:
+                # More effort may save more than the try did.
+                assert total - sum(d.late_min + d.unsafe_min for d in plan(after).dishes) >= fix.saves_min
