@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import datetime, timedelta
+from typing import Any
 
 from bot.buttons import Button
 from bot.capabilities.buying import source_words
@@ -107,7 +108,7 @@ def _stood(turn: Turn, dish: Promise, since: datetime | None) -> None:
     now = turn.known_promise(dish.id)
     ticking = clock(turn.potluck, now)
     left = ticking.left_min(turn.now)
-    facts = {"dish": dish.dish, "since": turn.voice.time(since), "limit": ticking.limit_min,
+    facts: dict[str, Any] = {"dish": dish.dish, "since": turn.voice.time(since), "limit": ticking.limit_min,
              "minutes": round(ticking.limit_min - left), "source": source}  # fmt: skip
     if left <= 0:
         turn.say("cold-over", buttons=[*gone_buttons(turn, [now]), [turn.undo_button()]], **facts)

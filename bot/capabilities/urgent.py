@@ -59,7 +59,7 @@ async def read_emergency(turn: Turn) -> None:
     where = country(turn.zone.key)
     severe = turn.has_potluck and any(one.degree >= SEVERE for one in avoided(turn.potluck))
     # Who is known to be severely allergic has the injector prescribed: it comes first, the call with it (EMER-05).
-    keys = ("urgent-injector", "urgent-call") if severe else ("urgent-call", "urgent-injector")
+    keys: tuple[str, ...] = ("urgent-injector", "urgent-call") if severe else ("urgent-call", "urgent-injector")
     keys = (*keys, "safety-emergency", "safety-poison-line")
     buttons = [[Button(turn.voice.plain("button-why"), "whynum")]] if turn.has_potluck else []
     source = source_words(turn, "EMER-05")
