@@ -6,8 +6,8 @@ from dataclasses import replace
 
 from bot.buttons import Link
 from bot.capabilities.needs import need_name
-from bot.capabilities.trouble import dish_named
 from bot.context import Turn
+from bot.naming import dish_named
 from bot.registry import Registry
 from bot.texts import Html
 from planning.changes import Refusal, may_manage

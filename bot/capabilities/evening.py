@@ -8,8 +8,8 @@ from typing import Any
 from bot.buttons import Button
 from bot.capabilities.late import here
 from bot.capabilities.leftovers import line, show
-from bot.capabilities.trouble import dish_named
 from bot.context import Turn
+from bot.naming import dish_named
 from bot.registry import Registry
 from bot.texts import Html
 from bot.understood import place_of
