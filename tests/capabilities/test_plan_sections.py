@@ -44,8 +44,9 @@ async def test_diets_what_a_cook_lists_decides_what_is_fit_for_a_need(play):
     )  # fmt: skip
 
     told = played.last("mei")
-    assert "slaw" in told
-    assert "pasta salad" not in told
+    assert "nothing listed in slaw" in told
+    assert "Not for you: pasta salad" in told
+    assert told.count("pasta salad") == 1
     assert "safe" not in told.casefold()
 
 
