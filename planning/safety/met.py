@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from planning.potluck import Potluck, Promise
+from planning.potluck import Guest, Potluck, Promise
 from planning.safety.allergens import ALLERGY, DEGREES, SEVERE, avoided, held
 
 
@@ -35,7 +35,7 @@ def met(potluck: Potluck) -> tuple[Met, ...]:
     is knows it already, and nobody else is concerned: that is left out.
     """
     owners: dict[str, list[tuple[str, int]]] = {}
-    for guest in potluck.guests:
+    for guest in _with_needs(potluck):
         for one in avoided(replace(potluck, guests=(guest,))):
             owners.setdefault(one.need, []).append((guest.id, one.degree))
     needs = [one for one in avoided(potluck) if one.degree >= ALLERGY]
@@ -48,6 +48,10 @@ def met(potluck: Potluck) -> tuple[Met, ...]:
             if how and whose - set(cooks) and (how != "perhaps" or one.degree >= SEVERE):
                 found.append(Met(promise.id, promise.dish, cooks, one.need, one.degree, how, whose))
     return tuple(found)
+
+
+def _with_needs(potluck: Potluck) -> tuple[Guest, ...]:
+    return tuple(g for g in potluck.guests if g.needs or g.diets or g.allergies)
 
 
 def _dishes(potluck: Potluck) -> tuple[Promise, ...]:
@@ -76,6 +80,13 @@ _FIRM = {"perhaps": 0, "usual": 1, "named": 2, "listed": 2}
 
 def news(before: Potluck, after: Potluck) -> News:
     """What meets now and did not before, or not as badly, or not as surely."""
+    # Most changes touch neither a need nor a dish: then nothing can be new, and nothing is looked up.
+    needing = tuple((g.id, g.answer, g.all_needs()) for g in _with_needs(after))
+    if (
+        before.promises == after.promises and before.bar == after.bar
+        and needing == tuple((g.id, g.answer, g.all_needs()) for g in _with_needs(before))
+    ):  # fmt: skip
+        return News((), (), (), ())
     known = {(m.promise, m.dish, m.need): (m.degree, _FIRM[m.how]) for m in met(before)}
     feared = {one.need: one.degree for one in avoided(before)}
     now = {one.need: one.degree for one in avoided(after) if one.degree >= ALLERGY}
