@@ -28,7 +28,8 @@ async def next_(turn: Turn) -> None:
 
 
 def _timeline(turn: Turn) -> Timeline | None:
-    found: Timeline | None = turn.services.planner.timeline(turn.potluck)
+    planner = turn.services.planner
+    found: Timeline | None = planner.timeline(turn.potluck) if planner is not None else None
     return found
 
 
