@@ -8,13 +8,13 @@ from typing import Any
 from bot.buttons import Button
 from bot.capabilities.buying import source_words
 from bot.capabilities.theday import all_out_since, start_clock, told_clock
-from bot.capabilities.urgent import EARLY, LATE, readable, still
+from bot.capabilities.urgent import food_may_be_meant, still
 from bot.context import Turn
 from bot.naming import dish_named
 from bot.registry import Registry
 from bot.understood import place_of
 from planning.changes import may_manage
-from planning.potluck import Potluck, Promise, Stage
+from planning.potluck import Potluck, Promise
 from planning.safety.clocks import clock
 from planning.safety.told import asks_how_long, asks_to_cook_on, over, put_out_words
 from planning.safety.urgent import languages, out_since
@@ -26,11 +26,9 @@ SERVING = timedelta(hours=8)
 
 
 async def read_table(turn: Turn) -> None:
-    potluck = turn.potluck if turn.has_potluck else None
-    if potluck is None or not readable(turn) or potluck.stage is Stage.CANCELLED:
+    if not food_may_be_meant(turn):
         return
-    if not potluck.starts_at - EARLY <= turn.now <= potluck.ends + LATE:
-        return
+    potluck = turn.potluck
     addressed = place_of(turn) not in (None, "person")
     named = dish_named(turn, turn.words, potluck.promises)
     for language in dict.fromkeys((turn.voice.language, *languages())):

@@ -91,11 +91,9 @@ async def read_ill(turn: Turn) -> None:
 
 async def read_food(turn: Turn) -> None:
     """Is it still good, how long has it been out, it is raw inside: answered from the clock and the tables."""
-    potluck = turn.potluck if turn.has_potluck else None
-    if potluck is None or not readable(turn) or potluck.stage is Stage.CANCELLED:
+    if not food_may_be_meant(turn):
         return
-    if not potluck.starts_at - EARLY <= turn.now <= potluck.ends + LATE:
-        return
+    potluck = turn.potluck
     addressed = place_of(turn) not in (None, "person")
     found = dish_named(turn, turn.words, potluck.promises)
     if found is None and not addressed:
@@ -117,6 +115,13 @@ async def read_food(turn: Turn) -> None:
             turn.handled = True
             _undone(turn, found, kind)
             return
+
+
+def food_may_be_meant(turn: Turn) -> bool:
+    """Whether words are read at all here, and at a time when they may be about food on the table."""
+    if not readable(turn) or turn.potluck.stage is Stage.CANCELLED:
+        return False
+    return turn.potluck.starts_at - EARLY <= turn.now <= turn.potluck.ends + LATE
 
 
 def readable(turn: Turn) -> bool:

@@ -15,8 +15,8 @@ from functools import cache
 
 from planning.replies.intents import CallOff, Intent, MoveTo, ReplyContext, Reschedule, Resize
 from planning.replies.text import Sentence, raw_words
-from planning.tables import rows
 from planning.when import Unclear, as_read_here, parse_when, shift
+from planning.word_patterns import said_in
 
 LONGEST_OPEN = 16
 """Words; what is longer in the open chatter is a story."""
@@ -220,16 +220,7 @@ _TIME_SAID = re.compile(
 
 @cache
 def _rows(language: str, number: str) -> tuple[Row, ...]:
-    macros = {"n": number}
-    found = []
-    for row in rows("words_hosting"):
-        if row["language"] != language:
-            continue
-        said = row["said"]
-        for name, piece in macros.items():
-            said = said.replace(f"{{{name}}}", piece)
-        if row["kind"].startswith("macro-"):
-            macros[row["kind"].removeprefix("macro-")] = said
-        else:
-            found.append(Row(row["kind"], re.compile(said), float(row["sure"] or 0), row["open"] == "yes"))
-    return tuple(found)
+    return tuple(
+        Row(row["kind"], said, float(row["sure"] or 0), row["open"] == "yes")
+        for row, said in said_in("words_hosting", language, {"n": number})
+    )

@@ -252,6 +252,13 @@ class ReplyContext:
         kind = self.replying_to or ""
         return kind.removeprefix("question:") if kind.startswith("question:") else None
 
+    def own_promise_in(self, text: str) -> str | None:
+        """The writer's promise named in a sentence's plain words (which begin and end with a space)."""
+        for promise, dish in self.own_promises:
+            if any(f" {word} " in text for word in dish.casefold().split() if len(word) > 2):
+                return promise
+        return None
+
     @property
     def name(self) -> str:
         return self.writer_name or dict(self.guests).get(self.writer, "")

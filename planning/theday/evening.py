@@ -12,6 +12,7 @@ from functools import cache
 
 from planning.dishes import lookup
 from planning.tables import rows, table_names
+from planning.word_patterns import said_in
 
 KINDS = ("here", "forgot", "ran-out", "take-home", "may-i", "rest", "hard")
 LONGEST, MOST_WORDS = 400, 22
@@ -66,16 +67,4 @@ def _names(language: str) -> frozenset[str]:
 
 @cache
 def _patterns(language: str) -> tuple[tuple[str, re.Pattern[str]], ...]:
-    macros: dict[str, str] = {}
-    found = []
-    for row in rows("words_evening"):
-        if row["language"] != language:
-            continue
-        said = row["said"]
-        for name, piece in macros.items():
-            said = said.replace(f"{{{name}}}", piece)
-        if row["kind"].startswith("macro-"):
-            macros[row["kind"].removeprefix("macro-")] = said
-        else:
-            found.append((row["kind"], re.compile(said)))
-    return tuple(found)
+    return tuple((row["kind"], said) for row, said in said_in("words_evening", language))

@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 
 from planning.potluck import AGE_GROUPS, Party
 from planning.replies import SetParty, read, read_party
-from planning.replies.english.ages import group_of_age
+from planning.replies.ages import group_of_age
 from tests.replies.corpus import context_of
 
 WORDS = ("zero", "one", "two", "three", "four", "five", "six", "seven", "eight")

@@ -137,7 +137,9 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         if trap in (None, "others") and (offered := offers.read_plain_offer_question(sentence, context)):
             found += offered
             continue
-        asked = [] if undo or ordered else terse.read_terse(sentence, context) or questions.read_question(sentence, context)
+        asked = (
+            [] if undo or ordered else terse.read_terse(sentence, context) or questions.read_question(sentence, context)
+        )
         if not undo and not asked and not ordered:
             asked = asking.read_loosely(sentence, context, trap)
         found += asked
@@ -167,13 +169,17 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
     found = elsewhere.without_the_absent(message, found, context)
     found = spelling.less_sure(message, doubt.doubt(message, found, context))
     if not chatted.addressed:
-        if (answered := _composed(message, chatted)) and not any(isinstance(i, DropPromise) for i in found):
+        addressed, unheard = _as_to_the_board(message, chatted)
+        answered = [] if unheard else open_chat.composed(message, addressed, chatted)
+        if answered and not any(isinstance(i, DropPromise) for i in found):
             return answered, passed
         if not plain:
             if open_chat.SUPPER.search(message.plain) is not None:
-                public = _in_the_open(message, chatted, supper=True) if open_chat.worth_a_look(message) else []
+                public = (
+                    _in_the_open(message, addressed, chatted, supper=True) if open_chat.worth_a_look(message) else []
+                )
                 return [*public, *(i for i in found if not public or not isinstance(i, (SetAnswer, SetParty)))], passed
-            public = _in_the_open(message, chatted) if open_chat.worth_a_look(message) else []
+            public = _in_the_open(message, addressed, chatted) if open_chat.worth_a_look(message) else []
             return [
                 *public,
                 *(i for i in found if not isinstance(i, (SetAnswer, Ask, SetParty)) and i not in public),
@@ -185,17 +191,15 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
     return found, passed
 
 
-def _composed(message: Message, context: ReplyContext) -> list[Intent]:
-    """What is plainly an answer to the board though nobody wrote to the bot."""
+def _as_to_the_board(message: Message, context: ReplyContext) -> tuple[list[Intent], list[str]]:
+    """What the message would say below the board, though nobody wrote to the bot; a long one says nothing."""
     if sum(len(s.tokens) for s in message.sentences) > MOST_WORDS:
-        return []
-    found, passed = read(open_chat.again(message), replace(context, replying_to="board"))
-    return [] if passed else open_chat.composed(message, found, context)
+        return [], []
+    return read(open_chat.again(message), replace(context, replying_to="board"))
 
 
-def _in_the_open(message: Message, context: ReplyContext, *, supper: bool = False) -> list[Intent]:
-    """Who comes, told to the group and not to the bot; `supper`: beside a word for it."""
-    found, _ = read(open_chat.again(message), replace(context, replying_to="board"))
+def _in_the_open(message: Message, found: list[Intent], context: ReplyContext, *, supper: bool = False) -> list[Intent]:
+    """Who comes, of what it says as to the board; `supper`: beside a word for it."""
     if supper:
         if any(doubt.unread(s, found, context).content > 0 for s in message.sentences):
             return []  # "we're coming to dig on Saturday"

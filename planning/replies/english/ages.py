@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
+from planning.replies.ages import group_of_age
 from planning.replies.english.lexicon import NUMBER, number_of, whole_number
 from planning.replies.english.persons import AND, noun_at
 from planning.replies.text import Token
@@ -22,13 +23,6 @@ _UNDER = re.compile(
 )
 _HYPHENED = re.compile(rf"(?P<n>{NUMBER})-(?P<unit>year|yr|month)s?-olds?")
 _FILLER = frozenset(("years", "year", "yrs", "yr", "y", "yo", "old", "months", "month", "-", "of", "age"))
-
-
-def group_of_age(years: int) -> str:
-    """Infants under 1, toddlers 1-3, children 4-12, teens 13-17, else adults (the groups of `planning.potluck`)."""
-    if years < 1:
-        return "infants"
-    return "toddlers" if years <= 3 else "children" if years <= 12 else "teens" if years <= 17 else "adults"
 
 
 def _in_years(n: int, unit: str | None) -> int:

@@ -6,7 +6,8 @@ from __future__ import annotations
 
 import re
 
-from planning.replies.english.ages import ages, bare_age, group_of_age
+from planning.replies.ages import group_of_age
+from planning.replies.english.ages import ages, bare_age
 from planning.replies.english.lexicon import whole_number
 from planning.replies.english.members import GOES_ON, item
 from planning.replies.english.parts import of_them

@@ -7,7 +7,8 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
-from planning.replies.english.ages import age_list, aged_noun, ages, bare_age, between, group_of_age, under, year_old
+from planning.replies.ages import group_of_age
+from planning.replies.english.ages import age_list, aged_noun, ages, bare_age, between, under, year_old
 from planning.replies.english.lexicon import whole_number, words
 from planning.replies.english.nouns import known_thing
 from planning.replies.english.parts import division

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from planning.replies.english.ages import aged_noun, bare_age, group_of_age, year_old
+from planning.replies.ages import group_of_age
+from planning.replies.english.ages import aged_noun, bare_age, year_old
 from planning.replies.english.lexicon import whole_number, words
 from planning.replies.english.persons import AND, ROLES, noun_at
 from planning.replies.text import Token

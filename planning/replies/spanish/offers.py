@@ -184,21 +184,13 @@ def category_of(name: str) -> tuple[str, float]:
     return "", 0.6
 
 
-def _own(context: ReplyContext, text: str) -> str | None:
-    """The writer's promise these words name, or their only one."""
-    for promise, dish in context.own_promises:
-        if any(f" {w} " in text for w in dish.casefold().split() if len(w) > 2):
-            return promise
-    return None
-
-
 def _swapped(sentence: Sentence, context: ReplyContext) -> list[Intent] | None:
     """ "cambio el slaw por guacamole", "en vez de slaw llevo flan": the one goes, the other comes."""
     text = sentence.text
     found = re.search(r" (?:cambio|cambiamos) (?P<old>.+?) por (?P<new>.+) $", text)
     if found is None:
         found = re.search(rf" en (?:vez|lugar) (?:de|del) (?P<old>.+?) ,? ?(?:yo )?{_BRING} (?P<new>.+) $", text)
-    if found is None or (mine := _own(context, f" {found['old']} ")) is None:
+    if found is None or (mine := context.own_promise_in(f" {found['old']} ")) is None:
         return None
     start, end = sentence.span_of(found)
     gone = DropPromise(mine, dict(context.own_promises)[mine], start=start, end=end, confidence=0.9)
@@ -210,7 +202,7 @@ def _dropped(sentence: Sentence, context: ReplyContext) -> tuple[list[Intent], i
     found = _NOT.search(sentence.text)
     if found is None or not context.own_promises:
         return None
-    mine = _own(context, sentence.text)
+    mine = context.own_promise_in(sentence.text)
     if mine is None and len(context.own_promises) == 1 and re.search(r" (?:nada|el mio|lo mio) ", sentence.text):
         mine = context.own_promises[0][0]
     if mine is None:
@@ -220,7 +212,7 @@ def _dropped(sentence: Sentence, context: ReplyContext) -> tuple[list[Intent], i
 
 
 def _changed(sentence: Sentence, context: ReplyContext) -> list[Intent]:
-    mine = _own(context, sentence.text)
+    mine = context.own_promise_in(sentence.text)
     many = _FOR.search(sentence.text)
     if mine is None or many is None:
         return []

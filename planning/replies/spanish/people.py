@@ -8,6 +8,7 @@ import re
 from functools import cache
 
 from planning.potluck import Party
+from planning.replies.ages import group_of_age
 from planning.replies.intents import AddPerson, Intent, ReplyContext, SetParty
 from planning.replies.spanish.lexicon import any_of, value_of
 from planning.replies.text import Sentence
@@ -151,8 +152,7 @@ def _ages(rest: str) -> list[int]:
 
 
 def letter_of(age: int) -> str:
-    """Infants under 1, toddlers 1-3, children 4-12, teens 13-17."""
-    return "i" if age < 1 else "d" if age < 4 else "c" if age < 13 else "t" if age < 18 else "a"
+    return next(letter for letter, group in LETTER.items() if group == group_of_age(age))
 
 
 def _age_of(text: str, count: int) -> dict[str, int]:

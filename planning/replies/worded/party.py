@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from planning.potluck import Party
+from planning.replies.ages import group_of_age
 from planning.replies.intents import Intent, ReplyContext, SetParty
 from planning.replies.text import Sentence
 from planning.replies.worded.words import Words
@@ -73,7 +74,7 @@ def counts_in(text: str, words: Words) -> dict[str, int]:
         count = int(match[1]) if match[1] else max(1, len(ages))
         if ages and group != "adults":
             for age in ages[:count]:
-                parts[group_of(age)] += 1
+                parts[group_of_age(age)] += 1
             count -= min(count, len(ages))
         parts[group] += count
     return parts
@@ -86,18 +87,3 @@ def _ages(rest: str, words: Words) -> list[int]:
         rf" ,? ?(?:\( ?({several})(?: (?:{age}))? ?\)|(?:(?:{age}|{article}) )?({several}) (?:{age})(?= ))", rest
     )
     return [int(n) for n in re.findall(r"[0-9]+", found[1] or found[2])] if found else []
-
-
-def group_of(age: int) -> str:
-    """Infants under 1, toddlers 1-3, children 4-12, teens 13-17."""
-    return (
-        "infants"
-        if age < 1
-        else "toddlers"
-        if age < 4
-        else "children"
-        if age < 13
-        else "teens"
-        if age < 18
-        else "adults"
-    )

@@ -19,7 +19,7 @@ def read_promises(sentence: Sentence, words: Words, context: ReplyContext) -> li
     """Promises, changed amounts of one's own and what is no longer brought."""
     text = sentence.text
     if (gone := words.find("drop", text)) is not None:
-        mine = _own(context, text)
+        mine = context.own_promise_in(text)
         if mine is None and len(context.own_promises) == 1:
             mine = context.own_promises[0][0]
         if mine is None:
@@ -29,7 +29,7 @@ def read_promises(sentence: Sentence, words: Words, context: ReplyContext) -> li
     brought = words.find("bring", text)
     if brought is None:
         many = words.find("for", text)
-        mine = _own(context, text)
+        mine = context.own_promise_in(text)
         if many is not None and mine is not None and (n := words.number_in(many)) is not None:
             start, end = sentence.span_of(many)
             return [ChangePromise(mine, float(n), start=start, end=end, confidence=0.82)]
@@ -132,11 +132,3 @@ def category_of(name: str, language: str) -> tuple[str, float]:
     if guess.category is not None and guess.confidence >= 0.8:
         return guess.category, 0.82
     return "", 0.6
-
-
-def _own(context: ReplyContext, text: str) -> str | None:
-    """The writer's promise these words name."""
-    for promise, dish in context.own_promises:
-        if any(f" {w} " in text for w in dish.casefold().split() if len(w) > 2):
-            return promise
-    return None
