@@ -21,10 +21,13 @@ OPEN = replace(context_of("chat"), language="es")
 NEWEST = "spanish_third.tsv"
 """Written by somebody who has not seen the reader; at first sight any change was right in 0.562, and 0.315 of what was
 said to the bot was understood."""
+UNREAD = "spanish_fourth.tsv"
+"""Written by somebody who has not seen the reader, and not looked at yet: without floors until its first sight is told
+here."""
 
 
 def test_the_corpus_is_read_with_few_wrong_changes() -> None:
-    tally = counts([outcome(line) for line in lines("spanish_*.tsv") if line.file != NEWEST])
+    tally = counts([outcome(line) for line in lines("spanish_*.tsv") if line.file not in (NEWEST, UNREAD)])
     right, wrong, missed = (sum(tally[k].values()) for k in ("right", "wrong", "missed"))
 
     assert right / (right + wrong) >= 0.97
