@@ -10,9 +10,10 @@ from planning.kitchen.attempt import attempt
 from planning.kitchen.conflicts import explain
 from planning.kitchen.fridge import fridge_conflicts
 from planning.kitchen.implausible import believable, implausible
-from planning.kitchen.result import Conflict, Fix, Timeline
+from planning.kitchen.result import Conflict, Fix, PlannedStep, Timeline
 from planning.kitchen.solve import EFFORT
 from planning.kitchen.steps import LACKING, check
+from planning.kitchen.thawing import thaw_conflicts
 from planning.kitchen.units import say_in_units
 from planning.potluck import Answer, Potluck, Stage
 
@@ -43,15 +44,20 @@ def timeline(
     checked, faults = check(potluck)
     faults += figures
     if not checked:
-        told = _in_units(potluck, faults + fridge_conflicts(potluck))
+        told = _in_units(potluck, faults + _warnings(potluck, (), now))
         return replace(NOTHING, status="impossible" if faults else "optimal", conflicts=told)
     found = attempt(potluck, checked, now, effort=effort, seed=seed, seconds=seconds, clock=clock)
     lacking = frozenset(p for fault in faults if fault.rule in LACKING for p in fault.promises)
     broken = faults + explain(potluck, checked, now, found, effort=effort, seed=seed, told=lacking)
     status = "impossible" if broken else "optimal" if found.solution.proved else "feasible"
-    conflicts = _in_units(potluck, broken + fridge_conflicts(potluck, found.steps))
+    conflicts = _in_units(potluck, broken + _warnings(potluck, found.steps, now))
     objective, bound = found.solution.cost.objective, found.solution.bound
     return Timeline(status, objective, bound, found.steps, found.dishes, conflicts)
+
+
+def _warnings(potluck: Potluck, steps: tuple[PlannedStep, ...], now: datetime) -> tuple[Conflict, ...]:
+    """What stands in no step's way: room in the refrigerator, and what is frozen."""
+    return (*thaw_conflicts(potluck, steps, now), *fridge_conflicts(potluck, steps))
 
 
 def _in_units(potluck: Potluck, conflicts: tuple[Conflict, ...]) -> tuple[Conflict, ...]:

@@ -14,9 +14,9 @@ from datetime import datetime, timedelta
 from planning.kitchen.attempt import Attempt, attempt
 from planning.kitchen.mend import can_cook_at_home, mended
 from planning.kitchen.modes import SLOT_MIN
-from planning.kitchen.problem import wake_up
 from planning.kitchen.result import Conflict, DishTimes
 from planning.kitchen.steps import HEATING, OVEN, SLOW, STOVE, Checked, check, say_conflict
+from planning.kitchen.waking import wake_up
 from planning.kitchen.ways import MOST_LATER_MIN, Way, can_cook_ahead, in_use, usual_way
 from planning.potluck import Potluck, Say
 from planning.safety.wall_clock import plain_facts

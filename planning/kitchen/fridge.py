@@ -13,12 +13,12 @@ from datetime import datetime, timedelta
 
 from planning.amounts import parse, to_unit
 from planning.dishes import lookup
-from planning.kitchen.problem import wake_up
 from planning.kitchen.result import Conflict, PlannedStep
 from planning.kitchen.steps import say_conflict
 from planning.kitchen.units import L_PER_QT
 from planning.kitchen.usual import SURE
 from planning.kitchen.volume import quarts
+from planning.kitchen.waking import wake_up
 from planning.potluck import Answer, Potluck, Promise
 from planning.safety.thaw import thaw_by, thaw_days
 from planning.safety.wall_clock import plain_facts

@@ -42,6 +42,8 @@ def mended(potluck: Potluck, promise_id: str, kind: str, minutes: int = 0) -> Po
     if kind == "arrive-earlier" and promise.arrives_at is not None:
         return _put(potluck, replace(promise, arrives_at=promise.arrives_at - timedelta(minutes=minutes)))
     steps, _ = steps_of(potluck, promise)
+    if kind == "thaw-longer":
+        return _thawed_for(potluck, promise, minutes)
     if kind == "cook-ahead":
         again = reheated_at_home(potluck, promise, steps) or reheated(potluck.kitchen, steps)
         return _heated(potluck, promise, again) if again else None
@@ -112,6 +114,16 @@ def carried_hot(potluck: Potluck, promise: Promise, steps: tuple[HeatStep, ...])
     before = tuple(s for s in steps[: last + 1] if s.kind != "transport")
     hot = HeatStep("keep-warm", max(1, way + rest), HOLD_F, at="home")
     return (*before, hot, HeatStep("transport", 0, at="home"), *(s for s in steps[last + 1 :] if s.kind == "serve"))
+
+
+def _thawed_for(potluck: Potluck, promise: Promise, minutes: int) -> Potluck:
+    """The first thaw among its steps as long as that, any other gone."""
+    first = next((n for n, s in enumerate(promise.heat or ()) if s.kind == "thaw"), -1)
+    steps = tuple(
+        replace(s, minutes=minutes) if n == first else s
+        for n, s in enumerate(promise.heat or ()) if s.kind != "thaw" or n == first
+    )  # fmt: skip
+    return _put(potluck, replace(promise, heat=steps))
 
 
 def _heated(potluck: Potluck, promise: Promise, steps: tuple[HeatStep, ...]) -> Potluck:

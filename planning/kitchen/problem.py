@@ -7,9 +7,9 @@ whole number of five-minute steps before it.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
-from datetime import UTC, datetime, time, timedelta
+from datetime import datetime, timedelta
 from itertools import pairwise
 
 from planning.kitchen.core import Course, Dish, Lag, Mode, Problem, Resource, Task
@@ -25,33 +25,15 @@ from planning.kitchen.steps import (
     last_heat,
     usable_watts,
 )
+from planning.kitchen.thawing import longer_by
 from planning.kitchen.volume import quarts
-from planning.potluck import Kitchen, Potluck, SlowCooker
+from planning.kitchen.waking import Frame, wake_up, windows
+from planning.potluck import HeatStep, Kitchen, Potluck, SlowCooker
 
 PREHEAT_MIN = 15
 LATE_WEIGHT, UNSAFE_WEIGHT = 1_000, 10_000
 USUAL_TRAVEL_MIN = 15
 """What a dish cooked at home is given to get there when nobody said how far it is; common practice, no source."""
-
-
-@dataclass(frozen=True)
-class Frame:
-    """The grid: slot 0 is `origin` (UTC), serving is at slot `due`, people are up from slot `wake`."""
-
-    origin: datetime
-    due: int
-    wake: int
-    now: int
-
-    def slot_up(self, instant: datetime) -> int:
-        """The first slot that begins at or after the instant, never below 0."""
-        return max(0, math.ceil((instant - self.origin).total_seconds() / 60 / SLOT_MIN))
-
-    def slot_down(self, instant: datetime) -> int:
-        return math.floor((instant - self.origin).total_seconds() / 60 / SLOT_MIN)
-
-    def instant(self, slot: int) -> datetime:
-        return self.origin + timedelta(minutes=slot * SLOT_MIN)
 
 
 @dataclass(frozen=True)
@@ -88,20 +70,6 @@ class _Parts:
     places: dict[tuple[str, int], tuple[str | None, int | None]] = field(default_factory=dict)
 
 
-def wake_up(potluck: Potluck) -> datetime:
-    """The last time people got up before serving (UTC)."""
-    try:
-        up = time.fromisoformat(potluck.kitchen.awake[0])
-    except (ValueError, IndexError):
-        up = time(7, 0)
-    local = potluck.local(potluck.starts_at)
-    day = local.date()
-    at = datetime.combine(day, up, potluck.zone).replace(fold=0).astimezone(UTC)
-    if at >= potluck.starts_at:
-        at = datetime.combine(day - timedelta(days=1), up, potluck.zone).replace(fold=0).astimezone(UTC)
-    return at
-
-
 def make(
     potluck: Potluck,
     checked: Iterable[Checked],
@@ -116,7 +84,7 @@ def make(
     """
     dishes = tuple(checked)
     kitchen = potluck.kitchen
-    longest = max((sum(slots(s.minutes) for s in c.steps) for c in dishes), default=0)
+    longest = max((_work(c) for c in dishes), default=0)
     wake = wake_up(potluck)
     back = math.ceil((potluck.starts_at - wake).total_seconds() / 60 / SLOT_MIN)
     days = min(21, max(0, math.ceil((longest - back) * SLOT_MIN / 1440)) + 1) if longest > back else 0
@@ -153,6 +121,11 @@ def _clip(task: Task, horizon: int) -> Task:
     return replace(task, windows=windows)
 
 
+def _work(one: Checked) -> int:
+    """Slots the dish takes from its first step to its last, with the time the rule for thawing asks for."""
+    return sum(slots(s.minutes) for s in one.steps) + slots(longer_by(one))
+
+
 MOST_UNITS = 1000
 """Nobody has more burners or hands; a larger number written by mistake would only cost memory."""
 
@@ -181,12 +154,13 @@ def _add_dish(potluck: Potluck, frame: Frame, one: Checked, parts: _Parts, set_p
     guest = potluck.guest(promise.guest)
     travel = slots(min(guest.travel_min, 1440)) if guest is not None and guest.travel_min > 0 else 0
     arrival = frame.slot_up(promise.arrives_at) if promise.arrives_at is not None else 0
-    total = sum(slots(s.minutes) for s in steps)
+    total = _work(one)
     runs = groups(steps)
     early_until = _early_steps(one, total > frame.due - max(frame.wake, frame.now))
     ids: list[str] = []
     there_by = _home_by(potluck, frame, one, travel)
-    ready = spare = 0
+    ready = spare = waits = 0
+    longer, thawed = slots(longer_by(one)), max((n for n, s in enumerate(steps) if s.kind == "thaw"), default=-1)
     last_hot = max((n for n, g in enumerate(runs) if any(keeps_hot(steps[i]) for i in g)), default=-1)
     for number, group in enumerate(runs):
         task_id = f"{promise.id}#{group[0]}"
@@ -213,12 +187,13 @@ def _add_dish(potluck: Potluck, frame: Frame, one: Checked, parts: _Parts, set_p
         if one.hot and number == last_hot and steps[group[-1]].kind in HEATING:
             modes, hands, at_end = ending_on_a_slot(modes, hands, [[steps[n] for n in g] for g in runs[number + 1 :]])
         spare = min((m.spare_min for m in modes), default=0)
-        low = max(frame.now, 0 if away else arrival)
-        if in_home_oven(first) or (first.kind in (OVEN, KEEP_WARM) and not away and any(m.oven for m in modes)):
-            low = max(low, max(frame.now, frame.wake) + slots(PREHEAT_MIN))
-        windows = tuple(_windows(potluck, frame, low, early=group[-1] <= early_until))
-        start = next((max(lo, ready) for lo, hi in windows if hi >= max(lo, ready)), max(windows[-1][0], ready))
+        heated = first.kind in (OVEN, KEEP_WARM) and not away and any(m.oven for m in modes)
+        warm = slots(PREHEAT_MIN) if heated or in_home_oven(first) else 0
+        may = windows(potluck, frame, mine, 0 if away else arrival, early=group[-1] <= early_until, warm=warm)
+        start = next((max(lo, ready) for lo, hi in may if hi >= max(lo, ready)), max(may[-1][0], ready))
         ready = start + min((m.duration for m in modes), default=0)
+        if group[-1] == thawed and ready + longer + _left(steps, group) <= frame.due:
+            ready, waits = ready + longer, longer
         latest = there_by
         if away and promise.arrives_at is not None:
             later_home = any(s.kind == "transport" for s in steps[group[-1] + 1 :])
@@ -227,19 +202,27 @@ def _add_dish(potluck: Potluck, frame: Frame, one: Checked, parts: _Parts, set_p
         # A time that cannot be kept is left to the search for conflicts, not to an empty model.
         if latest is not None and ready > latest:
             latest = None
-        parts.tasks.append(Task(task_id, modes, windows, latest, hands))
+        parts.tasks.append(Task(task_id, modes, may, latest, hands))
         parts.links[task_id] = Link(promise.id, group, at_end)
         parts.places.update({(task_id, n): place for n, place in enumerate(places)})
         ids.append(task_id)
     made = {t.id: t.modes for t in parts.tasks[-len(ids) :]}
     for (before, group), (after, next_group) in pairwise(zip(ids, runs, strict=True)):
         between = lag(before, after, steps[group[-1]], steps[next_group[0]], travel)
+        if waits and group[-1] == thawed:
+            # Moved to the refrigerator as early as the rule has it, however short a thaw its cook gave.
+            between = replace(between, least=max(between.least, waits), most=None)
         parts.lags.append(wide_enough(between, made[before], made[after]))
     off = ids[last_hot]
     heat_task = next(t for t in parts.tasks if t.id == off)
     return Dish(promise.id, ids[-1], f"c:{promise.id}", wait_weight=1 if one.hot else 0,
                 limit_min=OFF_HEAT_MIN if one.hot else None, unsafe_weight=UNSAFE_WEIGHT, off_heat=off,
                 hold=hold_of(potluck.kitchen, one, heat_task, parts.places, units))  # fmt: skip
+
+
+def _left(steps: Sequence[HeatStep], group: Sequence[int]) -> int:
+    """Slots of the steps after a group."""
+    return sum(slots(s.minutes) for s in steps[group[-1] + 1 :])
 
 
 def _home_by(potluck: Potluck, frame: Frame, one: Checked, travel: int) -> int | None:
@@ -268,21 +251,3 @@ def _early_steps(one: Checked, too_long: bool) -> int:
     if too_long and not one.hot:
         return len(one.steps)
     return cold[-1] if cold and too_long else -1
-
-
-def _windows(potluck: Potluck, frame: Frame, low: int, *, early: bool) -> Iterator[tuple[int, int]]:
-    """When a step may start: from waking on the day, and for early steps in the waking hours of days before."""
-    if early:
-        begin, end = potluck.kitchen.awake
-        try:
-            up, down = time.fromisoformat(begin), time.fromisoformat(end)
-        except ValueError:
-            up, down = time(7, 0), time(22, 0)
-        wake_day = potluck.local(frame.instant(frame.wake)).date()
-        for back in range(21, 0, -1):
-            day = wake_day - timedelta(days=back)
-            lo = frame.slot_up(datetime.combine(day, up, potluck.zone).astimezone(UTC))
-            hi = frame.slot_down(datetime.combine(day, down, potluck.zone).astimezone(UTC))
-            if hi >= max(lo, low) and hi < frame.wake:
-                yield max(lo, low), hi
-    yield max(low, frame.wake), 1 << 20

@@ -10,9 +10,9 @@ from datetime import datetime, timedelta
 from planning.kitchen.attempt import Attempt
 from planning.kitchen.mend import can_cook_at_home, reheated, reheated_at_home
 from planning.kitchen.modes import SLOT_MIN
-from planning.kitchen.problem import wake_up
 from planning.kitchen.result import DishTimes, PlannedStep
 from planning.kitchen.steps import HEATING, Checked, usable_watts
+from planning.kitchen.waking import wake_up
 from planning.potluck import Potluck
 
 MOST_LATER_MIN = 180

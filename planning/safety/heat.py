@@ -12,21 +12,13 @@ from planning.kitchen.usual import likely_steps
 from planning.kitchen.volume import quarts
 from planning.potluck import HeatStep, Potluck, Promise
 from planning.safety.notes import BLOCK, NOTE, WARN, SafetyNote, note
-from planning.safety.thaw import thaw_by, thaw_days
+from planning.safety.thaw import MOST_DAYS, cold_water_min, thaw_by, thaw_days
 from planning.safety.wall_clock import plain_facts
 from planning.safety.words import has
 
 REHEAT_OVEN_F = 325
-COLD_WATER_MIN_PER_LB = 30
-HEAVIEST_LB = 1000.0
-"""Only keeps a slip of the pen within what a calendar can hold."""
 SHORT_SLOW_MIN = 120
 """A slow cooker that runs for less warms up rather than cooks; common practice, no source."""
-
-
-def cold_water(frozen_lb: float) -> timedelta:
-    """Time in cold water: 30 minutes a pound (THAW-05), the water changed every 30 minutes (THAW-04)."""
-    return timedelta(minutes=COLD_WATER_MIN_PER_LB * min(frozen_lb, HEAVIEST_LB))
 
 
 def thaw_notes(potluck: Potluck, promise: Promise, now: datetime, timeline: Timeline | None) -> Iterator[SafetyNote]:
@@ -36,14 +28,14 @@ def thaw_notes(potluck: Potluck, promise: Promise, now: datetime, timeline: Time
     lb = promise.frozen_lb
     if latest is None or lb is None:
         return
-    needed = latest + timedelta(days=min(thaw_days(lb), 60))
+    needed = latest + timedelta(days=min(thaw_days(lb), MOST_DAYS))
     facts: dict[str, object] = {"dish": promise.dish, "lb": lb, "days": thaw_days(lb)}
     if now <= latest:
         yield note("THAW-03", NOTE, "thaw-fridge", facts | plain_facts(potluck, {"by": latest}),
                    promise=promise.id, deadline=latest)  # fmt: skip
         return
-    water_by = needed - cold_water(lb)
-    facts |= plain_facts(potluck, {"by": water_by, "hours": math.ceil(cold_water(lb).total_seconds() / 1800) / 2})
+    water_by = needed - timedelta(minutes=cold_water_min(lb))
+    facts |= plain_facts(potluck, {"by": water_by, "hours": math.ceil(cold_water_min(lb) / 30) / 2})
     late = now > water_by
     yield note("THAW-05", BLOCK if late else WARN, "thaw-too-late" if late else "thaw-water", facts,
                promise=promise.id, deadline=water_by)  # fmt: skip

@@ -12,7 +12,8 @@ from planning.safety import safety
 from planning.safety.notes import row
 
 CONFLICT_ROWS = {
-    "off-heat": "HOLD-06", "hold-too-cool": "HOLD-06", "frozen-weight": "COOK-35", "too-heavy": "COOK-35",
+    "off-heat": "HOLD-06", "hold-too-cool": "HOLD-06", "thaw-short": "THAW-03", "thaw-late": "THAW-03",
+    "frozen-weight": "COOK-35", "too-heavy": "COOK-35",
     "too-much-power": "ELEC-03", "no-outlet": "ELEC-18",
 }  # fmt: skip
 """The row behind a conflict of the timeline, where it rests on one and not on arithmetic alone."""

@@ -18,10 +18,10 @@ from planning.kitchen.result import PlannedStep, Timeline
 from planning.potluck import Answer, Guest, HeatStep, Kitchen, Party, Potluck, Promise, SlowCooker, Stage
 from planning.safety import BLOCK, NOTE, WARN, SafetyNote, safety
 from planning.safety.clocks import clock, warm_half
-from planning.safety.heat import cold_water
 from planning.safety.ill import may_cook_from
 from planning.safety.notes import note
 from planning.safety.standing_out import cooling, leftover_days
+from planning.safety.thaw import cold_water_min
 from planning.safety.words import perishable
 
 CHICAGO = "America/Chicago"
@@ -209,7 +209,7 @@ def test_too_late_for_the_refrigerator_it_thaws_in_cold_water_from_04_25() -> No
 
     found = rules(SATURDAY, at("2027-11-26T12:00"), plan)["thaw-water"]
 
-    assert cold_water(14) == timedelta(hours=7)
+    assert cold_water_min(14) == 7 * 60
     assert (found.deadline, found.severity) == (at("2027-11-27T04:25"), WARN)
 
 

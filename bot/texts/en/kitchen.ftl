@@ -85,6 +85,37 @@ kitchen-fridge-full = The refrigerator holds about { $metric ->
     [5] Saturday
    *[6] Sunday
 }.
+# What is frozen: $lb, $days by the rule, $given (a span of time), $by_time and $by_weekday; $water_time, $water_weekday
+# and $hours for cold water
+kitchen-thaw-short = “{ $dish }” ({ so-heavy }, frozen) is given { $given } to thaw, and the rule is a day in the refrigerator for every { $metric ->
+    [yes] 1.8 kg
+   *[no] 4 lb
+}: { $days ->
+    [one] one day
+   *[other] { $days } days
+}.
+kitchen-thaw-late = “{ $dish }” ({ so-heavy }, frozen) needs { $days ->
+    [one] one day
+   *[other] { $days } days
+} in the refrigerator to thaw: it had to be there by { $by_time } on { thaw-by-weekday }.
+thaw-by-weekday = { $by_weekday ->
+        [0] Monday
+        [1] Tuesday
+        [2] Wednesday
+        [3] Thursday
+        [4] Friday
+        [5] Saturday
+       *[6] Sunday
+    }
+thaw-water-weekday = { $water_weekday ->
+        [0] Monday
+        [1] Tuesday
+        [2] Wednesday
+        [3] Thursday
+        [4] Friday
+        [5] Saturday
+       *[6] Sunday
+    }
 # $n: a figure nobody can mean
 kitchen-servings = “{ $dish }”: { $n } servings cannot be right.
 kitchen-out-min = “{ $dish }”: { $n } minutes out of the cold or off the heat cannot be right.
@@ -103,6 +134,9 @@ fix-smaller = Two smaller ones of up to { $metric ->
     [yes] { $most_kg } kg
    *[no] { $most } lb
 } thaw and cook in time.
+fix-thaw-longer = Move it from the freezer to the refrigerator by { $by_time } on { thaw-by-weekday }.
+fix-cold-water = If it is still frozen: cold water, changed every 30 minutes, for { $hours } hours, from { $water_time } on { thaw-water-weekday } at the latest; then cook it at once.
+fix-thawed = If it is still frozen, plan something else or buy it thawed.
 fix-hold-hotter = Hold it at { temp-least } or hotter.
 fix-cook-ahead = Cook it ahead at home, chill it, and reheat it to { at-165 }.
 fix-split = Split it over two rounds or two ovens.

@@ -76,6 +76,35 @@ kitchen-fridge-full = En el refrigerador caben unos { $metric ->
     [5] sábado
    *[6] domingo
 }.
+kitchen-thaw-short = Para «{ $dish }» ({ so-heavy }, congelado) se dan { $given } de descongelación y la regla es un día en el refrigerador por cada { $metric ->
+    [yes] 1.8 kg
+   *[no] 4 lb
+}: { $days ->
+    [one] un día
+   *[other] { $days } días
+}.
+kitchen-thaw-late = «{ $dish }» ({ so-heavy }, congelado) necesita { $days ->
+    [one] un día
+   *[other] { $days } días
+} en el refrigerador para descongelarse: tenía que estar ahí a las { $by_time } del { thaw-by-weekday }.
+thaw-by-weekday = { $by_weekday ->
+        [0] lunes
+        [1] martes
+        [2] miércoles
+        [3] jueves
+        [4] viernes
+        [5] sábado
+       *[6] domingo
+    }
+thaw-water-weekday = { $water_weekday ->
+        [0] lunes
+        [1] martes
+        [2] miércoles
+        [3] jueves
+        [4] viernes
+        [5] sábado
+       *[6] domingo
+    }
 kitchen-servings = «{ $dish }»: { $n } porciones no puede ser.
 kitchen-out-min = «{ $dish }»: { $n } minutos fuera del frío o del fuego no puede ser.
 kitchen-party = { $name }: { $n } personas juntas no puede ser.
@@ -92,6 +121,9 @@ fix-smaller = Dos más pequeños, de hasta { $metric ->
     [yes] { $most_kg } kg
    *[no] { $most } lb
 }, se descongelan y se hacen a tiempo.
+fix-thaw-longer = Pásalo del congelador al refrigerador a más tardar a las { $by_time } del { thaw-by-weekday }.
+fix-cold-water = Si sigue congelado: en agua fría, cambiada cada 30 minutos, durante { $hours } horas, a más tardar desde las { $water_time } del { thaw-water-weekday }; después se cocina enseguida.
+fix-thawed = Si sigue congelado, elige otra cosa o cómpralo descongelado.
 fix-hold-hotter = Mantenlo a { temp-least } o más.
 fix-cook-ahead = Hazlo antes en casa, enfríalo y recaliéntalo a { at-165 }.
 fix-split = Repártelo en dos tandas o dos hornos.

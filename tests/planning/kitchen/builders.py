@@ -35,5 +35,7 @@ def kitchen(ovens: int = 1, **facts: object) -> Kitchen:
 
 
 def potluck(*promises: Promise, **facts: object) -> Potluck:
-    usual: dict[str, object] = {"guests": (Guest("g", "G", Answer.YES),), "kitchen": kitchen(), "promises": promises}
-    return Potluck("p", SERVING, CHICAGO, **(usual | facts))  # type: ignore[arg-type]
+    usual: dict[str, object] = {
+        "starts_at": SERVING, "guests": (Guest("g", "G", Answer.YES),), "kitchen": kitchen(), "promises": promises,
+    }  # fmt: skip
+    return Potluck("p", timezone=CHICAGO, **(usual | facts))  # type: ignore[arg-type]

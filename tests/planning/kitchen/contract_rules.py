@@ -76,6 +76,21 @@ class _Replay:
         yield from self._plugs()
         yield from self._hands()
 
+    def up_before(self, moment: datetime) -> datetime:
+        """When the cook got up before a moment; on the day itself nobody is expected to get up again."""
+        if moment >= self.waking:
+            return self.waking
+        local = moment.astimezone(self.zone)
+        up = datetime.combine(local.date(), self.up, self.zone)
+        return up if up <= moment else datetime.combine(local.date() - timedelta(days=1), self.up, self.zone)
+
+    def awake(self, moment: datetime) -> bool:
+        """Whether the cook is up, by hours that may run over midnight."""
+        wall = moment.astimezone(self.zone).time()
+        if self.up < self.down:
+            return self.up <= wall <= self.down
+        return wall >= self.up or wall <= self.down
+
     def given(self, step: Doc) -> Doc | None:
         heat = self.promises[step["promise"]].get("heat") or []
         return heat[step["step"]] if step["step"] < len(heat) else None
@@ -144,10 +159,8 @@ class _Replay:
                 yield f"{who}: in the past"
             if arrival and step["at"] == "venue" and step["kind"] != "transport" and step["from"] < arrival:
                 yield f"{who}: before it arrives"
-            if step["from"] < self.waking:
-                wall = step["from"].astimezone(self.zone).time()
-                if not self.up <= wall <= self.down:
-                    yield f"{who}: the cook sleeps"
+            if step["from"] < self.waking and not self.awake(step["from"]):
+                yield f"{who}: the cook sleeps"
             if self.lacking(step) and name not in self.excused:
                 yield f"{who}: in nothing, and no conflict says so"
         home = [s for s in mine if s["at"] == "home" or s["kind"] == "transport"]
@@ -183,7 +196,7 @@ class _Replay:
                 room[home] = max(4, room.get(home, 0), given.get("pans", 1))
         for place, steps in by.items():
             for s in steps:
-                if (s["from"] - max(self.now, self.waking)).total_seconds() < 15 * 60:
+                if (s["from"] - max(self.now, self.up_before(s["from"]))).total_seconds() < 15 * 60:
                     yield f"{place}: no time to preheat for {s['promise']}"
                 if s["temp_f"] is None and len(steps) > 1:
                     yield f"{place}: no set-point for {s['promise']}"

@@ -32,6 +32,16 @@ def last_waking(potluck: Potluck) -> datetime:
     return at if at < serving else datetime.combine(serving.date() - timedelta(days=1), up, potluck.zone)
 
 
+def _up_before(potluck: Potluck, moment: datetime) -> datetime:
+    """When the cook got up before a moment."""
+    if moment >= last_waking(potluck):
+        return last_waking(potluck)
+    up = time.fromisoformat(potluck.kitchen.awake[0])
+    day = moment.astimezone(potluck.zone).date()
+    at = datetime.combine(day, up, potluck.zone)
+    return at if at <= moment else datetime.combine(day - timedelta(days=1), up, potluck.zone)
+
+
 LACKING = {"no-oven", "too-many-pans", "no-burner", "no-grill", "no-slow-cooker", "no-microwave", "no-outlet",
            "too-much-power", "nothing-to-hold-in"}  # fmt: skip
 
@@ -132,7 +142,7 @@ def _ovens(potluck: Potluck, timeline: Timeline, now: datetime) -> Iterator[str]
                     yield f"{name}: {step.temp_f} °F is too far from {given.temp_f} of {step.promise}"
             if given is not None and given.kind == "oven" and step.pans != given.pans:
                 yield f"{name}: {step.pans} pans told, {given.pans} given"
-            if _minutes(max(now, last_waking(potluck)), step.start) < 15:
+            if _minutes(max(now, _up_before(potluck, step.start)), step.start) < 15:
                 yield f"{name}: no time to preheat for {step.promise}"
         for minute in _minutes_of(steps):
             inside = [s for s in steps if s.start <= minute < s.end]
