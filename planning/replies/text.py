@@ -25,6 +25,7 @@ _TOKEN = re.compile(
 )
 _QUOTES = re.compile(r"[\"“”«»„][^\"“”«»„\n]{1,600}[\"“”«»„]|(?<!\w)['‘][^'‘’\n]{3,300}['’](?!\w)")
 _FACES = re.compile(r"(?<![\w:])(?:(?:[:;=]|8(?=-))[-'^]?[)(\]\[DPpoO*3|/\\]+|<3+|\^_?\^|[xX]D+)(?!\w)")
+_CAPITAL = re.compile(r"\s+(?:[^\W\d_a-z][a-z']|I\b)")
 _SHORTENED = frozenset(("lb", "lbs", "oz", "approx", "fl", "qt", "pt", "gal", "pkg", "st", "ca", "incl", "inc"))
 _END = frozenset(".!?;\n…")
 
@@ -101,10 +102,14 @@ class Message:
 
 
 def cut(
-    text: str, expand: Mapping[str, str], neutral: frozenset[str], is_before: frozenset[str] = frozenset()
+    text: str,
+    expand: Mapping[str, str],
+    neutral: frozenset[str],
+    is_before: frozenset[str] = frozenset(),
+    here: Mapping[int, str] | None = None,
 ) -> Message:
-    """The message's sentences. `expand` writes words out, `neutral` words are left out; before the words `is_before`
-    an ending "'s" is short for "is"."""
+    """The message's sentences. `expand` writes words out, `here` those that begin at a place; `neutral` words are left
+    out; before the words `is_before` an ending "'s" is short for "is"."""
     text = text[:LONGEST]
     lines = []
     quoted = False
@@ -115,7 +120,7 @@ def cut(
         lines.append(line)
     text = "\n".join(lines)
 
-    text = _FACES.sub(lambda m: " " * len(m[0]), text)
+    text = _FACES.sub(lambda m: ("." if _CAPITAL.match(text, m.end()) else " ") + " " * (len(m[0]) - 1), text)
 
     def blank(match: re.Match[str]) -> str:
         nonlocal quoted
@@ -150,12 +155,14 @@ def cut(
         if not raw[0].isalnum() and raw not in "+&(),-–—−:/#$€£%@*½⅓⅔¼¾⅛⅜⅝⅞" and raw[0] not in _V:
             if unicodedata.category(raw[0]) in ("So", "Sk", "Cn"):
                 symbols.append(raw)
+                if current and _begins(found, number + 1):
+                    close(False)  # "still coming 😊 My phone is dead"
             continue
         if raw in "*":
             continue
         word = raw[:40].lower().replace("’", "'").replace("ʼ", "'").replace("`", "'").replace("´", "'").rstrip("'")
         after = found[number + 1][0].lower() if number + 1 < len(found) else ""
-        written = expand.get(word, word)
+        written = (here or {}).get(match.start()) or expand.get(word, word)
         if word.endswith("'s") and written == word and after in is_before:
             written = expand.get(word[:-2], word[:-2]) + (" has" if after == "got" else " is")  # "my partner's vegan"
         if raw in "-–—" and text[match.start() - 1 : match.end() + 1] == f" {raw} " and not after.isdigit():
@@ -169,6 +176,12 @@ def cut(
             sentences[i] = Sentence(kept, sentence.question)
     sentences = [s for s in sentences if s.tokens]
     return Message(tuple(sentences), " . ".join(s.text.strip() for s in sentences), quoted, tuple(symbols))
+
+
+def _begins(found: list[re.Match[str]], number: int) -> bool:
+    """Whether a word with a capital letter and small ones comes next, or "I"."""
+    word = found[number][0] if number < len(found) else ""
+    return word[:1].isupper() and (word[1:2].islower() or word[:2] in ("I", "I'"))
 
 
 def _abbreviation(current: list[Token], found: list[re.Match[str]], number: int) -> bool:

@@ -188,7 +188,11 @@ class Outcome:
 def outcome(line: Line) -> Outcome:
     """What was read right, wrong and not at all."""
     language = "es" if line.file.startswith("spanish") else "en"
-    reading = read(line.text, replace(context_of(line.place), language=language))
+    return outcome_of(line, read(line.text, replace(context_of(line.place), language=language)))
+
+
+def outcome_of(line: Line, reading: Reading) -> Outcome:
+    """A reading compared with the line's label."""
     got: set[tuple[str, str]] = set()
     implied: set[tuple[str, str]] = set()
     silent: set[tuple[str, str]] = set()

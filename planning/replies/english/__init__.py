@@ -32,7 +32,9 @@ from planning.replies.english import (
     spelling,
     terse,
     traps,
+    typed,
     withdrawals,
+    wrapping,
 )
 from planning.replies.english.lexicon import neutral, words
 from planning.replies.english.lost import for_us
@@ -51,12 +53,6 @@ from planning.replies.intents import (
     Undo,
 )  # fmt: skip
 from planning.replies.text import Message, Sentence, cut
-
-_ILL = re.compile(
-    r"\b(?:(?P<i>ill)|(?P<we>well)) "
-    r"(?=(?:bring|make|be|come|do|take|cook|bake|get|grab|try|let|send|pick|buy|contribute|provide)\b)",
-    re.IGNORECASE,
-)
 
 
 @cache
@@ -91,11 +87,10 @@ def message_of(text: str) -> Message:
     """The message in plain words. "ill bring" is "I'll bring"; "I am ill" stays."""
     text = _FEWER.sub("−", _YEARS.sub("yo ", _HYPHENED.sub(" ", text)))
     text = _ISH.sub(" ", text)
-    fixed = _ILL.sub(lambda m: "i'l " if m["i"] else "we'l ", text)  # as long as before: places must not move
-    fixed = spelling.undictated(fixed)
+    fixed = typed.straight(spelling.undictated(text))  # as long as before: places must not move
     slips = spelling.slips(fixed, _expand())
-    message = cut(fixed, _expand() | slips if slips else _expand(), neutral(), _IS_BEFORE)
-    return replace(message, mended=frozenset(slips)) if slips else message
+    message = cut(fixed, _expand() | slips if slips else _expand(), neutral(), _IS_BEFORE, typed.written(fixed))
+    return wrapping.unwrapped(replace(message, mended=frozenset(slips)) if slips else message)
 
 
 def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[str]]:
@@ -104,6 +99,7 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
     passed: list[str] = []
     if traps.joking(message):
         return [], ["joke"]
+    message = wrapping.unwrapped(message, context.name)
     if not message.sentences and context.addressed and any(s in _APPROVING for s in message.symbols):
         return [SetAnswer(context.writer, Answer.YES, confidence=0.6)], []
     if signs := terse.read_signs(message, context):

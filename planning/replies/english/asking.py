@@ -11,6 +11,7 @@ import re
 
 from planning.replies.english.lexicon import NUMBER, any_of
 from planning.replies.english.nouns import known_thing
+from planning.replies.english.questions import tells
 from planning.replies.intents import Ask, Intent, ReplyContext
 from planning.replies.text import Sentence
 
@@ -69,6 +70,7 @@ def read_loosely(sentence: Sentence, context: ReplyContext, trap: str | None) ->
         or _TOLD.search(text)
         or _OF_PEOPLE.search(text)
         or _PUT_AS_ONE.match(text) is None
+        or tells(sentence)
     ):
         return []
     for topic, pattern in _TOPICS:

@@ -25,6 +25,7 @@ _OFFERS = (
     (re.compile(r" (?:i|we) have (?:also |already |just |even )*(?:made|baked|cooked|bought|prepared) (?!(?:it|this|that|up|a mess|sure|plans)\b)"), 0.75),
     (re.compile(r" (?:let|allow|permit) (?:me|us) (?:to )?(?P<verb>bring|make|bake|do|contribute|provide|supply|cook|offer|prepare|add|handle|take care of|furnish|get) "), 0.9),
     (_UP_WITH, 0.88),
+    (re.compile(rf"^ {_ADV}(?:(?:yes|ok|coming|in|so) ,? ?)*(?P<aux>(?:will|shall|can|could|might|may|going to|happy to|planning to|glad to|able to) ){_ADV}(?P<verb>{_VERB})(?: along| over)?(?: :)? "), 0.88),
     (re.compile(rf"^ {_ADV}(?:yes(?: ,)? )?(?P<aux>(?:will|can|could|going to|happy to|planning to|might|am) )?{_ADV}(?P<verb>bringing|bring|making|make|baking|bake|cooking|cook|doing|do|be bringing|contribute|provide|supply|grab|get|take|pick up|buy)(?: along)?(?: :)? "), 0.88),
     (re.compile(rf"(?: ,| and| but| \+| also| \x00| sorry|^ yes) {_ADV}(?P<aux>(?:will|shall|can|could|going to|happy to|am|are) )?{_ADV}(?P<verb>bringing|will bring|bring|make|making|doing|baking|bake|cooking|cook|send|sending)(?: along)? "), 0.88),
     (re.compile(r" (?:i|we) have(?: got)? (?=(?:dessert|drinks?|snacks|the|a|an|some|bread|salad|[0-9]+|two|three|half|loads|lots|plenty)\b)"), 0.75),
@@ -84,7 +85,7 @@ _BASE = frozenset(
     ("bring", "make", "bake", "cook", "do", "contribute", "provide", "supply", "grab", "get", "take", "pick up", "buy")
 )
 _SURELY = ("bringing", "will bring", "making", "baking")
-_COMMAND = next(i for i, (pattern, _) in enumerate(_OFFERS) if pattern.pattern.startswith("^"))
+_COMMAND = next(i for i, (pattern, _) in enumerate(_OFFERS) if "(?P<verb>bringing|bring|making|make|" in pattern.pattern)
 _HAS = next(i for i, (pattern, _) in enumerate(_OFFERS) if pattern.pattern.startswith(" (?:i|we) have(?: got)?"))
 _ADDS = next(i for i, (pattern, _) in enumerate(_OFFERS) if "add(?:ing)? " in pattern.pattern)
 _MADE = next(i for i, (pattern, _) in enumerate(_OFFERS) if "(?:made|baked|" in pattern.pattern)

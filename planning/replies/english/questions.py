@@ -38,12 +38,27 @@ _LATE = re.compile(
 _LATE_BY = re.compile(
     r"\blate(?: ,)?(?: by)?(?: (?:about|around|like|maybe|roughly|approx|probably|say))* (?P<much4>(?:[0-9]{1,3}|half an|an|a|one|two|ten|fifteen|twenty|thirty) (?:minutes?|mins?|hours?|hrs?))\b"
 )
+_LENGTH = re.compile(r"[0-9]|\b(?:min|mins|minutes?|hours?|hrs?|half|quarter|bit|ten|twenty|thirty|fifteen|five|forty)\b")
 _LATE_ARRIVAL = re.compile(
     r" (?:arrive|be there|get there|arriving|come|coming) (?:about |around )?(?P<much>[a-z0-9 ]{1,25}?) (?:late|after the start|after it starts|after you start)\b"
 )
 _NOT_LATE = re.compile(
     r"\b(?:not|never|hope|hopefully not|is|too|better) (?:be )?(?:running )?late\b|\blate (?:night|lunch|summer|reply|answer|response|to (?:reply|answer|the thread))\b|\b(?:too|it is|getting|stay|stayed|up|sleep) late\b|\bsorry for the late\b"
 )
+_NO_SUBJECT = re.compile(
+    r"^ (?:(?:ok|so|and|but|also|sorry|yes|well|hi|,) )*(?:will|would|can|could|should|shall|may|might|have|am|must) (?!(?:i|we|you|he|she|they|it|there|the|this|that|these|those|any|anyone|anybody|anything|some|someone|somebody|something|every|everyone|everybody|people|my|our|your|his|her|their|all|a|an|no|who|what|guests?|kids|children|dogs?|pets?|folks|one|both|others|mum|mom|dad|us|me)\b)(?P<next>[a-z']+) "
+)
+
+
+def tells(sentence: Sentence) -> bool:
+    """Whether it is no question though it begins like one: no mark, and nobody stands behind the verb ("will bring
+    ice")."""
+    if sentence.question or (match := _NO_SUBJECT.match(sentence.text)) is None:
+        return False
+    subject = sentence.tokens[sentence.token_range(match, "next")[0]]
+    return not subject.raw[:1].isupper() or subject.raw.isupper()
+
+
 _UNDO = re.compile(
     r"^ (?:(?:oops|whoops|oh no|sorry|no|wait|argh|ugh|hang on|hold on|bot|that|my mistake|actually|please|,|ok|can you|could you) )*(?:undo(?: that| this| it| my last| the last(?: one)?| last)?|(?:that is|this is|is) (?:not right|wrong|not correct|incorrect|not what i (?:said|meant|wrote))|not what i (?:meant|said|wrote)|scratch that|strike that|take (?:that|it) back|ignore (?:that|my last message|my previous message|my last|my previous|what i (?:said|just said|wrote))|disregard (?:that|my last|my last message)|forget (?:that|what i (?:said|just said))|revert(?: that| it)?|wrong(?: chat| group| button| message| person)?|pressed the wrong (?:button|one)|i pressed the wrong (?:button|one)|(?:that was|was) (?:a mistake|an accident|wrong)|by (?:mistake|accident)|i take (?:that|it) back|cancel (?:that|my last)|you (?:misunderstood|got (?:that|it|me) wrong|misread)|got (?:that|it|me) wrong|misclick|(?:that|this) (?:was|is|were) (?:meant )?for (?:another|a different|the other|my other) (?:group|chat|thread)|meant for (?:another|a different) (?:group|chat)|mis-click|wrong button)(?:(?: ,)? (?:sorry|please|bot|that|last one))*(?= $| ,| i | it | that| -| not)"
 )
@@ -62,7 +77,7 @@ def read_question(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         start, end = sentence.span(0, len(sentence.tokens))
         sentence.take(0, len(sentence.tokens))
         return [Ask("why", start=start, end=end, confidence=0.9)]
-    if not asking:
+    if not asking or tells(sentence):
         return []
     for topic, pattern, confidence in _COMPILED:
         match = pattern.search(sentence.text)
@@ -103,7 +118,7 @@ def read_late(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     ):
         got = match.groupdict()
         words = got.get("much") or got.get("much2") or got.get("much3") or got.get("much4") or ""
-        length = parse_duration(words)
+        length = parse_duration(words) if _LENGTH.search(words) else None
         minutes = round(length.total_seconds() / 60) if length is not None else None
         if minutes is None and (bare := re.fullmatch(r" ?([0-9]{1,3}) ?", words)) is not None:
             minutes = int(bare[1])

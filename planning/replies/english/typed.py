@@ -1,0 +1,99 @@
+"""How it was typed: apostrophes left out, "w/", "2" and "4" for words, a list over several lines, a smile for a full stop.
+
+All of it keeps every character in its place, so that what is read can be shown where it stood.
+"""
+
+# ruff: noqa: E501 - a pattern is easier to read on one line
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from functools import cache
+from itertools import pairwise
+
+from planning.replies.english.lexicon import NUMBER, words
+
+_DO = r"(?:bring|make|be|come|do|take|cook|bake|get|grab|try|let|send|pick|buy|contribute|provide|pass|sort|join|need|miss|skip|attend|serve|drop|throw|add|put|have|help|stay|leave|go|cancel|work|say|see to|prepare|cover|handle|supply|pop|turn up|show up|tell|ask|check|call|give|want|love|stick|bow|pull|bail|sit|share|split|host|arrive|eat|stop|swap|change|fix|whip)"
+_ADVERB = r"(?:(?:all|both|also|probably|definitely|just|still|gladly|happily|certainly|then|even|only|sadly|def|prob|defo|not|never) )*"
+_START = r"(?:^|[,.!?;:\n(-]\s*|\b(?:and|but|yes|yep|yeah|ok|so|if|as|cos|perfect|great|think|hope|sorry|sadly|that|says|said|now|actually|lovely|cool|no|thanks|all|because|since|unless|when|where|not|maybe)\s)\s*"
+_PREDICATE = r"(?:allergic|diabetic|vegan|vegetarian|veggie|coeliac|celiac|pescatarian|gluten|lactose|dairy|halal|kosher|intolerant|pregnant|expecting|tagging|coming|joining|visiting|staying|bringing|making|severely|highly|badly|also|not|ill|sick|poorly|away|working|got|in|out|a|an|the)"
+_ONE = r"mum|mom|dad|nan|nana|gran|grandma|grandpa|granny|wife|husband|hubby|partner|boyfriend|girlfriend|bf|gf|sister|brother|daughter|son|cousin|aunt|auntie|uncle|niece|nephew|flatmate|housemate|roommate|mate|friend|neighbou?r|boss|fianc[eé]e?|eldest|youngest|baby|toddler|lad|mother|father"
+_WITHOUT = tuple(
+    (re.compile(source, re.IGNORECASE), written)
+    for source, written in (
+        (rf"{_START}(?P<w>were)(?= (?:in|coming|free|a|an|all|both|going|gonna|not|[0-9]|{NUMBER}|bringing|making|out|away|busy|vegan|vegetarian|veggie|moving|still|down|good|fine|ok|on|able|happy|just|only|up|off|having|definitely|also|there|easy|so|thinking|planning|doing|cooking|joining|allergic)\b(?! (?:you|they|there)\b))", "we are"),
+        (rf"\b(?P<w>well)(?= {_ADVERB}{_DO}\b)", "we will"),
+        (rf"\b(?P<w>wed)(?= {_ADVERB}(?:love|like|be|rather|prefer|have|bring|come|make)\b)", "we would"),
+        (rf"\b(?P<w>id)(?= {_ADVERB}(?:love|like|be|rather|prefer|have|bring|come|make|do|say|need)\b)", "i would"),
+        (rf"(?<!\bam )(?<!\bm )(?<!\bis )(?<!\bare )(?<!\bbe )(?<!\bwas )\b(?P<w>ill)(?= {_ADVERB}{_DO}\b)", "i will"),
+        (rf"\b(?P<w>shell)(?= {_ADVERB}(?:bring|be|make|come|do|join|need|have)\b)", "she will"),
+        (rf"{_START}(?P<w>hell)(?= {_ADVERB}(?:bring|be|make|come|do|join|need|have)\b)", "he will"),
+        (r"[(,] ?(?P<w>ones)(?= (?:an?|[0-9]|two|three|four|five|six|seven|eight|nine|ten|under|only|vegan|vegetarian|veggie|allergic|coeliac|celiac)\b)", "one is"),
+        (rf"\b(?P<w>(?:{_ONE})s)(?= {_PREDICATE}\b)", ""),
+        (r"\b(?P<w>(?-i:[A-Z][a-z]{2,})s)(?= (?:allergic|diabetic|vegan|vegetarian|coeliac|celiac|lactose|gluten free|intolerant|severely|not coming|also coming)\b)", ""),
+    )
+)  # fmt: skip
+"""A short form whose apostrophe was left out and that is a word of its own, where what follows shows what it is; with
+"" it is the word before its last letter, and "is"."""
+_TO = re.compile(
+    rf"\b(?:have|want|need|like|love|going|able|unable|happy|hoping|hope|glad|volunteer|willing|plan|planning|supposed|meant|used|trying|try|has|wants|needs|got|gonna|me|us|how|what|where|coming|come) (?P<w>2)(?= (?:{_DO}|attend|drop out|bow out|the (?:supper|potluck|party|dinner)|home)\b)"
+    r"|\b(?:allergic|unable|anaphylactic|intolerant|close) (?P<x>2)(?= [a-z])",
+    re.IGNORECASE,
+)
+_FOR = re.compile(
+    rf"\b(?!(?:are|be|is|of|us|in|yes|only|just|all|we|m|re|make|make it|us)\b)[a-z]+ (?P<w>4)(?= (?:me|sure|everyone|everybody|my|our|the|a dozen|two dozen|about|abt|like|around|(?!one\b){NUMBER}\b(?! of)|us (?:this|pls|please|thx)|dessert|pudding|starters?|drinks?)\b)",
+    re.IGNORECASE,
+)
+_WITH = re.compile(r"(?<![\w/])[wW]/(?!o\b)")
+_NOT_WITH = re.compile(r"(?<![\w/])[wW]/(?=[oO]\b)")
+_BREAK = re.compile(r"(?<=[^\s.!?:;,…>])[ \t]*\n[ \t]*(?=[\w+])")
+_AFTER_BRACKET = re.compile(r"(?<=\)) (?=(?P<word>[A-Z][a-z']*)\b)")
+MOST_LINES, MOST_IN_A_LINE = 8, 9
+"""So many short lines may be one list (common practice, no source)."""
+_ASKS = re.compile(r"\s*(?:what|when|where|who|how|which|is|are|do|does|can|could|should|shall|any|undo|>)\b", re.IGNORECASE)
+
+
+def straight(text: str) -> str:
+    """The text with its list on one line and its signs written so that words and sentences are told apart."""
+    if "/" in text:
+        text = _NOT_WITH.sub("w-", _WITH.sub("w ", text))
+    if "\n" in text:
+        text = _on_one_line(text)
+    if ")" in text:
+        small = _starters()
+        text = _AFTER_BRACKET.sub(lambda m: "." if m["word"].lower() in small else m[0], text)
+    return text
+
+
+@cache
+def _starters() -> frozenset[str]:
+    return frozenset(words("plain")) | frozenset(words("filler")) | {"how", "what", "great", "big", "work", "hope", "feels", "can't", "it's", "i'm", "we'll", "i'll", "won't"}  # fmt: skip
+
+
+def _on_one_line(text: str) -> str:
+    """Short lines without an end of their own are pieces of one sentence."""
+    lines = text.split("\n")
+    if sum(bool(line.strip()) for line in lines) > MOST_LINES:
+        return text
+    made = lines[0]
+    for before, line in pairwise(lines):
+        short = max(len(before.split()), len(line.split())) <= MOST_IN_A_LINE and before.strip() and line.strip()
+        opens = re.match(r"\s*[\w+]", line) is not None and not re.match(r"\s*[0-9]+[.)]", line)
+        closed = re.search(r"[^\w)'’%]\s*$", before) is not None or before.lstrip().startswith(">")
+        joins = short and opens and not closed and not line.rstrip().endswith("?") and not _ASKS.match(line)
+        made += ("," if joins else "\n") + line
+    return made
+
+
+def written(text: str) -> Mapping[int, str]:
+    """What words stand for that are short for others here, by the place they begin at."""
+    found: dict[int, str] = {}
+    for pattern, long in _WITHOUT:
+        for match in pattern.finditer(text):
+            found[match.start("w")] = long or match["w"][:-1].lower() + " is"
+    if "2" in text:
+        found.update({m.start("w") if m["w"] else m.start("x"): "to" for m in _TO.finditer(text)})
+    if "4" in text:
+        found.update({m.start("w"): "for" for m in _FOR.finditer(text)})
+    return found
