@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from datetime import timedelta
 from typing import Any
 
@@ -26,6 +27,8 @@ BEFORE, HERE_BEFORE, AFTER = timedelta(hours=12), timedelta(hours=6), timedelta(
 SERVED = timedelta(minutes=30)
 """From so long after the start on, what is left is talked about. All four: common practice, no source."""
 MOST_NAMES = 5
+_SOME = re.compile(r"\b(?:some|a bit|a little|half|a portion|a box|a slice|un poco|algo|la mitad|una porci[oó]n)\b", re.IGNORECASE)
+"""Who takes a part leaves the rest where it stands."""
 
 
 async def read_words(turn: Turn) -> None:
@@ -160,14 +163,15 @@ def _takes(turn: Turn, said: Said) -> bool:
     if turn.me in found.takers:
         turn.react("👍")
         return True
-    turn.change(take_home(turn.potluck, turn.actor, found.id), "did-take", dish=found.dish)
-    turn.say(
-        "evening-taken",
-        dish=found.dish,
-        until=row.keep_until,
-        source=row.rule,
-        buttons=[[turn.undo_button()]],
+    whole = not _SOME.search(turn.words)
+    turn.change(
+        take_home(turn.potluck, turn.actor, found.id, turn.now, all_of_it=whole), "did-take", dish=found.dish
     )
+    if row.perhaps:
+        turn.post(_line(turn, row), buttons=[[turn.undo_button()]])
+        return True
+    why = [Button(turn.voice.plain("button-why"), "whys", (row.rule,))] if row.rule != "practice" else []
+    turn.say("evening-taken", dish=found.dish, until=row.keep_until, buttons=[[turn.undo_button(), *why]])
     return True
 
 
@@ -195,7 +199,7 @@ def _line(turn: Turn, row: Leftover) -> Html:
 async def take_one(turn: Turn) -> None:
     """The button below one dish's line."""
     found = turn.known_promise(turn.args[0])
-    after = turn.change(take_home(turn.potluck, turn.actor, found.id), "did-take", dish=found.dish)
+    after = turn.change(take_home(turn.potluck, turn.actor, found.id, turn.now), "did-take", dish=found.dish)
     now = after.promise(found.id)
     if now is not None and (row := _left(turn, now)) is not None:
         button = Button(turn.voice.plain("button-take", dish=found.dish), "takeone", (found.id,))

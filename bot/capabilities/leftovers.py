@@ -10,7 +10,7 @@ from planning.potluck import Promise
 from planning.safety.clocks import clock
 from planning.theday.leftovers import Leftover, leftovers
 
-MOST_ROWS = 16
+MOST_ROWS, MOST_RULES = 16, 3
 
 
 async def show(turn: Turn) -> None:
@@ -27,29 +27,52 @@ def sheet(turn: Turn) -> tuple[Html, list[list[Button]]]:
         raise Refusal("refused-no-promises")
     hours = clock(turn.potluck, Promise("", "", "", "main")).limit_min // 60
     lines = [turn.voice("left-head", hours=hours)]
-    lines += [line(turn, row) for row in rows[:MOST_ROWS]]
+    shown = rows[:MOST_ROWS]
+    lines += [line(turn, row) for row in shown if not row.perhaps]
+    lines += _untold(turn, [row for row in shown if row.perhaps])
     lines.append(turn.voice("left-how", source=source_words(turn, "LEFT-03")))
     keep = [r.promise for r in rows if not r.must_go][:MOST_ROWS]
     buttons = [Button(turn.voice.plain("button-take", dish=p.dish), "take", (p.id,)) for p in keep]
-    return Html("\n".join(lines)), [buttons[n : n + 2] for n in range(0, len(buttons), 2)]
+    rules = tuple(dict.fromkeys(row.rule for row in shown if row.rule != "practice"))[:MOST_RULES]
+    table = [buttons[n : n + 2] for n in range(0, len(buttons), 2)]
+    if rules:
+        table.append([Button(turn.voice.plain("button-why"), "whys", rules)])
+    return Html("\n".join(lines)), table
+
+
+def _untold(turn: Turn, rows: list[Leftover]) -> list[Html]:
+    """Of dishes nobody told when they came out it is said once what that means."""
+    if len(rows) < 2:
+        return [line(turn, row) for row in rows]
+    dishes = []
+    for row in rows:
+        takers = ", ".join(_takers(turn, row))
+        dishes.append(turn.voice.plain("left-taken-by", dish=row.promise.dish, names=takers) if takers else row.promise.dish)
+    first = rows[0]
+    since = turn.voice.time(turn.potluck.starts_at)
+    return [turn.voice("left-perhaps-all", dishes=dishes, since=since, minutes=first.out_min, limit=first.limit_min)]
 
 
 def line(turn: Turn, row: Leftover) -> Html:
     """One dish of the sheet."""
-    takers = [g.name for t in row.promise.takers if (g := turn.potluck.guest(t))]
+    takers = _takers(turn, row)
     if row.perhaps:
         return turn.voice("left-perhaps", dish=row.promise.dish, since=turn.voice.time(turn.potluck.starts_at),
-                          minutes=row.out_min, limit=row.limit_min, source=row.rule, names=takers)  # fmt: skip
+                          minutes=row.out_min, limit=row.limit_min, names=takers)  # fmt: skip
     if row.must_go:
-        return turn.voice("left-must-go", dish=row.promise.dish, minutes=row.out_min, source=row.rule)
-    return turn.voice("left-keeps", dish=row.promise.dish, until=row.keep_until, source=row.rule, names=takers,
+        return turn.voice("left-must-go", dish=row.promise.dish, minutes=row.out_min)
+    return turn.voice("left-keeps", dish=row.promise.dish, until=row.keep_until, names=takers,
                       by=turn.voice.time(row.chill_by) if row.chill_by is not None else "",
                       timed=row.chill_by is not None)  # fmt: skip
 
 
+def _takers(turn: Turn, row: Leftover) -> list[str]:
+    return [g.name for t in row.promise.takers if (g := turn.potluck.guest(t))]
+
+
 async def take(turn: Turn) -> None:
     found = turn.known_promise(turn.args[0])
-    after = turn.change(take_home(turn.potluck, turn.actor, found.id), "did-take", dish=found.dish)
+    after = turn.change(take_home(turn.potluck, turn.actor, found.id, turn.now), "did-take", dish=found.dish)
     now = after.promise(found.id)
     text, buttons = sheet(turn)
     turn.edit_pressed_html(text, buttons=buttons)

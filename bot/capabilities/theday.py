@@ -210,17 +210,23 @@ def _fitting(rows: Sequence[str]) -> int:
 
 async def why(turn: Turn) -> None:
     """/why slaw, /why thawing, or /why in reply to what the bot said: the published rule behind it."""
-    reasons(turn, turn.words, turn.event.reply_text)
+    reasons(turn, turn.words, said=turn.event.reply_text)
 
 
 async def why_button(turn: Turn) -> None:
-    reasons(turn, turn.known_promise(turn.args[0]).dish, "")
+    reasons(turn, turn.known_promise(turn.args[0]).dish)
     turn.toast("answer-below")
 
 
-def reasons(turn: Turn, words: str, said: str) -> None:
+async def why_rules(turn: Turn) -> None:
+    """The rows behind a message that rests on several."""
+    reasons(turn, *turn.args)
+    turn.toast("answer-below")
+
+
+def reasons(turn: Turn, *words: str, said: str = "") -> None:
     """The published rules behind what these words, or what the bot said, is about."""
-    found = because(turn.potluck, turn.now, _timeline(turn), words, said)
+    found = [one for w in words for one in because(turn.potluck, turn.now, _timeline(turn), w, said)]
     if not found:
         raise Refusal("refused-why")
     lines = [turn.voice("why-head")]
@@ -268,5 +274,6 @@ def register(app: Registry) -> None:
     app.button("allout", all_out)
     app.button("waytoo", way_too)
     app.button("why", why_button)
+    app.button("whys", why_rules)
     app.button("table", table_button)
     app.on_board(40, buttons=on_board)

@@ -48,6 +48,13 @@ EFFORT, SECONDS = 0.3, 5.0
 MOST_STEPS = 6
 MOST_NAMED = 8
 _BOLD = re.compile(r"<b>(.*?)</b>")
+RULES = {
+    "trouble-power": ("POWER-01", "POWER-03", "TIME-05"),
+    "trouble-works-again": ("TIME-01", "POWER-03"),
+    "trouble-rain": ("CO-01",),
+    "trouble-slow-cooker": ("TIME-05",),
+}
+"""The rows of `data/safety.csv` that a message rests on, told on demand."""
 OPEN_WORDS = 12
 """In the open chat a longer message is a story and no call for help."""
 
@@ -226,6 +233,8 @@ async def _changed(
         buttons.append([Button(turn.voice.plain("button-asks"), "asks")])
     if back:
         buttons[0].append(Button(turn.voice.plain("button-works-again"), "trouble", ("power-back",)))
+    if key in RULES:
+        buttons.append([Button(turn.voice.plain("button-why"), "whys", RULES[key])])
     turn.post(Html("\n".join(lines)), buttons=buttons, reply=None if turn.event.kind == "message" else False)
 
 

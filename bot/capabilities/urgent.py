@@ -67,7 +67,7 @@ async def read_emergency(turn: Turn) -> None:
 
 
 async def why_number(turn: Turn) -> None:
-    reasons(turn, "EMER-02", "")
+    reasons(turn, "EMER-02")
     turn.toast("answer-below")
 
 

@@ -22,6 +22,8 @@ from planning.changes.rules import (
     without,
 )
 from planning.potluck import Answer, Guest, Kitchen, Party, PastAnswer, Potluck, Promise, Stage
+from planning.safety.clocks import clock
+from planning.safety.words import perishable
 
 OUTCOMES = ("ran-out", "came-back")
 DOOR_WORDS = 60
@@ -201,16 +203,38 @@ def set_pin(potluck: Potluck, by: Actor, latitude: float, longitude: float) -> P
     return replace(potluck, pin=(latitude, longitude))
 
 
-def take_home(potluck: Potluck, by: Actor, promise_id: str) -> Potluck:
-    """The person takes what is left of a dish home, or no longer does when they already said so."""
+def take_home(
+    potluck: Potluck, by: Actor, promise_id: str, now: datetime | None = None, *, all_of_it: bool = True
+) -> Potluck:
+    """The person takes what is left of a dish home, or no longer does when they already said so.
+
+    With `now` (UTC) and all of it gone, the dish's clock stops there: the minutes so far stay counted, and of a dish
+    nobody told of those since the start, as long as they are within the limit. Left again, its clock runs on.
+    """
     if potluck.stage is Stage.CANCELLED:
         raise Refusal("refused-cancelled")
     found = potluck.promise(promise_id)
     if found is None:
         raise Refusal("refused-no-promise")
     potluck = meet(potluck, by)
-    takers = without(found.takers, by.id) if by.id in found.takers else (*found.takers, by.id)
-    return _put(potluck, replace(found, takers=takers))
+    if by.id in found.takers:
+        back = replace(found, takers=without(found.takers, by.id))
+        if now is not None and all_of_it and not back.takers and back.out_since is None and back.out_min > 0:
+            back = replace(back, out_since=now)
+        return _put(potluck, back)
+    taken = replace(found, takers=(*found.takers, by.id))
+    return _put(potluck, _stopped(potluck, taken, now) if now is not None and all_of_it else taken)
+
+
+def _stopped(potluck: Potluck, promise: Promise, now: datetime) -> Promise:
+    """The dish goes into somebody's refrigerator now."""
+    if promise.out_since is not None:
+        minutes = max(0.0, (now - promise.out_since).total_seconds() / 60)
+        return replace(promise, out_since=None, out_min=promise.out_min + minutes)
+    served = max(0.0, (now - potluck.starts_at).total_seconds() / 60)
+    if promise.out_min > 0 or not perishable(promise) or served >= clock(potluck, promise).limit_min:
+        return promise
+    return replace(promise, out_min=served)
 
 
 def give_back(potluck: Potluck, by: Actor, promise_id: str) -> Potluck:

@@ -20,7 +20,7 @@ async def test_leftovers_say_until_when_each_dish_keeps_and_who_takes_it(play):
     played = await play(*BROUGHT, in_time, say("mei", "/leftovers"), press("mei", "lasagna: mine"))
 
     sheet = played.texts(kind="edit")[-1]
-    assert "until Sep 21, 2027 in the refrigerator (STORE-01)" in sheet
+    assert "until Sep 21, 2027 in the refrigerator" in sheet
     assert "Mei" in sheet
     assert played.state["promises"][0]["takers"] == ["mei"]
 

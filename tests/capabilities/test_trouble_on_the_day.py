@@ -48,7 +48,7 @@ async def test_after_a_power_cut_the_kitchen_comes_back_by_one_press(play):
     played = await kitchen_day(play, board("ines", "power is out!"), press("ines", "It works again"))
 
     assert len(played.state["kitchen"]["ovens"]) == 2
-    assert "4 hours (POWER-01)" in played.everything()
+    assert "a refrigerator holds for 4 hours." in played.everything()
 
 
 async def test_a_burnt_dish_leaves_the_table_and_what_is_short_is_said(play):

@@ -6,7 +6,7 @@ from zoneinfo import ZoneInfo
 from hypothesis import given
 from hypothesis import strategies as st
 
-from planning.changes import Actor, put_out
+from planning.changes import Actor, put_out, take_home
 from planning.potluck import Answer, Guest, HeatStep, Potluck, Promise
 from planning.safety.told import over, put_out_words, said_since
 from planning.theday.coldpot import meant_to_start
@@ -61,3 +61,32 @@ def test_of_leftovers_nobody_clocked_none_keeps_longer_than_one_put_out_at_the_s
     assert unknown.perhaps == known.must_go
     assert unknown.chill_by == known.chill_by or now <= START
     assert bool(over(clocked, now)) == known.must_go
+
+
+@given(st.integers(0, 400), st.integers(0, 400))
+def test_a_dish_taken_home_has_no_running_clock_and_keeps_the_minutes_it_stood(out, later):
+    salad, at = Promise("s", "h", "egg salad", "salad"), START + timedelta(minutes=out)
+    clocked = put_out(supper(salad), Actor("h", "H"), "s", START)
+
+    (taken,) = take_home(clocked, Actor("h", "H"), "s", at).promises
+
+    assert (taken.out_since, taken.out_min, taken.takers) == (None, out, ("h",))
+    (row,) = leftovers(take_home(clocked, Actor("h", "H"), "s", at), at + timedelta(minutes=later))
+    assert row.must_go == (out >= row.limit_min)
+
+
+def test_a_dish_nobody_clocked_and_taken_home_in_time_keeps_its_days_the_next_morning():
+    salad = Promise("s", "h", "egg salad", "salad")
+    taken = take_home(supper(salad), Actor("h", "H"), "s", START + timedelta(minutes=50))
+
+    (row,) = leftovers(taken, START + timedelta(hours=16))
+
+    assert (row.perhaps, row.must_go) == (False, False)
+
+
+def test_who_takes_a_part_leaves_the_clock_of_the_rest_running():
+    clocked = put_out(supper(Promise("s", "h", "egg salad", "salad")), Actor("h", "H"), "s", START)
+
+    after = take_home(clocked, Actor("h", "H"), "s", START + timedelta(minutes=50), all_of_it=False)
+
+    assert after.promises[0].out_since == START

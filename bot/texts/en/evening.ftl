@@ -18,7 +18,7 @@ evening-ran-out = Out of { $thing }.{ $has-others ->
    *[no] {""}
 }
 told-ran-out = { $name } says that { $thing } ran out.
-evening-taken = Yours: { $dish }. Into the refrigerator at once; there it keeps until { $until } ({ $source }).
+evening-taken = Yours: { $dish }. Into the refrigerator at once; there it keeps until { $until }.
 evening-hard = More time for “{ $dish }”, where it is; { $left ->
     [0] the table can wait for it.
    *[other] { $left } minutes are left until { $serve }.

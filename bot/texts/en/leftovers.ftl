@@ -11,16 +11,18 @@ left-head = <b>Leftovers</b> – what was out is chilled within { $hours ->
 left-keeps = • { $dish }: { $timed ->
     [yes] into the refrigerator by { $by }, then
    *[no] {""}
-} until { $until } in the refrigerator ({ $source }){ $has-names ->
+} until { $until } in the refrigerator{ $has-names ->
     [yes] – { $names }
    *[no] {""}
 }
 # nobody told when it came out: reckoned from the start of the meal, $since
-left-perhaps = ✋ { $dish }: nobody told me how long it was out; on the table since { $since } it is { $minutes } minutes, and { $limit } are the limit – throw it out, unless whoever kept it says it was cold (40 °F) or hot (140 °F) all the time ({ $source }){ $has-names ->
+left-perhaps = ✋ { $dish }: nobody told me how long it was out; on the table since { $since } it is { $minutes } minutes, and { $limit } are the limit – throw it out, unless whoever kept it says it was cold (40 °F) or hot (140 °F) all the time{ $has-names ->
     [yes] {" "}– taken by { $names }
    *[no] {""}
 }
-left-must-go = ✋ { $dish }: out for { $minutes } minutes – throw it out ({ $source })
+left-perhaps-all = ✋ Nobody told me how long these were out: { $dishes }. On the table since { $since } it is { $minutes } minutes, and { $limit } are the limit – throw them out, unless whoever kept one says it was cold (40 °F) or hot (140 °F) all the time. If it was put away in time, say so like “chili was in the fridge by 8 PM”.
+left-taken-by = { $dish } (taken by { $names })
+left-must-go = ✋ { $dish }: out for { $minutes } minutes – throw it out
 left-how = Reheat to 165 °F. Press what you take home. <i>({ $source })</i>
 left-taken = Yours: { $dish }. Into the refrigerator at once.
 left-not-taken = No longer yours: { $dish }.

@@ -20,7 +20,7 @@ table-row = • { $dish } ({ $name }){ $hot ->
     [yes] {" "}– out since { $since }
    *[no] {""}
 }
-table-tools = <b>Lay out</b>: { $tools } – one for each dish, so that nothing is carried from one to another (XCON-01).
+table-tools = <b>Lay out</b>: { $tools } – one for each dish, so that nothing is carried from one to another.
 table-tool = { $n } × { $what }
 table-trivets = { $n ->
     [one] One trivet for the hot dish.

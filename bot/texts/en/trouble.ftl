@@ -19,9 +19,9 @@ trouble-oven = <b>The oven is out.</b> { $left ->
     [one] One is left. Take out what is in the broken one; what is hot keeps its two hours.
    *[other] { $left } are left. Take out what is in the broken one; what is hot keeps its two hours.
 }
-trouble-power = <b>Power cut.</b> Keep the refrigerator and the freezer shut: closed, a refrigerator holds for 4 hours (POWER-01). Hot food has two hours without heat, in a slow cooker too (TIME-01); then it is thrown out; what is half cooked is finished elsewhere at once or thrown out. When the power is back, tell me; after 4 hours what is perishable in the refrigerator goes (POWER-03). Planned as if the stove were out as well; say /kitchen if it burns gas.
+trouble-power = <b>Power cut.</b> Keep the refrigerator and the freezer shut: closed, a refrigerator holds for 4 hours. Hot food has two hours without heat, in a slow cooker too; then it is thrown out; what is half cooked is finished elsewhere at once or thrown out. When the power is back, tell me; after 4 hours what is perishable in the refrigerator goes. Planned as if the stove were out as well; say /kitchen if it burns gas.
 trouble-works-again = <b>It works again.</b> What stood between 40 and 140 °F for two hours is thrown out all the same.{ $power ->
-    [yes] {" "}If the refrigerator was without power for more than 4 hours, perishable food in it is thrown out, too (POWER-03); never taste to find out.
+    [yes] {" "}If the refrigerator was without power for more than 4 hours, perishable food in it is thrown out, too; never taste to find out.
    *[other] {""}
 }
 trouble-which-dish = Which dish?
@@ -33,7 +33,7 @@ trouble-no-show = <b>{ $name } isn't coming.</b>{ $n ->
    *[other] {" "}Not on the table: { $dishes }.
 }
 trouble-more = <b>{ $n } more at the door.</b> Ask them what they can't eat before they take a plate.
-trouble-rain = <b>It moves inside.</b> Carry in cold dishes first, then what is hot and covered; keep doors and the way to the stove free. No charcoal or gas grill comes in, not to a garage, tent or porch either: it burns outside or not at all (CO-01).
+trouble-rain = <b>It moves inside.</b> Carry in cold dishes first, then what is hot and covered; keep doors and the way to the stove free. No charcoal or gas grill comes in, not to a garage, tent or porch either: it burns outside or not at all.
 trouble-inside-already = It is planned inside already; nothing changes.
 name-at-the-door = more at the door
 did-trouble = { $what }
@@ -60,7 +60,7 @@ trouble-slow-cooker = <b>A slow cooker is out.</b> { $left ->
     [0] There is none left.
     [one] One is left.
    *[other] { $left } are left.
-} What was hot in it until now has two hours (TIME-01): bring it to a boil on the stove, or eat it. If nobody knows since when it is cold, throw it out: cooking it again does not mend that (TIME-05).
+} What was hot in it until now has two hours: bring it to a boil on the stove, or eat it. If nobody knows since when it is cold, throw it out: cooking it again does not mend that.
 trouble-gas = <b>The gas is out.</b> Burners and grill are down; the oven stays in the plan – say /kitchen if it burns gas too.
 refused-no-slow-cooker-left = There is no slow cooker on the list; /kitchen says what there is.
 day-too-little = Smaller plates are not enough: buy something that needs no cooking, or ask who lives near.

@@ -18,7 +18,7 @@ evening-ran-out = Se acabó: { $thing }.{ $has-others ->
    *[no] {""}
 }
 told-ran-out = { $name } dice que se acabó: { $thing }.
-evening-taken = Tuyo: { $dish }. Al refrigerador enseguida; ahí dura hasta el { $until } ({ $source }).
+evening-taken = Tuyo: { $dish }. Al refrigerador enseguida; ahí dura hasta el { $until }.
 evening-hard = Más tiempo para «{ $dish }», donde está; { $left ->
     [0] la mesa puede esperar.
    *[other] quedan { $left } minutos hasta las { $serve }.

@@ -11,15 +11,17 @@ left-head = <b>Sobras</b> – lo que estuvo fuera se enfría antes de { $hours -
 left-keeps = • { $dish }: { $timed ->
     [yes] al refrigerador antes de las { $by }, y luego
    *[no] {""}
-} hasta { $until } en el refrigerador ({ $source }){ $has-names ->
+} hasta { $until } en el refrigerador{ $has-names ->
     [yes] – { $names }
    *[no] {""}
 }
-left-perhaps = ✋ { $dish }: nadie me dijo cuánto estuvo fuera; en la mesa desde las { $since } son { $minutes } minutos, y el límite son { $limit } – a la basura, salvo que quien lo guardó diga que estuvo frío (4 °C) o caliente (60 °C) todo el tiempo ({ $source }){ $has-names ->
+left-perhaps = ✋ { $dish }: nadie me dijo cuánto estuvo fuera; en la mesa desde las { $since } son { $minutes } minutos, y el límite son { $limit } – a la basura, salvo que quien lo guardó diga que estuvo frío (4 °C) o caliente (60 °C) todo el tiempo{ $has-names ->
     [yes] {" "}– se lo lleva: { $names }
    *[no] {""}
 }
-left-must-go = ✋ { $dish }: { $minutes } minutos fuera – a la basura ({ $source })
+left-perhaps-all = ✋ Nadie me dijo cuánto estuvieron fuera: { $dishes }. En la mesa desde las { $since } son { $minutes } minutos, y el límite son { $limit } – a la basura, salvo que quien guardó alguno diga que estuvo frío (4 °C) o caliente (60 °C) todo el tiempo. Si se guardó a tiempo, díganlo así: «las lentejas estaban en la nevera a las 20:00».
+left-taken-by = { $dish } (se lo lleva { $names })
+left-must-go = ✋ { $dish }: { $minutes } minutos fuera – a la basura
 left-how = Recalentar a 74 °C (165 °F). Pulsa lo que te llevas. <i>({ $source })</i>
 left-taken = Tuyo: { $dish }. Al refrigerador enseguida.
 left-not-taken = Ya no es tuyo: { $dish }.

@@ -20,7 +20,7 @@ table-row = • { $dish } ({ $name }){ $hot ->
     [yes] {" "}– fuera desde las { $since }
    *[no] {""}
 }
-table-tools = <b>Preparen</b>: { $tools } – uno para cada plato, para no llevar nada de uno a otro (XCON-01).
+table-tools = <b>Preparen</b>: { $tools } – uno para cada plato, para no llevar nada de uno a otro.
 table-tool = { $n } × { $what }
 table-trivets = { $n ->
     [one] Un salvamanteles para el plato caliente.

@@ -19,9 +19,9 @@ trouble-oven = <b>El horno no va.</b> { $left ->
     [one] Queda uno. Saca lo que hay en el roto; lo caliente conserva sus dos horas.
    *[other] Quedan { $left }. Saca lo que hay en el roto; lo caliente conserva sus dos horas.
 }
-trouble-power = <b>Se fue la luz.</b> Mantén cerrados el refrigerador y el congelador: cerrado, un refrigerador aguanta 4 horas (POWER-01). La comida caliente tiene dos horas sin calor, también en la olla de cocción lenta (TIME-01); después se tira; lo que está a medio hacer se termina enseguida en otro sitio o se tira. Cuando vuelva la luz, dímelo; a las 4 horas lo perecedero del refrigerador se tira (POWER-03). Calculado como si tampoco hubiera cocina; di /kitchen si es de gas.
+trouble-power = <b>Se fue la luz.</b> Mantén cerrados el refrigerador y el congelador: cerrado, un refrigerador aguanta 4 horas. La comida caliente tiene dos horas sin calor, también en la olla de cocción lenta; después se tira; lo que está a medio hacer se termina enseguida en otro sitio o se tira. Cuando vuelva la luz, dímelo; a las 4 horas lo perecedero del refrigerador se tira. Calculado como si tampoco hubiera cocina; di /kitchen si es de gas.
 trouble-works-again = <b>Ya funciona.</b> Lo que estuvo dos horas entre 4 y 60 °C (40 y 140 °F) se tira igualmente.{ $power ->
-    [yes] {" "}Si el refrigerador pasó más de 4 horas sin luz, lo perecedero que tiene también se tira (POWER-03); no lo prueben para saber.
+    [yes] {" "}Si el refrigerador pasó más de 4 horas sin luz, lo perecedero que tiene también se tira; no lo prueben para saber.
    *[other] {""}
 }
 trouble-which-dish = ¿Qué plato?
@@ -33,7 +33,7 @@ trouble-no-show = <b>{ $name } no viene.</b>{ $n ->
    *[other] {" "}No estará en la mesa: { $dishes }.
 }
 trouble-more = <b>{ $n } más en la puerta.</b> Pregúntales qué no pueden comer antes de que tomen un plato.
-trouble-rain = <b>Pasa adentro.</b> Lleven primero los platos fríos, luego lo caliente tapado; dejen libres las puertas y el paso a la cocina. Ni carbón ni parrilla de gas entran, tampoco en garaje, carpa o porche: arden afuera o nada (CO-01).
+trouble-rain = <b>Pasa adentro.</b> Lleven primero los platos fríos, luego lo caliente tapado; dejen libres las puertas y el paso a la cocina. Ni carbón ni parrilla de gas entran, tampoco en garaje, carpa o porche: arden afuera o nada.
 trouble-inside-already = Ya está previsto adentro; no cambia nada.
 name-at-the-door = más en la puerta
 did-trouble = { $what }
@@ -59,7 +59,7 @@ trouble-slow-cooker = <b>Una olla de cocción lenta no va.</b> { $left ->
     [0] No queda ninguna.
     [one] Queda una.
    *[other] Quedan { $left }.
-} Lo que tenía caliente hasta ahora dispone de dos horas (TIME-01): llévalo a hervir en la cocina o cómanlo. Si nadie sabe desde cuándo está frío, a la basura: volver a cocerlo no lo arregla (TIME-05).
+} Lo que tenía caliente hasta ahora dispone de dos horas: llévalo a hervir en la cocina o cómanlo. Si nadie sabe desde cuándo está frío, a la basura: volver a cocerlo no lo arregla.
 trouble-gas = <b>Se acabó el gas.</b> Hornillas y parrilla quedan fuera; el horno sigue en el plan: di /kitchen si también es de gas.
 refused-no-slow-cooker-left = No hay ninguna olla de cocción lenta en la lista; /kitchen dice lo que hay.
 day-too-little = Con platos más pequeños no alcanza: compren algo que no haya que cocinar, o pregunten quién vive cerca.
