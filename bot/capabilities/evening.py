@@ -8,26 +8,30 @@ from typing import Any
 
 from bot.buttons import Button
 from bot.capabilities.late import here
-from bot.capabilities.leftovers import line, show
+from bot.capabilities.leftovers import show
+from bot.capabilities.stowed import away, left, one_line, own_back, row_of, unlisted
 from bot.context import Turn
 from bot.naming import dish_named
 from bot.registry import Registry
-from bot.texts import Html
-from bot.understood import place_of
+from bot.understood import Understood, place_of, say_understood
 from bot.understood.consequences import gaps
+from bot.understood.dishes import add_dish
 from planning.changes import drop_promise, may_manage, say_outcome, take_home
+from planning.dishes import lookup
 from planning.kitchen import PlannedStep, Timeline
 from planning.potluck import Answer, Promise, Stage
+from planning.replies import AddPromise
 from planning.safety.heat import cook_notes
 from planning.theday.evening import Said, of_a_table, read_evening
-from planning.theday.leftovers import Leftover, leftovers
 
 LANGUAGES = ("en", "es")
 BEFORE, HERE_BEFORE, AFTER = timedelta(hours=12), timedelta(hours=6), timedelta(days=2)
 SERVED = timedelta(minutes=30)
 """From so long after the start on, what is left is talked about. All four: common practice, no source."""
 MOST_NAMES = 5
-_SOME = re.compile(r"\b(?:some|a bit|a little|half|a portion|a box|a slice|un poco|algo|la mitad|una porci[oó]n)\b", re.IGNORECASE)
+_SOME = re.compile(
+    r"\b(?:some|a bit|a little|half|a portion|a box|a slice|un poco|algo|la mitad|una porci[oó]n)\b", re.IGNORECASE
+)
 """Who takes a part leaves the rest where it stands."""
 
 
@@ -57,13 +61,19 @@ async def _take(turn: Turn, said: Said) -> bool:
     served = turn.now >= potluck.starts_at + SERVED
     match said.kind:
         case "here":
-            return await _here(turn, addressed=addressed)
+            return await _here(turn, said, addressed=addressed)
         case "forgot" if not over:
             return await _forgot(turn, said, addressed=addressed)
         case "ran-out" if not over:
             return await _ran_out(turn, said, addressed=addressed)
         case "take-home" if served:
-            return _takes(turn, said)
+            return _takes(turn, said, addressed=addressed)
+        case "own-back" if served:
+            return own_back(turn)
+        case "left" if served:
+            return await left(turn, said, addressed=addressed)
+        case "away":
+            return away(turn, said, addressed=addressed)
         case "rest" | "may-i" if served:
             return await _rest(turn, said, addressed=addressed)
         case "hard" if not served:
@@ -72,7 +82,7 @@ async def _take(turn: Turn, said: Said) -> bool:
             return False
 
 
-async def _here(turn: Turn, *, addressed: bool) -> bool:
+async def _here(turn: Turn, said: Said, *, addressed: bool) -> bool:
     potluck, known = turn.potluck, turn.guest()
     if not potluck.starts_at - HERE_BEFORE <= turn.now <= potluck.ends:
         return False
@@ -81,8 +91,25 @@ async def _here(turn: Turn, *, addressed: bool) -> bool:
     if known is not None and known.arrived_at is not None:
         turn.react("👍")
         return True
+    if said.thing and _missed(turn, said.thing):
+        await _brings_after_all(turn, said.thing)
+        return True
     await here(turn)
     return True
+
+
+def _missed(turn: Turn, thing: str) -> bool:
+    """Whether somebody brings a dish that is not on the list any more: they were given up, or it was."""
+    known = dish_named(turn, thing, turn.potluck.promises) is not None
+    return not known and of_a_table(thing, turn.voice.language)
+
+
+async def _brings_after_all(turn: Turn, thing: str) -> None:
+    """They are here, and what they carry is on the table again."""
+    understood = Understood()
+    add_dish(turn, AddPromise(dish=thing, category=lookup(thing).category or "", confidence=1.0), understood)
+    await here(turn)
+    say_understood(turn, understood)
 
 
 def _named(turn: Turn, thing: str) -> Promise | None:
@@ -148,27 +175,24 @@ async def _ran_out(turn: Turn, said: Said, *, addressed: bool) -> bool:
     return True
 
 
-def _left(turn: Turn, found: Promise) -> Leftover | None:
-    return next((row for row in leftovers(turn.potluck, turn.now) if row.promise.id == found.id), None)
-
-
-def _takes(turn: Turn, said: Said) -> bool:
+def _takes(turn: Turn, said: Said, *, addressed: bool) -> bool:
     """ "I'll take the chili home": noted as by the button; what stood out too long is nobody's."""
     found = _named(turn, said.thing)
-    if found is None or (row := _left(turn, found)) is None:
+    if found is None and addressed and of_a_table(said.thing, turn.voice.language):
+        unlisted(turn, [said.thing])
+        return True
+    if found is None or (row := row_of(turn, found)) is None:
         return False
     if row.must_go:
-        turn.post(_line(turn, row))
+        turn.post(one_line(turn, row))
         return True
     if turn.me in found.takers:
         turn.react("👍")
         return True
     whole = not _SOME.search(turn.words)
-    turn.change(
-        take_home(turn.potluck, turn.actor, found.id, turn.now, all_of_it=whole), "did-take", dish=found.dish
-    )
+    turn.change(take_home(turn.potluck, turn.actor, found.id, turn.now, all_of_it=whole), "did-take", dish=found.dish)
     if row.perhaps:
-        turn.post(_line(turn, row), buttons=[[turn.undo_button()]])
+        turn.post(one_line(turn, row), buttons=[[turn.undo_button()]])
         return True
     why = [Button(turn.voice.plain("button-why"), "whys", (row.rule,))] if row.rule != "practice" else []
     turn.say("evening-taken", dish=found.dish, until=row.keep_until, buttons=[[turn.undo_button(), *why]])
@@ -183,28 +207,13 @@ async def _rest(turn: Turn, said: Said, *, addressed: bool) -> bool:
         await show(turn)
         return True
     found = _named(turn, said.thing)
-    if found is None or (row := _left(turn, found)) is None:
+    if found is None or (row := row_of(turn, found)) is None:
         return False
     buttons = (
         [] if row.must_go else [[Button(turn.voice.plain("button-take", dish=found.dish), "takeone", (found.id,))]]
     )
-    turn.post(_line(turn, row), buttons=buttons)
+    turn.post(one_line(turn, row), buttons=buttons)
     return True
-
-
-def _line(turn: Turn, row: Leftover) -> Html:
-    return Html(line(turn, row).removeprefix("• "))
-
-
-async def take_one(turn: Turn) -> None:
-    """The button below one dish's line."""
-    found = turn.known_promise(turn.args[0])
-    after = turn.change(take_home(turn.potluck, turn.actor, found.id, turn.now), "did-take", dish=found.dish)
-    now = after.promise(found.id)
-    if now is not None and (row := _left(turn, now)) is not None:
-        button = Button(turn.voice.plain("button-take", dish=found.dish), "takeone", (found.id,))
-        turn.edit_pressed_html(_line(turn, row), buttons=[[button]])
-    turn.toast("left-taken" if now is not None and turn.me in now.takers else "left-not-taken", dish=found.dish)
 
 
 def _hard(turn: Turn, said: Said) -> bool:
@@ -249,4 +258,3 @@ async def _tell_host(turn: Turn, key: str, **facts: Any) -> None:
 
 def register(app: Registry) -> None:
     app.reader(read_words, order=30)
-    app.button("takeone", take_one)

@@ -47,7 +47,9 @@ def _untold(turn: Turn, rows: list[Leftover]) -> list[Html]:
     dishes = []
     for row in rows:
         takers = ", ".join(_takers(turn, row))
-        dishes.append(turn.voice.plain("left-taken-by", dish=row.promise.dish, names=takers) if takers else row.promise.dish)
+        dishes.append(
+            turn.voice.plain("left-taken-by", dish=row.promise.dish, names=takers) if takers else row.promise.dish
+        )
     first = rows[0]
     since = turn.voice.time(turn.potluck.starts_at)
     return [turn.voice("left-perhaps-all", dishes=dishes, since=since, minutes=first.out_min, limit=first.limit_min)]

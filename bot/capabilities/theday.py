@@ -112,10 +112,15 @@ async def out_button(turn: Turn) -> None:
         told_clock(turn, found.id)
     else:
         turn.change(put_away(turn.potluck, turn.actor, found.id, turn.now), "did-away", dish=found.dish)
-        off = turn.known_promise(found.id)
-        over = perishable(off) and clock(turn.potluck, off).left_min(turn.now) <= 0
-        turn.say("out-over" if over else "out-stopped", reply=False, dish=off.dish, minutes=round(off.out_min))
+        away_said(turn, found.id)
     turn.toast("answer-below")
+
+
+def away_said(turn: Turn, promise_id: str) -> None:
+    """The dish is off the table; what it stood stays counted, and may be too much already."""
+    off = turn.known_promise(promise_id)
+    over = perishable(off) and clock(turn.potluck, off).left_min(turn.now) <= 0
+    turn.say("out-over" if over else "out-stopped", reply=False, dish=off.dish, minutes=round(off.out_min))
 
 
 async def way_too(turn: Turn) -> None:

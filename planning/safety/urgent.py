@@ -18,6 +18,7 @@ from planning.safety.standing import US_ZONES
 from planning.tables import rows
 from planning.when.durations import parse_duration
 from planning.when.values import hour_of
+from planning.word_patterns import restored
 
 LONGEST = 400
 APART = 60
@@ -188,7 +189,7 @@ def in_english(text: str) -> str:
 
 
 def sentences(words: str) -> Iterator[str]:
-    plain = words[:LONGEST].replace("\u2019", "'").casefold()
+    plain = restored(words[:LONGEST]).casefold()
     return (" ".join(text.split()) for text in _ENDS.split(plain) if text.strip())
 
 

@@ -12,9 +12,9 @@ from functools import cache
 
 from planning.dishes import lookup
 from planning.tables import rows, table_names
-from planning.word_patterns import said_in
+from planning.word_patterns import restored, said_in
 
-KINDS = ("here", "forgot", "ran-out", "take-home", "may-i", "rest", "hard")
+KINDS = ("here", "forgot", "ran-out", "own-back", "take-home", "may-i", "rest", "left", "away", "hard")
 LONGEST, MOST_WORDS = 400, 22
 KNOWN = 0.75
 """From this confidence of the catalogue on a word is the name of something for a table."""
@@ -24,11 +24,14 @@ _SIGNS = re.compile(r"[\U0001f000-\U0001faff\u2600-\u27bf\ufe0f\u200d]+|(?<!\w)[
 
 @dataclass(frozen=True)
 class Said:
-    """`thing` is what it is about as said ("" for none), `rest` the other sentences of the message, as typed."""
+    """`thing` is what it is about as said ("" for none), `rest` the other sentences of the message, as typed;
+    `minutes` and `at` what was said of how long or since when."""
 
     kind: str
     thing: str = ""
     rest: str = ""
+    minutes: int | None = None
+    at: str = ""
 
 
 def read_evening(words: str, language: str = "en") -> Said | None:
@@ -39,7 +42,7 @@ def read_evening(words: str, language: str = "en") -> Said | None:
     """
     sentences = [s for s in _ENDS.split(words[:LONGEST]) if s.strip()]
     for n, sentence in enumerate(sentences):
-        plain = " ".join(_SIGNS.sub(" ", sentence).replace("\u2019", "'").casefold().split()).strip(" .!?…,")
+        plain = " ".join(restored(_SIGNS.sub(" ", sentence)).casefold().split()).strip(" .!?…,")
         if not plain or len(plain.split()) > MOST_WORDS:
             continue
         for kind, pattern in _patterns(language):
@@ -48,7 +51,10 @@ def read_evening(words: str, language: str = "en") -> Said | None:
                 continue
             thing = (match.groupdict().get("thing") or "").strip()
             rest = " ".join(s.strip() for k, s in enumerate(sentences) if k != n and _SIGNS.sub("", s).strip(" .!?"))
-            return Said(kind, thing, rest)
+            said = match.groupdict()
+            return Said(
+                kind, thing, rest, int(said["min"]) if said.get("min") else None, (said.get("at") or "").strip()
+            )
     return None
 
 

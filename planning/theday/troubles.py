@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from planning.tables import rows, table_names
+from planning.word_patterns import restored
 
 KINDS = (
     "dry", "power-back", "oven-back", "cooker-cold", "cooker-off", "cooker-sat", "fridge-out", "power-out",
@@ -70,7 +71,7 @@ def _in(text: str, language: str, told: bool) -> Trouble | None:
 
 
 def _plain(words: str) -> str:
-    return " ".join(words.replace("\u2019", "'").casefold().split())
+    return " ".join(restored(words).casefold().split())
 
 
 def _number(text: str, language: str) -> int | None:

@@ -23,6 +23,38 @@ async def test_days_before_nobody_has_arrived(play):
     assert played.guest("ravi")["arrived_at"] is None
 
 
+async def test_what_is_left_is_told_of_and_makes_no_new_dish(play):
+    played = await play(*BROUGHT, LATER, board("ines", "left over: lasagna and some cake"))
+
+    assert [p["dish"] for p in played.promises()] == ["lasagna", "plates"]
+    assert "• lasagna: into the refrigerator by 7:00 PM" in played.everything()
+    assert "Not on my list: cake." in played.last()
+
+
+async def test_food_that_is_not_on_the_list_has_the_limit_all_the_same(play):
+    played = await play(*BROUGHT, LATER, board("mei", "we're taking the melon home"))
+
+    assert "more than 120 minutes" in played.last()
+    assert played.promises("mei")[0]["dish"] == "plates"
+
+
+async def test_back_in_the_cold_in_words_stops_the_clock_and_keeps_its_minutes(play):
+    out = (until("2027-09-18T16:45"), say("ravi", "/out lasagna"), until("2027-09-18T17:15"))
+
+    played = await play(*BROUGHT, *out, board("ravi", "I put the lasagna back in the fridge"))
+
+    (lasagna,) = played.promises("ravi")
+    assert (lasagna["out_since"], round(lasagna["out_min"])) == (None, 30)
+
+
+async def test_who_was_given_up_and_comes_brings_the_dish_back(play):
+    given_up = board("ines", "Ravi didnt come")
+
+    played = await play(*BROUGHT, LATER, given_up, board("ravi", "so sorry, here now with the lasagna"))
+
+    assert (played.guest("ravi")["answer"], played.promises("ravi")[0]["dish"]) == ("yes", "lasagna")
+
+
 async def test_in_the_open_chat_only_who_comes_arrives(play):
     played = await play(
         *BROUGHT, press("tom", "Can't"), DAY, say("ravi", "just parked"), say("tom", "we're here"), first=SEES_ALL

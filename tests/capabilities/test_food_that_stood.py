@@ -198,7 +198,7 @@ async def test_leftovers_nobody_clocked_are_reckoned_from_the_start_with_the_lim
     )
 
     assert "within one hour" in played.last()
-    assert "egg salad: nobody told me how long it was out" in played.last()
+    assert "Nobody told me how long these were out: beef stew and egg salad." in played.last()
     assert "and 60 are the limit" in played.last()
 
 

@@ -9,7 +9,7 @@ from planning.theday.evening import KINDS, of_a_table, read_evening
 SAID = (
     ("we're here", "here", ""),
     ("just parked", "here", ""),
-    ("I'm at the door with the rolls", "here", ""),
+    ("I'm at the door with the rolls", "here", "rolls"),
     ("arrived 🎉", "here", ""),
     ("I forgot the dip at home, sorry!", "forgot", "dip"),
     ("left my salad on the counter at home", "forgot", "salad"),
@@ -24,6 +24,15 @@ SAID = (
     ("can I take the chili home?", "may-i", "chili"),
     ("the potatoes are still hard", "hard", "potatoes"),
     ("my lasagna isn't done yet", "hard", "lasagna"),
+    ("left over: chili, beans", "left", "chili, beans"),
+    ("pork and lasagna left", "left", "pork and lasagna"),
+    ("what about the leftover chicken?", "left", "leftover chicken"),
+    ("can we keep the leftovers?", "left", "leftovers"),
+    ("put it back in the fridge after 20 min", "away", "it"),
+    ("the chili is on ice again", "away", "chili"),
+    ("i take my pot", "own-back", "pot"),
+    ("im here now, with the curry", "here", "curry"),
+    ("we ran out of potatoes, sour cream left", "ran-out", "potatoes"),
 )
 DICHO = (
     ("ya llegamos", "here", ""),
@@ -33,6 +42,9 @@ DICHO = (
     ("me llevo el chili a casa", "take-home", "chili"),
     ("¿quién quiere el resto del pastel?", "rest", "pastel"),
     ("las papas siguen duras", "hard", "papas"),
+    ("sobró arroz y frijoles", "left", "arroz y frijoles"),
+    ("guardé la ensalada en la nevera", "away", "la ensalada"),
+    ("me llevo mi olla", "own-back", "olla"),
 )
 
 

@@ -23,6 +23,10 @@ left-perhaps = ✋ { $dish }: nobody told me how long it was out; on the table s
 left-perhaps-all = ✋ Nobody told me how long these were out: { $dishes }. On the table since { $since } it is { $minutes } minutes, and { $limit } are the limit – throw them out, unless whoever kept one says it was cold (40 °F) or hot (140 °F) all the time. If it was put away in time, say so like “chili was in the fridge by 8 PM”.
 left-taken-by = { $dish } (taken by { $names })
 left-must-go = ✋ { $dish }: out for { $minutes } minutes – throw it out
+left-unlisted = Not on my list{ $has-things ->
+    [yes] : { $things }
+   *[no] {""}
+}. Nothing is known of how long that stood. What is perishable and was out for more than { $limit } minutes in all is thrown out; the rest goes into the refrigerator now, in shallow boxes, with the date on it.
 left-how = Reheat to 165 °F. Press what you take home. <i>({ $source })</i>
 left-taken = Yours: { $dish }. Into the refrigerator at once.
 left-not-taken = No longer yours: { $dish }.

@@ -25,7 +25,7 @@ _HYPOTHETICAL = re.compile(
     r"|(?<! not )(?<!ver )\bdream(?:t|ed|ing)?\b|\bas if (?:i|we)\b|\bwhen hell\b|\bwhen pigs\b|\bnext year\b|(?<!^ )\bnext time\b(?! $)|\bany ?one would\b"
 )
 _PAST = re.compile(
-    r"(?<!same as )(?<!like )(?<!than )\blast (?:year|time|month|week|summer|autumn|fall|winter|spring|sunday|saturday|night)\b|\byesterday\b"
+    r"(?<!same as )(?<!like )(?<!than )(?<!since )\blast (?:year|time|month|week|summer|autumn|fall|winter|spring|sunday|saturday|night)\b|(?<!since )\byesterday\b"
     r"|\bback (?:in (?=(?:[0-9]|the (?:day|[0-9])|january|february|march|april|may|june|july|august|september|october|november|december|school|college|my|our))|when|then)|\b(?:it was|there were|there was) (?:[0-9]|only|just|so|too|a|about)|\bused to\b|\b(?:years|ages|weeks|months|days) ago\b|\bremember when\b|\bthat time\b"
     r"|\b(?:i|we|he|she|they|you) (?:brought|made|came|baked|cooked|had(?! to (?:cancel|drop|pull))|ate|went|(?:was|were)(?! (?:not )?(?:going|planning|thinking|hoping|wondering))|did|took|forgot|loved)\b|\bwas allergic\b|\bthat was\b"
     r"|\bthe other (?:day|week|night)\b"
