@@ -21,7 +21,7 @@ yes), "+slaw" a promise of slaw for 12 made by the writer, "+bar" a potato bar. 
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from pathlib import Path
@@ -29,6 +29,7 @@ from pathlib import Path
 from planning import replies
 from planning.potluck import Answer, Party
 from planning.replies import Intent, Reading, ReplyContext, read
+from planning.replies.spanish.lexicon import PLAIN, expand
 
 HERE = Path(__file__).parent
 _LETTER = {"a": "adults", "t": "teens", "c": "children", "d": "toddlers", "i": "infants"}
@@ -185,6 +186,23 @@ class Outcome:
     """What is done without a question, of all that was read."""
 
 
+def _alike(pieces: Collection[tuple[str, str]]) -> set[tuple[str, str]]:
+    """Spanish labels with amounts in figures ("dos barras" is "2 barras") and diets by one name."""
+    made = set()
+    for kind, value in pieces:
+        if kind == "bring":
+            dish, category, servings, quantity = value.split("|")
+            figures = [_FIGURES.get(w) or expand().get(w, w) for w in quantity.translate(PLAIN).split()]
+            value = "|".join((dish, category, servings, " ".join(figures)))
+        if kind == "needs" and value.split("*")[0].rstrip("!~") == "pork":
+            value = value.replace("pork", "pork-free")
+        made.add((kind, value))
+    return made
+
+
+_FIGURES = {"un": "1", "una": "1"}
+
+
 def outcome(line: Line) -> Outcome:
     """What was read right, wrong and not at all."""
     language = "es" if line.file.startswith("spanish") else "en"
@@ -202,6 +220,8 @@ def outcome_of(line: Line, reading: Reading) -> Outcome:
         if reading.sure or intent in reading.now:
             silent.update(said(intent))
     expected = set(line.expected)
+    if language == "es":
+        got, implied, silent, expected = (_alike(pieces) for pieces in (got, implied, silent, expected))
     right = (got | implied) & expected
     return Outcome(
         line, reading, frozenset(right), frozenset(got - expected), frozenset(expected - right), frozenset(silent)

@@ -14,12 +14,11 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from functools import cache, lru_cache
 
-from rapidfuzz.distance import OSA
-
 from planning.amounts import number_words, unit_of
 from planning.dishes.index import index_of_names
 from planning.replies.english.lexicon import singulars
 from planning.replies.intents import Ask, Intent
+from planning.replies.slips import cuts, is_slip, without_a_letter
 from planning.replies.text import Message
 from planning.tables import rows
 
@@ -29,10 +28,6 @@ _WORD = re.compile(r"(?<![\w'’@/#-])[^\W\d_]{2,20}(?:['’][^\W\d_]{1,3})?(?![
 _RUN = re.compile(r"(.)\1+")
 _VOWELS = str.maketrans("", "", "aeiou")
 _AFTER_A_NAME = frozenset(("is", "has", "will", "can", "are", "and", "was", "says", "said", "wants", "would", "could", "does", "&", ",", "isn't", "can't", "won't", "cant", "wont", "might", "may"))  # fmt: skip
-_KEYS = {
-    "q": "wa", "w": "qeas", "e": "wrsd", "r": "etdf", "t": "ryfg", "y": "tugh", "u": "yihj", "i": "uojk", "o": "ipkl", "p": "ol", "a": "qwsz", "s": "awedxz", "d": "serfcx", "f": "drtgvc", "g": "ftyhbv", "h": "gyujnb", "j": "huikmn", "k": "jiolm", "l": "kop", "z": "asx", "x": "zsdc", "c": "xdfv", "v": "cfgb", "b": "vghn", "n": "bhjm", "m": "njk",
-}  # fmt: skip
-"""Keys that lie side by side."""
 
 
 @cache
@@ -48,7 +43,17 @@ def _known() -> frozenset[str]:
     for row in rows("words_en"):
         found.update(re.findall(r"[^\W\d_]+", row["word"].lower()))
         found.update(re.findall(r"[^\W\d_]+", row["value"].lower()) if row["role"] == "expand" else ())
-    for table in ("dishes", "dishes_more", "dishes_words", "ingredients", "allergens", "diets", "toppings", "bases", "kinds"):
+    for table in (
+        "dishes",
+        "dishes_more",
+        "dishes_words",
+        "ingredients",
+        "allergens",
+        "diets",
+        "toppings",
+        "bases",
+        "kinds",
+    ):
         for row in rows(table):
             found.update(re.findall(r"[^\W\d_]+", " ".join(v for k, v in row.items() if k != "source").lower()))
     return frozenset(found | set(number_words()) | index_of_names().vocabulary | _core().keys())
@@ -57,11 +62,7 @@ def _known() -> frozenset[str]:
 @cache
 def _one_off() -> dict[str, tuple[str, ...]]:
     """Words of the core by what is left of them without one letter."""
-    found: dict[str, list[str]] = {}
-    for word in _core():
-        for shape in {word, *(word[:i] + word[i + 1 :] for i in range(len(word)))}:
-            found.setdefault(shape, []).append(word)
-    return {shape: tuple(near) for shape, near in found.items()}
+    return without_a_letter(_core())
 
 
 @cache
@@ -106,31 +107,12 @@ def mended(word: str) -> str | None:
         return _skeletons().get(word)
     if len(word) < 3:
         return None
-    cuts = {word, *(word[:i] + word[i + 1 :] for i in range(len(word)))}
-    near = {w for shape in cuts for w in _one_off().get(shape, ()) if _slip(word, w)}
+    near = {w for shape in cuts(word) for w in _one_off().get(shape, ()) if is_slip(word, w)}
     if len(near) > 1:
         near = {w for w in near if sorted(w) == sorted(word)} or {w for w in near if len(w) > len(word)} or near
     if not near and len(word) > 5:
         near = set(_scrambled().get((word[0], "".join(sorted(word)), word[-1]), ()))
     return next(iter(near)) if len(near) == 1 else None
-
-
-def _slip(typed: str, meant: str) -> bool:
-    """Whether one slip makes the one of the other: letters changed about, one left out, one too many, or the next key."""
-    if len(meant) < 3 or OSA.distance(typed, meant) != 1:
-        return False
-    if sorted(typed) == sorted(meant):
-        return True
-    if typed[0] != meant[0]:
-        return False
-    if len(typed) < len(meant):
-        return len(meant) > 3
-    if len(typed) > len(meant):
-        return len(meant) > 3
-    if len(typed) < 4:
-        return False
-    a, b = next((a, b) for a, b in zip(typed, meant, strict=True) if a != b)
-    return len(typed) > 5 or b in _KEYS.get(a, "") or {a, b} <= set("aeiou")
 
 
 def slips(text: str, expand: Mapping[str, str]) -> dict[str, str]:
@@ -177,6 +159,8 @@ def less_sure(message: Message, found: Sequence[Intent]) -> list[Intent]:
         return list(found)
     at = [t.start for s in message.sentences for t in s.tokens if t.raw.lower().replace("’", "'") in message.mended]
     return [
-        replace(i, confidence=max(0.0, i.confidence - LESS_SURE)) if not isinstance(i, Ask) and any(i.start <= k < i.end for k in at) else i
+        replace(i, confidence=max(0.0, i.confidence - LESS_SURE))
+        if not isinstance(i, Ask) and any(i.start <= k < i.end for k in at)
+        else i
         for i in found
     ]

@@ -1,4 +1,4 @@
-"""Spanish: the words in `data/words_es.csv` and `data/dishes_es.csv`, the rules here, put together in `read`."""
+"""Spanish: the words in `data/words_es.csv`, `verbs_es.csv` and `dishes_es.csv`, the rules here, put together in `read`."""
 
 # ruff: noqa: E501 - a pattern is easier to read on one line
 
@@ -6,24 +6,51 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
-from functools import cache
+from dataclasses import dataclass, replace
 
 from planning.potluck import Answer
 from planning.replies.hosted import read_hosted
-from planning.replies.intents import AddPerson, Intent, ReplyContext, SetAnswer, SetNeeds, Undo
-from planning.replies.spanish import answers, needs, offers, people, questions, traps
-from planning.replies.spanish.lexicon import PLAIN, words
-from planning.replies.text import Message, Sentence, cut
+from planning.replies.intents import (
+    AddPerson,
+    AddPromise,
+    Ask,
+    DropPromise,
+    Intent,
+    Late,
+    ReplyContext,
+    SetAnswer,
+    SetNeeds,
+    SetParty,
+    Undo,
+)
+from planning.replies.spanish import (
+    answers,
+    doubt,
+    needs,
+    offers,
+    open_chat,
+    others,
+    people,
+    questions,
+    spelling,
+    traps,
+    withdrawals,
+)
+from planning.replies.spanish.lexicon import expand, neutral
+from planning.replies.text import Message, Sentence, Token, cut
 
 __all__ = ["message_of", "people", "read"]
 
 MOST_WORDS = 70
-_UNDO = re.compile(
-    r"^ (?:no ,? )?(?:me equivoque|deshaz|deshacer|borra eso|eso no|olvidalo|olviden lo que dije)(?= |$)"
+_ORDER = re.compile(
+    r"^ (?:(?:porfa|por favor|bot|oye|che|ok|,) )*(?:(?:me|nos) )?(?:puedes|podes|podeis|podrias|puede|pueden|podrian) (?:por favor )?(?:apunt|anot|pon|cambi|quit|borr|sum|agreg|actualiz|marc)[a-z]* "
 )
-_OTHER = re.compile(
-    r"^ (?P<name>[a-zñ]+(?: [a-zñ]+)?) (?:(?P<no>no (?:puede|viene|va|podra|llega))|(?P<yes>si (?:viene|va|puede)|viene|va))(?= |$)"
+"""A question only in form."""
+_TAG = re.compile(
+    r"^ ?(?:(?:te|os|les|le) (?:parece|va|viene|late)(?: bien)?|vale|ok|okey|no|si|verdad|eh|sale|de acuerdo|esta bien|va|cierto|puede ser|que (?:os|te|les|tal|dicen|opinan)(?: parece)?|se puede|algun problema|hay problema|alguna objecion)(?: (?:entonces|o no|por fa|bien))* ?$"
+)
+_TURN = re.compile(
+    r" (?:pero|aunque|lastima que|solo que|que pena pero)(?= (?:lamentablemente |desgraciadamente |esta vez |al final |me temo que |ese dia )*(?:no|me es imposible|imposible|tengo|trabajo|estoy|me toca) )"
 )
 
 
@@ -34,23 +61,27 @@ class SpanishMessage(Message):
     original: str = ""
 
 
-@cache
-def _expand() -> dict[str, str]:
-    return words("expand")
-
-
-@cache
-def _neutral() -> frozenset[str]:
-    return frozenset(words("neutral"))
-
-
 def message_of(text: str) -> SpanishMessage:
-    """The message in plain words: no accents, short forms written out, numbers as digits."""
-    made = cut(text.translate(PLAIN), _expand(), _neutral())
+    """The message in plain words: no accents, short forms written out, numbers as digits, slips mended."""
+    flat, slips = spelling.prepared(text)
+    made = cut(flat, expand() | slips if slips else expand(), neutral())
+    sentences = []
     for sentence in made.sentences:
-        for i, token in enumerate(sentence.tokens):
-            sentence.tokens[i] = type(token)(token.plain, text[token.start : token.end], token.start, token.end)
-    return SpanishMessage(made.sentences, made.plain, made.quoted, made.symbols, text)
+        tokens = spelling.joined([type(t)(t.plain, text[t.start : t.end], t.start, t.end) for t in sentence.tokens])
+        sentences += _at_signs(tokens, text, sentence.question)
+    plain = " . ".join(s.text.strip() for s in sentences)
+    return SpanishMessage(tuple(sentences), plain, made.quoted, made.symbols, text, mended=frozenset(slips))
+
+
+def _at_signs(tokens: list[Token], text: str, question: bool) -> list[Sentence]:
+    """ "Obvio, ¿cuándo dije que no?": the sign before a question begins a sentence of its own."""
+    for k in range(1, len(tokens)):
+        if question and "¿" in text[tokens[k - 1].end : tokens[k].start]:
+            before = tokens[:k]
+            while before and before[-1].plain in (",", "-", ":"):
+                before = before[:-1]
+            return [*([Sentence(before, False)] if before else []), Sentence(tokens[k:], True)]
+    return [Sentence(tokens, question)]
 
 
 def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[str]]:
@@ -59,49 +90,158 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
     passed: list[str] = []
     if traps.joking(message):
         return [], ["joke"]
-    if not message.sentences and context.addressed and any(s in "👍✅🙋🙌💯" for s in message.symbols):
+    if not message.sentences and context.addressed and any(s in "👍✅🙋🙌💯👌" for s in message.symbols):
         return [SetAnswer(context.writer, Answer.YES, confidence=0.6)], []
-    for sentence in _unhosted(message, context, found):
-        if len(sentence.tokens) > MOST_WORDS:
-            passed.append("long")
-            continue
-        if (undo := _UNDO.search(sentence.text)) is not None:
-            start, end = sentence.span_of(undo)
-            found.append(Undo(start=start, end=end, confidence=0.75))
-            continue
-        asked = questions.read_question(sentence, context)
-        if asked:
-            found += asked
-            continue
-        trap = traps.blocked(sentence, context)
-        if trap == "hypothetical" and (turn := re.search(r" pero (?=no )", sentence.text)) is not None:
-            # "I'd love to come but I can't": what follows is what holds.
-            first = sentence.token_range(turn)[1]
-            found += answers.read_answer(Sentence(sentence.tokens[first:], False), context)
-            continue
-        if trap is not None:
-            passed.append(trap)
-            continue
-        found += questions.read_late(sentence, context)
-        found += needs.read_needs(sentence, context)
-        other = _of_another(sentence.text, context)
-        if other is not None:
-            found.append(other)
-            continue
-        found += answers.read_answer(sentence, context)
-        added = people.read_people(sentence, context)
-        found += added
-        if not any(isinstance(i, AddPerson) for i in added):
-            found += offers.read_promises(sentence, context)
+    for whole in _unhosted(message, context, found):
+        for sentence in _parts(whole):
+            if len(sentence.tokens) > MOST_WORDS:
+                passed.append("long")
+                continue
+            said, why = _said(sentence, context)
+            found += said
+            passed += why
+    found = _settled(needs.harden(message, found), message, context)
+    found = doubt.doubt(message, found, context)
+    if message.mended:
+        found = spelling.less_sure(message, found)
     if not context.addressed:
-        found = [i for i in found if not isinstance(i, SetAnswer) or i.confidence >= 0.92]
-        # In the open, "I can't" and "perhaps" are said of many things: only what is plainly for the table counts.
-        found = [
-            i
-            for i in found
-            if not isinstance(i, SetAnswer) or any(not isinstance(o, (SetAnswer, SetNeeds)) for o in found)
-        ]
+        found = open_chat.kept(message, found, context)
     return found, passed
+
+
+def _said(sentence: Sentence, context: ReplyContext) -> tuple[list[Intent], list[str]]:
+    """What one sentence says, and why it was passed over."""
+    if (undo := questions.read_undo(sentence)) and not sentence.question:
+        rest = (
+            answers.read_answer(sentence, context)
+            if re.search(r" (?:si|no) (?:voy|vamos|puedo|podemos) ", sentence.text)
+            else []
+        )
+        return rest or list(undo), []
+    if _ORDER.match(sentence.text):
+        sentence = Sentence(sentence.tokens, False)
+    swaps = withdrawals.read_withdrawals(sentence, context) if context.own_promises and not sentence.question else None
+    if swaps:
+        return withdrawals.not_answered([*swaps, *_answer_beside(sentence, context, swaps)], context), []
+    asked = questions.read_question(sentence, context)
+    if asked:
+        return list(asked), []
+    told = others.read_others(sentence, context)
+    if told:
+        return told, []
+    brought = others.read_kin_brings(sentence, context) if context.addressed else []
+    trap = traps.blocked(sentence, context)
+    if brought and trap in (None, "reported"):
+        return brought, []
+    if trap in ("hypothetical", "others", "past") and (turn := _TURN.search(sentence.text)) is not None:
+        # "I'd love to come but I can't": what follows is what holds.
+        first = sentence.token_range(turn)[1]
+        return answers.read_answer(Sentence(sentence.tokens[first:], False), context), []
+    if trap == "reported" and context.addressed:  # what the doctor said of an allergy is asked about
+        heard = [i for i in needs.read_needs(sentence, context) if isinstance(i, SetNeeds) and not i.cleared]
+        return [replace(i, confidence=min(i.confidence, 0.7)) for i in heard], [] if heard else [trap]
+    late = questions.read_late(sentence, context)
+    if trap in ("past", "elsewhere") and context.addressed:  # "can't, I'm at work that day"
+        given = [
+            i for i in answers.read_answer(sentence, context) if isinstance(i, SetAnswer) and i.answer is not Answer.YES
+        ]
+        return [*late, *given], [] if late or given else [trap]
+    if trap is not None:
+        return list(late), [trap]
+    return _statement(sentence, context), []
+
+
+def _statement(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    found: list[Intent] = []
+    found += questions.read_late(sentence, context)
+    found += needs.read_needs(sentence, context)
+    if sentence.question:
+        return found
+    needed = any(isinstance(i, SetNeeds) for i in found)
+    given = answers.read_answer(sentence, context)
+    found += [
+        i for i in given if not any(isinstance(n, (SetNeeds, Late)) and n.start <= i.start < n.end for n in found)
+    ]
+    if context.asked == "diets" and needed:
+        return [i for i in found if not isinstance(i, SetAnswer)]
+    added = people.read_people(sentence, context)
+    if context.asked in ("diets", "bring", "answer") and needed:
+        added = []
+    found += added
+    if needed and not re.search(r" (?:llev|trai|tra[eo]|pon[gd]|hag|hac|hare|prepar|aport|encarg)", sentence.text):
+        return found
+    if not any(isinstance(i, AddPerson) for i in added):
+        alone, other = others.with_another(sentence, context)
+        made = offers.read_promises(alone, context)
+        if other is not None and any(isinstance(i, AddPromise) for i in made):
+            made = [replace(i, with_guest=other) if isinstance(i, AddPromise) else i for i in made]
+        elif other is not None:
+            made = offers.read_promises(sentence, context)
+        found += made
+    return found
+
+
+def _answer_beside(sentence: Sentence, context: ReplyContext, swaps: list[Intent]) -> list[Intent]:
+    """A yes or no that stands beside what became of a dish, and not inside it."""
+    given = answers.read_answer(sentence, context)
+    first = min(i.start for i in swaps)
+    return (
+        [i for i in given if isinstance(i, SetAnswer) and i.end <= first]
+        if any(isinstance(i, DropPromise) for i in swaps)
+        else []
+    )
+
+
+def _settled(found: list[Intent], message: Message, context: ReplyContext) -> list[Intent]:
+    """Several sentences' worth of intents together: a correction counts as what it corrects to; a party told twice."""
+    if len(found) > 1:
+        found = [i for i in found if not isinstance(i, Undo)] or found[:1]
+    parties = [i for i in found if isinstance(i, SetParty) and not i.relative]
+    if (
+        len(parties) > 1
+        and parties[-1].party.total < parties[0].party.total
+        and parties[-1].party.total != parties[-1].party.adults
+    ):
+        whole, parts = parties[0], parties[-1]
+        more = whole.party.total - parts.party.total
+        merged = replace(
+            parts,
+            party=replace(parts.party, adults=parts.party.adults + more),
+            confidence=min(parts.confidence, whole.confidence),
+        )
+        found = [merged if i is parts else i for i in found if i is not whole]
+    if any(isinstance(i, SetParty) and not i.relative for i in found):
+        found = [i for i in found if not (isinstance(i, SetParty) and i.relative and _inside(i, found))]
+    if context.answer is Answer.YES and any(isinstance(i, SetParty) for i in found):  # a yes again changes nothing
+        found = [
+            i for i in found if not (isinstance(i, SetAnswer) and i.who == context.writer and i.answer is Answer.YES)
+        ]
+    if any(isinstance(i, Ask) for i in found) and any(isinstance(i, AddPromise) and i.vague for i in found):
+        found = [i for i in found if not (isinstance(i, AddPromise) and i.vague and not i.category)]
+    return found
+
+
+def _inside(intent: Intent, found: list[Intent]) -> bool:
+    return any(
+        i is not intent and i.start <= intent.start and intent.end <= i.end for i in found if isinstance(i, SetParty)
+    )
+
+
+def _parts(sentence: Sentence) -> list[Sentence]:
+    """ "Nos encantaría ir, ¿dónde es?": the statement, and the question after it."""
+    if not sentence.question:
+        return [sentence]
+    for k in range(len(sentence.tokens) - 1, 0, -1):
+        if sentence.tokens[k].plain != ",":
+            continue
+        rest = Sentence(sentence.tokens[k + 1 :], True)
+        if _TAG.match(rest.text):
+            return [Sentence(sentence.tokens[:k], False)]  # "llevo tarta, ¿vale?"
+        if questions.read_question(rest, ReplyContext("", replying_to="bot")) and not questions.read_question(
+            Sentence(sentence.tokens[:k], True), ReplyContext("", replying_to="bot")
+        ):
+            return [Sentence(sentence.tokens[:k], False), rest]
+    return [sentence]
 
 
 def _unhosted(message: Message, context: ReplyContext, found: list[Intent]) -> Iterator[Sentence]:
@@ -113,15 +253,3 @@ def _unhosted(message: Message, context: ReplyContext, found: list[Intent]) -> I
         said, rest = read_hosted(sentence, context, "es", float, "[0-9]{1,4}")
         found += said
         yield from rest
-
-
-def _of_another(text: str, context: ReplyContext) -> SetAnswer | None:
-    """Somebody else's answer: always asked about."""
-    match = _OTHER.search(text)
-    if match is None:
-        return None
-    for guest, name in context.guests:
-        if guest != context.writer and match["name"].startswith(name.casefold().split()[0].translate(PLAIN)):
-            answer = Answer.NO if match["no"] else Answer.YES
-            return SetAnswer(guest, answer, confidence=0.7)
-    return None

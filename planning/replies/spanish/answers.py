@@ -1,4 +1,4 @@
-"""Coming, perhaps, not coming."""
+"""Coming, perhaps, not coming: one verb of coming and what shades it, from both sides of the ocean."""
 
 # ruff: noqa: E501 - a pattern is easier to read on one line
 
@@ -10,28 +10,52 @@ from planning.potluck import Answer
 from planning.replies.intents import Intent, ReplyContext, SetAnswer
 from planning.replies.text import Sentence
 
-_GO = r"(?:voy|vamos|ire|iremos|vengo|venimos|asisto|asistimos|estare|estaremos|estoy|estamos|llegare|llegaremos)"
+_WENT = r"(?:voy|vamos|ire|iremos|vengo|venimos|vendre|vendremos|asisto|asistimos|asistire|asistiremos|acudo|acudimos|acudire|acudiremos|llegare|llegaremos|llego|llegamos|caigo|caemos|caere|caeremos|jalo|jalamos|andare|andaremos|participo|participamos|participare)"
+_TO_COME = r"(?:ir(?:me|nos)?|venir(?:me|nos)?|asistir|acudir|estar(?: ahi| alli| con ustedes| con vosotros| presentes?)?|llegar|caer(?:les|te|os)?|participar|acompañar(?:los|las|te|os|les)?|unir(?:me|nos)|sumar(?:me|nos)|pasar(?:me|nos)?|acercar(?:me|nos)|juntar(?:me|nos)|quedar)"
+_CL = r"(?:(?:me|nos|te|les|os|los|las|se|lo|le) )*"
+_AWAY = (
+    r"(?! (?:de viaje|a casa|a mi casa|al (?:super|supermercado|trabajo|medico|doctor|gimnasio|gym|banco|cole|colegio|baño|cine|campo|partido|hospital|aeropuerto|mercado|dentista|taller|pueblo|bar)|a la (?:tienda|compra|playa|escuela|farmacia|oficina|peluqueria|iglesia de|universidad|facultad|cama|ducha)"
+    r"|perdiendo|ganando|viendo|mal|fatal|bien|tirando|lento|camino|a (?:llevar|llegar|traer|hacer|preparar|poner|ver|comprar|tener|decir|necesitar|comer|cenar|dormir|trabajar|salir|dejar|intentar|preguntar|mandar|pedir|buscar|recoger|cocinar|avisar|confirmar|pasar|dar|terminar|probar|hablar|mirar|pensar|consultar|esperar|quedar(?:me|nos)? (?:en|sin)|ser|al|por|las? [0-9]|tratar)|(?:como )?(?:a |al )?(?:tarde|media hora|una hora|con retraso|atrasad|retrasad|[0-9]+ (?:minutos|min|horas?) tarde)"
+    r"|en (?:camino|casa|el trabajo|la oficina|reunion|clase|el bus|el metro|coche|bici)|cansad|enferm|mal[oa]?s? (?:de|del)|content|feliz(?:mente)? de|harto|hasta el|pensando|esperando|embarazada|de acuerdo|segur[oa]s? de que no|sin (?:luz|agua|coche|dinero)|por (?:la calle|el centro)|sol[oa] en|[0-9]+ (?:a|horas)|engripad|agripad|malit|resfriad|de (?:guardia|turno|vacaciones|mudanza|baja|examenes)|fuera|trabajando|ocupad|pachuch|con (?:fiebre|gripe|covid|migraña|prisa)|de los|en contra|a favor))"
+)
+_START = r"(?:^|(?<= ,)|(?<= y)|(?<= pero)|(?<= que)|(?<= pues)|(?<= \.)|(?<= si)|(?<= -)|(?<= :)|(?<= entonces)|(?<= final))"
+_LEAD = r"(?: (?:si|claro|claro que si|perfecto|genial|yo|nosotros|nosotras|pues|tambien|por supuesto|ahi|alli|aqui|alla|aca|por alla|por ahi|obvio|seguro|seguramente si|al final|todos|todas|familia|ok|okey|vale|dale|bueno|va|venga|sale|orale|listo|con (?:mucho )?gusto|encantad[oa]s?|feliz|felices|gustos[oa]s?|ya|entonces|igual|de una|de cabeza|finalmente|tranqui|super|y|hecho|confirmado|confirmadisimo|sin duda|desde luego|hola|ambos|los dos|toda la familia|la familia|mi familia y yo|toda la tropa|siempre|hombre|mujer|asi que|yo si|nosotros si|solo|solo yo|este año si|esta vez si) ?,?)*"
+_NO_GO = rf"(?:{_WENT[3:-1]}|puedo|podemos|podre|podremos|podria|podriamos|pude|alcanzo|alcanzamos|cuenten|cuentes|cuenta|conteis|cuenteis|cuentas|contes|esperen|esperes|espereis|asistimos)"
+_FOOD = r"(?:llevar|traer|hacer|comer|preparar|tomar|beber|usar|cocinar|probar|poner|comprar|mandar|hornear|creer|esperar|quejar|decir|aguantar|dormir|parar|dejar|evitar|ayudar|negar|pedir|abrir|ver|encontrar|con|ni|mas)"
 _NO = re.compile(
-    rf" (?:no|tampoco|ya no) (?:(?:me|nos|creo que|te|lo) )?(?:{_GO[3:-1]}|puedo|podemos|podre|podremos|vamos a poder|voy a poder"
-    r"|llego|llegamos|alcanzo|cuenten|cuentes|cuenta|va a poder ser|me apunto|nos apuntamos)(?! (?:a )?(?:llevar|traer|hacer|comer"
-    r"|preparar|tomar|beber|usar|cocinar|con las|con el|con la))(?= |$)"
-    r"|^ (?:,? ?)?(?:imposible|ni modo|(?:yo |nosotros )?paso(?:mos)?(?: esta vez)?|lamentablemente no|desgraciadamente no|esta vez no|al final no|mejor no|no)(?= ,| \.| $|$)"
-    r"| no (?:me|nos) (?:va a dar|da|dara) tiempo(?: de [a-z]+)?| (?:no nos veremos|sera en otra|otra vez sera|me lo pierdo|nos lo perdemos)"
+    rf"(?: (?:no|tampoco|ya no|nunca)) {_CL}(?:(?:creo que|vamos a|voy a|va a|hay forma de que|me veo|se si) )?{_CL}(?:{_NO_GO[3:-1]}|(?:estare|estaremos)|(?:estoy|estamos)(?= ,| $| ahi| ese| este)|poder (?:ir|llegar|asistir|venir|estar|acompañar[a-z]*|ser)|poder|ir|asistir|estar|va a poder ser|va a ser posible|va a poder|podra ser|me apunto|nos apuntamos|apunto|apuntamos|sumo|sumamos|prendo)(?! (?:a |al )?{_FOOD}(?= |$))(?! (?:que )?(?:segur|de acuerdo|list|embarazad|para |content|convenc|enterad|tan |muy |sol[oa]s?(?: |$)|tarde|atrasad|lejos|bien|mal))(?= |$)"
+    rf"|{_START}{_LEAD} (?:imposible|ni modo|(?:yo |nosotros )?paso(?:mos)?(?: (?:esta vez|de esta|por esta|por esta vez))?|pasamos|lamentablemente no|desgraciadamente no|tristemente no|esta vez no|esta no|al final no|mejor no|va a ser que no|me temo que no|que va|ni de broma|ni hablar|negativo|nop|pues no|yo no|nosotros no|conmigo no cuenten|declino(?: la invitacion)?|declinamos)(?= ,| \.| $| pero| porque| que | gracias|$)"
+    r"|^ no(?= ,| \.| $| pero)"
+    r"| (?:no (?:me|nos) (?:va a dar|da|dara|va a alcanzar|alcanza|queda) (?:el )?tiempo(?: de [a-z]+)?|no nos veremos|no nos vemos|(?:sera|quedara|lo dejo|lo dejamos) (?:en|para) (?:otra|la proxima)|(?:en|a la|para la) (?:otra|proxima) (?:sera|vez)|otra vez sera|(?:me|nos) l[oa] (?:pierdo|perdemos|perdere|voy a perder|vamos a perder)|(?:me|nos) (?:tengo|tenemos|tendre|tendremos) que perder"
+    r"|(?:me|nos) (?:bajo|bajamos|borro|borramos|abro|abrimos|rajo|rajamos|desapunto|desapuntamos|caigo de la lista|disculpo|excuso)(?= ,| \.| $| de(?:l)? (?!slaw)| esta| por| que| porque| al final)|(?:me|nos) (?:es|resulta|sera|queda) imposible|imposible (?:ir|llegar|asistir|para mi|para nosotros|que (?:vaya|vayamos))|(?:lamento|lamentamos|siento|sentimos) (?:mucho )?(?:no (?:poder|ir|estar)|tener que)"
+    r"|(?:cancel|borr|quit|tach|sac|descont|desapunt)(?:ame|enme|adme|enos|ennos|adnos|a me|anos|arme)(?= |$)(?! (?:el|la|los|las|lo|mi|mis|un))|no (?:me|nos) (?:cuenten|cuentes|conteis|anoten|esperen|apunten|anotes|esperes)"
+    r"|(?:no la|no lo) (?:armo|hago|libro|logro)|tuve que cancelar|tenemos que cancelar|tengo que cancelar|he de cancelar|hay que cancelar lo mio|cancelo(?= $| ,| mi)|no (?:me|nos) (?:es|sera|va a ser) posible|no (?:va|iba) a (?:poder ser|ser posible)|no podra ser|ya (?:tengo|tenemos) (?:otro )?(?:plan|planes|compromiso|boda|viaje)|me (?:salio|surgio|toca|ha salido|ha surgido|cayo) (?:un |una |el |la )?(?:viaje|compromiso|imprevisto|turno|guardia|trabajo|trabajar|chamba|laburo|reunion|otra cosa)"
+    r"|(?:estoy|estamos|estare|estaremos|ando|andamos|andaremos) (?:fuera|de viaje|de guardia|de turno|fuera de la ciudad|en otra ciudad|de vacaciones)(?= |$)|no (?:me|nos) (?:veran|vereis|ven)|me quedo (?:en casa|sin ir)|nos quedamos (?:en casa|sin ir)|no (?:me|nos) animo|no (?:me|nos) animamos|falto|no cont(?:ad|ais) con)(?= |$)"
 )
 _MAYBE = re.compile(
-    r" (?:tal vez|quiza|quizas|a lo mejor|puede que|capaz que|no se (?:todavia|aun|si)|todavia no se|aun no se|depende"
-    r"|si puedo (?:cambiar|escaparme|arreglar|salir|voy)|si (?:logro|consigo|alcanzo|salgo|llego|me dan|podemos)|lo intento"
-    r"|intentare|intentaremos|hare lo posible|no prometo|les confirmo|te confirmo|os confirmo|aviso luego|luego confirmo"
-    r"|lo mas probable|probablemente|no estoy segur[oa]|no estamos seguros|veremos|a ver si)(?= |$|,)"
+    r" (?:tal vez|talvez|quiza|quizas|a lo mejor|puede que|puede ser|capaz(?! de)|no (?:lo )?se(?: si| aun| todavia)?(?= ,| $| si | aun| todavia| pero| seguro|\.)|(?:todavia|aun) no (?:lo )?(?:se|sabemos|tengo claro|confirmo|puedo (?:confirmar|decir))|no (?:lo )?(?:sabemos|sabria)(?! que)|depende|dependo|dependemos|segun (?:salga|como|me|nos|el|la|ande|si)"
+    r"|si (?:puedo (?:cambiar|escaparme|arreglar|salir|voy|ir)|podemos|puedo|logro|consigo|alcanzo|salgo|llego|me (?:dan|da|dejan|suelta|sueltan|alcanza|recupero|cambian|libero)|nos (?:dan|da|dejan)|mi (?:jefe|jefa|marido|mujer|esposo|esposa|novi[oa]|turno|suegra|hijo|hija|madre|niñera|canguro)|encuentro|encontramos|no (?:me toca|tengo|trabajo|llueve|surge|pasa nada|hay (?:imprevistos|novedad))|el (?:trabajo|peque|jefe|niño|turno|medico|coche)|la (?:peque|niña|niñera|canguro|jefa))"
+    r"|lo intento|lo intentare(?:mos)?|intentare(?:mos)?|intento (?:ir|llegar|pasar)|voy a (?:intentar|tratar)|vamos a (?:intentar|tratar)|tratare(?:mos)? de|hare(?:mos)? lo posible|hago lo posible|no (?:les |te |os |lo )?(?:prometo|prometemos|aseguro|garantizo)(?: nada)?|(?:les|te|os|lo|ya) (?:confirmo|confirmamos|confirmare|aviso|avisamos|avisare|digo|decimos|dire)(?! que)|aviso (?:luego|mañana|despues|el)|luego (?:te |os |les )?(?:confirmo|aviso|digo)|confirmo (?:luego|mañana|mas|despues|el|en|pronto|al)"
+    r"|lo mas probable|probablemente|posiblemente|seguramente(?! si)|no (?:estoy|estamos) (?:muy |del todo |tan )?segur[oa]s?|ni idea|no tengo (?:ni )?(?:idea|claro)|ya veremos|veremos|vamos viendo|ya (?:os|te|les) (?:digo|dire|cuento)|a ver si|(?:en|de) principio (?:si|voy|vamos|me apunto|cuenta|contad)|en principio|creo que (?:si|voy|vamos|puedo|podemos|podre|podremos|ire|llego)|espero (?:poder|que si|ir)|esperamos poder|ojala (?:pueda|podamos)|(?:tengo|tenemos|tendria|tendriamos) que (?:ver|mirar|checar|chequear|consultar|preguntar|hablarlo|organizar|pensarlo|confirmar)"
+    r"|dej(?:ame|enme|adme|a que|en que) (?:ver|checar|chequear|mirar|consultar|preguntar|consultarlo|pensarlo|hablarlo|que)|lo (?:hablo|consulto|miro|checo|veo|pienso|platico|charlo) (?:con|y|en)|me lo pienso|lo pensare|lo voy a pensar|esta (?:complicado|dificil|por verse)|(?:mitad|50) y (?:mitad|50)|50 50|ni si ni no|quien sabe|sabe dios|a saber|igual (?:si|voy|vamos|puedo|me paso)(?= |$)|estoy en duda|tengo dudas|en veremos|pendiente de)(?= |$|,)"
 )
+_HERE = r"(?:ahi|alli|alla|aca|aqui|por ahi|por alla|por alli|por aca)"
+_BE = r"(?:estare|estaremos|estoy|estamos)(?= (?:ahi|alli|alla|aca|aqui|con (?:ustedes|vosotros)|presentes?|puntual(?:es)?|sin falta|(?:tod[oa]s )?l[oa]s [0-9]|list[oa]s? para|(?:su|mi) [a-z]+ y yo|dentro|en (?:tu|su|la) (?:casa|fiesta|cena))(?= |$))|(?:estare|estaremos)(?= ,| $| a las| el | seguro| encantad| con (?:mi|los|las) )"
+_GO_ON = rf"{_START}{_LEAD} (?:{_CL}{_WENT}|{_CL}(?:{_BE})|(?:vamos|voy) a (?:ir|estar|asistir|venir|caer|acudir)|(?:quiero|queremos|pienso|pensamos|planeo|planeamos|confirmo que|confirmamos que) {_TO_COME}|(?:si )?(?:puedo|podemos|podre|podremos) {_TO_COME}(?= ,| $| y | con | ese| el| \.)|si (?:puedo|podemos)(?= ,| $| y )){_AWAY}(?= |$)"
 _YES = re.compile(
-    rf"^ (?:(?:si|claro|perfecto|genial|yo|nosotros|nosotras|pues|tambien|por supuesto|ahi|alli|aqui|alla|obvio|seguro|al final"
-    rf"|todos|familia) ,? ?)*{_GO}(?= (?!a (?:llevar|llegar|traer|hacer|preparar|poner|ver|comprar|tener|decir|al|por)|al |tarde|media hora|una hora|con retraso|[0-9]+ (?:minutos|min|horas?) tarde"
-    r"|de viaje|a casa|a la (?:tienda|compra))|$)"
-    r"|^ (?:si|sip|claro(?: que si)?|por supuesto|obvio|desde luego|ok si|dale|va|sale|listo)(?: (?:si|claro|vamos|voy|ahi))?(?= ,| $|$| y )"
-    r"| (?:cuent[ae]n? (?:con(?:migo| nosotros)|me)|cuent[ae]n? con [0-9]+|me apunto|nos apuntamos|confirm(?:o|amos|ad[oa]s?)|asistencia confirmada|me sumo"
-    r"|nos sumamos|no me lo pierdo|no nos lo perdemos|sin falta|aqui estaremos|ahi nos vemos|nos vemos ahi)(?= |$)"
+    rf"{_GO_ON}"
+    rf"|{_START}{_LEAD} (?:si|claro(?: que si)?|claro que (?:voy|vamos)|por supuesto(?: que (?:si|voy|vamos))?|obvio(?: que si)?|desde luego(?: que si)?|ok si|dale|va que va|sale|sale y vale|simon|orale|de una|a huevo|a guevo|va|listo|hecho|de cabeza|faltaba mas|no faltaba mas|como no|sin (?:duda|dudarlo|falta)|segurisimo|fijo|fija|seguro(?: que (?:si|voy|vamos))?|cien por ciento|al cien|con (?:mucho |muchisimo )?gusto|encantad[oa]s?(?: de (?:ir|asistir|acompañar[a-z]*))?|sera un placer|un placer|es un placer|que si|presente|presentes|me (?:late|copa|parece bien|va bien|viene bien|va perfecto|viene perfecto)|nos (?:late|copa|va bien|viene bien)|yes|afirmativo|positivo|aceptamos|acepto|claro,? cuenten|si quiero|si queremos|si si|te digo que si|le digo que si|les digo que si|mi respuesta es si|pues si|yo si|nosotros si|me encantaria ir y (?:voy|ire))(?: (?:si|claro|vamos|voy|ahi))*(?= ,| $|$| y | \.| que | gracias| alli| ahi| estaremos| estare| por supuesto)"
+    r"| (?:cuent[ae]n?(?:me|nos)? (?:con(?:migo| nosotros| nosotras| mi familia)|me)|cuent[ae]n?(?:me|nos)(?: |$)|cuent[ae]n? con [0-9]+|contad (?:conmigo|con nosotros|con nosotras|con [0-9]+)|conta (?:conmigo|con nosotros)|cont(?:ame|anos)(?= ,| $| adentro| entre| dentro)|me (?:apunto|sumo|prendo|anoto|uno|agrego|incluyo|acoplo|engancho)|nos (?:apuntamos|sumamos|prendemos|anotamos|unimos|agregamos|acoplamos|enganchamos)|(?:apunt|anot|inclu[iy]|agreg|sum|agend)[a-z]*(?:dme|nme|dnos|nnos)(?= ,| $| a | en | para la| tambien| por)|(?:apunta|anota|agrega|suma)(?:me|nos)(?= ,| $| a | en | para la| tambien)|confirm(?:o|amos|ad[oa]s?|adisim[oa]s?)(?! (?:luego|mañana|mas|despues|el |en |pronto|al |si |que no))|asistencia confirmada|doy el si|decimos que si"
+    rf"|no (?:me|nos) l[oa] (?:pierdo|perdemos|perdere|perderia|perderiamos|voy a perder|vamos a perder|perderemos)|(?:no|ni loc[oa]|ni de broma) (?:falto|faltamos|faltare|faltaremos)|como me l[oa] voy a perder|ni loc[oa]s? (?:me|nos) l[oa] (?:pierdo|perdemos|perderia)|sin falta|{_HERE} (?:estaremos|estare|estamos|estoy|nos vemos|voy|vamos|llego|llegamos|andamos|caigo|caemos|andaremos|andare|me tienen|nos tienen|nos teneis|me teneis|me tendran|nos tendran|nos veremos|caere|les caigo|te caigo|les caemos|les llego|me veran|nos veran|me vereis|nos vereis|iremos|ire)|nos vemos {_HERE}|(?:me|nos) (?:tendreis|tendran|tienen|teneis) {_HERE}|aceptamos (?:la invitacion|encantados)|acepto (?:la invitacion|encantad[oa])|con (?:mucho )?gusto (?:asist|voy|vamos|ire|iremos|acept|los|te|os)[a-z]*|me encanta la idea|no puedo (?:faltar|perdermel[oa])|no podemos (?:faltar|perdernosl[oa]))(?= |$)"
 )
+_DOUBT_NO = re.compile(
+    r" (?:creo|me temo|pienso|parece|supongo) que (?:no|va a ser que no) |^ (?:lo veo|esta|veo) (?:dificil|complicado|jodido|negro)|(?:dudo|no creo)(?: (?:mucho|poder|que (?:pueda|podamos|vaya|vayamos|llegue|lleguemos)))+ | lo dudo "
+)
+_ASKED = {
+    Answer.YES: r"(?:(?:si|sip|claro|vale|dale|va|ok|okey|okay|perfecto|genial|obvio|simon|orale|sale|listo|por supuesto|de una|hecho|venga|seguro|correcto|exacto|eso|asi es|afirmativo|confirmado|va que va|pues|que si|ya|adelante|bueno|cierto|de acuerdo|eso es|yo|nosotros|tambien|las 2|los 2|todas|todos|hazlo|ponlo|yes|gracias) ?,? ?)+",
+    Answer.NO: r"(?:(?:no|nop|nel|que va|para nada|ni hablar|negativo|nada|ninguno|ninguna|todavia|gracias|mejor|pues|paso|de eso nada|en absoluto|asi|dejalo|dejalo asi|cancela|ni de broma|incorrecto) ?,? ?)+",
+    Answer.MAYBE: r"(?:(?:quiza|quizas|tal vez|a lo mejor|puede ser|puede|depende|no se|ni idea|capaz|todavia|aun|mmm|pues) ?,? ?)+",
+}
 
 
 def read_answer(sentence: Sentence, context: ReplyContext) -> list[Intent]:
@@ -39,14 +63,41 @@ def read_answer(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     if sentence.question:
         return []
     text = sentence.text
-    for pattern, answer, sure in ((_MAYBE, Answer.MAYBE, 0.9), (_NO, Answer.NO, 0.92), (_YES, Answer.YES, 0.92)):
-        found = pattern.search(text)
+    if context.asked in ("answer", "yes-no"):
+        for answer in (Answer.MAYBE, Answer.YES, Answer.NO):
+            if re.fullmatch(f" {_ASKED[answer]}", text.rstrip(" ,") + " "):
+                start, end = sentence.span(0, len(sentence.tokens))
+                return [SetAnswer(context.writer, answer, start=start, end=end, confidence=0.95)]
+    maybe, no, yes = _MAYBE.search(text), _NO.search(text), _YES.search(text)
+    unsure = _DOUBT_NO.search(text)
+    if unsure is not None and (no is None or no.start() >= unsure.start()):
+        start, end = sentence.span_of(unsure)
+        return [SetAnswer(context.writer, Answer.NO, start=start, end=end, confidence=0.72)]
+    if no is not None and yes is not None and no.start() <= yes.start() < no.end():
+        yes = None  # "no voy"
+    if (
+        maybe is not None
+        and no is not None
+        and no.start() < maybe.start()
+        and re.search(r" (?:pero|para la|otra) ", text[no.start() :]) is None
+    ):
+        maybe = None  # "no puedo, a ver si a la próxima"
+    if maybe is not None and no is not None and maybe.start() <= no.start() and no.end() <= maybe.end():
+        no = None
+    if yes is not None and no is not None and maybe is None:
+        first, then = (yes, no) if yes.start() < no.start() else (no, yes)
+        if (
+            " pero " in text[first.start() : then.end()]
+            or " aunque " in text[first.start() : then.end()]
+            or "," in text[first.end() - 1 : then.start() + 1]
+        ):
+            later, said = (then, Answer.NO if then is no else Answer.YES)
+            start, end = sentence.span_of(later)
+            return [SetAnswer(context.writer, said, start=start, end=end, confidence=0.82)]
+    for found, answer, sure in ((maybe, Answer.MAYBE, 0.9), (no, Answer.NO, 0.92), (yes, Answer.YES, 0.92)):
         if found is None:
             continue
         start, end = sentence.span_of(found)
         conditional = answer is Answer.MAYBE and " si " in text
         return [SetAnswer(context.writer, answer, conditional, start=start, end=end, confidence=sure)]
-    if context.asked in ("answer", "yes-no") and (said := re.fullmatch(r" (si|no|quiza|quizas|tal vez) ", text)):
-        answer = {"si": Answer.YES, "no": Answer.NO}.get(said[1], Answer.MAYBE)
-        return [SetAnswer(context.writer, answer, confidence=0.95)]
     return []

@@ -5,30 +5,66 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from functools import cache
 
 from planning.potluck import Need
 from planning.replies.intents import Intent, ReplyContext, SetNeeds, SetPregnant
 from planning.replies.spanish.lexicon import any_of, value_of
 from planning.replies.spanish.traps import laughing
-from planning.replies.text import Sentence
+from planning.replies.text import Message, Sentence
 
 _NONE = re.compile(
-    r" (?:sin (?:alergias|restricciones|problemas)|no (?:tengo|tenemos|hay) (?:ningun[ao]s? )?(?:alergias?|restriccion(?:es)?)"
-    r"|ninguna alergia|(?:como|comemos) de todo|nada especial|nada en especial)(?= |$)"
+    r" (?:sin (?:ninguna |ningun )?(?:alergias?|restriccion(?:es)?|problemas?|intolerancias?|manias)|no (?:tengo|tenemos|hay|tiene nadie|somos) (?:ningun[ao]s? )?(?:alergias?|alergic[oa]s?|restriccion(?:es)?|intolerancias?|problemas con la comida)(?: a nada)?|(?:no (?:soy|somos) )(?:alergic[oa]s? a nada)"
+    r"|ninguna (?:alergia|restriccion|intolerancia)|cero (?:alergias|restricciones)|(?:como|comemos|comen|come) (?:de )?todo|nadie (?:tiene|es) (?:alergic[oa]|alergias?|ninguna)[a-z ]*|no (?:somos )?delicados|nada especial|nada en especial|de todo)(?= |$)"
 )
-_GONE = re.compile(r" (?:ya no (?:soy|es|somos|tiene|tengo)|quita|quitar|borra|elimina) ")
-_SEVERE = re.compile(r" (?:grave|severa|muy alergic[oa]|anafilaxia|anafilactic[oa]|epinefrina|mortal|peligros[oa]) ?")
-_PREGNANT = re.compile(r" (?:(?:estoy|esta|estamos) (?:embarazadas?|esperando (?:un )?bebe)|embarazada)(?= |$)")
+_NONE_ASKED = re.compile(
+    r"^ (?:(?:no|ningun[ao]s?|nada|nadie|nop|para nada|que (?:yo|nosotros) (?:sepa|sepamos)|de momento|por ahora|todo bien|todo|todos|libre|cero|estamos bien|no hay|no tengo|no tenemos|gracias|de nada|en absoluto|las? de siempre no|que sepamos|comemos lo que (?:haya|sea)|de eso|a nada|especial|aqui|en casa|por suerte|por fortuna) ?,? ?)+ $"
+)
+_GONE = re.compile(
+    r" (?:ya no (?:soy|es|somos|tiene|tengo|son|estoy|esta)|(?:quita|quiten|quitad|quitar|quitame|quitenme|borra|borrar|borren|elimina|saca|saquen|sacame|tacha)|(?:dejo|deje|dejamos) de ser|se (?:le|me) (?:paso|quito|fue|curo)|ha vuelto a(?:l)?|volvi(?:o)? a comer|ya (?:puede|puedo|come|como|tolera)|supero) "
+)
+_SEVERE = re.compile(
+    r" (?:(?:muy |bastante )?(?:grave|graves|sever[oa]s?|serias?|fuertes?|fuertisima|brutal|bestial|tremenda|extrema)|gravemente|(?:muy|super|extremadamente|altamente|terriblemente|re|demasiado|mega) alergic[oa]s?|anafilaxi[sa]|anafilactic[oa]s?|epinefrina|adrenalina|epipen|epi pen|autoinyector|inyeccion|jeringa|mortal|mortales|morir(?:se|me)?|se muere|me muero|se nos muere|puede morir|matar(?:la|lo|me)?|la mata|lo mata|me mata|peligros[oa]s?|hospital|urgencias|emergencias?|ambulancia|shock|choque|se (?:le|me) cierra|cierra la garganta|se (?:ahoga|asfixia)|me (?:ahogo|asfixio)|no (?:puede|puedo) respirar|se (?:le|me) hincha|se hincha|ni (?:una )?(?:traza|trazas|pizca|gota|olerl[oa]|verl[oa])|trazas|vida o muerte|se pone (?:muy )?(?:mal|grave|fatal|morad[oa])|se nos pone (?:muy )?mal|me pongo (?:muy )?(?:mal|grave|fatal)|contacto) "
+)
+_MILD = re.compile(
+    r" (?:leve|leves|levemente|ligera|ligeramente|suave|poca cosa|nada grave|no (?:es )?(?:muy )?(?:grave|severa|fuerte)|un poco) "
+)
+_PREGNANT = re.compile(
+    r" (?:(?:estoy|esta|estamos|sigo|anda|ando) (?:de [0-9a-z]+ (?:meses|semanas) )?(?:(?:muy|super|ya|re) )?(?:embarazadas?|embarazadisima|encinta|preñada|esperando (?:un )?(?:bebe|peque|niño|niña)|en cinta|en estado)|embarazada|espera(?:mos)? (?:un )?bebe|(?:estoy|esta) de [0-9]+ meses de embarazo)(?= |$)"
+)
+_DISH = re.compile(
+    r" (?:ensalada|plato|opcion(?:es)?|pastel|tarta|lasaña|pan|torta|postre|platillo|version|paella|tortilla|hamburguesa|queso|salsa|chorizo|comida|menu|pizza|empanada|croqueta|curry|mole|chili|guiso|pasta|arroz|bizcocho|brownie|galleta|crema|sopa|helado|leche|cerveza|vino|bebida|yogur|harina|base|alternativa|algo|cosa|aperitivo|dip|hummus|budin|flan|mayonesa|tamal|taco|canape|picoteo|cosita|todo|parte)(?:e?s)?(?: [a-z]+){0,2} $"
+)
+_NOT_MINE = re.compile(
+    r"(?<! ya) (?:no|ni ahi|tampoco|nunca|ni) (?:soy|es|somos|son|fui|he sido|era|tengo|tiene|tenemos)(?: (?:ni|tan|muy|nada|alguien|de los|de las|una|un|el|la))* $| (?:era|eran|fue|eramos|fui) (?:[a-z]+ )?$| (?:si|aunque) (?:fuera|fueras|fuese) $| (?:parezco|parece|falso|falsa|casi|medio|media|antes) $"
+)
+_LEADS = r"(?:a la|a el|a los|a las|al|a|el|la|los|las|ni|de|del|de la|de los|nada de|nada con|con|ningun|ninguna|ningun tipo de|todo tipo de|cualquier|todos los|todas las|tipo|muy|casi|todo|comer|tomar|beber|probar|su|lo|que lleve|que tenga|cosas con|productos con|cualquier cosa con|y)"
+_HOW = (
+    r"(?P<how>alergi(?:c[oa]s?|a|as|quit[oa])|alergi[oa]s?|(?:desensibilizad|reaccion)[a-z]*|intoleran(?:tes?|cia)|sensib(?:le|les|ilidad)|no (?:lo |la |los |las |le |les |nos |me |se )*(?:puede|puedo|podemos|pueden|debe|debo|debemos|deben|podria)(?: (?:ni|con|comer|tomar|probar|oler|ver|tocar|tener|beber|consumir|ingerir))*"
+    r"|no (?:les |le |me |nos )?(?:como|come|comemos|comen|comere|tolero|tolera|toleramos|toleran|bebo|bebe|bebemos|beben|tomo|toma|tomamos|toman|consumo|consume|consumimos|pruebo|prueba|soporto|soporta|aguanto|aguanta|quiero|quiere)|(?:le|me|les|nos) (?:da|dan|hace|hacen|cae|caen|sienta|sientan|produce|producen) (?:mucha |muy |super )?(?:alergia|daño|mal|fatal|diarrea|ronchas|reaccion|urticaria)|(?:evito|evita|evitamos|evitan)|nada (?:de|con)|cero|ni)"
+)
+_REACTS = re.compile(
+    r" (?:alergi[a-z]*|ronchas|urticaria|se hincha|hincho|garganta|hospital|urgencias|reaccion|anafil[a-z]+|sarpullido|diarrea|daño|sienta (?:mal|fatal)|cae (?:mal|fatal)|brota|broto) "
+)
 
 
 @cache
 def _allergic() -> re.Pattern[str]:
+    things = f"{any_of('allergen')}|{any_of('avoid')}"
+    return re.compile(
+        rf" {_HOW}(?: (?:grave|severa|fuerte|leve|alimentaria|seria|confirmada|muy fuerte|muy grave|tambien|:|,|son|es|seria))* (?:{_LEADS} )*"
+        rf"(?P<first>{things})(?P<more>(?: (?:,|y|ni|o|e|u|,? ?tampoco(?: puede)?)(?: y| ni| a)? (?:{_LEADS} )*(?:{things})(?= |$))*)(?= |$)"
+    )
+
+
+@cache
+def _behind() -> re.Pattern[str]:
+    """The food first: "maní, alergia leve", "los mariscos me dan alergia", "gluten, soy alérgica"."""
     things = any_of("allergen")
     return re.compile(
-        rf" (?P<how>alergic[oa]s?(?: grave)?|alergia(?: grave| severa)?|intolerantes?|intolerancia|no (?:puede|puedo|podemos|pueden)"
-        rf" (?:comer|tomar|probar)|no (?:como|come|comemos|comen|tolero|tolera)) (?:muy )?(?:a |al |a la |a los |a las |el |la |los |las |ni |de )*"
-        rf"(?P<first>{things})(?P<more>(?: ?,? ?(?:y|ni|o|e)? (?:a |al |a la |a los |a las |el |la |los |las )*(?:{things}))*)"
+        rf"(?:^|(?<= ,)|(?<= que)|(?<= pero)|(?<= y)|(?<= porque)) (?:(?:a|al|el|la|los|las|lo|de|del) )*(?P<first>{things})(?P<more>(?: (?:,|y|ni|o|e) (?:(?:a|al|el|la|los|las) )*(?:{things})(?= ))*) ?,? (?:(?:no|me|le|les|nos|se|soy|es|somos|tengo|tiene|muy|a|por|mi|su|que) )*"
+        rf"(?P<how>alergi[a-z]+|intoleran[a-z]+|(?:da|dan|cae|caen|sienta|sientan|hace|hacen|produce|producen) (?:alergia|mal|fatal|daño|ronchas|urticaria|diarrea)|puedo (?:comer|tomar|probar)|puede (?:comer|tomar|probar)|prohibid[oa]s?|ni verl[oa]s?|ni olerl[oa]s?)(?= |$)"
     )
 
 
@@ -41,42 +77,54 @@ def read_needs(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     text = sentence.text
     if sentence.question:
         return []
-    if (none := _NONE.search(text)) is not None and (" nada" not in none[0] or context.asked == "diets"):
+    if (none := _NONE.search(text)) is not None and (
+        (" nada" not in none[0] and none[0] != " de todo") or context.asked == "diets"
+    ):
         start, end = sentence.span_of(none)
         return [SetNeeds(context.writer, (), True, start=start, end=end, confidence=0.88)]
+    if context.asked == "diets" and _NONE_ASKED.match(text):
+        start, end = sentence.span(0, len(sentence.tokens))
+        return [SetNeeds(context.writer, (), True, start=start, end=end, confidence=0.9)]
     if laughing(sentence):
         return []
     member = _member(text)
     found: dict[str, Need] = {}
     starts: list[tuple[int, int]] = []
-    for match in _allergic().finditer(text):
-        severity = _severity(match["how"], text)
-        for word in re.findall(rf"(?:{any_of('allergen')})(?= |$|,)", f"{match['first']}{match['more']} "):
-            need = value_of("allergen", word)
+    for match in (*_allergic().finditer(text), *_behind().finditer(text)):
+        if _denied(text, match):
+            continue
+        for need in _named(f"{match['first']}{match['more']} ", avoided=not _ill(match["how"], text)):
+            severity = _severity(match["how"], text, need)
             found.setdefault(need, Need(need, _count(text, match.start()), severity))
         starts.append(sentence.span_of(match))
         sentence.take_match(match)
     for match in _diet().finditer(text):
         before = text[: match.start() + 1]
         need, _, severity = value_of("need", match[1]).partition("|")
-        if re.search(
-            r" (?:ensalada|plato|opcion|pastel|tarta|lasaña|pan|torta|postre|platillo|version|paella|tortilla)s?(?: [a-z]+)? $",
-            before,
-        ):
+        if _DISH.search(before) or _NOT_MINE.search(before):
             continue  # of a dish, not of a person
         if (
             match[1].startswith("sin ")
             and context.asked != "diets"
-            and not re.search(r" (?:soy|es|como|come|comemos|comida|dieta|somos) ", before)
+            and not re.search(
+                r" (?:soy|es|como|come|comemos|comida|dieta|somos|necesito|necesita|necesitamos|tiene que (?:ser|comer)|todo|va|vamos|para (?:mi|ella|el|nosotros)|comiendo|lo mio|la mia) (?:[a-z]+ )?$",
+                before,
+            )
         ):
             continue
+        if severity == "allergy" and _SEVERE.search(text) and re.search(r" (?:muy |grave)", text):
+            severity = "severe allergy"
         found.setdefault(need, Need(need, _count(text, match.start()), severity))
         starts.append(sentence.span_of(match))
     intents: list[Intent] = []
+    if context.asked == "diets" and not found:
+        found, starts = _bare(sentence)
     if found:
         start, end = min(s for s, _ in starts), max(e for _, e in starts)
         gone = _GONE.search(text) is not None
         sure = 0.6 if gone else 0.9
+        if re.search(r" (?:creo|quizas?|tal vez|me parece|a lo mejor|no se si|puede que|sospech[a-z]+) ", text):
+            sure = min(sure, 0.7)
         intents.append(
             SetNeeds(context.writer, tuple(found.values()), gone, member, start=start, end=end, confidence=sure)
         )
@@ -87,23 +135,111 @@ def read_needs(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     return intents
 
 
-def _severity(how: str, text: str) -> str:
-    if how.startswith("intoleran") or "tolero" in how or "tolera" in how:
+def _bare(sentence: Sentence) -> tuple[dict[str, Need], list[tuple[int, int]]]:
+    """The answer to "allergies?": foods by themselves."""
+    found: dict[str, Need] = {}
+    starts = []
+    rest = sentence.text
+    for match in re.finditer(rf" (?:{any_of('allergen')}|{any_of('avoid')})(?= )", rest):
+        for need in _named(match[0] + " ", avoided=False):
+            found.setdefault(
+                need,
+                Need(
+                    need,
+                    1,
+                    _severity("alergia" if match[0].strip() not in ("carne", "cerdo", "alcohol") else "", rest, need),
+                ),
+            )
+        starts.append(sentence.span_of(match))
+    return found, starts
+
+
+def _named(text: str, *, avoided: bool) -> list[str]:
+    """The needs for the foods in the text; `avoided` those one would rather not eat ("carne": vegetarian)."""
+    made = []
+    for word in re.findall(rf"(?:^| )({any_of('allergen')}|{any_of('avoid')})(?= |$|,)", text):
+        roles = ("avoid", "allergen") if avoided else ("allergen", "avoid")
+        for role in roles:
+            if re.fullmatch(any_of(role), word):
+                made.append(value_of(role, word))
+                break
+    return list(dict.fromkeys(made))
+
+
+def _ill(how: str, text: str) -> bool:
+    return re.match(r"alergi|intoleran|sensib|.*(?:alergia|daño|diarrea|ronchas|reaccion|urticaria)", how) is not None
+
+
+def _denied(text: str, match: re.Match[str]) -> bool:
+    before = text[: match.start() + 1]
+    if _NOT_MINE.search(before):
+        return True
+    how = match["how"]
+    if how in ("ni", "cero", "nada de", "nada con") and not re.search(
+        r" (?:como|come|comemos|puede|puedo|tolera|tolero|bebo|bebe|alergi[a-z]+|por favor) ", text
+    ):
+        return True
+    if how.endswith(("quiero", "quiere", "soporto", "soporta", "aguanto", "aguanta")) and not _REACTS.search(text):
+        return True
+    return re.search(r" (?:no (?:comas|coman|comais)|el perro|el gato|perro|gato) ", text) is not None
+
+
+def _severity(how: str, text: str, need: str) -> str:
+    if (
+        how.startswith(("intoleran", "sensib"))
+        or "tolero" in how
+        or "tolera" in how
+        or re.search(r"(?:mal|fatal|daño|diarrea)$", how)
+    ):
         return "intolerance"
-    if _SEVERE.search(text):
+    diet = need.endswith("-free") or need in ("vegetarian", "vegan", "diabetic", "low-salt", "low-carb", "pescatarian")
+    if diet and not how.startswith("alergi"):
+        return "diet"
+    if _SEVERE.search(text) and not re.search(
+        r" (?:no (?:es |muy |tan )*(?:grave|severa|fuerte|mortal)|nada grave|leve) ", text
+    ):
         return "severe allergy"
+    if (
+        how.startswith("no ")
+        and "pued" not in how
+        and "debe" not in how
+        and "debo" not in how
+        and not _REACTS.search(text)
+    ):
+        return "diet"
+    if re.search(r" (?:diarrea|sienta (?:mal|fatal)|cae (?:mal|fatal)) ", text) and not how.startswith("alergi"):
+        return "intolerance"
     return "allergy"
 
 
+def harden(message: Message, found: list[Intent]) -> list[Intent]:
+    """ "Alergia al maní. Es grave.": a sentence of its own that says how bad it is makes the allergies severe."""
+    if not _SEVERE.search(f" {message.plain} ") or _MILD.search(f" {message.plain} "):
+        return found
+    alone = [
+        s for s in message.sentences if _SEVERE.search(s.text) and not re.search(rf" (?:{any_of('allergen')}) ", s.text)
+    ]
+    if not alone:
+        return found
+    return [
+        replace(i, needs=tuple(replace(n, severity="severe allergy") if n.severity == "allergy" else n for n in i.needs))
+        if isinstance(i, SetNeeds) and not i.cleared else i
+        for i in found
+    ]  # fmt: skip
+
+
 def _count(text: str, at: int) -> int:
-    """ "2 somos veganos": how many, where it is said right before."""
+    """ "2 somos veganos", "en casa somos 2 veganos": how many, where it is said right before."""
     before = text[: at + 1]
-    said = re.search(r" ([0-9]{1,2}) (?:somos|son|de nosotros son|personas son) $", before)
+    said = re.search(
+        r" ([0-9]{1,2}) (?:(?:de (?:nosotros|ellos|los [a-z0-9]+) )?(?:somos|son|personas son|comen|no comen|no comemos)|personas?|adultos?|niñ[oa]s?|invitad[oa]s?)? ?$",
+        before,
+    )
     if said is None and re.search(r" (?:todos )?somos $", before):
         said = re.search(r" (?:somos|vamos|seremos) ([0-9]{1,2}) ", text)  # "somos 2 y somos veganos"
-    return int(said[1]) if said else 1
+    return int(said[1]) if said and int(said[1]) > 0 else 1
 
 
 def _member(text: str) -> str | None:
-    match = re.search(rf" mi ({any_of('kin')})(?= |$)", text)
+    match = re.search(rf" (?:mi|la|el|nuestr[oa]|su) ({any_of('kin')})(?= |$)", text)
     return match[1] if match else None

@@ -1,220 +1,292 @@
-"""Who brings what, and how much of it."""
+"""Who brings what, and how much of it: the ways to offer, the things behind (or before) them."""
 
 # ruff: noqa: E501 - a pattern is easier to read on one line
 
 from __future__ import annotations
 
 import re
-from functools import cache
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
 
-from planning.dishes import lookup
-from planning.dishes.index import dish_in
-from planning.replies.intents import AddPromise, ChangePromise, DropPromise, Intent, ReplyContext, TakeTopping
-from planning.replies.spanish.lexicon import any_of, value_of
+from planning.replies.intents import AddPromise, Intent, ReplyContext, TakeTopping
+from planning.replies.spanish.members import groups
+from planning.replies.spanish.names import known_dish
+from planning.replies.spanish.things import Thing, attached, read_things
+from planning.replies.spanish.verbs import any_form
 from planning.replies.text import Sentence
 
-_BRING = (
-    r"(?:llevo|llevamos|llevare|llevaremos|llevaria|traigo|traemos|traere|pongo|ponemos|aporto|aportamos|hago|hacemos|hare"
-    r"|preparo|preparamos|mando|mandamos|compro|compramos|ofrezco|cocino|horneo)"
-)
+_NO_DISH = frozenset(("nosotros", "nosotras", "conmigo", "ustedes", "vosotros", "retraso", "ganas", "gusto", "mucho", "mucha", "toda", "muchas", "fiebre", "gripe", "prisa", "hambre", "cuidado", "ilusion", "todo", "todos"))  # fmt: skip
+"""What one comes with, or counts on, that is no dish."""
+ME = any_form("bring", "1s", "1p", "f1")
+_INF, _GER = any_form("bring", "inf"), any_form("bring", "ger")
+_CLITIC = r"(?:(?:les|le|te|os|se|me|nos|lo|la|los|las) )*"
+_ADV = r"(?: (?:yo|nosotros|nosotras|tambien|ya|ademas|entonces|mejor|luego|siempre|igual|solo|solamente|de paso|encima|mismo|misma|pues|les|os|te|nos|gustosamente|gustoso|gustosa|encantado|encantada|con gusto|por ejemplo|aparte|claro|en (?:el|la) (?:super|supermercado|panaderia|pasteleria|mercado|tienda|carniceria)))*"
+_CAN = r"(?:puedo|podemos|podria|podriamos|podre|podremos|voy a|vamos a|quiero|queremos|quisiera|quisieramos|me gustaria|nos gustaria|me encantaria|pienso|pensamos|pensaba|estaba pensando en|me toca|nos toca|me animo a|nos animamos a|me ofrezco a|nos ofrecemos a|me comprometo a|prometo|tengo pensado|tenemos pensado|tenia pensado|quede en|quedamos en|he decidido|prefiero|preferimos|me encargo de|nos encargamos de|me ocupo de|soy capaz de|me apunto a|nos apuntamos a|paso a)"
 _VERB = re.compile(
-    rf" (?:{_BRING[3:-1]}|(?:puedo|podemos|podria|podriamos|voy a|vamos a|quiero|queremos) (?:llevar|traer|hacer|preparar|poner|aportar|mandar|hornear|comprar)"
-    r"|me (?:encargo|ocupo) (?:de|del)|nos (?:encargamos|ocupamos) (?:de|del)|(?:yo )?me pongo con|cuenten con mi|cuenten con mis)(?= )"
+    rf" (?:{_CLITIC}(?:{ME}){_ADV}(?= )(?! a (?:mi|la|el|los|las|tu|su|mis) )(?! (?:cont|que (?:ver|hacer)))"
+    rf"|{_CAN}{_ADV} (?:{_INF})(?:les|te|os|le|me|nos|lo|la|los|las)?(?= )"
+    rf"|(?:estoy|estamos|ando|andamos) (?:{_GER})(?= )"
+    r"|(?:me|nos) (?:encargo|ocupo|encargamos|ocupamos|hago cargo|hacemos cargo|encargare|encargaremos|ocupare|pido|pedimos|adjudico)(?: yo| nosotros| tambien)* ?(?:de|del)?(?= )"
+    r"|(?:corro|corremos|vengo|venimos|caigo|caemos|caere|llego|llegamos|llegare|colaboro|colaboramos|contribuyo|contribuimos|participo|coopero|cooperamos|ayudo|me presento|aparezco|me apunto|nos apuntamos|me anoto|nos anotamos|me sumo|nos sumamos|me prendo|voy|vamos|ire|iremos|puedo|podemos|me pongo|nos ponemos|me quedo|nos quedamos|me tiro)(?: (?:yo|nosotros|tambien|ahi))* con(?= )"
+    r"|(?:me|nos) (?:apunto|apuntamos|anoto|anotamos)(?: (?:yo|tambien))* (?:para (?:llevar|traer|hacer|poner)?|a (?:llevar|traer|hacer|poner)|el|la|los|las)(?= )"
+    r"|(?:apunt|anot|pon|ponga|inscrib|agend|registr)(?:ame|enme|adme|arme|dme|edme|nme|me|anos|ennos|adnos|dnos|anme)(?: (?:a mi|por favor|ahi|tambien|ademas))*(?: (?:para|con|lo de))?(?= )"
+    r"|(?:cuent[ae]n?|contad|conta) con (?:mi|mis|nuestr[oa]s?|un|una|el|la|los|las|unos|unas)(?= )"
+    r"|(?:de|por) (?:mi|nuestra) (?:parte|lado|cuenta)(?: ,)?(?: (?:van|va|ira|iran|pongo|llevo|ponemos|llevamos))?(?= )|(?:de|por) (?:mi|nuestra) casa (?:va|van)(?= )|va[n]? por (?:mi|nuestra) cuenta(?= )"
+    r"|(?:lo (?:mio|nuestro)|mi (?:aporte|plato|contribucion|parte|turno)|nuestro (?:aporte|plato)) (?:es|sera|seria|son|seran|va a ser|:|,)(?= )"
+    r"|dej(?:ame|adme|enme) (?:a mi )?(?:(?:lo de|el tema de|llevar|traer|poner|hacer) )?(?=(?:el|la|los|las|un|una) ))"
 )
-_NOT = re.compile(
-    rf" (?:no|ya no|tampoco|mejor no|al final no) (?:(?:voy a|vamos a|puedo|podemos|podre) (?:llevar|traer|hacer)|{_BRING[3:-1]})(?= |$)(?! (?:nada))"
+_AFTER = re.compile(
+    rf" (?:,? ?(?:(?:ya )?(?:lo|la|los|las) (?:{ME})(?: yo| nosotros)?|(?:lo|la|los|las) (?:voy a|vamos a|puedo|podemos|quiero) (?:{_INF})(?: yo)?|me encargo(?: yo)?|nos encargamos|me ocupo(?: yo)?|nos ocupamos|(?:corre|corren|va|van) (?:por|de) (?:mi|nuestra) (?:cuenta|parte)|(?:de|por) (?:mi|nuestra) (?:parte|cuenta)|cuenta mia|es mi[oa]|son mi[oa]s|me toca(?: a mi)?|de los mios)|,? (?:yo|nosotros)(?: ?$| ,))(?=[ ,]|$)"
 )
-_STOP = re.compile(
-    r" (?:porque|pero|aunque|si |cuando|para que|(?<! lo) que (?!lleva)|a las |el (?:sabado|domingo|viernes)|de parte|desde|(?:y )?(?:soy|somos|es|son|tengo|tenemos) (?:alergic|intoleran|celiac|vegan|vegetarian|alergia)|gracias|nos vemos|con mucho)"
+"""What makes an offer of the things before it: "el postre lo pongo yo", "vasos de mi cuenta"."""
+_TAKE = re.compile(
+    r" (?:me quedo con|quiero|me pido|yo (?:pongo|llevo|traigo)|pongo|llevo|traigo|me toca|elijo|tomo|agarro|para mi|me encargo de|me encargo del|yo) "
 )
-_FOR = re.compile(
-    r" (?:para|como para|que alcance para|alcanza para)(?: (?:unas|unos|como|aprox|todos los|las|los))? ([0-9]{1,4})(?: (?:personas|porciones|gente|invitados|comensales))?(?= |$)| ([0-9]{1,4}) (?:porciones|raciones)(?= |$)"
+_IF_NONE = re.compile(
+    rf" si (?:nadie (?:mas )?|no (?:hay|llevan|traen|tienen)(?: quien)? ?)(?:trae|lleva|pone|hace|lleve|traiga|ponga|haga|)(?P<what> .+?) ,? ?(?:entonces |yo |pues |nosotros )*(?:(?:lo|la|los|las) )?(?:{ME}|paso por|puedo (?:{_INF})(?:lo|la|los|las)?|me encargo|voy por|busco)(?P<much> .*)$"
 )
-_ALL = re.compile(r" (?:para|que alcance para) tod[oa]s(?: (?:nosotros|ustedes))?(?= |$)")
-_LEAD = re.compile(
-    r"^(?: (?:yo|nosotros|tambien|y|mi|mis|nuestro|nuestra|su|famos[oa]s?|ric[oa]s?|el|la|los|las|un|una|unos|unas|algo de|algunos|algunas|de|del|casero|de mi|con))+(?= )"
+"""On the condition that nobody else does."""
+_LATER = re.compile(
+    r" (?:si (?:nadie|no (?:lo |la |los |las )?(?:trae|lleva|hay|alcanza|llega|falta)|hace falta|falta|quieren|les|queda|me da tiempo|puedo|consigo|encuentro)|quiza|quizas|tal vez|a lo mejor|puede que|capaz que|igual (?:llevo|hago)|no se si|depende) "
 )
-
-
-@cache
-def _amount() -> re.Pattern[str]:
-    return re.compile(
-        rf"^ (?:unos |unas |como |aprox )?(?:(?P<n>[0-9]+(?:[.,][0-9]+)?|un|una|medio|media)(?: y (?P<half>medio|media))?"
-        rf"|(?=(?:kilo|litro|docena) ))(?: ?(?P<unit>{any_of('unit')})(?: y (?P<after>medio|media))?(?: de| del)?)?(?= )"
-    )
+_ELSE = re.compile(
+    r"^ (?:(?:el|la|los|las) )?(?:[0-9]+|un|una|media|muchas?|varias?|toda la|todo el|como|unas|unos|ya|mas de|casi)(?: [0-9]+)? (?:horas?|dias?|minutos?|min|semanas?|mes|meses|años?|anos?|rato|vida|mañana|tiempo|noches?|tardes?|vueltas?|kilometros|km)(?= )"
+    r"|^ (?:nada|falta|la cuenta|la razon|bien|mal|mejor|meses|prisa|cuidado|gracia|puest[oa]|a (?:cabo|casa)|tarde|tiempo|ilusion|ganas|hambre|sueño|frio|calor|razon|de acuerdo|el pelo|el coche|el carro|el auto|la moto|deporte|ejercicio|yoga|dieta|cola|fila|el ridiculo|caso|la siesta|la compra|los deberes|la tarea|la maleta|la lavadora|la colada|la alarma|la tele|una lavadora|un favor|el favor|los lentes|las gafas|la pierna|ropa|uniforme|paraguas|al perro|nervios[oa]|content[oa]|trist[ea]|maquillaje|tacones|la contraria|las riendas|atencion|al dia|en cuenta|en mente|a [a-z]+ a)(?= )"
+)
 
 
 def read_promises(sentence: Sentence, context: ReplyContext) -> list[Intent]:
-    """Promises, changes of one's own and what is no longer brought."""
+    """The things this sentence offers."""
     if sentence.question:
         return []
-    dropped = _dropped(sentence, context)
-    if dropped:
-        after = _VERB.search(sentence.text, dropped[1])
-        return [*dropped[0], *(_things(sentence, after.end(), context) if after is not None else [])]
-    if (swapped := _swapped(sentence, context)) is not None:
-        return swapped
-    changed = _changed(sentence, context)
-    if changed:
-        return changed
     text = sentence.text
-    verb = _VERB.search(text)
-    if verb is None:
-        if context.asked in ("bring", "dish", "askdish"):
-            return _things(sentence, 0, context)
-        return _bare(sentence, context) if context.addressed else []
-    if re.search(r" no $| ya no $| tampoco $| nunca $", text[: verb.start() + 1]):
+    if (lacking := _IF_NONE.search(text)) is not None:
+        made = _before_only(sentence, lacking, context)
+        if made:
+            return made
+    verb = next((v for v in _VERB.finditer(text) if not _denied(text, v)), None)
+    if verb is not None and _with_persons(sentence, verb):
+        later = _VERB.finditer(text, verb.end() - 1)
+        verb = next((v for v in later if not _denied(text, v) and not _with_persons(sentence, v)), None)
+    if verb is not None and not _ELSE.match(text[verb.end() :]):
+        made = offered(sentence, verb.end(), context)
+        if made:
+            first = text[: verb.start()].rstrip(" ,")
+            return _held_back(made, text, verb.start()) if first else _held_back(made, text, 0)
+    after = _AFTER.search(text)
+    if after is not None and not re.search(r" no $", text[: after.start() + 1]):
+        made = _before(sentence, after.start(), context)
+        if made:
+            made = _with_amount(sentence, after.end(), made)
+            return _held_back([*made, *_more_behind(sentence, after.end(), context)], text, 0)
+    if verb is not None:
         return []
-    rest = text[verb.end() :]
-    if re.match(r" (?:nada|[0-9]+ (?:horas?|dias?|minutos?|años?))(?= |$)", rest):
+    if context.asked in ("bring", "dish", "askdish"):
+        return _intents(sentence, *_named(sentence), context)
+    return _bare(sentence, context) if context.addressed else []
+
+
+def offered(sentence: Sentence, at: int, context: ReplyContext) -> list[Intent]:
+    """The things from that place of the sentence's text on; further ones behind another verb of bringing."""
+    text, found = sentence.text, []
+    while True:
+        first = text.count(" ", 0, at + 1) - 1 if at < len(text) else len(sentence.tokens)
+        first = next((i for i in range(len(sentence.tokens)) if sentence.offset(i) >= at), len(sentence.tokens))
+        said = [t.plain for t in sentence.tokens]
+        things, last = read_things(said, first, toppings=context.toppings)
+        found += list(_made(sentence, things, context))
+        again = next((v for v in _VERB.finditer(text, max(0, sentence.offset(last) - 1)) if not _denied(text, v)), None)
+        if again is None or again.end() <= at or _ELSE.match(text[again.end() :]) or _with_persons(sentence, again):
+            return found
+        at = again.end()
+
+
+def _before_only(sentence: Sentence, found: re.Match[str], context: ReplyContext) -> list[Intent]:
+    """What is brought if nobody else brings it."""
+    first = next((i for i in range(len(sentence.tokens)) if sentence.offset(i) >= found.start("what")), 0)
+    said = [t.plain for i, t in enumerate(sentence.tokens) if sentence.offset(i) < found.end("what")]
+    things, last = read_things(said, first, toppings=context.toppings)
+    if not things or last < len(said):
         return []
-    return _things(sentence, verb.end(), context)
+    made = _with_amount(sentence, found.start("much") + 1, list(_made(sentence, things, context)))
+    return [
+        replace(i, conditional=True, confidence=min(0.75, i.confidence)) if isinstance(i, AddPromise) else i
+        for i in made
+    ]
+
+
+def _with_amount(sentence: Sentence, at: int, made: list[Intent]) -> list[Intent]:
+    """ "Arroz de mi parte, un caldero grande": how much, told last."""
+    said = [t.plain for t in sentence.tokens]
+    i = next((i for i in range(len(said)) if sentence.offset(i) >= at - 1), len(said))
+    while i < len(said) and said[i] == ",":
+        i += 1
+    last = made[-1]
+    if i >= len(said) or not isinstance(last, AddPromise):
+        return made
+    more = attached(said, i, Thing(0, i, (0, i), servings=last.servings, quantity=last.quantity))
+    if more is None:
+        return made
+    end = sentence.tokens[more[1] - 1].end
+    return [
+        *made[:-1],
+        replace(last, servings=more[0].servings, quantity=more[0].quantity, for_all=more[0].for_all, end=end),
+    ]
+
+
+def _more_behind(sentence: Sentence, at: int, context: ReplyContext) -> list[Intent]:
+    again = _VERB.search(sentence.text, max(0, at - 1))
+    return offered(sentence, again.end(), context) if again is not None and not _denied(sentence.text, again) else []
+
+
+def _made(sentence: Sentence, things: Sequence[Thing], context: ReplyContext) -> Iterator[Intent]:
+    for thing in things:
+        first, last = thing.name
+        tokens = sentence.tokens[first:last]
+        name = " ".join(t.raw for k, t in enumerate(tokens) if not k or t.start != tokens[k - 1].start)
+        plain = " ".join(t.plain for t in tokens)
+        start = sentence.tokens[thing.first].start
+        end = sentence.tokens[thing.last - 1].end
+        topping = next((t for t in context.toppings if _is_topping(t, name, plain)), None)
+        if topping is not None:
+            yield TakeTopping(topping, start=start, end=end, confidence=0.9)
+            continue
+        if thing.vague:
+            yield AddPromise(plain, thing.category, thing.servings, vague=True, start=start, end=end, confidence=0.85)
+            continue
+        yield AddPromise(
+            name, thing.category, thing.servings, thing.quantity, for_all=thing.for_all, start=start, end=end,
+            confidence=thing.known,
+        )  # fmt: skip
+
+
+def _is_topping(topping: str, name: str, plain: str) -> bool:
+    if topping.casefold() in (name.casefold(), plain):
+        return True
+    dish = known_dish(plain)
+    return dish is not None and dish.category == "topping" and topping.casefold() in (dish.name, *dish.aliases)
+
+
+def _intents(sentence: Sentence, first: int, last: int, context: ReplyContext) -> list[Intent]:
+    said = [t.plain for t in sentence.tokens[:last]]
+    things, _ = read_things(said, first, toppings=context.toppings)
+    return list(_made(sentence, things, context))
+
+
+def _named(sentence: Sentence) -> tuple[int, int]:
+    """Where the answer to "what do you bring?" begins: behind "pues", "yo", "creo que"."""
+    first = 0
+    said = [t.plain for t in sentence.tokens]
+    while first < len(said) and said[first] in (
+        "pues",
+        "yo",
+        "nosotros",
+        "creo",
+        "que",
+        ",",
+        "seria",
+        "sera",
+        "entonces",
+        "bueno",
+        "mmm",
+        "ok",
+        "vale",
+        "dale",
+        "si",
+        "va",
+        "venga",
+        "quiza",
+        "con",
+        "nosotras",
+        "mejor",
+        "serian",
+        "seran",
+        "ahi",
+    ):
+        first += 1
+    return first, len(said)
+
+
+def _before(sentence: Sentence, at: int, context: ReplyContext) -> list[Intent]:
+    """The things told before that place: the whole clause must be their list."""
+    said = [t.plain for i, t in enumerate(sentence.tokens) if sentence.offset(i) < at]
+    best: list[Intent] = []
+    for first in range(len(said)):
+        if first and said[first - 1] not in (
+            ",",
+            "y",
+            "pero",
+            "que",
+            "pues",
+            "entonces",
+            "bueno",
+            ":",
+            "del",
+            "de",
+            "familia",
+            "si",
+            "voy",
+            "vamos",
+            "por",
+        ):
+            continue
+        things, last = read_things(said, first, toppings=context.toppings)
+        if things and last >= len(said):
+            best = list(_made(sentence, things, context))
+            break
+    return [i for i in best if not isinstance(i, AddPromise) or i.category or i.vague]
 
 
 def _bare(sentence: Sentence, context: ReplyContext) -> list[Intent]:
-    """ "2 adultos, arroz rojo para 12": a known dish that stands by itself between commas, said to the bot."""
+    """ "2 adultos, arroz rojo para 12": known dishes that stand by themselves between commas, said to the bot."""
     found: list[Intent] = []
-    offset = 0
-    for piece in re.split(r"( ,| y )", sentence.text):
-        start, offset = offset, offset + len(piece)
-        if not piece.strip(" ,"):
+    said = [t.plain for t in sentence.tokens]
+    i = 0
+    while i < len(said):
+        if i and said[i - 1] not in (",", "y", "+", ":", "mas", "-", "&"):
+            i += 1
             continue
-        made = _thing(sentence, start, f" {piece.strip()} ", context, for_all=False)
-        if isinstance(made, AddPromise) and made.category and not made.vague and dish_in("es", made.dish) is not None:
-            found.append(made)
+        things, last = read_things(said, i, toppings=context.toppings)
+        closed = last >= len(said) or said[last] in (",", ".", "pero", "y")
+        kept = [t for t in things if t.known >= 0.9 and t.category and not t.vague]
+        if kept and closed and len(kept) == len(things):
+            found += _made(sentence, kept, context)
+            i = last
+        i += 1
     return found
 
 
-def _things(sentence: Sentence, at: int, context: ReplyContext) -> list[Intent]:
-    text = sentence.text
-    stop = _STOP.search(text, at)
-    end = stop.start() if stop is not None else len(text)
-    region = text[at:end]
-    for_all = _ALL.search(region) is not None
-    found: list[Intent] = []
-    offset = at
-    for piece in re.split(r"( ,| y (?!medi[oa] )| e | mas | ademas )", region):
-        start, offset = offset, offset + len(piece)
-        if not piece.strip(" ,") or piece in (" ,", " y ", " e ", " mas ", " ademas "):
-            continue
-        made = _thing(sentence, start, f" {piece.strip()} ", context, for_all)
-        if made is not None:
-            found.append(made)
-    return found
-
-
-def _thing(sentence: Sentence, at: int, piece: str, context: ReplyContext, for_all: bool) -> Intent | None:
-    if (again := _VERB.search(piece)) is not None and re.fullmatch(
-        r" *(?:yo|tambien|luego)? *", piece[: again.start() + 1]
-    ):
-        piece = piece[again.end() :]
-    servings: float | None = None
-    if (many := _FOR.search(piece)) is not None:
-        servings = float(many[1] or many[2])
-        piece = piece[: many.start()] + " " + piece[many.end() :]
-    piece = _ALL.sub(" ", piece)
-    vague = re.fullmatch(
-        rf" (?:(?:yo|tambien|el|la) )*({any_of('vague')})(?: (?:rico|rica|bueno|buena|para compartir))? *", piece
+def _denied(text: str, verb: re.Match[str]) -> bool:
+    return (
+        re.search(
+            r" (?:no|ni|tampoco|nunca|jamas|sin) (?:(?:lo|la|los|las|les|te|os|me|nos|se|le|yo|ya|voy a) )*$",
+            text[: verb.start() + 1],
+        )
+        is not None
     )
-    if vague is not None and not (value_of("vague", vague[1]) and servings):
-        category = value_of("vague", vague[1])
-        return AddPromise(vague[1], category, servings, vague=True, confidence=0.85)
-    quantity = None
-    lead = _LEAD.match(piece)
-    amount = _amount().match(piece)
-    counted = amount is not None and (amount["unit"] is not None or amount["n"][0].isdigit())
-    if lead is not None and not counted:
-        piece = piece[lead.end() :]
-        amount = _amount().match(piece)
-        counted = amount is not None and (amount["unit"] is not None or amount["n"][0].isdigit())
-    if amount is not None and counted:
-        quantity = _quantity(amount)
-        piece = piece[amount.end() :]
-        if (lead := _LEAD.match(piece)) is not None:
-            piece = piece[lead.end() :]
-    name = re.sub(r" (?:casero|casera|caseros|caseras|de mi abuela|si quieren|por favor|tambien) *$", " ", piece).strip(
-        " ,"
-    )
-    if not name:
-        return None
-    original, start, end = _as_typed(sentence, name, at)
-    category, sure = category_of(original)
-    if context.toppings and (
-        topping := next((t for t in context.toppings if t.casefold() == original.casefold()), None)
-    ):
-        return TakeTopping(topping, start=start, end=end, confidence=0.9)
-    if not category and len(name.split()) > 5:
-        return None
-    return AddPromise(original, category, servings, quantity, for_all=for_all, start=start, end=end, confidence=sure)
 
 
-def _quantity(amount: re.Match[str]) -> str:
-    """As the tables of amounts read it: "1.5 kilos"."""
-    number = {None: 1.0, "un": 1.0, "una": 1.0, "medio": 0.5, "media": 0.5}.get(amount["n"])
-    value = number if number is not None else float(amount["n"].replace(",", "."))
-    if amount["half"] or amount["after"]:
-        value += 0.5
-    return f"{value:g} {amount['unit']}" if amount["unit"] else f"{value:g}"
+def _with_persons(sentence: Sentence, verb: re.Match[str]) -> bool:
+    """ "Voy con mi esposa", "llevo a mi hermana", "cuenten con nosotros": persons, no food."""
+    if re.search(r" (?:con|mi|mis|nuestr[oa]s?) $", verb[0] + " ") is None:
+        return False
+    said = [t.plain for i, t in enumerate(sentence.tokens) if sentence.offset(i) >= verb.end()]
+    if verb[0].split()[-1] in ("mi", "mis"):
+        said = ["mi", *said]
+    if not said:
+        return False
+    told = groups(said[:6])
+    if told and told[0].first <= 1:
+        return True
+    counted = said[0].isdigit() and (len(said) < 2 or said[1] in ("personas", "de", ",", "mas", "adultos"))
+    return counted or said[0] in _NO_DISH
 
 
-def _as_typed(sentence: Sentence, name: str, at: int) -> tuple[str, int, int]:
-    """The name as its writer typed it, and where."""
-    found = re.search(re.escape(f" {name} "), sentence.text[max(0, at - 1) :])
-    if found is None:
-        return name, 0, 0
-    first = max(0, at - 1) + found.start() + 1
-    tokens = [t for i, t in enumerate(sentence.tokens) if first <= sentence.offset(i) < first + len(name)]
-    if not tokens:
-        return name, 0, 0
-    return " ".join(t.raw for t in tokens), tokens[0].start, tokens[-1].end
-
-
-def category_of(name: str) -> tuple[str, float]:
-    """(category, how sure): by the Spanish table, by its first words, else by the catalogue's own guess."""
-    known = dish_in("es", name)
-    if known is not None:
-        return known.category, 0.9
-    words = name.split()
-    for n in range(len(words) - 1, 0, -1):
-        if (known := dish_in("es", " ".join(words[:n]))) is not None:
-            return known.category, 0.86
-    guess = lookup(name)
-    if guess.category is not None and guess.confidence >= 0.8:
-        return guess.category, 0.85
-    return "", 0.6
-
-
-def _swapped(sentence: Sentence, context: ReplyContext) -> list[Intent] | None:
-    """ "cambio el slaw por guacamole", "en vez de slaw llevo flan": the one goes, the other comes."""
-    text = sentence.text
-    found = re.search(r" (?:cambio|cambiamos) (?P<old>.+?) por (?P<new>.+) $", text)
-    if found is None:
-        found = re.search(rf" en (?:vez|lugar) (?:de|del) (?P<old>.+?) ,? ?(?:yo )?{_BRING} (?P<new>.+) $", text)
-    if found is None or (mine := context.own_promise_in(f" {found['old']} ")) is None:
-        return None
-    start, end = sentence.span_of(found)
-    gone = DropPromise(mine, dict(context.own_promises)[mine], start=start, end=end, confidence=0.9)
-    return [gone, *_things(sentence, found.start("new") - 1, context)]
-
-
-def _dropped(sentence: Sentence, context: ReplyContext) -> tuple[list[Intent], int] | None:
-    """What is no longer brought, and where that was said to its end."""
-    found = _NOT.search(sentence.text)
-    if found is None or not context.own_promises:
-        return None
-    mine = context.own_promise_in(sentence.text)
-    if mine is None and len(context.own_promises) == 1 and re.search(r" (?:nada|el mio|lo mio) ", sentence.text):
-        mine = context.own_promises[0][0]
-    if mine is None:
-        return None
-    start, end = sentence.span_of(found)
-    return [DropPromise(mine, dict(context.own_promises)[mine], start=start, end=end, confidence=0.9)], found.end()
-
-
-def _changed(sentence: Sentence, context: ReplyContext) -> list[Intent]:
-    mine = context.own_promise_in(sentence.text)
-    many = _FOR.search(sentence.text)
-    if mine is None or many is None:
-        return []
-    start, end = sentence.span_of(many)
-    return [ChangePromise(mine, float(many[1] or many[2]), start=start, end=end, confidence=0.86)]
+def _held_back(made: list[Intent], text: str, before: int) -> list[Intent]:
+    """On a condition ("si nadie trae hielo") or perhaps: asked about."""
+    if _LATER.search(text) is None:
+        return made
+    return [
+        replace(i, conditional=True, confidence=min(i.confidence, 0.75)) if isinstance(i, AddPromise) else i
+        for i in made
+    ]

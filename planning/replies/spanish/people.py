@@ -1,172 +1,247 @@
-"""Who comes along: numbers, kin and ages into a party."""
+"""Who comes along: a whole party, or how many more or fewer."""
 
 # ruff: noqa: E501 - a pattern is easier to read on one line
 
 from __future__ import annotations
 
 import re
-from functools import cache
+from collections.abc import Sequence
 
 from planning.potluck import Party
-from planning.replies.ages import group_of_age
 from planning.replies.intents import AddPerson, Intent, ReplyContext, SetParty
-from planning.replies.spanish.lexicon import any_of, value_of
+from planning.replies.spanish.lexicon import any_of
+from planning.replies.spanish.members import LETTER, Group, counts_of, groups
+from planning.replies.spanish.verbs import any_form
 from planning.replies.text import Sentence
 
-LETTER = {"a": "adults", "t": "teens", "c": "children", "d": "toddlers", "i": "infants"}
-_AGES = re.compile(
-    r"\( ?((?:[0-9]{1,2} ?(?:,|y|e) ?)*[0-9]{1,2})(?: años| anos)? ?\)|(?:, ?)?de ((?:[0-9]{1,2} ?(?:,|y|e) )*[0-9]{1,2})(?: años| anos)?(?= |$)"
-)
+_GO = rf"(?:{any_form('come', '1s', '1p', 'f1')}|estare|estaremos|estamos|somos|seremos|vamos a (?:ser|ir|estar)|voy a ir|queremos ir|podemos ir|puedo ir)"
+_FILL = r"(?: (?:en total|en|total|solo|solamente|nada mas|unos|unas|a ser|ya|como|por|todos|finalmente|entonces|aca|por ahora|seguro|ahora|al final|casi|unicamente|ahi|alli|alla|de|aqui|tambien|los|las|nosotros|a|lo|mas|bien))*"
+_NOT_PEOPLE = r"(?! ?(?:kilos?|kg|litros?|docenas?|horas?|hs|h|min|minutos?|dias?|semanas?|meses|años|anos|veces|botellas?|latas?|bandejas?|paquetes?|cajas?|bolsas?|tortillas?|pizzas?|cuadras?|calles?|km|de la (?:tarde|mañana|noche)|pm|am|vegan[oa]s?|vegetarian[oa]s?|celiac[oa]s?|alergic[oa]s?|intolerantes?|diabetic[oa]s?|en punto|y media|tarde|a [0-9]|-|% |grados?|euros?|pesos?|menos|por ciento)(?= |$))"
 _COMES = re.compile(
-    r" (?:somos|seremos|vamos|vamos a ser|iremos|venimos|vendremos|estaremos|nos apuntamos|voy|ire|vengo|en total|cuenten con|cuenta con|confirmados|confirmadas)"
-    r"(?: (?:en total|solo|solamente|nada mas|los|las|unos|unas|a ser|ya))* ([0-9]{1,4})(?= (?!kilos?|litros?|docenas?|horas?|min|a las))"
+    rf" (?P<verb>{_GO}|quedamos|sumamos|asistiriamos|iriamos|seriamos|se presentan|nos (?:apuntamos|sumamos|anotamos|prendemos)|en total|total|cuen(?:ten|ta) con|contad con|conta con|contame"
+    r"|(?:apunt|anot|pon|reserv|agreg|inscrib)[a-z]*(?:me|nos|dme|dnos)(?: (?:a|para|con))?|confirm(?:ad[oa]s?|o|amos)|(?:mesa|reserva|lugar|sitio|plazas?|sillas?) para|(?:de|en) (?:mi|nuestra) (?:casa|familia)(?: (?:van|vamos|somos|seremos|iremos))?|(?:de|por) (?:mi|nuestra) (?:parte|lado)(?: (?:van|vamos|somos|seremos|iremos))?"
+    rf"|familia de|nosotros|nosotras|mi familia y yo somos|sino){_FILL} (?P<n>[0-9]{{1,4}}){_NOT_PEOPLE}(?= )"
+    rf"|(?:^|(?<= ,)|(?<= y)|(?<= si)|(?<= todos)|(?<= todas)|(?<= familia)|(?<= nosotros)|(?<= estamos)|(?<= estaremos)) (?:todos )?(?:los|las|nosotros|nosotras) (?P<los>[0-9]{{1,2}})(?= ,| \.| $| pero | de casa| de siempre| de la familia| con | y | : | \(| juntos)"
+    rf"| (?P<many>[0-9]{{1,3}}) (?:en total|personas?(?! mas)|de nosotros|comensales|cabezas|lugares|cubiertos|asistentes|plazas|bocas)(?= )"
 )
 _ALONE = re.compile(
-    r" (?:voy|ire|vengo|estare) (?:yo )?(?:sol[oa]|solit[oa]|por mi cuenta)(?= |$)|^ (?:solo|nada mas) yo(?= |$)"
+    rf" (?:{_GO}|viajo) (?:yo |nada mas |solo )*(?:sol[oa](?! [0-9]| los| las| nosotr| con| mi| ell| un)|solit[oa]|por mi cuenta|sin (?:compañia|acompañante|pareja|nadie))(?= )|^ (?:solo|nada mas|unicamente|solamente|solo voy|nada mas voy) yo(?= ,| \.| $| nada)"
+    r"| yo (?:sol[oa]|solit[oa]|nada mas)(?= ,| \.| $)|^ (?:yo )?(?:sol[oa]|solit[oa])(?= ,| $)| (?:voy|vengo|ire) (?:solo|nada mas) yo(?= )|^ (?:1|un[oa]?)(?: (?:sol[oa]|persona|adult[oa]|nada mas))+ $| (?:somos|soy) (?:solo |nada mas )*(?:yo|1)(?: sol[oa])?(?= ,| $)|^ yo $"
 )
 _MORE = re.compile(
-    r"^ \+ ?([0-9]{1,2})(?= |$)| (?:(un[oa]?|[0-9]{1,2}) (?:personas? )?mas)(?= |$|,)|(?: y)? mas (un[oa]|[0-9]{1,2})(?= |$)"
+    r"^ \+ ?(?P<plus>[0-9]{1,2})(?= |$)| \+ ?(?P<plus2>[0-9]{1,2})(?= ,| $)"
+    r"| (?P<more>un[oa]?|[0-9]{1,2}) (?:personas? |adult[oa]s? |niñ[oa]s? |invitad[oa]s? |amig[oa]s? |person[ai]tas? )?mas(?= |$|,)(?! de )"
+    r"|(?<! y)(?: y)? mas (?P<mas>un[oa]|[0-9]{1,2})(?= |$)"
+    r"| (?:sum|agreg|añad|anad|apunt|anot|pon)(?:a|e|en|ad|o|amos|ganle|les?)[a-z]* (?:a )?(?P<add>un[oa]|otr[oa]|[0-9]{1,2})(?: mas| personas?| adultos?| niños?)(?= )"
 )
-_TOTAL_ONLY = re.compile(r"^ (?:,? ?)?(?:los|las)? ?([0-9]{1,3})(?: personas| en total)? $")
-
-
-@cache
-def _groups() -> re.Pattern[str]:
-    return re.compile(rf"(?<![a-zñ])([0-9]{{1,3}}|un|una|mis|los|las) ({any_of('group')}|{any_of('kin')})(?= |$)")
-
-
-@cache
-def _kin() -> re.Pattern[str]:
-    return re.compile(
-        rf" (?:mi|mis|su|la|el|un|una|los|las|tu)(?: ([0-9]{{1,2}}))? (?:(?:querid[oa]|nuev[oa]) )?({any_of('kin')})s?(?= |$)"
-    )
+_FEWER = re.compile(r" (?P<n>un[oa]?|[0-9]{1,2}) (?:personas? |adult[oa]s? |niñ[oa]s? )?menos(?= )")
+_JOIN = re.compile(
+    r" (?:(?:se|tambien se) (?:(?:me|nos) )?(?:sum[ao]n?|sumaron|apunt[ao]n?|apuntaron|un[ei]n?|unio|peg[ao]n?|pegaron|anot[ao]n?|agreg[ao]n?|cuel[ao]n?|colo|viene|vienen|incorpor[ao]n?|añad[eo]n?|prend[eo]n?)"
+    r"|(?:me|nos) acompañ(?:a|an|ara|aran)|(?:viene|vienen|vendra|vendran|va|van|ira|iran) (?:tambien )?(?:conmigo|con nosotros)"
+    r"|(?:me )?(?:llevo|traigo|llevare|traere|llevamos|traemos|llevaremos|invito|invite|voy a (?:llevar|traer)|vamos a (?:llevar|traer)|puedo (?:llevar|traer)|sumo|agrego) (?:tambien )?(?:a|al)"
+    r"|tambien (?:vienen|van|vendran|iran)|(?:vienen|van|vendran|iran) tambien)(?= )"
+)
+_STAYS = r"(?:se (?:queda|quedan|quedo|quedara|va|van|baja|bajan|bajo|baja)|no (?:va|van|viene|vienen|puede|pueden|vendra|vendran|ira|iran|podra|podran|llega|llegan|se apunta|asiste|nos acompaña|me acompaña)|(?:ya )?no (?:va|viene|puede)|falla|cancela|cancelo|esta (?:mal[oa]|enferm[oa]|con fiebre|malit[oa])|cayo enferm[oa]|amanecio (?:mal|malit[oa]|enferm[oa])|tiene (?:fiebre|guardia|turno|examen))"
+_LEFT = re.compile(
+    rf"(?:^|(?<= ,)|(?<= que)|(?<= pero)|(?<= final)) (?:al final |finalmente |que |resulta que |)*(?P<some>(?P<of>un[oa]|[0-9]) de (?:los|las|mis) (?P<whose>[a-zñ]+)|(?:mi|el|la|los|las|su|mis|nuestr[oa]) (?P<who>[a-zñ]+(?: (?:mayor|menor|pequeñ[oa]|chic[oa]|grande))?))(?: (?:al final|ya|tampoco|finalmente|se|me|nos|tambien))* {_STAYS}(?= )"
+)
+_TOTAL_ONLY = re.compile(
+    r"^ (?:,? ?)?(?:(?:los|las|unos|unas|como|solo|nada mas|con|para) )*([0-9]{1,3})(?: (?:personas|en total|nosotros|de nosotros|todos|nada mas|solo))*(?= ,| $| con | \(| : | y )"
+)
+_WITH_ME = re.compile(
+    rf" {_GO}(?: (?:yo|nosotros|todos|tambien|ahi|alli|alla|contento|contenta|encantados|seguro|ya|los dos|juntos))* (?:con|mi|yo y|y|yo ,) | yo(?: ,)? (?:y|con|mas|e) | (?:y|,|e|mas) yo(?= |$)| (?:va|van|viene|vienen|llevo|traigo) conmigo(?= |$)|^ (?:vamos |voy |iremos |ire )?con (?:mi|mis|la|el|los|las|un|una|nuestr[oa]s?) | yo , | ademas de mi | y (?:un |una )?servidor[a]?(?= )| y menda "
+)
+_WHOLE = re.compile(
+    rf"^ (?:(?:{_GO}|confirm(?:ad[oa]s?|o|amos)|en total|familia|si|pues|ok|de mi parte|por mi parte|de casa|seremos|total) (?:: |, )?)*(?:toda la familia|[0-9]{{1,2}} (?:{any_of('group')})(?= ))"
+)
+_NO_PARTY = re.compile(
+    r"^ (?:ya )?no (?:somos|vamos|voy|se|puedo|podemos|puede)| (?:cumple|cumplen|cumplio|cumplira|trabaja|nacio) [0-9]+|(?<! vamos)(?<! ir)(?<! voy) con (?:mi|mis) [a-z]+ (?:tengo|tenemos|estoy|estamos|ceno|cenamos)| (?:regalo|recoger|recojo|cuidar|cuido) "
+)
+BIG = 12
 
 
 def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """The party this sentence tells of: whole, or how many more."""
     text = sentence.text
-    if sentence.question or re.search(r"^ (?:no|ya no) ", text):
+    if sentence.question or (_NO_PARTY.search(text) and context.asked not in ("people", "party")):
         return []
-    if (alone := _ALONE.search(text)) is not None:
-        start, end = sentence.span_of(alone)
-        return [SetParty(context.writer, Party(1), start=start, end=end, confidence=0.9)]
+    said = [t.plain for t in sentence.tokens]
+    told = groups(said)
+    if (alone := _ALONE.search(text)) is not None and (
+        alone[0].strip() != "yo" or context.asked in ("people", "party")
+    ):
+        return [_party(sentence, context, Party(1), alone.start(), alone.end())]
+    if (fewer := _left(sentence, context, told)) is not None:
+        return [fewer]
+    joining = _JOIN.search(text)
+    if joining is not None and (all_told := _whole(sentence, context, ())) and " mas " not in text:
+        return all_told  # "se suma mi hermano, somos 3"
+    if joining is not None:
+        at = text.count(" ", 0, joining.end())
+        joined = [g for g in told if g.first >= at - 1]
+        if joined and all(g.sure for g in joined) and _brings_persons(joining[0], joined):
+            return [_relative(sentence, context, counts_of(joined), joining.start(), _end(sentence, joined), joined)]
+        if joined:
+            return []
     if (added := _added_person(sentence, context)) is not None:
         return [added]
-    joining = re.search(
-        rf" (?:se (?:suman|suma)|tambien (?:vienen|van)|vienen (?:tambien)?) mis? ({any_of('kin')}|padres|suegros|abuelos|papas|tios)s?(?= |$)",
-        text,
-    )
-    if joining is not None and (also := _parts(text)):
-        start, end = sentence.span_of(joining)
-        counts = dict.fromkeys(LETTER.values(), 0)
-        for letter, n in also:
-            counts[LETTER[letter]] += n
-        return [SetParty(context.writer, Party(**counts), True, start=start, end=end, confidence=0.86)]
     more = _MORE.search(text)
-    if more is not None and not re.search(r" (?:llevo|llevamos|traigo|porciones|kilos?) ", text):
-        said = next(g for g in more.groups() if g)
-        count = 1 if said.startswith("un") else int(said)
-        start, end = sentence.span_of(more)
-        party = Party(**({"adults": 0} | _age_of(text, count)))
-        return [SetParty(context.writer, party, True, start=start, end=end, confidence=0.86)]
-    parts = _parts(text)
-    total = _COMES.search(text) or (_TOTAL_ONLY.search(text) if context.asked in ("people", "party") else None)
-    with_me = re.search(
-        r" (?:voy|vamos|ire|iremos|vengo|venimos|venir|estaremos) (?:(?:yo )?con|mi|yo y|y )| (?:mi [a-z]+ y yo)(?= |$)",
-        text,
-    )
-    own = re.match(
-        r"^ (?:(?:vamos|voy|iremos|confirmad[oa]s|confirmo) )?(?:toda la familia|[0-9]+ |yo y |mi [a-zñ]+ y yo)", text
-    )
-    if re.search(r" en pareja(?= |$)", text):
-        with_me = with_me or re.search(r" en pareja", text)
-        parts = [("a", 1), *parts]
-    if parts and (total is not None or with_me is not None or own is not None):
-        counts = dict.fromkeys(LETTER.values(), 0)
-        for letter, n in parts:
-            counts[LETTER[letter]] += n
+    if more is not None and not re.search(
+        r" (?:porciones|kilos?|mas (?:de|que)|no .*mas|algo mas|litros?|docenas?|botellas?) ", text
+    ):
+        count = _count(next(g for g in more.groups() if g))
+        counts = counts_of(told)
+        if sum(counts.values()) != count:
+            counts = counts_of(()) | {"children" if " niñ" in more[0] else "adults": count}
+        return [_relative(sentence, context, counts, more.start(), more.end())]
+    return _whole(sentence, context, told)
+
+
+def _whole(sentence: Sentence, context: ReplyContext, told: Sequence[Group]) -> list[Intent]:
+    text = sentence.text
+    asked = context.asked in ("people", "party")
+    total = _COMES.search(text) or (_TOTAL_ONLY.search(text) if asked else None)
+    if total is not None and re.search(r" (?:no|ni|para|pa|alcanza|rinde|unos|porciones) $", text[: total.start() + 1]):
+        total = None
+    with_me = _WITH_ME.search(text) is not None
+    pair = re.search(r" (?:en pareja|(?:los|nosotros|nosotras) (?:dos|2)|con (?:un )?acompañante)(?= )", text)
+    if pair is not None and "los" not in pair[0] and total is None:
+        counts = counts_of(told)
+        counts["adults"] = max(2, counts["adults"] + 1) if " acomp" not in pair[0] else counts["adults"] + 1
+        return [_party(sentence, context, Party(**counts), pair.start(), max(pair.end(), _end(sentence, told)))]
+    people = [g for g in told if g.letters]
+    if people and (total is not None or with_me or _WHOLE.search(text) is not None or asked):
+        counts = counts_of(people)
         spoken = sum(counts.values())
+        first, last = people[0].first, people[-1].last
+        start, end = sentence.offset(first), sentence.offset(last)
+        sure = 0.88
         if total is not None:
-            whole = int(total[1])
-            counts["adults"] += max(0, whole - spoken)
-            sure = 0.9 if whole >= spoken else 0.6
-        else:
-            counts["adults"] += 1 if with_me is not None else 0
-            sure = 0.88
-        return [SetParty(context.writer, Party(**counts), confidence=sure)]
+            whole = int(
+                next(g for g in total.groupdict().values() if g and g.isdigit())
+                if "n" in total.groupdict()
+                else total[1]
+            )
+            overlapping = any(sentence.offset(g.first) <= total.end() - 2 < sentence.offset(g.last) for g in people)
+            if overlapping:  # "vamos 2 adultos y 1 niño": the number belongs to the first of the groups
+                counts["adults"] += int(with_me and not _starts_with_number(sentence, people[0]))
+            else:
+                counts["adults"] += max(0, whole - spoken)
+                sure = 0.9 if whole >= spoken else 0.6
+            start, end = min(start, total.start() + 1), max(end, total.end())
+        elif with_me:
+            counts["adults"] += 1
+            me = _WITH_ME.search(text)
+            start, end = min(start, me.start() + 1) if me else start, max(end, me.end()) if me else end
+        if not all(g.sure for g in told) and (total is None or sum(counts.values()) == spoken):
+            sure = 0.6
+        return [_party(sentence, context, Party(**counts), start - 1, end, sure)]
     if total is not None:
-        start, end = sentence.span_of(total)
-        return [SetParty(context.writer, Party(int(total[1])), start=start, end=end, confidence=0.9)]
+        got = total.groupdict()
+        whole = int(next((v for v in got.values() if v and v.isdigit()), None) or total[1])
+        if whole < 1:
+            return []
+        sure = 0.9 if all(g.sure for g in told) else 0.7  # "we're 5 with the kids": how many are children?
+        return [_party(sentence, context, Party(whole), total.start(), total.end(), sure)]
     return []
 
 
+def _starts_with_number(sentence: Sentence, group: Group) -> bool:
+    return sentence.tokens[group.first].plain.isdigit()
+
+
+def _party(
+    sentence: Sentence, context: ReplyContext, party: Party, first: int, last: int, sure: float = 0.9
+) -> SetParty:
+    start, end = _span(sentence, first, last)
+    return SetParty(context.writer, party, start=start, end=end, confidence=sure)
+
+
+def _relative(
+    sentence: Sentence, context: ReplyContext, counts: dict[str, int], first: int, last: int, told: Sequence[Group] = ()
+) -> SetParty:
+    if told:
+        first = min(first, sentence.offset(told[0].first) - 1)
+    start, end = _span(sentence, first, last)
+    return SetParty(context.writer, Party(**counts), True, start=start, end=end, confidence=0.86)
+
+
+def _span(sentence: Sentence, first: int, last: int) -> tuple[int, int]:
+    """The characters of the message for places in the sentence's text."""
+    at = [
+        t
+        for i, t in enumerate(sentence.tokens)
+        if first < sentence.offset(i) + len(t.plain) and sentence.offset(i) < last
+    ]
+    return (at[0].start, at[-1].end) if at else (0, 0)
+
+
+def _end(sentence: Sentence, told: Sequence[Group]) -> int:
+    return sentence.offset(told[-1].last) if told else 0
+
+
+def _count(said: str) -> int:
+    return int(said) if said.isdigit() else 1
+
+
+def _brings_persons(said: str, joined: Sequence[Group]) -> bool:
+    """ "Llevo a mi hermana" is a person; "llevo a los niños a la escuela" is told apart before, as a trap."""
+    return bool(joined) and bool(said)
+
+
+def _left(sentence: Sentence, context: ReplyContext, told: Sequence[Group]) -> SetParty | None:
+    """One of a party we know stays away."""
+    if context.party is None or context.party.total < 2:
+        return None
+    if (few := _FEWER.search(sentence.text)) is not None:
+        n = _count(few["n"])
+        letter = "children" if " niñ" in few[0] else "adults"
+        return _relative(sentence, context, counts_of(()) | {letter: -n}, few.start(), few.end())
+    found = _LEFT.search(sentence.text)
+    if found is None:
+        return None
+    whose = found["whose"] or (found["who"] or "").split()[0]
+    n = _count(found["of"]) if found["of"] else 1
+    stays = [
+        g
+        for g in groups([*(["1"] if found["of"] else ["mi"]), whose.removesuffix("s") if found["of"] else whose])
+        if g.letters
+    ]
+    if not stays and found["of"]:
+        stays = [g for g in groups(["1", whose]) if g.letters]
+    if not stays:
+        return None
+    letters = [x for g in stays for x in g.letters][:1] * n if found["of"] else [x for g in stays for x in g.letters]
+    field = LETTER[letters[0]]
+    have = context.party
+    if getattr(have, field) < len(letters):
+        younger = [
+            f
+            for f in ("children", "toddlers", "teens", "infants")
+            if field != "adults" and getattr(have, f) >= len(letters)
+        ]
+        if len(younger) != 1:
+            return None
+        field = younger[0]
+    return _relative(sentence, context, counts_of(()) | {field: -len(letters)}, found.start(), found.end())
+
+
 def read_party(text: str) -> Party | None:
-    """A party by itself: "2 adultos y 1 niño", "3"."""
+    """A party by itself: "2 adultos y 1 niño", "3", "mi mujer y yo"."""
     from planning.replies.spanish import message_of
 
     message = message_of(text)
-    counts = dict.fromkeys(LETTER.values(), 0)
+    alone = ReplyContext("", replying_to="question:people")
     for sentence in message.sentences:
-        for letter, n in _parts(sentence.text):
-            counts[LETTER[letter]] += n
-    if not any(counts.values()):
-        bare = re.fullmatch(r"\D*([0-9]{1,3})\D*", message.plain)
-        return Party(int(bare[1])) if bare else None
-    return Party(**counts)
-
-
-def _parts(text: str) -> list[tuple[str, int]]:
-    """(age letter, how many) for each group or relative in the text, their ages counted where they stand."""
-    found: list[tuple[str, int]] = []
-    for match in _groups().finditer(text):
-        role = "group" if re.fullmatch(any_of("group"), match[2]) else "kin"
-        letter = value_of(role, match[2])
-        count = int(match[1]) if match[1].isdigit() else 1
-        ages = _ages(text[match.end() :])
-        if ages and letter != "a":
-            count = max(count, len(ages)) if not match[1].isdigit() else count
-            found += [(letter_of(age), 1) for age in ages[:count]]
-            count -= min(count, len(ages))
-        if count and (match[1].isdigit() or match[1] in ("un", "una")):
-            found.append((letter, count))
-    for match in _kin().finditer(text):
-        if any(match.start(2) == other.start(2) for other in _groups().finditer(text)):
-            continue
-        letter = value_of("kin", match[2])
-        pair = re.match(r" mis (?:padres|suegros|abuelos|papas|tios)", text[match.start() :])
-        ages = _ages(text[match.end() :])
-        if letter != "a" and ages:
-            found += [(letter_of(age), 1) for age in ages]
-        else:
-            found.append((letter, int(match[1]) if match[1] else 2 if pair else 1))
-    return found
-
-
-def _ages(rest: str) -> list[int]:
-    match = _AGES.match(rest.lstrip(" s"))
-    if match is None:
-        # "my two sons, 10 and 14": numbers alone behind a comma, and nothing after them.
-        bare = re.match(r" ?, ?((?:[0-9]{1,2} ?(?:,|y|e) ?)*[0-9]{1,2})(?: años| anos)? ?$", rest)
-        return [int(n) for n in re.findall(r"[0-9]+", bare[1])] if bare else []
-    return [int(n) for n in re.findall(r"[0-9]+", match[1] or match[2])]
-
-
-def letter_of(age: int) -> str:
-    return next(letter for letter, group in LETTER.items() if group == group_of_age(age))
-
-
-def _age_of(text: str, count: int) -> dict[str, int]:
-    parts = _parts(text)
-    if parts and sum(n for _, n in parts) == count:
-        counts: dict[str, int] = {}
-        for letter, n in parts:
-            counts[LETTER[letter]] = counts.get(LETTER[letter], 0) + n
-        return counts
-    return {"adults": count}
+        for intent in read_people(Sentence(sentence.tokens, False), alone):
+            if isinstance(intent, SetParty) and not intent.relative:
+                return intent.party
+    bare = re.fullmatch(r"\D*([0-9]{1,3})\D*", message.plain)
+    return Party(int(bare[1])) if bare else None
 
 
 _ALSO = re.compile(
-    r"^ (?:tambien )?(?:viene|va|vienen|van)(?: tambien)? mi ([a-zñ]+)|^ mi ([a-zñ]+) (?:tambien )?(?:viene|va|vendra|ira)(?= |$)"
+    r"^ (?:tambien |y )*(?:viene|va|vienen|van|vendra|ira)(?: tambien)? (?:mi|nuestr[oa]) ([a-zñ]+)(?= ,| $| tambien| a | el | y)|^ (?:y |tambien )*(?:mi|nuestr[oa]) ([a-zñ]+) (?:tambien )?(?:viene|va|vendra|ira|se viene|quiere (?:venir|ir))(?= |$)(?! a )"
 )
 
 
@@ -175,7 +250,8 @@ def _added_person(sentence: Sentence, context: ReplyContext) -> AddPerson | None
     if match is None:
         return None
     who = match[1] or match[2]
-    if not re.fullmatch(any_of("kin"), who) or value_of("kin", who) != "a":
+    told = [g for g in groups(["mi", who]) if g.letters == ("a",)]
+    if not told:
         return None
     start, end = sentence.span_of(match)
     return AddPerson(f"{who} de {context.name}" if context.name else who, start=start, end=end, confidence=0.86)

@@ -7,33 +7,42 @@ from __future__ import annotations
 import re
 
 from planning.replies.intents import ReplyContext
+from planning.replies.spanish.verbs import any_form, forms
 from planning.replies.text import Message, Sentence
 
 _JOKE = re.compile(
-    r" (?:es|era|fue|son) (?:una )?broma(?: |$)| (?:broma|bromeo|bromeando|mentira|no se crean|es chiste) "
+    r" (?:es|era|fue|son) (?:una )?(?:broma|chiste|guasa|joda|coña|vacilada|choro|talla)(?: |$)| (?:broma|bromi|bromita|bromeo|bromeando|mentira|mentiras|no se crean|no te creas|no os lo creais|es chiste|es joda|jodiendo|naa mentira|es coña|de coña|en broma|de broma|es guasa|los vacilo|te la creiste|no es cierto) "
 )
-_LAUGH = re.compile(r" (?:ja){2,}j?a?| (?:je){2,}| lunes ")
+_LAUGH = re.compile(
+    r" (?:ja){2,}j?a?| (?:je){2,}| a(?:l| los?) (?:lunes|madrugar|trabajo|ejercicio|gimnasio|despertador|estupidos?|gente|drama)| xd+ "
+)
+_OURS = r"(?:lleve|traje|trajimos|hice|hicimos|prepare|compre|puse|cocine)"
 _PAST = re.compile(
-    r" (?:el (?:año|ano) pasado|la (?:vez|otra vez) pasada|la ultima vez|la otra vez|ayer|anoche|hace (?:un|una|[0-9]+)"
-    r"|de (?:niño|nino|chico)|aquella vez|en aquel)"
+    r" (?:el (?:año|ano|mes|verano|invierno|finde|sabado|domingo|fin de semana) pasado|la (?:vez|otra vez|semana|navidad|fiesta|cena) pasada|la ultima vez|la otra vez|la vez (?:que|anterior)|ayer|antier|anteayer|anoche|hace (?:un|una|unos|unas|mucho|muchos|[0-9]+|años|tiempo|poco)"
+    r"|de (?:niñ[oa]|nin[oa]|chic[oa]|pequeñ[oa]|joven)|aquella vez|en aquel|en (?:mis|nuestros) tiempos|en mi epoca|cuando (?:era|eramos|tenia|viviamos|vivia)|antes (?:siempre |se )?(?:llevaba|traia|haciamos|ibamos)|siempre (?:traiamos|llevabamos|haciamos|ibamos)|en la otra (?:fiesta|cena|reunion)|aquel (?:dia|año))(?= |$)"
+)
+_BROUGHT = "|".join(sorted(forms("bring", "p3") - forms("bring", "1s"), key=len, reverse=True))
+_WAS = re.compile(
+    rf" (?:{any_form('bring', 'i')}|{_BROUGHT}|[a-zñ]+ó|eramos|fuimos|estuvimos|vinimos|trajimos|hicimos|sobro|sobraron|quedo|quedaron|salio|dijiste|habia)(?= )"
 )
 _REPORTED = re.compile(
-    r" (?:dijo|dice|dicen|decia|conto|cuenta|segun|me dijeron|comento|cree|piensa) (?:que |a |mi |el |la )?"
+    r" (?:dijo|dice|dicen|decia|dijeron|conto|cuentan|(?:me|nos|le) cuenta|segun (?:el|la|mi|dicen|me)|me dijeron|comento|cree|piensa|escribio|prometio|asegura|jura|juro|avisa|opina|pregunto|grito) (?:que |a |mi |el |la )?"
 )
 _WISH = re.compile(
-    r" ojala| (?:pudiera|pudieramos|hubiera|hubieramos|fuera|tuviera|lloviera|viniera|vinieran|quisiera haber)"
-    r"| me (?:gustaria|encantaria) (?:ir|poder|llevar)(?! y)| (?:seria|estaria|iria|iriamos|llevaria|llevariamos) "
-    r"| que tal si | y si (?!voy|vamos|es)| por que no "
+    r" ojala(?! (?:pueda|podamos))| (?:pudiera|pudieramos|hubiera|hubieramos|fuera|fueramos|tuviera|tuvieramos|lloviera|viniera|vinieran|supiera|sacara|ganara|quisiera haber|pudiese|tuviese|fuese)"
+    r"| me (?:gustaria|encantaria) (?:ir|poder|llevar|estar|verlos)(?! y)|(?<! le)(?<! nos)(?<! me) (?:seria|estaria|iria|iriamos|llevaria|llevariamos|haria|comeria|deberia|deberiamos|habria|podrian|podria alguien) "
+    r"| que tal si | y si (?!voy|vamos|es|cuent|contad|me|nos|lo)| por que no | deberia(?:n|mos)? | habria que | hay que (?:llevar|traer|hacer) | alguien deberia "
 )
+_THEY = any_form("bring", "3s", "3p", "s3p", "imp")
 _OTHERS = re.compile(
-    r"^ (?:no )?(?:traigan|lleven|vengan|traiga|lleva tu|trae|traete|lleven|hagan|pongan|acuerdense|recuerden|no olviden)"
-    r"| (?:alguien|quien|quienes|ustedes|vosotros) (?:lleva|trae|puede|quiere|va|vio|sabe)"
-    r"|^ (?:tu|vos|usted|ustedes) "
+    r"^ (?:no )?(?:traigan|lleven|vengan|traiga|lleva tu|trae|traete|traela|traelo|llevala|hagan|pongan|acuerdense|recuerden|recordad|acordaos|no olviden|llevad|traed|venid|poned|haced|traigais|lleveis|no (?:llevad|traigais|traigan|lleven|olvideis)|que (?:alguien|cada|todos))(?! (?:con|me))"
+    r"| (?:alguien|quien|quienes|ustedes|vosotros|cada (?:uno|quien|cual)) (?:lleva|trae|puede|quiere|va|vio|sabe|lleve|traiga|ponga|pone|que)"
+    r"|^ (?:tu|vos|usted|ustedes|vosotros|vosotras) "
 )
 _ELSEWHERE = re.compile(
-    r" (?:al|del|en el) (?:super|supermercado|trabajo|medico|doctor|gimnasio|banco|colegio|cole|autobus|metro)"
-    r"| llevo (?:[0-9]+|un|una|unos|unas|toda|todo|varios|varias|mucho|muchas) (?:horas?|dias?|minutos?|semanas?|mes|meses"
-    r"|años?|anos?|rato|tiempo|la)| (?:a|en) casa | me duele "
+    r" (?:voy|vamos|ir|iba|estoy|estamos|llego|llegue|llegamos|salgo|vengo|venimos|ire)(?: [a-z]+)? (?:al|del|en el|para el|de el) (?:super|supermercado|trabajo|medico|doctor|gimnasio|gym|banco|colegio|cole|autobus|metro|baño|pueblo|hospital|taller|dentista|partido|cine|aeropuerto)"
+    r"| (?:me )?llevo (?:ya )?(?:[0-9]+|un|una|unos|unas|toda|todo|varios|varias|mucho|muchas|como) (?:horas?|dias?|minutos?|semanas?|mes|meses"
+    r"|años?|anos?|rato|tiempo|la|el|[0-9]+ horas)| (?:a|en|de) (?:mi )?casa (?:de mi|con|a las|ya)| (?:llego|voy|estoy|vamos) (?:a|en) (?:mi )?casa(?= )| me duele | (?:al taller|al cole|a la escuela|al colegio|a la oficina|al trabajo|a la junta|al medico) | (?:los niños|los nenes|las niñas|el coche|el carro|el auto|al perro|el perro|la moto|a los (?:niños|nenes|chicos)) (?:a|al) "
 )
 
 
@@ -50,14 +59,32 @@ def laughing(sentence: Sentence) -> bool:
 def blocked(sentence: Sentence, context: ReplyContext) -> str | None:
     """Why the sentence is not read as what its writer does, or None."""
     text = sentence.text
-    if _PAST.search(text):
+    if _PAST.search(text) or _told_past(sentence):
         return "past"
     if _REPORTED.search(text):
         return "reported"
-    if _WISH.search(text) and not re.search(r" si puedo | si podemos ", text):
+    if _WISH.search(text) and not re.search(
+        r" (?:si puedo|si podemos|no podria(?:mos)? (?:faltar|perder)|podria(?:mos)? (?:llevar|traer|hacer|poner|preparar)|me (?:gustaria|encantaria) llevar|nos gustaria llevar) ",
+        text,
+    ):
         return "hypothetical"
     if _OTHERS.search(text):
         return "others"
     if _ELSEWHERE.search(text) and not context.asked:
         return "elsewhere"
     return None
+
+
+_NOW = re.compile(
+    rf" (?:{any_form('bring', '1s', '1p', 'f1')}|voy|vamos|somos|seremos|puedo|podemos|soy|tengo|es|somos|no como) "
+)
+
+
+def _told_past(sentence: Sentence) -> bool:
+    """Whether it tells of what somebody brought once and of nothing now."""
+    if any(
+        t.raw.endswith(("é", "ó")) and t.plain.rstrip("oe") and re.fullmatch(_OURS, t.plain) and t.raw.endswith("é")
+        for t in sentence.tokens
+    ):
+        return True
+    return _WAS.search(sentence.text) is not None and _NOW.search(sentence.text) is None

@@ -1,0 +1,75 @@
+"""Answers in the open chatter of the group, where nobody wrote to the bot: only what can hardly mean anything else."""
+
+# ruff: noqa: E501 - a pattern is easier to read on one line
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import replace
+
+from planning.replies.intents import (
+    AddPerson,
+    AddPromise,
+    Ask,
+    ChangePromise,
+    DropPromise,
+    Intent,
+    Late,
+    ReplyContext,
+    SetAnswer,
+    SetNeeds,
+    SetParty,
+    SetPregnant,
+    TakeTopping,
+    Undo,
+)
+from planning.replies.spanish.doubt import unread
+from planning.replies.text import Message
+
+SUPPER = re.compile(
+    r" (?:convite|fiesta|cena|comida|almuerzo|asado|parrillada|reunion|junte|juntada|merienda|convivio|potluck|barbacoa|pachanga|carne asada|festejo|comilona|quedada|cotorreo|guateque|celebracion|posada|encuentro)(?= )"
+)
+LONGEST = 24
+"""Words; what says more is talk."""
+_ELSEWHERE = re.compile(
+    r" (?:hoy|ayer|mañana|esta (?:noche|tarde|mañana)|ahora|oficina|trabajo|cole|escuela|colegio|taller|tienda|super|ya (?:llegue|llego|casi)|gym|doctor|medico|abuela|suegra|niños a|nenes a) "
+)
+
+
+def kept(message: Message, found: Sequence[Intent], context: ReplyContext) -> list[Intent]:
+    """What of `found` is plainly for this supper though it hangs below nothing."""
+    size = sum(len(s.tokens) for s in message.sentences)
+    text = f" {message.plain} "
+    feared = [i for i in found if isinstance(i, SetNeeds)]
+    talk = size > LONGEST or message.quoted or any(s.question for s in message.sentences)
+    supper = SUPPER.search(text) is not None
+    bring = [i for i in found if isinstance(i, (AddPromise, TakeTopping)) and i.confidence >= 0.86]
+    others = [
+        i
+        for i in found
+        if not isinstance(
+            i, (AddPromise, TakeTopping, SetAnswer, SetParty, SetNeeds, Ask, Late, Undo, AddPerson, SetPregnant)
+        )
+    ]
+    asks = [i for i in found if isinstance(i, Ask) and (i.confidence >= 0.9)]
+    if talk or (_ELSEWHERE.search(text) is not None and not supper):
+        return [*feared, *(i for i in others if isinstance(i, (ChangePromise, DropPromise)) and not talk), *asks]
+    who = [
+        i
+        for i in found
+        if isinstance(i, (SetAnswer, SetParty)) and (not isinstance(i, SetAnswer) or i.who == context.writer)
+    ]
+    sized = any(isinstance(i, AddPromise) and (i.servings or i.quantity or i.for_all) for i in bring)
+    said = [*who, *(i for i in found if isinstance(i, (AddPromise, TakeTopping, SetNeeds)))]
+    kinds = {
+        "answer" if isinstance(i, (SetAnswer, SetParty)) else type(i).__name__ for i in said if i.confidence >= 0.85
+    }
+    unsure = any(i.confidence < 0.85 for i in said)
+    strange = any(unread(s, found, context).content > 1 for s in message.sentences)
+    plain = not unsure and not strange
+    if plain and (len(kinds) >= 2 or (context.near_board and kinds) or (supper and kinds)):
+        return [replace(i, confidence=max(i.confidence, 0.92)) for i in said] + others
+    if bring and plain and (sized or all(i.confidence >= 0.9 for i in bring)):
+        return [*(replace(i, confidence=max(i.confidence, 0.9)) for i in bring), *feared, *others]
+    return [*feared, *others, *asks]
