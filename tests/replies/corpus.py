@@ -220,7 +220,7 @@ def outcome_of(line: Line, reading: Reading) -> Outcome:
         if reading.sure or intent in reading.now:
             silent.update(said(intent))
     expected = set(line.expected)
-    if language == "es":
+    if line.file.startswith("spanish"):
         got, implied, silent, expected = (_alike(pieces) for pieces in (got, implied, silent, expected))
     right = (got | implied) & expected
     return Outcome(

@@ -18,20 +18,28 @@ from tests.replies.report import counts
 
 BOARD = replace(context_of("board"), language="es")
 OPEN = replace(context_of("chat"), language="es")
-UNREAD = "spanish_fourth.tsv"
-"""Written by somebody who has not seen the reader, and not looked at yet: without floors until its first sight is told
-here."""
+NEWEST = "spanish_fourth.tsv"
+"""Written by somebody who has not seen the reader; at first sight any change was right in 0.851, a silent one in 0.903,
+and 0.750 of what was said to the bot was understood."""
 FLOORS = (0.98, 0.97)
 """Of any change and of what was said to the bot, over all files but that one: `python -m tests.replies.report`."""
 
 
 def test_the_corpus_is_read_with_few_wrong_changes() -> None:
-    tally = counts([outcome(line) for line in lines("spanish_*.tsv") if line.file != UNREAD])
+    tally = counts([outcome(line) for line in lines("spanish_*.tsv") if line.file != NEWEST])
     right, wrong, missed = (sum(tally[k].values()) for k in ("right", "wrong", "missed"))
 
     assert right / (right + wrong) >= FLOORS[0]
     assert right / (right + missed) >= FLOORS[1]
     assert not tally["wrong"]["needs"]
+
+
+def test_the_newest_sentences_are_read_no_worse_than_they_were() -> None:
+    tally = counts([outcome(line) for line in lines(NEWEST)])
+    right, wrong, missed = (sum(tally[k].values()) for k in ("right", "wrong", "missed"))
+
+    assert right / (right + wrong) >= 0.85
+    assert right / (right + missed) >= 0.74
 
 
 @settings(max_examples=200)
