@@ -249,6 +249,11 @@ class TureenBot:
         assert self.handle is not None
         await self.handle(update)
 
+    def stored(self, update: telegram.Update) -> None:
+        """This update's change is committed; only its acknowledgement is left."""
+        self.bot.done(update)
+        self._per_chat.stored(update)
+
     async def _take(self, data: dict[str, Any]) -> None:
         """A webhook's update; returns when it is handled."""
         update = telegram.Update.de_json(slim(data), self.bot)

@@ -58,7 +58,7 @@ class Tureen(TureenBot):
         services = Services(
             self.store, self.clock, self.signer, self.registry, self.bot.username, is_member, planner=self.planner
         )
-        dispatcher = Dispatcher(services, self.bot, self.courier, self.bot.done)
+        dispatcher = Dispatcher(services, self.bot, self.courier, self.stored)
         self.handle = dispatcher.handle
         self.courier.render = BotRenderer(self.registry, self.signer, self.bot.username)
 

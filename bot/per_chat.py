@@ -3,13 +3,13 @@
 The library's `concurrent_updates` alone reorders two messages of one chat. Here each chat has its own
 line; a press in the group and a press in a private chat stand in different lines. At most `at_once`
 updates are worked on at the same time, and a crowd in one chat can't take all the places: who waits
-for its chat's turn holds none.
+for its chat's turn holds none. Whose change is stored lets the next of its chat go on (`stored`) while it
+is still being acknowledged.
 """
 
 from __future__ import annotations
 
 import asyncio
-import contextlib
 from collections.abc import Awaitable, Callable
 from dataclasses import dataclass, field
 from typing import Any
@@ -38,25 +38,33 @@ class PerChat(BaseUpdateProcessor):
         self._done = done
         self._places = asyncio.Semaphore(at_once)
         self._lines: dict[object, _Line] = {}
+        self._held: dict[int, asyncio.Lock] = {}
 
     async def do_process_update(self, update: object, coroutine: Awaitable[Any]) -> None:
         key = chat_of(update)
         line = self._lines.setdefault(key, _Line())
         line.people += 1
         try:
-            async with contextlib.AsyncExitStack() as stack:
-                if key is not None:
-                    await stack.enter_async_context(line.lock)
-                await stack.enter_async_context(self._places)
+            if key is not None:
+                await line.lock.acquire()
+                self._held[id(update)] = line.lock
+            async with self._places:
                 await coroutine
             if self._done is not None:
                 self._done(update)
         finally:
+            self.stored(update)
             # A cancelled waiter leaves a coroutine nobody awaited.
             getattr(coroutine, "close", lambda: None)()
             line.people -= 1
             if not line.people:
                 self._lines.pop(key, None)
+
+    def stored(self, update: object) -> None:
+        """What is left to do for it hinders nobody: its chat's next one may begin."""
+        lock = self._held.pop(id(update), None)
+        if lock is not None:
+            lock.release()
 
     @property
     def lines(self) -> int:

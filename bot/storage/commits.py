@@ -22,7 +22,7 @@ from bot.storage.errors import AlreadyTaken, Stale
 from bot.storage.merging import change_chats, change_people
 from bot.storage.privacy import forget_person
 from bot.storage.records import action_row, chat_row, dialog_row, message_row, person_row, place_row, post_row
-from bot.storage.reminders import ReminderSets, finish_reminder, replace_reminders
+from bot.storage.reminders import ReminderSets, ReminderWrites, finish_reminder
 from bot.storage.sql import add, add_counted, put, run
 from bot.storage.values import Batch, CommitResult, Dialog, EntityChange, NewAction
 
@@ -135,12 +135,7 @@ def _write(
     potlucks.write_changes(conn, [(before.potluck, after) for b in batches for before, after in b.changed])
     actions = _write_actions(conn, batches)
     _write_dialogs(conn, batches)
-    for batch, moved in zip(batches, revisions, strict=True):
-        for potluck_id, reminders in batch.reminders:
-            replace_reminders(conn, potluck_id, reminders, sets, moved.get(potluck_id))
-        for finished in batch.finished_reminders:
-            if not finish_reminder(conn, finished):
-                raise Stale(finished.key)
+    _write_reminders(conn, batches, revisions, sets)
     posts = iter(add_counted(conn, t.post, [post_row(p) for b in batches for p in b.posts]))
     messages = {(m.chat_id, m.message_id): m for b in batches for m in b.messages}
     put(conn, t.sent_message, [message_row(messages[key]) for key in sorted(messages)])
@@ -197,6 +192,19 @@ def _write_dialogs(conn: Connection, batches: Sequence[Batch]) -> None:
     cleared = [{"p_chat": chat, "p_person": person} for chat, person in sorted(last) if last[chat, person] is None]
     if cleared:
         run(conn, _clear, cleared)
+
+
+def _write_reminders(
+    conn: Connection, batches: Sequence[Batch], revisions: Sequence[dict[str, int]], sets: ReminderSets
+) -> None:
+    writes = ReminderWrites(conn, sets)
+    for batch, moved in zip(batches, revisions, strict=True):
+        for potluck_id, reminders in batch.reminders:
+            writes.replace(potluck_id, reminders, moved.get(potluck_id))
+    writes.write()
+    for finished in (f for b in batches for f in b.finished_reminders):
+        if not finish_reminder(conn, finished):
+            raise Stale(finished.key)
 
 
 def _write_boards(conn: Connection, batches: Sequence[Batch]) -> None:

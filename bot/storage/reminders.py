@@ -75,33 +75,46 @@ _withdraw = (
 _stored = select(t.reminder).where(_r.potluck_id == bindparam("p_id"))
 
 
-def replace_reminders(
-    conn: Connection,
-    potluck_id: str,
-    reminders: Sequence[ReminderLike],
-    sets: ReminderSets,
-    revision: int | None,
-) -> None:
-    """Make `reminders` the pending set. Unchanged rows are untouched, moved ones moved, absent ones
-    withdrawn; what was sent, skipped or failed, or is being sent, stays as it is."""
-    now = tuple(reminders)
-    before = sets.before(potluck_id, revision)
-    sets.stage(potluck_id, revision, now)
-    if before is not None and (before is reminders or before == now):
-        return
-    keys = {r.key for r in now}
-    if before is not None:
-        old = {r.key: r for r in before}
-        rows = [reminder_row(potluck_id, r) for r in now if old.get(r.key) != r]
-        gone = [k for k in old if k not in keys]
-    else:
-        stored = {r.key: r for r in ask(conn, _stored, {"p_id": potluck_id}) if r.state == "pending"}
-        rows = [row for r in now if not _same(stored.get(r.key), row := reminder_row(potluck_id, r))]
-        gone = [k for k in stored if k not in keys]
-    if rows:
-        run(conn, _PUT[conn.dialect.name], rows)
-    if gone:
-        run(conn, _withdraw, [{"p_id": potluck_id, "p_key": k} for k in gone])
+class ReminderWrites:
+    """The pending sets of several potlucks, written together: one way to the database and back for all."""
+
+    def __init__(self, conn: Connection, sets: ReminderSets) -> None:
+        self._conn = conn
+        self._sets = sets
+        self._potlucks: set[str] = set()
+        self._rows: list[dict[str, Any]] = []
+        self._gone: list[dict[str, Any]] = []
+
+    def replace(self, potluck_id: str, reminders: Sequence[ReminderLike], revision: int | None) -> None:
+        """Make `reminders` the pending set. Unchanged rows are untouched, moved ones moved, absent ones
+        withdrawn; what was sent, skipped or failed, or is being sent, stays as it is."""
+        if potluck_id in self._potlucks:  # its second set of this transaction knows what the first one wrote
+            self.write()
+        self._potlucks.add(potluck_id)
+        now = tuple(reminders)
+        before = self._sets.before(potluck_id, revision)
+        self._sets.stage(potluck_id, revision, now)
+        if before is not None and (before is reminders or before == now):
+            return
+        keys = {r.key for r in now}
+        if before is not None:
+            old = {r.key: r for r in before}
+            rows = [reminder_row(potluck_id, r) for r in now if old.get(r.key) != r]
+            gone = [k for k in old if k not in keys]
+        else:
+            found = ask(self._conn, _stored, {"p_id": potluck_id})
+            stored = {r.key: r for r in found if r.state == "pending"}
+            rows = [row for r in now if not _same(stored.get(r.key), row := reminder_row(potluck_id, r))]
+            gone = [k for k in stored if k not in keys]
+        self._rows += rows
+        self._gone += [{"p_id": potluck_id, "p_key": k} for k in gone]
+
+    def write(self) -> None:
+        if self._rows:
+            run(self._conn, _PUT[self._conn.dialect.name], self._rows)
+        if self._gone:
+            run(self._conn, _withdraw, self._gone)
+        self._rows, self._gone, self._potlucks = [], [], set()
 
 
 _CONTENT = ("kind", "to", "due_at", "expires_at", "about_key", "about_facts")

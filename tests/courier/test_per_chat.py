@@ -83,6 +83,28 @@ async def test_an_update_cut_off_by_cancelling_does_not_count_as_done() -> None:
     assert lines.lines == 0
 
 
+async def test_the_next_of_a_chat_begins_when_the_change_before_it_is_stored() -> None:
+    lines = PerChat()
+    first, answered = message(1, 1), asyncio.Event()
+    began: list[int] = []
+
+    async def stored_and_slowly_answered() -> None:
+        lines.stored(first)
+        await answered.wait()
+
+    async def next_one() -> None:
+        began.append(2)
+
+    slow = asyncio.create_task(lines.process_update(first, stored_and_slowly_answered()))
+    await asyncio.sleep(0)
+    await lines.process_update(message(2, 1), next_one())
+    assert began == [2]
+    assert lines.lines == 1
+    answered.set()
+    await slow
+    assert lines.lines == 0
+
+
 def test_a_press_in_private_stands_in_another_line_than_the_group() -> None:
     person = telegram.User(7, "Ravi", False)
     said = telegram.Message(1, START, telegram.Chat(7, "private"))
