@@ -40,7 +40,7 @@ def context(turn: Turn, *, replying_to: str | None, replied_text: str = "") -> R
     )
 
 
-NEAR = 40
+NEAR = 60
 """So many messages below the board people still speak of what it asks (common practice, no source)."""
 
 
@@ -48,6 +48,9 @@ def _near_board(turn: Turn) -> bool:
     """Whether the board stands a few messages above in the same chat; the platform numbers a chat's messages."""
     board = turn.stored.place.board_message_id if turn.stored is not None else None
     own = turn.event.message_id
+    starts_at = turn.potluck.starts_at
+    if starts_at is not None and turn.now >= starts_at:
+        return False  # by then nobody is asked who comes
     return board is not None and own is not None and not turn.private and 0 < own - board <= NEAR
 
 

@@ -53,17 +53,20 @@ def read(text: str, context: ReplyContext) -> Reading:
     message = message_of(text)
     if own == "en" and (echo := _echo(message, context)) is not None:
         return echo
+    overheard = own == "en" and not context.addressed and english.overheard(message, context)
+    if overheard:
+        context = replace(context, replying_to="board")
     found, passed = understand(message, context)
     if other is not None and context.addressed and (own == "en" or not found):
         told = Say("reply-other-language", {"language": other})
         return Reading(question=told, why=Say("reply-why-nothing", {"reason": "none"}))
     if own == "en" and not found and not passed and context.addressed:
         found = evidence.guessed(message, context)
-    lost = own == "en" and english.for_us(message)
+    lost = own == "en" and not overheard and english.for_us(message)
     reading = decide(with_implied(tidy(found), context), passed, context, text, lost=lost)
     if own != "en" or not reading.intents or not context.addressed:
         return reading
-    return replace(reading, unread=_unread(message, found, text))
+    return replace(reading, unread=_unread(message, found, text), overheard=overheard)
 
 
 def _unread(message: Message, found: list[Intent], text: str) -> tuple[str, ...]:

@@ -273,6 +273,8 @@ class Reading:
     intents: tuple[Intent, ...] = ()
     unread: tuple[str, ...] = field(default=(), kw_only=True)
     """Sentences beside those that were read which look meant for us too and came to nothing, as typed."""
+    overheard: bool = field(default=False, kw_only=True)
+    """Said to nobody in the open group, and taken as if it were written to the bot."""
     sure: bool = False
     question: Say | None = None
     now: tuple[Intent, ...] = ()

@@ -1,4 +1,5 @@
-"""`python -m tests.replies.learn`: fits the weights of `planning/data/words_evidence.csv` to the labelled sentences.
+"""`python -m tests.replies.learn`: fits the weights of `planning/data/words_evidence.csv` and `words_overheard.csv` to the
+labelled sentences.
 
 With `--leave-out` nothing is written: each file of the corpus in turn is left out, and what the rest makes of it is
 printed, as a stranger's sentences would be. The frozen files are never looked at.
@@ -17,6 +18,7 @@ from scipy.sparse import csr_matrix
 
 from planning.replies.english import message_of
 from planning.replies.evidence import CLASSES, LIKELY, features
+from tests.replies import heard
 from tests.replies.corpus import Line, context_of, lines
 
 TABLE = Path(__file__).parents[2] / "planning" / "data" / "words_evidence.csv"
@@ -63,7 +65,10 @@ def main() -> None:
     addressed = [line for line in lines() if line.addressed]
     if "--leave-out" in sys.argv:
         leave_out(addressed)
+        print()
+        heard.leave_out()
         return
+    heard.write()
     weights = fit([example(line) for line in addressed])
     with TABLE.open("w", encoding="utf-8", newline="") as file:
         writer = csv.writer(file, lineterminator="\n")

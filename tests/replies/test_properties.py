@@ -38,11 +38,16 @@ NEUTRAL = (
 )
 
 
+EVERY = 3
+"""Each addition is tried on every third line, beginning with another one: reading them all takes minutes."""
+
+
 @pytest.mark.parametrize(("name", "add"), NEUTRAL, ids=[n for n, _ in NEUTRAL])
 def test_neutral_additions_do_not_change_a_reading(name: str, add) -> None:  # type: ignore[no-untyped-def]
+    at = [n for n, _ in NEUTRAL].index(name)
     changed = [
         line.text
-        for line in ALL
+        for line in ALL[at % EVERY :: EVERY]
         if any(c.isalnum() for c in line.text)
         and not line.text.startswith(">")
         and meaning(line.text, context_of(line.place)) != meaning(add(line.text), context_of(line.place))
@@ -53,13 +58,14 @@ def test_neutral_additions_do_not_change_a_reading(name: str, add) -> None:  # t
 
 def test_capitals_do_not_change_a_reading() -> None:
     changed = []
-    for line in ALL:
+    some = ALL[::2]
+    for line in some:
         plain = meaning(line.text, context_of(line.place))
         loud = meaning(line.text.upper(), context_of(line.place))
         if (plain[:2], str(plain[2]).lower()) != (loud[:2], str(loud[2]).lower()):
             changed.append(line.text)
 
-    assert len(changed) <= len(ALL) * 0.01, changed  # names are told from words by their capital letter
+    assert len(changed) <= len(some) * 0.01, changed  # names are told from words by their capital letter
 
 
 def test_just_kidding_takes_every_statement_back() -> None:

@@ -21,6 +21,7 @@ from planning.replies.english import (
     illness,
     inside,
     kin,
+    listening,
     needs,
     offers,
     open_chat,
@@ -36,6 +37,7 @@ from planning.replies.english import (
     withdrawals,
     wrapping,
 )
+from planning.replies.decide import tidy, with_implied
 from planning.replies.english.lexicon import neutral, words
 from planning.replies.english.lost import for_us
 from planning.replies.intents import (
@@ -80,7 +82,7 @@ _FEWER = re.compile(
 _HYPHENED = re.compile(r"-(?=(?:intolerant|intolerance|allergy|allergic|sensitive)\b)", re.IGNORECASE)
 
 
-__all__ = ["for_us", "message_of", "people", "read", "same_here"]
+__all__ = ["for_us", "message_of", "overheard", "people", "read", "same_here"]
 
 
 def message_of(text: str) -> Message:
@@ -185,6 +187,14 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
             for i in found
         ]
     return found, passed
+
+
+def overheard(message: Message, context: ReplyContext) -> bool:
+    """Whether what was said to nobody in the open group is to be taken as written to the bot."""
+    if context.replying_to is not None or message.quoted or traps.joking(message):
+        return False
+    found, unheard = _as_to_the_board(message, context)
+    return not unheard and listening.for_us(message, with_implied(tidy(found), context), context)
 
 
 def _as_to_the_board(message: Message, context: ReplyContext) -> tuple[list[Intent], list[str]]:
