@@ -84,7 +84,7 @@ def _models(given: Sequence[Example]) -> tuple[dict[str, float], dict[str, float
     return told, asked
 
 
-def write() -> None:
+def write() -> str:
     """Fit both models to every line and write the table."""
     told, asked = _models(examples())
     kept = sorted(f for f in {*told, *asked} if not f or max(abs(told.get(f, 0)), abs(asked.get(f, 0))) >= SMALL)
@@ -93,13 +93,13 @@ def write() -> None:
         writer.writerow(["feature", "change", "ask", "source"])
         for feature in kept:
             writer.writerow([feature, f"{told.get(feature, 0):.2f}", f"{asked.get(feature, 0):.2f}", "own-corpus"])
-    print(f"{len(kept)} weights of what is overheard")
+    return f"{len(kept)} weights of what is overheard"
 
 
-def leave_out() -> None:
+def leave_out() -> list[str]:
     """Each file in turn left out: of what the open group said for us, how much would pass, and how much talk."""
     given = examples()
-    print(f"{'open group, left out':<34}{'for us':>8}{'passed':>8}{'talk':>8}{'passed':>8}")
+    out = [f"{'open group, left out':<34}{'for us':>8}{'passed':>8}{'talk':>8}{'passed':>8}"]
     sums = Counter[str]()
     for name in sorted({e.line.file for e in given if not e.line.addressed}):
         told, _ = _models([e for e in given if e.line.file != name])
@@ -111,10 +111,7 @@ def leave_out() -> None:
             passed = 1 / (1 + np.exp(-score)) >= listening.NEAR and any(f.startswith("read:") for f in e.found)
             row["us" if e.told else "talk"] += 1
             row["us passed" if e.told else "talk passed"] += passed
-        print(f"{name:<34}{row['us']:>8}{row['us passed']:>8}{row['talk']:>8}{row['talk passed']:>8}")
+        out.append(f"{name:<34}{row['us']:>8}{row['us passed']:>8}{row['talk']:>8}{row['talk passed']:>8}")
         sums.update(row)
-    print(f"{'all':<34}{sums['us']:>8}{sums['us passed']:>8}{sums['talk']:>8}{sums['talk passed']:>8}")
-
-
-if __name__ == "__main__":
-    leave_out()
+    out.append(f"{'all':<34}{sums['us']:>8}{sums['us passed']:>8}{sums['talk']:>8}{sums['talk passed']:>8}")
+    return out

@@ -1,5 +1,5 @@
-"""`python -m tests.replies.learn`: fits the weights of `planning/data/words_evidence.csv` and `words_overheard.csv` to the
-labelled sentences.
+"""`python -m tests.replies.learn`: fits the weights of `planning/data/words_evidence.csv` and `words_overheard.csv` to
+the labelled sentences.
 
 With `--leave-out` nothing is written: each file of the corpus in turn is left out, and what the rest makes of it is
 printed, as a stranger's sentences would be. The frozen files are never looked at.
@@ -66,9 +66,9 @@ def main() -> None:
     if "--leave-out" in sys.argv:
         leave_out(addressed)
         print()
-        heard.leave_out()
+        print("\n".join(heard.leave_out()))
         return
-    heard.write()
+    print(heard.write())
     weights = fit([example(line) for line in addressed])
     with TABLE.open("w", encoding="utf-8", newline="") as file:
         writer = csv.writer(file, lineterminator="\n")
