@@ -9,6 +9,7 @@ from dataclasses import replace
 from functools import cache
 
 from planning.potluck import Answer
+from planning.replies.decide import tidy, with_implied
 from planning.replies.english import (
     answers,
     asking,
@@ -37,7 +38,6 @@ from planning.replies.english import (
     withdrawals,
     wrapping,
 )
-from planning.replies.decide import tidy, with_implied
 from planning.replies.english.lexicon import neutral, words
 from planning.replies.english.lost import for_us
 from planning.replies.intents import (
