@@ -22,7 +22,7 @@ RIDGE = 1.0
 LEAST = 2
 SMALL = 0.05
 OPEN_COUNTS = 3.0
-"""A sentence of the open group weighs as much as three below the board: there are few of them, and they are the case."""
+"""A sentence of the open group weighs like three below the board: there are few of them, and they are the case."""
 TOLD = frozenset(("answer", "bring", "party", "needs", "vague", "drop", "change", "add", "noneeds", "top"))
 
 
