@@ -74,7 +74,7 @@ async def asked(turn: Turn) -> None:
 
 
 _OWN = re.compile(r"\b(?:i|we|me|us|my|our|yo|mi|mis|nosotros|puedo|podemos)\b", re.IGNORECASE)
-MOST_NAMED = 3
+MOST_NAMED, MOST_DISHES = 3, 20
 
 
 def needs_named(words: str, dishes: Iterable[Promise] = ()) -> tuple[list[str], str]:
@@ -116,6 +116,10 @@ def _who_has(turn: Turn, need: str, dishes: Iterable[Promise]) -> list[Html]:
     rule = rule_of(need)
     one = Avoided(need, rule.avoids if rule else frozenset(), ALLERGY)
     lines, open_ = [], []
+    if rule is not None and rule.kind == "diet":
+        # "What is vegan?" asks what suits, not what holds it: the one line of each dish says both.
+        said = [(p.dish, turn.voice.say(say_of(p, need))) for p in dishes if p.category != "supplies"]
+        return [turn.voice("eat-of-dish", dish=dish, said=what) for dish, what in said[:MOST_DISHES]]
     for promise in dishes:
         if promise.category == "supplies":
             continue

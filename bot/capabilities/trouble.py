@@ -8,7 +8,7 @@ from datetime import timedelta
 from html import unescape
 
 from bot.buttons import Button
-from bot.capabilities import coldpot
+from bot.capabilities import coldpot, lesser
 from bot.capabilities.buying import source_words
 from bot.context import Turn
 from bot.kitchen_words import step_line
@@ -34,7 +34,7 @@ from planning.changes import (
 from planning.kitchen import PlannedStep, Timeline, timeline
 from planning.kitchen.known import with_last
 from planning.kitchen.units import say_in_units
-from planning.potluck import Potluck, Promise, Stage
+from planning.potluck import Answer, Potluck, Promise, Stage
 from planning.safety.heat import cook_notes
 from planning.safety.words import perishable
 from planning.theday.difference import Difference, difference
@@ -44,6 +44,7 @@ from planning.theday.troubles import Trouble, read_trouble
 
 DAY_BEFORE = timedelta(hours=24)
 """Free words are taken for trouble only so shortly before the start, and until the end."""
+AFTER = timedelta(hours=12)
 EFFORT, SECONDS = 0.3, 5.0
 MOST_STEPS = 6
 MOST_NAMED = 8
@@ -98,12 +99,11 @@ async def read_words(turn: Turn) -> None:
     if event.reply_to is not None and turn.about is None:
         return
     potluck = turn.potluck
-    near = potluck.starts_at - DAY_BEFORE <= turn.now <= potluck.ends
-    if potluck.stage is not Stage.PLANNED or not near or event.person.anonymous:
+    if potluck.stage is not Stage.PLANNED or event.person.anonymous:
         return
     languages = dict.fromkeys((turn.voice.language, "en"))
     found = next((t for language in languages if (t := read_trouble(turn.words, language))), None)
-    if found is None or found.kind.startswith("cooker-"):
+    if found is None or found.kind.startswith("cooker-") or not _in_time(turn, found):
         return
     if not _may_tell(turn, found) or (not addressed and len(turn.words.split()) > OPEN_WORDS):
         return
@@ -111,15 +111,25 @@ async def read_words(turn: Turn) -> None:
     await _take(turn, found)
 
 
+def _in_time(turn: Turn, found: Trouble) -> bool:
+    """From a day before the start to the end; what is in the refrigerator counts on into the night."""
+    more = AFTER if found.kind in ("power-out", "power-back", "back-on", "fridge-out") else timedelta()
+    return turn.potluck.starts_at - DAY_BEFORE <= turn.now <= turn.potluck.ends + more
+
+
 def _may_tell(turn: Turn, found: Trouble) -> bool:
     """Hosts may tell everything that names somebody or something known; a cook tells of their own dish."""
     potluck = turn.potluck
+    if found.kind in lesser.KINDS:
+        return lesser.takes(turn, found)
+    if found.kind == "back-on" and potluck.kitchen_before is None:
+        return False
     if found.kind == "burnt":
         among = potluck.promises if may_manage(potluck, turn.actor) else potluck.promises_of(turn.me)
         return dish_named(turn, found.about, among) is not None
     if not may_manage(potluck, turn.actor):
         return False
-    return found.kind != "no-show" or _person(potluck, turn.words) is not None
+    return found.kind != "no-show" or person_named(potluck, turn.words) is not None
 
 
 async def _take(turn: Turn, found: Trouble) -> None:
@@ -127,16 +137,16 @@ async def _take(turn: Turn, found: Trouble) -> None:
     match found.kind:
         case "oven-out":
             after = lose_oven(before, turn.actor, found.number)
-            await _changed(turn, before, after, "trouble-oven", back=True, left=len(after.kitchen.ovens))
+            await changed(turn, before, after, "trouble-oven", back=True, left=len(after.kitchen.ovens))
         case "slow-cooker-out":
             after = lose_slow_cooker(before, turn.actor)
             left = len(after.kitchen.slow_cookers)
-            await _changed(turn, before, after, "trouble-slow-cooker", back=True, left=left)
+            await changed(turn, before, after, "trouble-slow-cooker", back=True, left=left)
         case "gas-out":
-            await _changed(turn, before, lose_gas(before, turn.actor), "trouble-gas", back=True)
+            await changed(turn, before, lose_gas(before, turn.actor), "trouble-gas", back=True)
         case "power-out":
             after = lose_power(before, turn.actor)
-            await _changed(turn, before, after, "trouble-power", back=True)
+            await changed(turn, before, after, "trouble-power", back=True)
         case "cooker-cold" | "cooker-off" | "cooker-sat":
             coldpot.take(turn, found)
         case "fridge-out":
@@ -144,17 +154,17 @@ async def _take(turn: Turn, found: Trouble) -> None:
             turn.say("trouble-fridge", dishes=cold[:MOST_NAMED], n=len(cold), source=source_words(turn, "POWER-03"))
         case "burner-out":
             after = lose_burners(before, turn.actor, found.number)
-            await _changed(turn, before, after, "trouble-burners", back=True, left=after.kitchen.burners)
+            await changed(turn, before, after, "trouble-burners", back=True, left=after.kitchen.burners)
         case "dry":
             if before.setting == "outdoor":
                 turn.say("trouble-outside-already")
                 return
-            await _changed(turn, before, set_setting(before, turn.actor, "outdoor"), "trouble-dry")
-        case "power-back" if before.kitchen_before is None:
+            await changed(turn, before, set_setting(before, turn.actor, "outdoor"), "trouble-dry")
+        case "power-back" | "back-on" if before.kitchen_before is None:
             turn.say("trouble-power-back", source=source_words(turn, "POWER-03"))
-        case "power-back" | "oven-back":
-            after, power = restore_kitchen(before, turn.actor), found.kind == "power-back"
-            await _changed(turn, before, after, "trouble-works-again", power=power)
+        case "power-back" | "oven-back" | "back-on":
+            after, power = restore_kitchen(before, turn.actor), found.kind != "oven-back"
+            await changed(turn, before, after, "trouble-works-again", power=power)
         case "burnt":
             lost = dish_named(turn, found.about, before.promises)
             if lost is None:
@@ -162,7 +172,7 @@ async def _take(turn: Turn, found: Trouble) -> None:
                 return
             await _lost(turn, lost)
         case "no-show":
-            who = _person(before, found.about)
+            who = person_named(before, found.about)
             if who is None:
                 rows = [
                     [Button(g.name, "noshow", (g.id,))]
@@ -179,11 +189,13 @@ async def _take(turn: Turn, found: Trouble) -> None:
                 turn.ask("doormore", "trouble-how-many")
                 return
             await _crowd(turn, found.number)
+        case kind if kind in lesser.KINDS:
+            await lesser.take(turn, found)
         case "rain":
             if before.setting == "indoor":
                 turn.say("trouble-inside-already")
                 return
-            await _changed(turn, before, go_inside(before, turn.actor), "trouble-rain")
+            await changed(turn, before, go_inside(before, turn.actor), "trouble-rain")
 
 
 async def crowd_told(turn: Turn) -> None:
@@ -199,23 +211,26 @@ async def crowd_told(turn: Turn) -> None:
 async def _crowd(turn: Turn, number: int) -> None:
     before = turn.potluck
     after, _ = more_people(before, turn.actor, number, turn.voice.plain("name-at-the-door"))
-    await _changed(turn, before, after, "trouble-more", n=number)
+    await changed(turn, before, after, "trouble-more", n=number)
 
 
 async def _lost(turn: Turn, lost: Promise) -> None:
     before = turn.potluck
-    await _changed(turn, before, lose_dish(before, turn.actor, lost.id), "trouble-burnt", dish=lost.dish)
+    await changed(turn, before, lose_dish(before, turn.actor, lost.id), "trouble-burnt", dish=lost.dish)
 
 
 async def _absent(turn: Turn, guest_id: str) -> None:
     before = turn.potluck
     guest = turn.known_guest(guest_id)
+    if guest.answer is Answer.NO and not before.promises_of(guest_id):
+        turn.say("trouble-no-show-known", name=guest.name)
+        return
     gone = [p.dish for p in before.promises if p.guest == guest_id and not p.sharers]
     after = no_show(before, turn.actor, guest_id)
-    await _changed(turn, before, after, "trouble-no-show", name=guest.name, dishes=gone, n=len(gone))
+    await changed(turn, before, after, "trouble-no-show", name=guest.name, dishes=gone, n=len(gone))
 
 
-async def _changed(
+async def changed(
     turn: Turn, before: Potluck, after: Potluck, key: str, *, back: bool = False, **facts: object
 ) -> None:
     """Say what happened, what it changes, and what to do within ten minutes."""
@@ -295,7 +310,7 @@ def _food(potluck: Potluck) -> tuple[Promise, ...]:
     return tuple(p for p in potluck.promises if p.category not in ("drink", "supplies"))[:12]
 
 
-def _person(potluck: Potluck, words: str) -> str | None:
+def person_named(potluck: Potluck, words: str) -> str | None:
     """The one guest whose name stands in these words."""
     whole = find_guest(potluck, words)
     if whole is not None:

@@ -35,11 +35,12 @@ _PLACE_BEGINS = re.compile(r"^(?:the|our|my|a|an|[^\W\d_]+'s|[0-9]+|el|la|los|la
 _PLACE_NAMED = re.compile(
     r"\b(?:place|venue|location|address|spot|lugar|sitio|direccion|(?:in|out)doors|(?:in|out)side)\b"
 )
+_THEN = re.compile(r" +(?:then|now|instead|entonces)$", re.IGNORECASE)
 _ENDING = re.compile(r"^(?:at|in|to|on|@|en|a) +", re.IGNORECASE)
 _PEOPLE = re.compile(r"\b(?:people|guests|persons|folks|heads|personas|invitados)\b")
 _BARE = re.compile(r"^(?:[0-9]{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)$", re.IGNORECASE)
-_BEFORE_AN_HOUR = re.compile(r"(?:\b(?:at|to|until|till|for|by|from|las?|time|hour|start|hora)|[:,-]) $")
-_BACKWARDS = re.compile(r"^(?:postpon|delay|push|aplaz|posterg|atras|retras)")
+_BEFORE_AN_HOUR = re.compile(r"(?:\b(?:at|to|until|till|for|by|from|las?|time|hour|start|hora|say|with)|[:,-]) $")
+_BACKWARDS = re.compile(r"^(?:postpon|delay|push|late|behind|aplaz|posterg|atras|retras|demor|mas tarde|tarde|despues|de retraso)")
 _FORWARDS = re.compile(r"^adelant")
 
 
@@ -198,7 +199,7 @@ def _place(plain: str, raw: str, context: ReplyContext, language: str) -> str | 
         return None
     if any(a_time(as_read_here(w, language), context) for w in (raw, f"a {raw}")):
         return None
-    return _ENDING.sub("", raw).strip(" ,") or None
+    return _THEN.sub("", _ENDING.sub("", raw)).strip(" ,") or None
 
 
 def a_time(words: str, context: ReplyContext) -> bool:

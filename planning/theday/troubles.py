@@ -10,8 +10,9 @@ from planning.tables import rows, table_names
 from planning.word_patterns import restored
 
 KINDS = (
-    "dry", "power-back", "oven-back", "cooker-cold", "cooker-off", "cooker-sat", "fridge-out", "power-out",
-    "slow-cooker-out", "gas-out", "burner-out", "oven-out", "burnt", "no-show", "more-people", "rain",
+    "dry", "power-back", "oven-back", "cooker-cold", "cooker-off", "cooker-sat", "fridge-out", "breaker", "power-out",
+    "slow-cooker-out", "gas-out", "burner-out", "oven-out", "oven-found", "burnt", "no-show", "not-here", "more-people",
+    "fewer-people", "rain", "back-on",
 )  # fmt: skip
 """In the order they are tried: "the power is back" is not a power cut, and a slow cooker is no oven."""
 
@@ -48,11 +49,14 @@ def read_trouble(words: str, language: str = "en", *, told: bool = False) -> Tro
     return None
 
 
+_ABOUT = re.compile(r"\b(?:maybe|might be|could be|quiz[aá]s?|tal vez) (?=\d|an?\b|half|un[ao]?s?\b|media)")
+"""Doubt about a number is none about what happened."""
 _ENDS = re.compile(r"(?<=[.!?;])\s+|\n")
 
 
 def _in(text: str, language: str, told: bool) -> Trouble | None:
-    doubt = not told and any(h is not None and h.search(text) for _, h in _patterns(language).get("unless", ()))
+    said = _ABOUT.sub(" ", text)
+    doubt = not told and any(h is not None and h.search(said) for _, h in _patterns(language).get("unless", ()))
     for kind in KINDS:
         for thing, happened in _patterns(language).get(kind, ()):
             meant = _OTHER.sub(" ", text) if kind == "oven-out" else text
@@ -64,7 +68,7 @@ def _in(text: str, language: str, told: bool) -> Trouble | None:
             for p in (thing, happened):
                 about = p.sub(" ", about) if p is not None else about
             number = _number(text, language)
-            if kind == "more-people" and number is None:
+            if kind in ("more-people", "fewer-people") and number is None:
                 continue
             return Trouble(kind, " ".join(about.split()).strip(" .,!"), number)
     return None

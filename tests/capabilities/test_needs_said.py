@@ -94,3 +94,10 @@ async def test_a_message_edited_into_an_emergency_is_answered(play):
     )
 
     assert any("Call 911 now" in text for text in played.texts())
+
+
+async def test_what_is_vegan_is_told_of_each_dish_and_vegan_is_no_ingredient(play):
+    played = await play(say("ravi", "/bring vegan curry for 10"), board("mei", "can someone mark whats vegan?"))
+
+    assert "with vegan" not in played.everything()
+    assert "vegan curry: " in played.last()

@@ -158,3 +158,43 @@ async def test_a_dozen_at_the_door_are_twelve(play):
     played = await kitchen_day(play, board("ines", "a dozen extra people showed up"))
 
     assert "12 more at the door" in played.last()
+
+
+async def test_of_a_crowd_at_the_door_some_stay_and_the_hosts_party_is_what_it_was(play):
+    played = await kitchen_day(
+        play, board("ines", "ten more people at the door"), board("ines", "only six of the ten stay")
+    )
+
+    crowd = next(g for g in played.state["guests"] if g["name"] == "more at the door")
+    assert (crowd["adults"], played.guest("ines")["adults"]) == (6, 1)
+
+
+async def test_another_oven_takes_the_place_of_the_broken_one(play):
+    played = await kitchen_day(
+        play, board("ines", "the oven just died"), board("ines", "we can use the neighbour's oven")
+    )
+
+    assert len(played.state["kitchen"]["ovens"]) == 2
+    assert "One more oven, elsewhere." in played.last()
+
+
+async def test_a_tripped_breaker_is_one_circuit_and_no_power_cut(play):
+    # ELEC-03: 80 % of 15 A at 120 V.
+    played = await kitchen_day(play, board("ines", "the breaker tripped"))
+
+    assert "1440 W" in played.last().replace(",", "")
+    assert len(played.state["kitchen"]["ovens"]) == 2
+
+
+async def test_the_hour_moved_by_its_host_is_not_taken_for_being_late(play):
+    played = await kitchen_day(play, board("ines", "dinner is an hour late"))
+
+    assert played.state["starts_at"] == "2027-09-18T18:00:00-05:00"
+
+
+async def test_late_at_night_the_power_that_is_back_still_has_its_rule(play):
+    played = await kitchen_day(
+        play, board("ines", "power is out"), until("2027-09-18T22:40"), board("ines", "power is back")
+    )
+
+    assert "more than 4 hours" in played.last()

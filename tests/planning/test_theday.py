@@ -216,3 +216,21 @@ def test_a_change_of_nothing_makes_no_difference() -> None:
     said = difference(potluck, potluck, None, None, START)
 
     assert (said.says, said.moved, said.gone) == ((), (), ())
+
+
+@pytest.mark.parametrize(
+    ("words", "kind"),
+    [
+        ("we got a second oven next door", "oven-found"),
+        ("ok we use the neighbors oven", "oven-found"),
+        ("the second oven broke", "oven-out"),
+        ("the breaker tripped again", "breaker"),
+        ("Rosa is not here yet", "not-here"),
+        ("only six of the ten stay", "fewer-people"),
+        ("four of them left again", "fewer-people"),
+        ("its back on, was off maybe 20 minutes", "back-on"),
+        ("val didnt come", "no-show"),
+    ],
+)
+def test_lesser_trouble_is_told_apart_from_greater(words, kind):
+    assert read_trouble(words).kind == kind
