@@ -1,7 +1,7 @@
 """The kitchen: what the host has, the timeline that comes of it, and ways out where it fails."""
 
 import asyncio
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from bot.buttons import Button
@@ -10,7 +10,7 @@ from bot.kitchen_words import conflict_lines, degrees, step_line
 from bot.registry import Registry
 from bot.texts import Html
 from planning.changes import Refusal, change_promise, reschedule, set_kitchen
-from planning.kitchen import Conflict, Timeline, timeline
+from planning.kitchen import Conflict, Fix, Timeline, timeline
 from planning.kitchen.known import with_last
 from planning.kitchen.mend import mended
 from planning.kitchen.usual import Estimate, estimates, steps_of
@@ -125,8 +125,7 @@ def _ways_out(turn: Turn, conflicts: Sequence[Conflict]) -> list[list[Button]]:
     """One for each way out that is a change of the potluck and not offered yet, the worst dish first."""
     rows: list[list[Button]] = []
     labels: set[str] = set()
-    for conflict, fix in [(c, f) for c in conflicts for f in (c.fix, *c.others)]:
-        promise = conflict.promises[0] if conflict.promises else ""
+    for fix, promise in _offers(conflicts):
         kind, minutes = fix.kind, fix.minutes
         if kind == "leave-out" or mended(turn.potluck, promise, kind, minutes) is None:
             continue
@@ -136,6 +135,14 @@ def _ways_out(turn: Turn, conflicts: Sequence[Conflict]) -> list[list[Button]]:
             of_all = kind in FOR_ALL
             rows.append([Button(label, "mend", ("" if of_all else promise, kind, str(minutes)))])
     return rows
+
+
+def _offers(conflicts: Sequence[Conflict]) -> Iterator[tuple[Fix, str]]:
+    """Every way out with each dish it is for."""
+    for conflict in conflicts:
+        for fix in (conflict.fix, *conflict.others):
+            for promise in fix.promises or conflict.promises or ("",):
+                yield fix, promise
 
 
 def _estimate_buttons(turn: Turn, asked: Sequence[Estimate]) -> list[list[Button]]:
@@ -159,7 +166,7 @@ async def mend(turn: Turn) -> None:
     potluck = turn.potluck
     # Pressed twice, or late: what is mended by now is left as it is.
     open_ones = (await planned(turn)).conflicts
-    offered = {(f.kind, p) for c in open_ones for f in (c.fix, *c.others) for p in ("", *c.promises)}
+    offered = {(f.kind, p) for f, of in _offers(open_ones) for p in ("", of)}
     if (kind, "" if kind in FOR_ALL else promise_id) not in offered:
         turn.toast("fix-not-needed")
         return

@@ -6,13 +6,14 @@ from collections.abc import Callable
 from dataclasses import replace
 from datetime import datetime
 
+from planning.kitchen.asleep import asleep_conflicts
 from planning.kitchen.attempt import attempt
+from planning.kitchen.check import LACKING, check
 from planning.kitchen.conflicts import explain
 from planning.kitchen.fridge import fridge_conflicts
 from planning.kitchen.implausible import believable, implausible
 from planning.kitchen.result import Conflict, Fix, PlannedStep, Timeline
 from planning.kitchen.solve import EFFORT
-from planning.kitchen.steps import LACKING, check
 from planning.kitchen.thawing import thaw_conflicts
 from planning.kitchen.units import say_in_units
 from planning.potluck import Answer, Potluck, Stage
@@ -56,8 +57,8 @@ def timeline(
 
 
 def _warnings(potluck: Potluck, steps: tuple[PlannedStep, ...], now: datetime) -> tuple[Conflict, ...]:
-    """What stands in no step's way: room in the refrigerator, and what is frozen."""
-    return (*thaw_conflicts(potluck, steps, now), *fridge_conflicts(potluck, steps))
+    """What stands in no step's way: when people sleep, what is frozen, and room in the refrigerator."""
+    return (*asleep_conflicts(potluck, steps), *thaw_conflicts(potluck, steps, now), *fridge_conflicts(potluck, steps))
 
 
 def _in_units(potluck: Potluck, conflicts: tuple[Conflict, ...]) -> tuple[Conflict, ...]:

@@ -12,13 +12,14 @@ from dataclasses import replace
 from datetime import datetime, timedelta
 
 from planning.kitchen.attempt import Attempt, attempt
-from planning.kitchen.mend import can_cook_at_home, mended
+from planning.kitchen.check import check
+from planning.kitchen.mend import can_cook_at_home, mended, reheated_in
 from planning.kitchen.modes import SLOT_MIN
 from planning.kitchen.result import Conflict, DishTimes
-from planning.kitchen.steps import HEATING, OVEN, SLOW, STOVE, Checked, check, say_conflict
+from planning.kitchen.steps import HEATING, OVEN, SLOW, STOVE, Checked, say_conflict, span_said
 from planning.kitchen.waking import wake_up
 from planning.kitchen.ways import MOST_LATER_MIN, Way, can_cook_ahead, in_use, usual_way
-from planning.potluck import Potluck, Say
+from planning.potluck import Potluck
 from planning.safety.wall_clock import plain_facts
 
 MOST_EXPLAINED = 6
@@ -179,20 +180,20 @@ def _later(search: _Search, choices: tuple[int, ...]) -> Iterator[Way]:
 
 def _told(potluck: Potluck, one: Checked, dish: DishTimes, way: Way | None, found: Attempt, now: datetime) -> Conflict:
     """The conflict in facts: what is short, by what would mend it, else by what is in use when the dish would begin."""
-    need = sum(s.minutes for s in one.steps)
-    begin = max(now, wake_up(potluck), one.promise.arrives_at or now)
-    left = max(0, math.floor((potluck.starts_at - begin).total_seconds() / 60))
+    need, left = _need_and_left(potluck, one, now)
     rule = "off-heat"
     if one.promise.arrives_at is not None and one.promise.arrives_at >= potluck.starts_at and dish.late_min:
         rule = "arrives-late"
     elif dish.late_min:
-        rule = "too-long" if sum(s.minutes for s in one.steps if s.at == "venue") > left else "late"
+        rule = "too-long" if need > left else "late"
     minutes = dish.late_min or dish.off_heat_min
     kind, by = (way.kind, way.minutes) if way else ("leave-out", 0)
     facts: dict[str, object] = {
         "dish": one.promise.dish, "minutes": minutes, "need": need, "left": left, "by": by,
+        "again": reheated_in(potluck, one.promise, one.steps),
         "short": _SHORT.get(kind) or in_use(potluck, one, found.steps),
-        "span": span(minutes), "need_span": span(need), "left_span": span(left), "by_span": span(by),
+        "span": span_said(minutes), "need_span": span_said(need),
+        "left_span": span_said(left), "by_span": span_said(by),
     }  # fmt: skip
     until = way.by if way and way.by else potluck.starts_at + timedelta(minutes=by)
     facts |= plain_facts(potluck, {"until": until})
@@ -201,9 +202,24 @@ def _told(potluck: Potluck, one: Checked, dish: DishTimes, way: Way | None, foun
     return replace(told, fix=replace(told.fix, saves_min=_saved(way, found)))
 
 
-def span(minutes: int) -> Say:
-    """So many minutes, in words by hours and minutes."""
-    return Say("kitchen-span", {"hours": minutes // 60, "minutes": minutes % 60})
+def _need_and_left(potluck: Potluck, one: Checked, now: datetime) -> tuple[int, int]:
+    """(minutes of work on the day, minutes left for it): at the venue from its arrival on, where that is the tighter.
+
+    Thawing is over by then.
+    """
+    thawed = max((n for n, s in enumerate(one.steps) if s.kind == "thaw"), default=-1)
+    steps = one.steps[thawed + 1 :]
+    up = max(now, wake_up(potluck))
+    whole = sum(s.minutes for s in steps), _minutes_to(potluck, up)
+    there = (
+        sum(s.minutes for s in steps if s.at == "venue"),
+        _minutes_to(potluck, max(up, one.promise.arrives_at or up)),
+    )
+    return min(whole, there, key=lambda p: p[1] - p[0])
+
+
+def _minutes_to(potluck: Potluck, begin: datetime) -> int:
+    return max(0, math.floor((potluck.starts_at - begin).total_seconds() / 60))
 
 
 _SHORT = {"borrow-oven": "oven", "borrow-slow-cooker": "slow-cooker", "more-hands": "hands", "another-circuit": "power"}

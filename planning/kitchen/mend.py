@@ -10,6 +10,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import timedelta
 
+from planning.kitchen.dial import likely_f
 from planning.kitchen.usual import HEATING, steps_of
 from planning.potluck import Circuit, HeatStep, Kitchen, Oven, Potluck, Promise, SlowCooker
 
@@ -42,6 +43,12 @@ def mended(potluck: Potluck, promise_id: str, kind: str, minutes: int = 0) -> Po
     if kind == "arrive-earlier" and promise.arrives_at is not None:
         return _put(potluck, replace(promise, arrives_at=promise.arrives_at - timedelta(minutes=minutes)))
     steps, _ = steps_of(potluck, promise)
+    if kind == "temperature":
+        meant = tuple(replace(s, temp_f=float(likely)) if (likely := likely_f(s)) else s for s in steps)
+        return _put(potluck, replace(promise, heat=meant)) if meant != steps else None
+    if kind == "hold-hotter":
+        hot = tuple(replace(s, temp_f=HOLD_F) if _holds_too_cool(s) else s for s in steps)
+        return _put(potluck, replace(promise, heat=hot)) if hot != steps else None
     if kind == "thaw-longer":
         return _thawed_for(potluck, promise, minutes)
     if kind == "cook-ahead":
@@ -54,6 +61,10 @@ def mended(potluck: Potluck, promise_id: str, kind: str, minutes: int = 0) -> Po
     if kind == "leave-out":
         return replace(potluck, promises=tuple(p for p in potluck.promises if p is not promise))
     return None
+
+
+def _holds_too_cool(step: HeatStep) -> bool:
+    return step.kind == "keep-warm" and step.temp_f is not None and step.temp_f < HOLD_F
 
 
 def later(potluck: Potluck, minutes: int) -> Potluck:
@@ -85,6 +96,14 @@ def reheated_at_home(potluck: Potluck, promise: Promise, steps: tuple[HeatStep, 
     return tuple(replace(s, at="home") for s in REHEATS if s.kind == kind)
 
 
+def reheated_in(potluck: Potluck, promise: Promise, steps: tuple[HeatStep, ...]) -> str:
+    """What reheats a dish cooked ahead: "home", else "oven", "stove" or "microwave" at the venue; "" for nothing."""
+    if reheated_at_home(potluck, promise, steps):
+        return "home"
+    again = reheated(potluck.kitchen, steps)
+    return again[0].kind if again else ""
+
+
 def can_cook_at_home(potluck: Potluck, promise: Promise, steps: tuple[HeatStep, ...]) -> bool:
     """Whether a guest, not the host, could do the dish's heating at home."""
     guest = potluck.guest(promise.guest)
@@ -97,6 +116,9 @@ def elsewhere(potluck: Potluck, promise: Promise, steps: tuple[HeatStep, ...]) -
     """The way out for a dish whose heat the venue cannot give at all."""
     if can_cook_at_home(potluck, promise, steps):
         return "cook-at-home"
+    if any(s.kind == "oven" and s.at == "venue" and not s.own_appliance for s in steps) and not potluck.kitchen.ovens:
+        # Who has the table has no other kitchen to cook it in beforehand.
+        return "borrow-oven"
     return "cook-ahead" if reheated(potluck.kitchen, steps) else "leave-out"
 
 

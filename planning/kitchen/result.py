@@ -60,6 +60,7 @@ class Fix:
 
     `minutes` is what it costs in time (0 when it costs none); `cost` in money where known. `saves_min` are the
     minutes late and too long off heat that all dishes together had less when it was tried; None: it was not tried.
+    `promises`: which of the conflict's it is for, where others have another; () for all.
     """
 
     kind: str
@@ -67,6 +68,7 @@ class Fix:
     cost: Money | None
     text: Say
     saves_min: int | None = None
+    promises: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)

@@ -7,9 +7,9 @@ from collections.abc import Iterator, Sequence
 from datetime import datetime, timedelta
 
 from planning.kitchen.result import Conflict, PlannedStep
-from planning.kitchen.steps import Checked, say_conflict
+from planning.kitchen.steps import Checked, say_conflict, span_said
 from planning.kitchen.usual import HEAVIEST_LB
-from planning.potluck import Answer, Potluck, Promise, Say
+from planning.potluck import Answer, Potluck, Promise
 from planning.safety.thaw import MOST_DAYS, cold_water_min, thaw_by, thaw_days
 from planning.safety.wall_clock import plain_facts
 
@@ -50,7 +50,7 @@ def thaw_conflicts(potluck: Potluck, steps: Sequence[PlannedStep], now: datetime
             continue
         given, days = given_min(promise), thaw_days(lb)
         facts: dict[str, object] = {
-            "dish": promise.dish, "lb": lb, "days": days, "given": _span(given),
+            "dish": promise.dish, "lb": lb, "days": days, "given": span_said(round(given)),
             "hours": math.ceil(cold_water_min(lb) / 30) / 2,
         }  # fmt: skip
         facts |= plain_facts(potluck, {"by": by})
@@ -62,7 +62,3 @@ def thaw_conflicts(potluck: Potluck, steps: Sequence[PlannedStep], now: datetime
         elif 0 < given < rule_min(promise):
             yield say_conflict((promise.id,), "thaw-short", "thaw-longer", facts, fix_min=rule_min(promise))
 
-
-def _span(minutes: float) -> Say:
-    whole = round(minutes)
-    return Say("kitchen-span", {"hours": whole // 60, "minutes": whole % 60})

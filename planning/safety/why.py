@@ -45,7 +45,7 @@ def because(
     told: list[tuple[str, str | None, Say]] = []
     for conflict in timeline.conflicts if timeline is not None else ():
         if (about := CONFLICT_ROWS.get(conflict.rule)) is not None:
-            told.append((about, conflict.promises[0] if conflict.promises else None, conflict.why))
+            told += [(about, promise, conflict.why) for promise in conflict.promises or (None,)]
     told += [(n.rule, n.promise, n.say) for n in safety(potluck, now, timeline)]
     if wanted in by_id:
         rule = by_id[wanted]

@@ -16,18 +16,42 @@ kitchen-temperature = “{ $dish }”, step { $number } ({ $kind }): { temp-said
 kitchen-hold-too-cool = “{ $dish }”, step { $number }: { temp-said } is too cool to keep food hot; { temp-least } is the least.
 kitchen-home-after-venue = “{ $dish }” has a step at home after one at the venue.
 kitchen-thaw-after-heat = “{ $dish }” is thawed after it is heated.
-kitchen-no-oven = “{ $dish }” needs an oven, and there is none.
+kitchen-no-oven = { $several ->
+    [yes] { $dishes } need an oven
+   *[no] “{ $dish }” needs an oven
+}, and there is none.
 # $pans, $most
 kitchen-too-many-pans = “{ $dish }” needs room for { $pans } pans at once, and the largest oven holds { $most }.
-kitchen-no-burner = “{ $dish }” needs the stove, and there is no burner.
-kitchen-no-grill = “{ $dish }” needs a grill, and there is none.
-kitchen-no-slow-cooker = “{ $dish }” needs a slow cooker, and there is none.
-kitchen-no-microwave = “{ $dish }” needs a microwave, and there is none.
-kitchen-no-hands = “{ $dish }” needs somebody’s hands, and nobody is down to cook.
-kitchen-nothing-to-hold-in = “{ $dish }” is to be kept warm, and there is neither an oven nor a slow cooker for it.
+kitchen-no-burner = { $several ->
+    [yes] { $dishes } need the stove
+   *[no] “{ $dish }” needs the stove
+}, and there is no burner.
+kitchen-no-grill = { $several ->
+    [yes] { $dishes } need a grill
+   *[no] “{ $dish }” needs a grill
+}, and there is none.
+kitchen-no-slow-cooker = { $several ->
+    [yes] { $dishes } need a slow cooker
+   *[no] “{ $dish }” needs a slow cooker
+}, and there is none.
+kitchen-no-microwave = { $several ->
+    [yes] { $dishes } need a microwave
+   *[no] “{ $dish }” needs a microwave
+}, and there is none.
+kitchen-no-hands = { $several ->
+    [yes] { $dishes } need somebody’s hands
+   *[no] “{ $dish }” needs somebody’s hands
+}, and nobody is down to cook.
+kitchen-nothing-to-hold-in = { $several ->
+    [yes] { $dishes } are to be kept warm
+   *[no] “{ $dish }” is to be kept warm
+}, and there is neither an oven nor a slow cooker for it.
 # $watts
 kitchen-watts = “{ $dish }”, { $watts } W cannot be right.
-kitchen-no-outlet = “{ $dish }” needs an outlet, and there is none.
+kitchen-no-outlet = { $several ->
+    [yes] { $dishes } need an outlet
+   *[no] “{ $dish }” needs an outlet
+}, and there is none.
 # $watts, $most
 kitchen-too-much-power = “{ $dish }” draws { $watts } W, and no circuit carries more than { $most } W for long.
 # A stretch of time: $hours, $minutes (0 to 59)
@@ -138,8 +162,23 @@ fix-thaw-longer = Move it from the freezer to the refrigerator by { $by_time } o
 fix-cold-water = If it is still frozen: cold water, changed every 30 minutes, for { $hours } hours, from { $water_time } on { thaw-water-weekday } at the latest; then cook it at once.
 fix-thawed = If it is still frozen, plan something else or buy it thawed.
 fix-hold-hotter = Hold it at { temp-least } or hotter.
-fix-cook-ahead = Cook it ahead at home, chill it, and reheat it to { at-165 }.
-fix-split = Split it over two rounds or two ovens.
+fix-cook-ahead = { $several ->
+    [yes] Cook { $dishes } ahead
+   *[no] Cook it ahead at home
+}, chill it, and reheat it to { at-165 }{ $again ->
+    [oven] {" "}in the oven
+    [stove] {" "}on the stove
+    [microwave] {" "}in the microwave
+    [home] {" "}at home
+   *[other] {""}
+}.
+fix-split = { $rounds ->
+    [1] Split it over { $ovens } ovens.
+   *[other] Bake it in { $rounds } rounds, { $in_all } in all{ $many ->
+        [yes] , or ask others to bake part of it at home
+       *[no] {""}
+    }.
+}
 fix-borrow-slow-cooker = Borrow a slow cooker.
 # $by-span, $until_time, $until_weekday, $that_day (yes: on the day of the potluck)
 fix-later = Serve { $by-span } later, at { $until_time }.
@@ -158,9 +197,18 @@ fix-arrive-earlier = Have it there { $by-span } earlier, by { $until_time }{ $th
 fix-keep-hot = Keep it hot until it is served, at { at-140 } or more: in a slow cooker, or covered in an oven at { at-200 }.
 fix-more-hands = Ask one more person to lend a hand.
 fix-another-circuit = Plug it in on another circuit, in another room.
-fix-borrow-oven = Use a neighbor’s oven as well.
-fix-cook-at-home = Ask for it to be cooked at home and brought hot in a preheated insulated cooler, { at-140 } or more.
+fix-borrow-oven = Borrow time in a neighbor’s oven.
+fix-cook-at-home = { $several ->
+    [yes] Ask for { $dishes } to be cooked at home and brought hot in preheated insulated coolers, { at-140 } or more.
+   *[no] Ask for it to be cooked at home and brought hot in a preheated insulated cooler, { at-140 } or more.
+}
+fix-fewer = Have fewer dishes heated here that late: cook them ahead or elsewhere, or plan cold ones.
 fix-leave-out = Plan something else, which needs no heat at that time.
+# $dishes, $several, $dish; $at_time when the first would begin, $bed_time
+kitchen-asleep = { $several ->
+    [yes] { $dishes } would begin only at { $at_time } or later
+   *[no] “{ $dish }” would begin only at { $at_time }
+}, and the kitchen is down as asleep from { $bed_time } on.
 # $out is a list of dishes
 fix-cooler-cold = Keep { $out } in a cooler with plenty of ice, at { at-40 } or colder, until serving.
 fix-second-fridge = Ask a neighbor for room in a second refrigerator: { $out }.

@@ -33,6 +33,8 @@ ovenplan-mended = { $kind ->
     [borrow-oven] Noted: one more oven.
     [another-circuit] Noted: one more circuit.
     [arrive-earlier] Noted: { $dish } comes { $minutes } minutes earlier.
+    [temperature] Noted: { $dish } is baked at the temperature that was meant.
+    [hold-hotter] Noted: { $dish } is kept at { at-140 }.
     [thaw-longer] Noted: { $dish } thaws for as long as the rule says.
     [cook-ahead] Noted: { $dish } is cooked the day before, chilled, and heated through to { at-165 } here.
     [cook-at-home] Noted: { $dish } is cooked at home and comes hot in a cooler.
@@ -45,6 +47,8 @@ button-fix-borrow-slow-cooker = One more slow cooker
 button-fix-borrow-oven = One more oven
 button-fix-another-circuit = One more circuit
 button-fix-arrive-earlier = { $dish } comes earlier
+button-fix-temperature = { $dish }: as was meant
+button-fix-hold-hotter = { $dish }: kept hotter
 button-fix-thaw-longer = { $dish }: thaws for longer
 button-fix-cook-ahead = { $dish }: cooked the day before
 button-fix-cook-at-home = { $dish }: comes hot in a cooler

@@ -14,16 +14,40 @@ kitchen-temperature = «{ $dish }», paso { $number } ({ $kind }): { temp-said }
 kitchen-hold-too-cool = «{ $dish }», paso { $number }: { temp-said } es muy poco para mantenerlo caliente; lo mínimo es { temp-least }.
 kitchen-home-after-venue = «{ $dish }» tiene un paso en casa después de uno en el lugar.
 kitchen-thaw-after-heat = «{ $dish }» se descongela después de calentarse.
-kitchen-no-oven = «{ $dish }» necesita horno y no hay ninguno.
+kitchen-no-oven = { $several ->
+    [yes] { $dishes } necesitan horno
+   *[no] «{ $dish }» necesita horno
+} y no hay ninguno.
 kitchen-too-many-pans = «{ $dish }» necesita sitio para { $pans } bandejas a la vez y en el horno más grande caben { $most }.
-kitchen-no-burner = «{ $dish }» necesita la cocina y no hay hornilla.
-kitchen-no-grill = «{ $dish }» necesita parrilla y no hay ninguna.
-kitchen-no-slow-cooker = «{ $dish }» necesita olla de cocción lenta y no hay ninguna.
-kitchen-no-microwave = «{ $dish }» necesita microondas y no hay ninguno.
-kitchen-no-hands = «{ $dish }» necesita las manos de alguien y nadie está anotado para cocinar.
-kitchen-nothing-to-hold-in = «{ $dish }» se debe mantener caliente y no hay ni horno ni olla de cocción lenta para ello.
+kitchen-no-burner = { $several ->
+    [yes] { $dishes } necesitan la cocina
+   *[no] «{ $dish }» necesita la cocina
+} y no hay hornilla.
+kitchen-no-grill = { $several ->
+    [yes] { $dishes } necesitan parrilla
+   *[no] «{ $dish }» necesita parrilla
+} y no hay ninguna.
+kitchen-no-slow-cooker = { $several ->
+    [yes] { $dishes } necesitan olla de cocción lenta
+   *[no] «{ $dish }» necesita olla de cocción lenta
+} y no hay ninguna.
+kitchen-no-microwave = { $several ->
+    [yes] { $dishes } necesitan microondas
+   *[no] «{ $dish }» necesita microondas
+} y no hay ninguno.
+kitchen-no-hands = { $several ->
+    [yes] { $dishes } necesitan las manos de alguien
+   *[no] «{ $dish }» necesita las manos de alguien
+} y nadie está anotado para cocinar.
+kitchen-nothing-to-hold-in = { $several ->
+    [yes] { $dishes } se deben mantener calientes
+   *[no] «{ $dish }» se debe mantener caliente
+} y no hay ni horno ni olla de cocción lenta para ello.
 kitchen-watts = «{ $dish }», { $watts } W no puede ser.
-kitchen-no-outlet = «{ $dish }» necesita un enchufe y no hay ninguno.
+kitchen-no-outlet = { $several ->
+    [yes] { $dishes } necesitan un enchufe
+   *[no] «{ $dish }» necesita un enchufe
+} y no hay ninguno.
 kitchen-too-much-power = «{ $dish }» consume { $watts } W y ningún circuito aguanta mucho tiempo más de { $most } W.
 kitchen-span = { $hours ->
     [0] { $minutes ->
@@ -125,8 +149,23 @@ fix-thaw-longer = Pásalo del congelador al refrigerador a más tardar a las { $
 fix-cold-water = Si sigue congelado: en agua fría, cambiada cada 30 minutos, durante { $hours } horas, a más tardar desde las { $water_time } del { thaw-water-weekday }; después se cocina enseguida.
 fix-thawed = Si sigue congelado, elige otra cosa o cómpralo descongelado.
 fix-hold-hotter = Mantenlo a { temp-least } o más.
-fix-cook-ahead = Hazlo antes en casa, enfríalo y recaliéntalo a { at-165 }.
-fix-split = Repártelo en dos tandas o dos hornos.
+fix-cook-ahead = { $several ->
+    [yes] Haz antes { $dishes }, enfríalo
+   *[no] Hazlo antes en casa, enfríalo
+} y recaliéntalo a { at-165 }{ $again ->
+    [oven] {" "}en el horno
+    [stove] {" "}en la hornilla
+    [microwave] {" "}en el microondas
+    [home] {" "}en casa
+   *[other] {""}
+}.
+fix-split = { $rounds ->
+    [1] Repártelo en { $ovens } hornos.
+   *[other] Hornéalo en { $rounds } tandas, { $in_all } en total{ $many ->
+        [yes] , o pide a otros que horneen una parte en casa
+       *[no] {""}
+    }.
+}
 fix-borrow-slow-cooker = Pide prestada una olla de cocción lenta.
 fix-later = Sirve { $by-span } más tarde, a las { $until_time }.
 fix-arrive-earlier = Que esté ahí { $by-span } antes, a las { $until_time }{ $that_day ->
@@ -144,9 +183,17 @@ fix-arrive-earlier = Que esté ahí { $by-span } antes, a las { $until_time }{ $
 fix-keep-hot = Mantenlo caliente hasta servirlo, a { at-140 } o más: en una olla de cocción lenta, o tapado en un horno a { at-200 }.
 fix-more-hands = Pide a una persona más que eche una mano.
 fix-another-circuit = Enchúfalo en otro circuito, en otra habitación.
-fix-borrow-oven = Usa también el horno de un vecino.
-fix-cook-at-home = Pide que se haga en casa y llegue caliente en una nevera aislante precalentada, a { at-140 } o más.
+fix-borrow-oven = Pide a un vecino que te preste su horno un rato.
+fix-cook-at-home = { $several ->
+    [yes] Pide que { $dishes } se hagan en casa y lleguen calientes en neveras aislantes precalentadas, a { at-140 } o más.
+   *[no] Pide que se haga en casa y llegue caliente en una nevera aislante precalentada, a { at-140 } o más.
+}
+fix-fewer = Que se calienten aquí menos platos tan tarde: hazlos antes o en otro sitio, o elige platos fríos.
 fix-leave-out = Elige otra cosa que no necesite fuego a esa hora.
+kitchen-asleep = { $several ->
+    [yes] { $dishes } empezarían a las { $at_time } o más tarde
+   *[no] «{ $dish }» empezaría a las { $at_time }
+}, y desde las { $bed_time } en la cocina ya se duerme.
 fix-cooler-cold = Guarda { $out } en una nevera portátil con mucho hielo, a { at-40 } o menos, hasta servir.
 fix-second-fridge = Pide a un vecino sitio en un segundo refrigerador: { $out }.
 fix-cooler = Tráelo caliente en una nevera aislante precalentada, a { at-140 } o más.

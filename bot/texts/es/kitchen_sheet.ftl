@@ -31,6 +31,8 @@ ovenplan-mended = { $kind ->
     [borrow-oven] Anotado: un horno más.
     [another-circuit] Anotado: un circuito más.
     [arrive-earlier] Anotado: { $dish } llega { $minutes } minutos antes.
+    [temperature] Anotado: { $dish } se hornea a la temperatura que se quiso decir.
+    [hold-hotter] Anotado: { $dish } se mantiene a { at-140 }.
     [thaw-longer] Anotado: { $dish } se descongela el tiempo que dice la regla.
     [cook-ahead] Anotado: { $dish } se hace el día anterior, se enfría y aquí se calienta a { at-165 }.
     [cook-at-home] Anotado: { $dish } se hace en casa y llega caliente en una nevera aislante.
@@ -43,6 +45,8 @@ button-fix-borrow-slow-cooker = Una olla lenta más
 button-fix-borrow-oven = Un horno más
 button-fix-another-circuit = Un circuito más
 button-fix-arrive-earlier = { $dish } llega antes
+button-fix-temperature = { $dish }: lo que se quiso decir
+button-fix-hold-hotter = { $dish }: más caliente
 button-fix-thaw-longer = { $dish }: más tiempo para descongelar
 button-fix-cook-ahead = { $dish }: hecho el día anterior
 button-fix-cook-at-home = { $dish }: llega caliente

@@ -8,8 +8,9 @@ import pytest
 
 from bot.texts import Voice
 from planning.kitchen import Timeline, timeline
-from planning.kitchen.conflicts import span
-from planning.potluck import Circuit, Guest, HeatStep, Potluck, SlowCooker
+from planning.kitchen.mend import mended
+from planning.kitchen.steps import span_said
+from planning.potluck import Answer, Circuit, Guest, HeatStep, Potluck, SlowCooker
 from tests.planning.kitchen.builders import WEEK_BEFORE, at, dish, kitchen, oven, potluck
 from tests.planning.kitchen.verifier import faults
 
@@ -87,11 +88,11 @@ def test_what_the_kitchen_does_not_have_is_said(facts: dict[str, object], step: 
     assert [(s.kind, s.appliance) for s in found.steps if s.promise == "bad"] == [(step.kind, None)]
 
 
-def test_six_roasts_without_an_oven_are_six_conflicts() -> None:
+def test_six_roasts_without_an_oven_are_one_conflict_of_all_six() -> None:
     found = plan(potluck(*(dish(f"roast {n}", oven(120)) for n in range(6)), kitchen=kitchen(ovens=0)))
 
     assert found.status == "impossible"
-    assert [c.rule for c in found.conflicts] == ["no-oven"] * 6
+    assert [(c.rule, len(c.promises)) for c in found.conflicts] == [("no-oven", 6)]
 
 
 def test_a_forty_pound_turkey_is_a_conflict_of_its_own() -> None:
@@ -165,14 +166,14 @@ def test_every_late_dish_is_named_with_its_reason_and_a_way_to_have_it_hot() -> 
 
     late = {d.promise for d in found.dishes if d.late_min}
     assert {p for c in found.conflicts for p in c.promises} == late
-    assert {c.why.facts["short"] for c in found.conflicts} == {"power"}
+    assert {c.why.facts["short"] for c in found.conflicts if c.rule != "asleep"} == {"power"}
     assert "leave-out" not in {c.fix.kind for c in found.conflicts}
 
 
 def test_beyond_the_dishes_that_are_searched_the_usual_advice_is_given() -> None:
     found = plan(crowd(12))
 
-    assert len(found.conflicts) == 10
+    assert [c.rule for c in found.conflicts] == ["late"] * 10 + ["asleep"]
     assert "leave-out" not in {c.fix.kind for c in found.conflicts}
 
 
@@ -196,4 +197,62 @@ def test_hours_are_said_as_hours_and_earlier_is_a_time_on_the_clock() -> None:
     ("late", "words"), [(1, "1 minute"), (45, "45 minutes"), (60, "1 hour"), (405, "6 hours 45 min")]
 )
 def test_a_stretch_of_time_is_said_in_hours_and_minutes(late: int, words: str) -> None:
-    assert Voice().say(span(late)) == words
+    assert Voice().say(span_said(late)) == words
+
+
+def test_the_host_borrows_an_oven_and_guests_who_have_one_cook_at_home_each_named_once() -> None:
+    mine = tuple(replace(dish(f"mine {n}", oven(60)), guest="h") for n in range(2))
+    theirs = tuple(dish(f"theirs {n}", oven(60)) for n in range(3))
+    guests = (Guest("h", "H", Answer.YES), Guest("g", "G", Answer.YES))
+
+    (conflict,) = plan(potluck(*mine, *theirs, guests=guests, host="h", kitchen=kitchen(ovens=0))).conflicts
+
+    fixes = (conflict.fix, *conflict.others)
+    assert [(f.kind, len(f.promises)) for f in fixes] == [("cook-at-home", 3), ("borrow-oven", 2)]
+    assert "theirs 0" in Voice().say(conflict.fix.text)
+
+
+def test_too_many_pans_are_baked_in_as_many_rounds_as_it_takes() -> None:
+    kitchens = [kitchen(), kitchen(ovens=2), kitchen(ovens=3)]
+
+    found = [plan(potluck(dish("cakes", oven(30, pans=9)), kitchen=k)).conflicts[0].fix.text for k in kitchens]
+
+    assert [said.facts["rounds"] for said in found] == [3, 2, 1]  # 4 pans an oven
+    assert "3 rounds, 1 hour 30 min" in Voice().say(found[0])
+    assert "3 ovens" in Voice().say(found[2])
+
+
+@pytest.mark.parametrize(("has", "said"), [({"ovens": 1}, "in the oven"), ({"ovens": 0}, "on the stove"),
+                                           ({"ovens": 0, "burners": 0}, "in the microwave")])  # fmt: skip
+def test_what_is_cooked_ahead_is_reheated_on_what_there_is(has: dict[str, int], said: str) -> None:
+    party = potluck(replace(dish("it", HeatStep("grill", 30)), guest="h"), host="h", kitchen=kitchen(**has, grills=0))
+
+    (conflict,) = plan(party).conflicts
+
+    assert Voice().say(conflict.fix.text).endswith(f"reheat it to 165 °F {said}.")
+
+
+def test_a_figure_off_the_dial_is_set_to_what_was_meant() -> None:
+    for figure, meant in ((3500, 350), (190, 374)):
+        party = potluck(dish("pizza", oven(15, figure)))
+        (conflict,) = plan(party).conflicts
+
+        after = mended(party, "pizza", conflict.fix.kind)
+
+        assert after is not None
+        assert [s.temp_f for s in plan(after).steps] == [meant]
+
+
+def test_what_begins_after_bed_time_is_told_once_for_all() -> None:
+    found = plan(potluck(*(dish(f"roast {n}", oven(180, pans=4)) for n in range(6))))
+
+    (night,) = [c for c in found.conflicts if c.rule == "asleep"]
+    assert set(night.promises) == {s.promise for s in found.steps if s.start > at("22:00")}
+
+
+def test_a_chain_at_home_longer_than_the_day_is_told_by_what_it_needs_and_what_is_left() -> None:
+    pot = dish("pot", HeatStep("slow-cooker-low", 480, at="home"), HeatStep("transport", 30, at="home"))
+
+    (conflict,) = plan(replace(potluck(pot), starts_at=at("10:00"))).conflicts
+
+    assert (conflict.rule, conflict.why.facts["need"], conflict.why.facts["left"]) == ("too-long", 510, 180)
