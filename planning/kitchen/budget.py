@@ -50,16 +50,18 @@ class Budget:
     def _ours(self) -> float:
         return sum(worker.work * unit for worker, unit in self.watched)
 
-    def run(self, cp_model: Any, model: Any, most: float, heard: Any = None) -> tuple[Any, Any]:
-        """Solve a model with at most `most` units: the solver and its status."""
+    def run(
+        self, cp_model: Any, model: Any, most: float, heard: Any = None, *, linear: bool = False
+    ) -> tuple[Any, Any]:
+        """Solve a model with at most `most` units, by linear relaxations too if `linear`: the solver and its status."""
         solver = cp_model.CpSolver()
         solver.parameters.num_workers = 1
         solver.parameters.random_seed = self.seed
         solver.parameters.max_deterministic_time = max(1e-4, min(most, self.left()))
         if self.seconds is not None:
             solver.parameters.max_time_in_seconds = max(0.01, self.seconds - self.elapsed())
-        # Linear relaxations say little about who stands in whose way: without them the search is faster.
-        solver.parameters.linearization_level = 0
+        # Linear relaxations say little about who stands in whose way: without them a long search is faster.
+        solver.parameters.linearization_level = int(linear)
         status = solver.solve(model, heard)
         self.solved += solver.response_proto.deterministic_time
         self.wall += solver.wall_time

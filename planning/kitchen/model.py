@@ -44,6 +44,7 @@ class Model:
     alike: dict[tuple[str, str], Any] = field(default_factory=dict)
     """(a, b) -> literal: both want the same set-point."""
     groups: dict[tuple[int, ...], tuple[Any, list[Any]]] = field(default_factory=dict)
+    waited: dict[str, Any] = field(default_factory=dict)
     unsafe: dict[str, Any] = field(default_factory=dict)
     terms: list[Any] = field(default_factory=list)
 
@@ -143,11 +144,15 @@ def steps_in_order(m: Model) -> None:
 
 
 def ready_before_served(m: Model, dish: Dish) -> None:
-    """E_last <= V; each minute of V - E_last costs the dish's wait weight."""
-    served = m.served[dish.course]
-    m.model.add(m.end[dish.last] <= served)
+    """E_last + W = V, W >= 0; each minute of W costs the dish's wait weight.
+
+    The objective is made of W, which is small, and not of V and E: so the solver knows from the start that
+    nothing costs less than nothing, and proves several times as fast.
+    """
+    wait = m.waited[dish.id] = m.model.new_int_var(0, m.problem.horizon, f"W {dish.id}")
+    m.model.add(m.end[dish.last] + wait == m.served[dish.course])
     if dish.wait_weight:
-        m.terms.append(dish.wait_weight * m.problem.slot_min * (served - m.end[dish.last]))
+        m.terms.append(dish.wait_weight * m.problem.slot_min * wait)
 
 
 def keep_hot(m: Model, dish: Dish) -> None:
@@ -162,7 +167,9 @@ def keep_hot(m: Model, dish: Dish) -> None:
     for number, (literal, (mode, goes_with)) in enumerate(zip(literals, hold.modes, strict=True)):
         if goes_with is not None:
             m.model.add_implication(literal, m.chosen[hold.after][goes_with])
-        size = m.model.new_int_var(0, m.problem.horizon, f"hold {dish.id} {number}")
+        size = m.waited[dish.id]
+        if hold.after != dish.last:
+            size = m.model.new_int_var(0, m.problem.horizon, f"hold {dish.id} {number}")
         span = m.model.new_optional_interval_var(since, size, served, literal, f"hold {dish.id} {number}")
         for resource, amount in mode.uses:
             m.demands.setdefault(resource, []).append((span, amount))
@@ -182,7 +189,8 @@ def not_long_off_heat(m: Model, dish: Dish) -> None:
     over = m.unsafe[dish.id] = m.model.new_int_var(0, m.problem.horizon * slot, f"U {dish.id}")
     name = dish.off_heat or dish.last
     spare = [(x, mode.spare_min) for x, mode in zip(m.chosen[name], m.problem.task[name].modes, strict=True)]
-    off = (m.served[dish.course] - m.end[name]) * slot + sum(x * minutes for x, minutes in spare if minutes)
+    waited = m.waited[dish.id] if name == dish.last else m.served[dish.course] - m.end[name]
+    off = waited * slot + sum(x * minutes for x, minutes in spare if minutes)
     held = m.held.get(dish.id, [])
     for limit, when_held in limits:
         if limit is None:

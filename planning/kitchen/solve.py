@@ -29,7 +29,10 @@ FEW = 50
 """Up to so many dishes the whole kitchen is worth the solver's time: it often proves the best there is."""
 
 ROUNDS = 200
-"""Rounds of local search in a turn of a small kitchen or project."""
+"""Rounds of the search over orders in a project's turn."""
+
+FEW_ROUNDS = 2
+"""Rounds of local search for each dish in a turn of a small kitchen: there the solver is soon better."""
 
 STARTS, ROUNDS_A_DISH = 3, 12
 """In a large kitchen: how many times local search starts over, and its rounds for each dish."""
@@ -108,8 +111,9 @@ def _kitchen(problem: Problem, search: Search, budget: Budget, best: _Best) -> i
     budget.watch(search, PLACING)
     best.hear(search.schedule())
     few = len(search.chains) <= FEW
+    rounds = FEW_ROUNDS * len(search.chains) if few else 4 * ROUNDS
     if few:
-        search.improve(ROUNDS, budget.over, best.hear)
+        search.improve(rounds, budget.over, best.hear)
     else:
         _from_several(search, budget, best)
     bound = search.floor
@@ -119,10 +123,10 @@ def _kitchen(problem: Problem, search: Search, budget: Budget, best: _Best) -> i
 
     whole = _Whole(cp_model, problem, budget, best)
     around = Around(cp_model, whole.model, search, budget)
-    most, tries = 0.15, 24
+    most, tries, linear = 0.1, 12 if few else 24, True
     while not budget.over():
         if few or not best.valid:
-            bound = max(bound, whole.improve(most))
+            bound = max(bound, whole.improve(most, linear=linear))
             if not best.valid:
                 return bound
             if best.cost.objective < search.total():
@@ -130,10 +134,11 @@ def _kitchen(problem: Problem, search: Search, budget: Budget, best: _Best) -> i
         if best.cost.objective <= bound:
             return bound
         around.improve(tries, best.hear)
-        search.improve(4 * ROUNDS, budget.over, best.hear)
+        search.improve(rounds, budget.over, best.hear)
         if best.cost.objective <= bound:
             return bound
-        most, tries = most * 4, tries * 2 if few else tries
+        # What the linear relaxation proves it proves at once; what is left wants one long search without.
+        most, tries, linear = most * 10, tries * 2 if few else tries, False
     return bound
 
 
@@ -181,7 +186,7 @@ class _Whole:
         self.cp_model, self.budget, self.best = cp_model, budget, best
         self.model = rules.build(cp_model, problem)
 
-    def improve(self, most: float) -> int:
+    def improve(self, most: float, *, linear: bool = False) -> int:
         """A cheaper schedule than the best, or that there is none; the bound reached."""
         m, best = self.model, self.best
         model = m.model
@@ -189,7 +194,8 @@ class _Whole:
             guide.hint(m, best.schedule)
             model = m.model.clone()
             model.add(sum(m.terms) <= best.cost.objective - 1)
-        solver, status = self.budget.run(self.cp_model, model, most, _callback(self.cp_model, m, best.hear))
+        heard = _callback(self.cp_model, m, best.hear)
+        solver, status = self.budget.run(self.cp_model, model, most, heard, linear=linear)
         if status == self.cp_model.INFEASIBLE:
             return best.cost.objective if best.valid else 0
         if status == self.cp_model.OPTIMAL:
