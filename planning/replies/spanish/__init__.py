@@ -67,7 +67,10 @@ def message_of(text: str) -> SpanishMessage:
     made = cut(flat, expand() | slips if slips else expand(), neutral())
     sentences = []
     for sentence in made.sentences:
-        tokens = spelling.joined([type(t)(t.plain, text[t.start : t.end], t.start, t.end) for t in sentence.tokens])
+        raws = ((t, text[t.start : t.end]) for t in sentence.tokens)
+        tokens = spelling.joined(
+            [Token(t.plain, slips.get(flat[t.start : t.end].lower(), raw), t.start, t.end) for t, raw in raws]
+        )
         sentences += _at_signs(tokens, text, sentence.question)
     plain = " . ".join(s.text.strip() for s in sentences)
     return SpanishMessage(tuple(sentences), plain, made.quoted, made.symbols, text, mended=frozenset(slips))
@@ -92,12 +95,14 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         return [], ["joke"]
     if not message.sentences and context.addressed and any(s in "👍✅🙋🙌💯👌" for s in message.symbols):
         return [SetAnswer(context.writer, Answer.YES, confidence=0.6)], []
+    earlier = ""
     for whole in _unhosted(message, context, found):
         for sentence in _parts(whole):
             if len(sentence.tokens) > MOST_WORDS:
                 passed.append("long")
                 continue
-            said, why = _said(sentence, context)
+            said, why = _said(sentence, context, earlier)
+            earlier = sentence.text[:400]
             found += said
             passed += why
     found = _settled(needs.harden(message, found), message, context)
@@ -109,7 +114,7 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
     return found, passed
 
 
-def _said(sentence: Sentence, context: ReplyContext) -> tuple[list[Intent], list[str]]:
+def _said(sentence: Sentence, context: ReplyContext, earlier: str = "") -> tuple[list[Intent], list[str]]:
     """What one sentence says, and why it was passed over."""
     if (undo := questions.read_undo(sentence)) and not sentence.question:
         rest = (
@@ -120,7 +125,11 @@ def _said(sentence: Sentence, context: ReplyContext) -> tuple[list[Intent], list
         return rest or list(undo), []
     if _ORDER.match(sentence.text):
         sentence = Sentence(sentence.tokens, False)
-    swaps = withdrawals.read_withdrawals(sentence, context) if context.own_promises and not sentence.question else None
+    swaps = (
+        withdrawals.read_withdrawals(sentence, context, earlier)
+        if context.own_promises and not sentence.question
+        else None
+    )
     if swaps:
         return withdrawals.not_answered([*swaps, *_answer_beside(sentence, context, swaps)], context), []
     asked = questions.read_question(sentence, context)
@@ -141,7 +150,18 @@ def _said(sentence: Sentence, context: ReplyContext) -> tuple[list[Intent], list
         heard = [i for i in needs.read_needs(sentence, context) if isinstance(i, SetNeeds) and not i.cleared]
         return [replace(i, confidence=min(i.confidence, 0.7)) for i in heard], [] if heard else [trap]
     late = questions.read_late(sentence, context)
-    if trap in ("past", "elsewhere") and context.addressed:  # "can't, I'm at work that day"
+    if trap in ("past", "elsewhere"):  # "can't, I'm at work that day"
+        feared = [
+            i
+            for i in needs.read_needs(sentence, context)
+            if isinstance(i, SetNeeds) and not i.cleared and i.needs[0].severity != "diet"
+        ]
+        if (
+            feared
+            and trap == "past"
+            and re.search(r" (?:no puede|es|son|soy|somos|tiene|tengo|esta|puede|la|lo) ", sentence.text)
+        ):
+            return feared, []  # "can't eat shellfish, last time his throat closed"
         given = [
             i for i in answers.read_answer(sentence, context) if isinstance(i, SetAnswer) and i.answer is not Answer.YES
         ]

@@ -14,6 +14,7 @@ from planning.replies.spanish.lexicon import value_of, words
 from planning.replies.spanish.members import phrase
 from planning.replies.spanish.verbs import finite
 
+_INFINITIVE = re.compile(r"^[a-zñ]{2,}(?:ar|er|ir)(?:[mts]e|l[oa]s?|les?|nos)?$")
 LONGEST_NAME = 7
 """Words of a dish's name."""
 UNKNOWN_NAME = 5
@@ -81,7 +82,7 @@ def name_at(said: Sequence[str], i: int, toppings: Sequence[str]) -> tuple[int, 
     best, category, sure = i, "", 0.0
     lowered = {t.casefold() for t in toppings}
     for k in range(min(len(said), i + LONGEST_NAME), i, -1):
-        text = " ".join(said[i:k])
+        text = " ".join(_NUMERALS.get(w, w) if n else w for n, w in enumerate(said[i:k]))
         if text in lowered:
             return k, "topping", 0.9
         if said[k - 1] in JOINS or said[k - 1] in _WITH or not text[:1].isalpha():
@@ -103,7 +104,13 @@ def name_at(said: Sequence[str], i: int, toppings: Sequence[str]) -> tuple[int, 
         return i, "", 0.0
     name = " ".join(said[i:end])
     category, sure = category_of(name)
+    if not category and (_INFINITIVE.search(said[i]) or any(w in words("nofood") for w in said[i:end])):
+        return i, "", 0.0  # "hago constar", "traigo hambre"
     return end, category, sure
+
+
+_NUMERALS = {"2": "dos", "3": "tres", "4": "cuatro", "5": "cinco", "7": "siete"}
+"""Inside a name numbers are words: "pastel de tres leches"."""
 
 
 def _without_tail(said: Sequence[str], least: int, end: int) -> int:

@@ -25,7 +25,7 @@ _GONE = re.compile(
     r" (?:ya no (?:soy|es|somos|tiene|tengo|son|estoy|esta)|(?:quita|quiten|quitad|quitar|quitame|quitenme|borra|borrar|borren|elimina|saca|saquen|sacame|tacha)|(?:dejo|deje|dejamos) de ser|se (?:le|me) (?:paso|quito|fue|curo)|ha vuelto a(?:l)?|volvi(?:o)? a comer|ya (?:puede|puedo|come|como|tolera)|supero) "
 )
 _SEVERE = re.compile(
-    r" (?:(?:muy |bastante )?(?:grave|graves|sever[oa]s?|serias?|fuertes?|fuertisima|brutal|bestial|tremenda|extrema)|gravemente|(?:muy|super|extremadamente|altamente|terriblemente|re|demasiado|mega) alergic[oa]s?|anafilaxi[sa]|anafilactic[oa]s?|epinefrina|adrenalina|epipen|epi pen|autoinyector|inyeccion|jeringa|mortal|mortales|morir(?:se|me)?|se muere|me muero|se nos muere|puede morir|matar(?:la|lo|me)?|la mata|lo mata|me mata|peligros[oa]s?|hospital|urgencias|emergencias?|ambulancia|shock|choque|se (?:le|me) cierra|cierra la garganta|se (?:ahoga|asfixia)|me (?:ahogo|asfixio)|no (?:puede|puedo) respirar|se (?:le|me) hincha|se hincha|ni (?:una )?(?:traza|trazas|pizca|gota|olerl[oa]|verl[oa])|trazas|vida o muerte|se pone (?:muy )?(?:mal|grave|fatal|morad[oa])|se nos pone (?:muy )?mal|me pongo (?:muy )?(?:mal|grave|fatal)|contacto) "
+    r" (?:(?:muy |bastante )?(?:grave|graves|sever[oa]s?|serias?|fuertes?|fuertisima|brutal|bestial|tremenda|extrema)|gravemente|(?:muy|super|extremadamente|altamente|terriblemente|re|demasiado|mega) alergic[oa]s?|anafilaxi[sa]|anafilactic[oa]s?|epinefrina|adrenalina|epipen|epi pen|autoinyector|inyeccion|jeringa|mortal|mortales|matar|mata|matan|al hospital|morir(?:se|me)?|se muere|me muero|se nos muere|puede morir|matar(?:la|lo|me)?|la mata|lo mata|me mata|peligros[oa]s?|hospital|urgencias|emergencias?|ambulancia|shock|choque|se (?:le|me|nos|les) (?:cierra|cerro|cierran)|cierra la garganta|se (?:ahoga|asfixia)|me (?:ahogo|asfixio)|no (?:puede|puedo) respirar|se (?:le|me) hincha|se hincha|ni (?:una )?(?:traza|trazas|pizca|gota|olerl[oa]|verl[oa])|trazas|vida o muerte|se pone (?:muy )?(?:mal|grave|fatal|morad[oa])|se nos pone (?:muy )?mal|me pongo (?:muy )?(?:mal|grave|fatal)|contacto) "
 )
 _MILD = re.compile(
     r" (?:leve|leves|levemente|ligera|ligeramente|suave|poca cosa|nada grave|no (?:es )?(?:muy )?(?:grave|severa|fuerte)|un poco) "
@@ -41,7 +41,7 @@ _NOT_MINE = re.compile(
 )
 _LEADS = r"(?:a la|a el|a los|a las|al|a|el|la|los|las|ni|de|del|de la|de los|nada de|nada con|con|ningun|ninguna|ningun tipo de|todo tipo de|cualquier|todos los|todas las|tipo|muy|casi|todo|comer|tomar|beber|probar|su|lo|que lleve|que tenga|cosas con|productos con|cualquier cosa con|y)"
 _HOW = (
-    r"(?P<how>alergi(?:c[oa]s?|a|as|quit[oa])|alergi[oa]s?|(?:desensibilizad|reaccion)[a-z]*|intoleran(?:tes?|cia)|sensib(?:le|les|ilidad)|no (?:lo |la |los |las |le |les |nos |me |se )*(?:puede|puedo|podemos|pueden|debe|debo|debemos|deben|podria)(?: (?:ni|con|comer|tomar|probar|oler|ver|tocar|tener|beber|consumir|ingerir))*"
+    r"(?P<how>alergi(?:c[oa]s?|a|as|quit[oa])|anafilactic[oa]s?|anafilaxia|alergi[oa]s?|(?:desensibilizad|reaccion)[a-z]*|intoleran(?:tes?|cia)|sensib(?:le|les|ilidad)|no (?:lo |la |los |las |le |les |nos |me |se )*(?:puede|puedo|podemos|pueden|debe|debo|debemos|deben|podria)(?: (?:ni|con|comer|tomar|probar|oler|ver|tocar|tener|beber|consumir|ingerir))*"
     r"|no (?:les |le |me |nos )?(?:como|come|comemos|comen|comere|tolero|tolera|toleramos|toleran|bebo|bebe|bebemos|beben|tomo|toma|tomamos|toman|consumo|consume|consumimos|pruebo|prueba|soporto|soporta|aguanto|aguanta|quiero|quiere)|(?:le|me|les|nos) (?:da|dan|hace|hacen|cae|caen|sienta|sientan|produce|producen) (?:mucha |muy |super )?(?:alergia|daño|mal|fatal|diarrea|ronchas|reaccion|urticaria)|(?:evito|evita|evitamos|evitan)|nada (?:de|con)|cero|ni)"
 )
 _REACTS = re.compile(
@@ -63,8 +63,8 @@ def _behind() -> re.Pattern[str]:
     """The food first: "maní, alergia leve", "los mariscos me dan alergia", "gluten, soy alérgica"."""
     things = any_of("allergen")
     return re.compile(
-        rf"(?:^|(?<= ,)|(?<= que)|(?<= pero)|(?<= y)|(?<= porque)) (?:(?:a|al|el|la|los|las|lo|de|del) )*(?P<first>{things})(?P<more>(?: (?:,|y|ni|o|e) (?:(?:a|al|el|la|los|las) )*(?:{things})(?= ))*) ?,? (?:(?:no|me|le|les|nos|se|soy|es|somos|tengo|tiene|muy|a|por|mi|su|que) )*"
-        rf"(?P<how>alergi[a-z]+|intoleran[a-z]+|(?:da|dan|cae|caen|sienta|sientan|hace|hacen|produce|producen) (?:alergia|mal|fatal|daño|ronchas|urticaria|diarrea)|puedo (?:comer|tomar|probar)|puede (?:comer|tomar|probar)|prohibid[oa]s?|ni verl[oa]s?|ni olerl[oa]s?)(?= |$)"
+        rf"(?:^|(?<= ,)|(?<= que)|(?<= pero)|(?<= y)|(?<= porque)) (?:(?:a|al|el|la|los|las|lo|de|del) )*(?P<first>{things})(?P<more>(?: (?:,|y|ni|o|e) (?:(?:a|al|el|la|los|las) )*(?:{things})(?= ))*) ?,? (?:(?:no|me|le|les|nos|se|la|lo|los|las|soy|es|somos|tengo|tiene|muy|a|por|mi|su|que) )*"
+        rf"(?P<how>alergi[a-z]+|intoleran[a-z]+|(?:da|dan|cae|caen|sienta|sientan|hace|hacen|produce|producen) (?:alergia|mal|fatal|daño|ronchas|urticaria|diarrea)|puedo (?:comer|tomar|probar)|puede (?:comer|tomar|probar)|(?:puede|pueden|podria) matar(?:la|lo|me|los|nos)?|mata|matan|manda(?:n)? al hospital|pone(?:n)? (?:muy )?mal|prohibid[oa]s?|ni verl[oa]s?|ni olerl[oa]s?)(?= |$)"
     )
 
 
@@ -167,7 +167,13 @@ def _named(text: str, *, avoided: bool) -> list[str]:
 
 
 def _ill(how: str, text: str) -> bool:
-    return re.match(r"alergi|intoleran|sensib|.*(?:alergia|daño|diarrea|ronchas|reaccion|urticaria)", how) is not None
+    return (
+        re.match(
+            r"alergi|anafil|mata|puede[n]? mata|manda|intoleran|sensib|.*(?:alergia|daño|diarrea|ronchas|reaccion|urticaria)",
+            how,
+        )
+        is not None
+    )
 
 
 def _denied(text: str, match: re.Match[str]) -> bool:

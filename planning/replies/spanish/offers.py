@@ -23,7 +23,7 @@ _CLITIC = r"(?:(?:les|le|te|os|se|me|nos|lo|la|los|las) )*"
 _ADV = r"(?: (?:yo|nosotros|nosotras|tambien|ya|ademas|entonces|mejor|luego|siempre|igual|solo|solamente|de paso|encima|mismo|misma|pues|les|os|te|nos|gustosamente|gustoso|gustosa|encantado|encantada|con gusto|por ejemplo|aparte|claro|en (?:el|la) (?:super|supermercado|panaderia|pasteleria|mercado|tienda|carniceria)))*"
 _CAN = r"(?:puedo|podemos|podria|podriamos|podre|podremos|voy a|vamos a|quiero|queremos|quisiera|quisieramos|me gustaria|nos gustaria|me encantaria|pienso|pensamos|pensaba|estaba pensando en|me toca|nos toca|me animo a|nos animamos a|me ofrezco a|nos ofrecemos a|me comprometo a|prometo|tengo pensado|tenemos pensado|tenia pensado|quede en|quedamos en|he decidido|prefiero|preferimos|me encargo de|nos encargamos de|me ocupo de|soy capaz de|me apunto a|nos apuntamos a|paso a)"
 _VERB = re.compile(
-    rf" (?:{_CLITIC}(?:{ME}){_ADV}(?= )(?! a (?:mi|la|el|los|las|tu|su|mis) )(?! (?:cont|que (?:ver|hacer)))"
+    rf" (?:{_CLITIC}(?:{ME}){_ADV}(?= )(?! a (?:mi|la|el|los|las|tu|su|mis|un|una|otr[oa]s?|[0-9]+|ambos|todos) )(?! (?:cont|que (?:ver|hacer)))"
     rf"|{_CAN}{_ADV} (?:{_INF})(?:les|te|os|le|me|nos|lo|la|los|las)?(?= )"
     rf"|(?:estoy|estamos|ando|andamos) (?:{_GER})(?= )"
     r"|(?:me|nos) (?:encargo|ocupo|encargamos|ocupamos|hago cargo|hacemos cargo|encargare|encargaremos|ocupare|pido|pedimos|adjudico)(?: yo| nosotros| tambien)* ?(?:de|del)?(?= )"
@@ -36,7 +36,7 @@ _VERB = re.compile(
     r"|dej(?:ame|adme|enme) (?:a mi )?(?:(?:lo de|el tema de|llevar|traer|poner|hacer) )?(?=(?:el|la|los|las|un|una) ))"
 )
 _AFTER = re.compile(
-    rf" (?:,? ?(?:(?:ya )?(?:lo|la|los|las) (?:{ME})(?: yo| nosotros)?|(?:lo|la|los|las) (?:voy a|vamos a|puedo|podemos|quiero) (?:{_INF})(?: yo)?|me encargo(?: yo)?|nos encargamos|me ocupo(?: yo)?|nos ocupamos|(?:corre|corren|va|van) (?:por|de) (?:mi|nuestra) (?:cuenta|parte)|(?:de|por) (?:mi|nuestra) (?:parte|cuenta)|cuenta mia|es mi[oa]|son mi[oa]s|me toca(?: a mi)?|de los mios)|,? (?:yo|nosotros)(?: ?$| ,))(?=[ ,]|$)"
+    rf" (?:,? ?(?:(?:ya )?(?:lo|la|los|las) (?:{ME})(?: yo| nosotros)?|(?:lo|la|los|las) (?:voy a|vamos a|puedo|podemos|quiero) (?:{_INF})(?: yo)?|me encargo(?: yo)?|nos encargamos|me ocupo(?: yo)?|nos ocupamos|(?:corre|corren|va|van) (?:por|de) (?:(?:mi|nuestra) (?:cuenta|parte)|mi|nosotros)|(?:de|por) (?:mi|nuestra) (?:parte|cuenta)|cuenta mia|es mi[oa]|son mi[oa]s|me toca(?: a mi)?|de los mios)|,? (?:yo|nosotros)(?: ?$| ,))(?=[ ,]|$)"
 )
 """What makes an offer of the things before it: "el postre lo pongo yo", "vasos de mi cuenta"."""
 _TAKE = re.compile(
@@ -51,7 +51,7 @@ _LATER = re.compile(
 )
 _ELSE = re.compile(
     r"^ (?:(?:el|la|los|las) )?(?:[0-9]+|un|una|media|muchas?|varias?|toda la|todo el|como|unas|unos|ya|mas de|casi)(?: [0-9]+)? (?:horas?|dias?|minutos?|min|semanas?|mes|meses|años?|anos?|rato|vida|mañana|tiempo|noches?|tardes?|vueltas?|kilometros|km)(?= )"
-    r"|^ (?:nada|falta|la cuenta|la razon|bien|mal|mejor|meses|prisa|cuidado|gracia|puest[oa]|a (?:cabo|casa)|tarde|tiempo|ilusion|ganas|hambre|sueño|frio|calor|razon|de acuerdo|el pelo|el coche|el carro|el auto|la moto|deporte|ejercicio|yoga|dieta|cola|fila|el ridiculo|caso|la siesta|la compra|los deberes|la tarea|la maleta|la lavadora|la colada|la alarma|la tele|una lavadora|un favor|el favor|los lentes|las gafas|la pierna|ropa|uniforme|paraguas|al perro|nervios[oa]|content[oa]|trist[ea]|maquillaje|tacones|la contraria|las riendas|atencion|al dia|en cuenta|en mente|a [a-z]+ a)(?= )"
+    r"|^ (?:nada|falta|la cuenta|la razon|bien|mal|mejor|meses|prisa|cuidado|gracia|puest[oa]|a (?:cabo|casa)|tarde|tiempo|ilusion|ganas|hambre|sueño|frio|calor|razon|de acuerdo|el pelo|el coche|el carro|el auto|la moto|deporte|ejercicio|yoga|dieta|cola|fila|el ridiculo|caso|la siesta|la compra|los deberes|la tarea|la maleta|la lavadora|la colada|la alarma|la tele|una lavadora|un favor|el favor|los lentes|las gafas|la pierna|ropa|uniforme|paraguas|al perro|nervios[oa]|content[oa]|trist[ea]|maquillaje|tacones|la contraria|las riendas|atencion|al dia|en cuenta|en mente|a [a-z]+ a|constar|saber|notar|falta|ver)(?= )"
 )
 
 
@@ -83,7 +83,7 @@ def read_promises(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         return []
     if context.asked in ("bring", "dish", "askdish"):
         return _intents(sentence, *_named(sentence), context)
-    return _bare(sentence, context) if context.addressed else []
+    return _bare(sentence, context) if context.addressed or context.near_board else []
 
 
 def offered(sentence: Sentence, at: int, context: ReplyContext) -> list[Intent]:
@@ -164,7 +164,7 @@ def _is_topping(topping: str, name: str, plain: str) -> bool:
     if topping.casefold() in (name.casefold(), plain):
         return True
     dish = known_dish(plain)
-    return dish is not None and dish.category == "topping" and topping.casefold() in (dish.name, *dish.aliases)
+    return dish is not None and topping.casefold() in (dish.name, *dish.aliases)
 
 
 def _intents(sentence: Sentence, first: int, last: int, context: ReplyContext) -> list[Intent]:

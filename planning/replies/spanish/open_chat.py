@@ -8,6 +8,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 
+from planning.potluck import Answer
 from planning.replies.intents import (
     AddPerson,
     AddPromise,
@@ -68,6 +69,9 @@ def kept(message: Message, found: Sequence[Intent], context: ReplyContext) -> li
     unsure = any(i.confidence < 0.85 for i in said)
     strange = any(unread(s, found, context).content > 1 for s in message.sentences)
     plain = not unsure and not strange
+    given = next((i for i in who if isinstance(i, SetAnswer)), None)
+    if supper and given is not None and given.answer is not Answer.YES and len(kinds) == 1 and not unsure:
+        return [replace(given, confidence=max(given.confidence, 0.92))]  # a reason may follow
     if plain and (len(kinds) >= 2 or (context.near_board and kinds) or (supper and kinds)):
         return [replace(i, confidence=max(i.confidence, 0.92)) for i in said] + others
     if bring and plain and (sized or all(i.confidence >= 0.9 for i in bring)):

@@ -17,8 +17,8 @@ from planning.replies.text import Sentence, Token
 
 HEARD = 0.7
 """How sure we are of what somebody says of others."""
-_GO = r"(?:viene|va|vendra|ira|puede|podra|llega|asiste|asistira|se apunta|se suma|se prende|confirma|confirmo|cae|esta|estara|va a (?:venir|ir|poder))"
-_NO = rf"(?:(?:(?:al final|ya|tampoco|creo que|este año|esta vez) )*no (?:{_GO[3:-1]}|se apunta|llega)|se (?:baja|bajo|cae|rajo|raja)|cancela|cancelo|esta (?:enferm[oa]|de viaje|fuera))"
+_GO = r"(?:viene|va|vendra|ira|puede|podra|llega|asiste|asistira|se apunta|se suma|se prende|confirma|confirmo|cae|estara|va a (?:venir|ir|poder))"
+_NO = rf"(?:(?:(?:al final|ya|tampoco|creo que|este año|esta vez) )*no (?:{_GO[3:-1]}|se apunta|llega)|se (?:baja|bajo|cae|rajo|raja)|cancela|cancelo|(?:que )?esta (?:enferm[oa]|de viaje|fuera|con (?:gripe|fiebre|covid)|mal[oa]?|de guardia|indispuest[oa]|engripad[oa]|resfriad[oa]))"
 _TOLD = r"(?: (?:me|nos|os|les|ya))*(?: (?:dijo|dice|ha dicho|comenta|comento|avisa|aviso|escribio|confirmo|confirma|pide que (?:diga|avise)|pidio que (?:diga|avise)|manda decir|cuenta))(?: (?:que|a))?"
 _AFTER = re.compile(
     rf"(?:{_TOLD})? ?(?: (?:tambien|al final|si|seguro|mañana|entonces|finalmente|pues))* (?:(?P<no>{_NO})|(?P<maybe>(?:tal vez|quizas?|a lo mejor|capaz que|igual|no sabe si|puede que) (?:viene|va|venga|vaya|puede|pueda))|(?P<yes>(?:si )?{_GO}(?! a (?:llevar|traer|hacer|la|el|su)| (?:celiac|vegan|vegetarian|alergic|embarazad|llevar|comer|al |en |mal|bien|con el|de ))))(?= )"

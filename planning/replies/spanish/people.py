@@ -6,11 +6,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from dataclasses import replace
 
 from planning.potluck import Party
 from planning.replies.intents import AddPerson, Intent, ReplyContext, SetParty
 from planning.replies.spanish.lexicon import any_of
-from planning.replies.spanish.members import LETTER, Group, counts_of, groups
+from planning.replies.spanish.members import LETTER, Group, counts_of, groups, phrase
+from planning.replies.spanish.names import known_dish
 from planning.replies.spanish.verbs import any_form
 from planning.replies.text import Sentence
 
@@ -18,7 +20,7 @@ _GO = rf"(?:{any_form('come', '1s', '1p', 'f1')}|estare|estaremos|estamos|somos|
 _FILL = r"(?: (?:en total|en|total|solo|solamente|nada mas|unos|unas|a ser|ya|como|por|todos|finalmente|entonces|aca|por ahora|seguro|ahora|al final|casi|unicamente|ahi|alli|alla|de|aqui|tambien|los|las|nosotros|a|lo|mas|bien))*"
 _NOT_PEOPLE = r"(?! ?(?:kilos?|kg|litros?|docenas?|horas?|hs|h|min|minutos?|dias?|semanas?|meses|años|anos|veces|botellas?|latas?|bandejas?|paquetes?|cajas?|bolsas?|tortillas?|pizzas?|cuadras?|calles?|km|de la (?:tarde|mañana|noche)|pm|am|vegan[oa]s?|vegetarian[oa]s?|celiac[oa]s?|alergic[oa]s?|intolerantes?|diabetic[oa]s?|en punto|y media|tarde|a [0-9]|-|% |grados?|euros?|pesos?|menos|por ciento)(?= |$))"
 _COMES = re.compile(
-    rf" (?P<verb>{_GO}|quedamos|sumamos|asistiriamos|iriamos|seriamos|se presentan|nos (?:apuntamos|sumamos|anotamos|prendemos)|en total|total|cuen(?:ten|ta) con|contad con|conta con|contame"
+    rf" (?P<verb>{_GO}|quedamos|sumamos|asistiriamos|iriamos|seriamos|se presentan|nos (?:apuntamos|sumamos|anotamos|prendemos)|en total|total|cuen(?:ten|ta|tame|tenme|tennos|tanos)(?: con)?|contad(?:nos)?(?: con)?|conta(?:nos)?(?: con)?|contame"
     r"|(?:apunt|anot|pon|reserv|agreg|inscrib)[a-z]*(?:me|nos|dme|dnos)(?: (?:a|para|con))?|confirm(?:ad[oa]s?|o|amos)|(?:mesa|reserva|lugar|sitio|plazas?|sillas?) para|(?:de|en) (?:mi|nuestra) (?:casa|familia)(?: (?:van|vamos|somos|seremos|iremos))?|(?:de|por) (?:mi|nuestra) (?:parte|lado)(?: (?:van|vamos|somos|seremos|iremos))?"
     rf"|familia de|nosotros|nosotras|mi familia y yo somos|sino){_FILL} (?P<n>[0-9]{{1,4}}){_NOT_PEOPLE}(?= )"
     rf"|(?:^|(?<= ,)|(?<= y)|(?<= si)|(?<= todos)|(?<= todas)|(?<= familia)|(?<= nosotros)|(?<= estamos)|(?<= estaremos)) (?:todos )?(?:los|las|nosotros|nosotras) (?P<los>[0-9]{{1,2}})(?= ,| \.| $| pero | de casa| de siempre| de la familia| con | y | : | \(| juntos)"
@@ -49,7 +51,7 @@ _TOTAL_ONLY = re.compile(
     r"^ (?:,? ?)?(?:(?:los|las|unos|unas|como|solo|nada mas|con|para) )*([0-9]{1,3})(?: (?:personas|en total|nosotros|de nosotros|todos|nada mas|solo))*(?= ,| $| con | \(| : | y )"
 )
 _WITH_ME = re.compile(
-    rf" {_GO}(?: (?:yo|nosotros|todos|tambien|ahi|alli|alla|contento|contenta|encantados|seguro|ya|los dos|juntos))* (?:con|mi|yo y|y|yo ,) | yo(?: ,)? (?:y|con|mas|e) | (?:y|,|e|mas) yo(?= |$)| (?:va|van|viene|vienen|llevo|traigo) conmigo(?= |$)|^ (?:vamos |voy |iremos |ire )?con (?:mi|mis|la|el|los|las|un|una|nuestr[oa]s?) | yo , | ademas de mi | y (?:un |una )?servidor[a]?(?= )| y menda "
+    rf" {_GO}(?: (?:yo|nosotros|todos|tambien|ahi|alli|alla|contento|contenta|encantados|seguro|ya|los dos|juntos|sola|solo|feliz|felices|encantada|encantado|mañana))* (?:con|mi|yo y|y|yo ,) | yo(?: ,)? (?:y|con|mas|e) | (?:y|,|e|mas) yo(?= |$)| (?:va|van|viene|vienen|llevo|traigo) conmigo(?= |$)|^ (?:vamos |voy |iremos |ire )?con (?:mi|mis|la|el|los|las|un|una|nuestr[oa]s?) | yo , | ademas de mi | y (?:un |una )?servidor[a]?(?= )| y menda "
 )
 _WHOLE = re.compile(
     rf"^ (?:(?:{_GO}|confirm(?:ad[oa]s?|o|amos)|en total|familia|si|pues|ok|de mi parte|por mi parte|de casa|seremos|total) (?:: |, )?)*(?:toda la familia|[0-9]{{1,2}} (?:{any_of('group')})(?= ))"
@@ -72,7 +74,7 @@ def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     ):
         return [_party(sentence, context, Party(1), alone.start(), alone.end())]
     if (fewer := _left(sentence, context, told)) is not None:
-        return [fewer]
+        return [_left_whole(sentence, context, fewer)]
     joining = _JOIN.search(text)
     if joining is not None and (all_told := _whole(sentence, context, ())) and " mas " not in text:
         return all_told  # "se suma mi hermano, somos 3"
@@ -100,16 +102,21 @@ def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
 def _whole(sentence: Sentence, context: ReplyContext, told: Sequence[Group]) -> list[Intent]:
     text = sentence.text
     asked = context.asked in ("people", "party")
+    said = [t.plain for t in sentence.tokens]
     total = _COMES.search(text) or (_TOTAL_ONLY.search(text) if asked else None)
     if total is not None and re.search(r" (?:no|ni|para|pa|alcanza|rinde|unos|porciones) $", text[: total.start() + 1]):
         total = None
+    if total is not None and _of_food(text[total.end() :]):
+        total = None  # "apúntame con dos pasteles"
+    if total is None and (alone := re.search(r" sol[oa] con ", text)) is not None:
+        told = [g for g in told if sentence.offset(g.first) >= alone.end() - 1]
     with_me = _WITH_ME.search(text) is not None
     pair = re.search(r" (?:en pareja|(?:los|nosotros|nosotras) (?:dos|2)|con (?:un )?acompañante)(?= )", text)
     if pair is not None and "los" not in pair[0] and total is None:
         counts = counts_of(told)
         counts["adults"] = max(2, counts["adults"] + 1) if " acomp" not in pair[0] else counts["adults"] + 1
         return [_party(sentence, context, Party(**counts), pair.start(), max(pair.end(), _end(sentence, told)))]
-    people = [g for g in told if g.letters]
+    people = [_known_ones(g, said, context) for g in told if g.letters]
     if people and (total is not None or with_me or _WHOLE.search(text) is not None or asked):
         counts = counts_of(people)
         spoken = sum(counts.values())
@@ -146,8 +153,23 @@ def _whole(sentence: Sentence, context: ReplyContext, told: Sequence[Group]) -> 
     return []
 
 
+def _known_ones(group: Group, said: Sequence[str], context: ReplyContext) -> Group:
+    """ "Los tres chicos" of a party with three minors are those, whatever their ages."""
+    if context.party is None or "a" in group.letters or said[group.first] not in ("los", "las", "mis"):
+        return group
+    own = [x for x in "tcdi" for _ in range(getattr(context.party, LETTER[x]))]
+    plain = group.letters and not any(w.isdigit() for w in said[group.first + 2 : group.last])
+    return replace(group, letters=tuple(own)) if plain and len(own) == len(group.letters) else group
+
+
 def _starts_with_number(sentence: Sentence, group: Group) -> bool:
     return sentence.tokens[group.first].plain.isdigit()
+
+
+def _of_food(rest: str) -> bool:
+    """Whether a number counts what follows it, and no persons."""
+    said = rest.split()[:3]
+    return bool(said) and (phrase(said, 0, "unit")[1] > 0 or any(known_dish(" ".join(said[:n])) for n in (1, 2, 3)))
 
 
 def _party(
@@ -224,6 +246,17 @@ def _left(sentence: Sentence, context: ReplyContext, told: Sequence[Group]) -> S
             return None
         field = younger[0]
     return _relative(sentence, context, counts_of(()) | {field: -len(letters)}, found.start(), found.end())
+
+
+def _left_whole(sentence: Sentence, context: ReplyContext, fewer: SetParty) -> SetParty:
+    """ "Mi madre no va, quedamos 4": who is left, where the number told agrees."""
+    left = _whole(sentence, context, ())
+    if not left or context.party is None or not isinstance(left[0], SetParty):
+        return fewer
+    counts = {name: getattr(context.party, name) + getattr(fewer.party, name) for name in LETTER.values()}
+    if sum(counts.values()) != left[0].party.total:
+        return replace(fewer, confidence=0.7)
+    return replace(fewer, party=Party(**counts), relative=False, end=max(fewer.end, left[0].end), confidence=0.88)
 
 
 def read_party(text: str) -> Party | None:

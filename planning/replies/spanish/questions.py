@@ -12,22 +12,25 @@ from planning.replies.spanish.lexicon import any_of
 from planning.replies.text import Sentence
 
 _WHO = r"quien(?:es)?"
+_TELL = re.compile(
+    r"^ (?:(?:y|oye|che|bot|porfa|por favor|a ver|oigan|,) )*(?:pas[ae]n?me|pasad(?:me|nos)|pas[ae]n?(?: otra vez)?|mand[ae]n?(?:me|nos)?|mandad(?:me|nos)|envi[ae]n?(?:me|nos)?|compart[ae]n?(?:me)?|recuerd[ae]n?(?:me|nos)?|record[ae](?:me|nos)|recordad(?:me|nos)|d[ií](?:me|nos|ganme)|dig[ae]n?(?:me|nos)|decidme|deci(?:me|nos)|indic[ae]n?me|necesito|quiero saber|quisiera saber|me falta|perdi|no (?:tengo|encuentro|recuerdo|me acuerdo de|se)) (?:(?:otra vez|de nuevo|porfa|por favor|bien|cual es|cuando es|donde es|a) )*(?:(?:la|el|los|las|que|mi) )?(?P<what>direccion|ubicacion|ubi|domicilio|lugar|sitio|hora|fecha|dia|horario|lista|que falta|cuando|donde)(?= )"
+)
 _TOPICS = (
     ("why", r"(?:por que|porque|xq|como es que|a que viene que) (?:no )?(?:(?:me|nos|le|lo|la|te|se|a mi) )*(?:hiciste|dijiste|anotaste|pusiste|pides|pide|pedis|preguntas|preguntais|quitaste|cambiaste|borraste|apuntaste|toca|sale|dice|mandas|recomiendas|sugieres|propones|insistes|piden|asignaste|moviste)"),
     ("my-list", r"que (?:llevo|llevaba|traigo|prometi|pongo|traia|llevabamos|traemos) (?:yo|nosotros)|que (?:dije|habia dicho|dijimos|quede|habia quedado|prometi|me anotaron|me apuntaron|me apunte|me comprometi|me anote|tengo anotado|tengo apuntado|tenia que|me habia apuntado)(?: (?:que|en|a|de|yo))*|(?:yo )?que me toca(?: a mi)?|que es lo mio|cual es mi (?:plato|parte|lista)|(?:yo )?que (?:era lo que )?(?:llevaba|iba a llevar|habia dicho)|(?:estoy|me tienes|me tenes) (?:apuntad[oa]|anotad[oa])|mi lista|que tengo (?:yo )?(?:anotado|apuntado)|con que (?:quede|me apunte)"),
     ("what-should-i-bring", r"que (?:deberia|debo|puedo|podria|podemos|podriamos|tengo que|tenemos que|hay que|quieren que|quieres que|queres que|quereis que|queris que|necesitan que|necesitais que|prefieren que|preferis que|os parece que|les parece que|conviene)"
      r"(?: (?:yo|les|os|te|nosotros))* ?(?:llevar|traer|lleve|traiga|llevemos|traigamos|haga|hagamos|poner|ponga|aportar|aporte|hacer|cocinar|cocine|prepare|preparar|comprar|compre)|que (?:llevo|traigo|pongo|hago|llevamos|traemos|cocino|preparo|compro)(?: entonces| mejor| yo)?(?= $| ,)|llevo (?:algo|algun|alguna)|(?:hace falta|falta|necesitan|necesitais|quieren|quereis) que (?:yo )?(?:lleve|traiga|haga|llevemos)|con que (?:puedo|podemos|me|nos) (?:ayud|colabor|contribu|apunt|coop|anot)[a-z]*|en que (?:puedo|podemos|te|os|les) (?:ayud|colabor|contribu|ech)[a-z]*|que (?:me|nos) (?:recomiendas|recomiendan|recomendas|sugieres|sugieren|sugeris|aconsejas|pides|piden|encargan|asignan|dejan)|que (?:seria|viene) (?:bueno|bien) (?:que )?(?:llevar|lleve|traer)|de que (?:me|nos) (?:encargo|encargamos|ocupo)|(?:les|os|te) (?:llevo|traigo|hago|preparo)"),
+    ("can-eat", r"(?:hay|habra|tienen|tendran|tendreis|tenemos|tendremos|queda|existe|va a haber|hubiera) (?:algo|alguna cosa|comida|opcion|opciones|alguna opcion|platos?|algun plato|postres?|algun postre|cosas)(?: (?:ahi|alli|alla|aca|aqui|mas|rico|de comer|de postre))* ?(?:que (?:yo |nosotros |mi [a-z]+ |un |una )?(?:[a-z]+ )?(?:pueda|puedo|podamos|puede|puedan|coma|comamos|no (?:lleve|tenga)|sea (?:vegan|vegetarian|apt|sin))[a-z]*(?: comer)?|(?:sin|para|apto|apta|aptos|aptas|vegan[oa]s?|vegetarian[oa]s?|kosher|halal|libre)(?: [a-z]+)?)|que (?:puedo|puede|podemos|pueden|podria) (?:yo |mi [a-z]+ |un |una )?(?:[a-z]+ )?comer|(?:puedo|puede|podemos|podre|podra) (?:yo |mi [a-z]+ )?(?:comer|tomar|probar)|(?:es|son|sera|seran|esta|estan) (?:apt[oa]s?|libres? de|sin (?:gluten|lactosa|huevo|frutos secos|leche|nueces)|vegan[oa]s?|vegetarian[oa]s?|picantes?)|que (?:lleva|llevan|tiene|contiene|ingredientes) (?:el|la|los|las|tu|su)|para (?:celiac[oa]s|vegan[oa]s|vegetarian[oa]s|alergic[oa]s)"),
     ("missing", r"(?:que|cuanto|cuantos|cuantas) (?:es lo que )?(?:mas )?(?:falta|faltan|hace falta|hacen falta|queda por|nos falta|falta por|hay que (?:llevar|traer) todavia)|(?:falta|faltan|hace falta) (?:algo|algun|alguna|mas|muchas?)|que (?:no )?(?:tenemos|hay)(?: todavia| aun| por ahora| hasta ahora)?(?= $| ,| para (?:comer|beber|tomar|cenar))|ya (?:esta|tenemos) todo|que mas (?:falta|se necesita|hace falta|necesitan|necesitais)|que (?:se )?necesita(?:n|mos|is)?(?= $| ,| todavia| aun)|(?:ya )?(?:hay|tenemos) (?:suficiente|bastante)s?|nos (?:falta|hace falta)|que queda (?:libre|pendiente|por cubrir)|en que vamos cort[oa]s"),
     ("who-brings", rf"(?:a )?{_WHO} (?:(?:se|nos|va a|van a|me|ha|han|es el que|es la que|iba a|dijo que) )*(?:lleva|llevan|llevaba|llevar|llevara|trae|traen|traera|traer|traia|hace|hacen|hacer|hara|pone|ponen|poner|pondra|prepara|preparan|preparar|encarga|encargan|encarga de|ocupa|compra|compran|comprar|aporta|cocina|toca|pillo|puso|tiene)|(?:alguien|alguno|nadie) (?:(?:mas|ya|se|va a|ha|esta|nos) )*(?:lleva|llevar|trae|traer|llevara|pone|poner|hace|hacer|encarga de|encarga del|dijo que llevaba|apunto|pidio|trayendo|llevando|compra|prepara)|(?:ya )?(?:hay|tenemos) quien (?:lleve|traiga|haga|ponga)|quien con que|{_WHO} (?:lleva|trae) que|ya (?:hay|tenemos|llevan|traen|pidieron)(?= (?!algo|todo|suf))"),
-    ("who-comes", rf"{_WHO} (?:(?:mas|al final|ya|todos|si|se|ha|han) )*(?:va|van|viene|vienen|confirmo|confirmaron|confirmado|asiste|asisten|vendra|vendran|va a ir|van a ir|va a venir|van a venir|faltan? (?:por )?confirmar|estara|estaran|son|somos|apunto|apuntado|falta por contestar)|cuant[oa]s (?:(?:personas?|gente|al final|en total|ya) )*(?:somos|seremos|vamos|van|vienen|seran|hay|sois|son|vais|confirmad[oa]s|confirmaron|vendran|estamos|sumamos|quedamos|iremos|bocas)|cuanta gente|(?:viene|va|vendra|ira|vienen|van) (?:al final )?(?:mucha gente|todos|alguien|pat|mei|ravi|mei lin)|(?:al final )?(?:pat|ravi|mei|mei lin) (?:va|viene|confirmo)"),
-    ("can-eat", r"(?:hay|habra|tienen|tendran|tendreis|tenemos|tendremos|queda|existe|va a haber|hubiera) (?:algo|alguna cosa|comida|opcion|opciones|alguna opcion|platos?|algun plato|postres?|algun postre|cosas)(?: (?:ahi|alli|alla|aca|aqui|mas|rico|de comer|de postre))* ?(?:que (?:yo |nosotros |mi [a-z]+ |no (?:lleve|tenga) )?(?:pueda|puedo|podamos|no|[a-z]+)(?: comer)?|(?:sin|para|apto|apta|aptos|aptas|vegan[oa]s?|vegetarian[oa]s?|kosher|halal|libre)(?: [a-z]+)?)|que (?:puedo|puede|podemos|pueden|podria) (?:yo |mi [a-z]+ |un |una )?(?:[a-z]+ )?comer|(?:puedo|puede|podemos|podre|podra) (?:yo |mi [a-z]+ )?(?:comer|tomar|probar)|(?:es|son|sera|seran|esta|estan) (?:apt[oa]s?|libres? de|sin (?:gluten|lactosa|huevo|frutos secos|leche|nueces)|vegan[oa]s?|vegetarian[oa]s?|picantes?)|que (?:lleva|llevan|tiene|contiene|ingredientes) (?:el|la|los|las|tu|su)|para (?:celiac[oa]s|vegan[oa]s|vegetarian[oa]s|alergic[oa]s)"),
+    ("who-comes", rf"{_WHO} (?:(?:mas|al final|ya|todos|si|se|ha|han) )*(?:va|van|viene|vienen|confirmo|confirmaron|confirmado|asiste|asisten|vendra|vendran|va a ir|van a ir|va a venir|van a venir|faltan? (?:por )?confirmar|estara|estaran|son|somos|apunto|apuntado|falta por contestar|apuntaron|anotaron|sumaron|(?:esta|estan) (?:apuntad|anotad|confirmad)[oa]s?)|cuant[oa]s (?:(?:personas?|gente|al final|en total|ya) )*(?:somos|seremos|vamos|van|vienen|seran|hay|sois|son|vais|confirmad[oa]s|confirmaron|vendran|estamos|sumamos|quedamos|iremos|bocas)|cuanta gente|(?:viene|va|vendra|ira|vienen|van) (?:al final )?(?:mucha gente|todos|alguien|pat|mei|ravi|mei lin)|(?:al final )?(?:pat|ravi|mei|mei lin) (?:va|viene|confirmo)"),
     ("oven", r"(?:puedo|podemos|se puede|podre|podria|podriamos|me dejan|me dejais|me dejas|nos dejan|hay (?:forma|modo|manera) de|hay donde|habra donde|hay lugar para|hay sitio para|hay espacio para) (?:usar|ocupar|prender|encender|meter|calentar|recalentar|enchufar|poner|terminar|hornear|gratinar|en)? ?(?:.{0,30} )?(?:horno|estufa|cocina|microondas|hornilla|hornalla|fuego|fogon|fogones|vitro|placa|nevera|heladera|refri|refrigerador|frigorifico|parrilla|calentar|recalentar|gratinar)|(?:el|la|tu|su) (?:horno|estufa|cocina|microondas|parrilla|nevera|heladera|refri) (?:esta|estara|va a estar|queda|hay|funciona|se puede)|(?:hay|habra|tienen|tienes|teneis|tenes|queda) (?:algun |un |el )?(?:sitio|espacio|lugar|hueco|turno)? ?(?:en el |en la |para el |de )?(?:horno|microondas|estufa|nevera|heladera|refri|hornalla)|a que hora (?:me toca|puedo usar|tengo) (?:el )?horno|horno libre|puedo (?:calentar|recalentar|gratinar|hornear)"),
     ("when", r"(?:a|sobre|desde|hasta|para) ?que hora(?:s)?|que horas? (?:es|era|son|empieza|quedamos)|(?:cuando|cuándo) (?:es|era|empieza|sera|seria|nos|quedamos|toca|comienza|hay que|llegamos|comemos|cenamos|habiamos)|(?:que|cual) (?:dia|fecha)|hora es|(?:es|era|seria) (?:el|este) (?:sabado|domingo|viernes|jueves|lunes|martes|miercoles)|es (?:a las|hoy|mañana)|a partir de cuando|de que hora"),
     ("where", r"(?:a|en|por|pa|para|hacia)? ?donde (?:es|era|sera|seria|queda|nos|hay que|vive|vives|vivis|quedamos|vamos|tenemos que|toca|caemos|caigo|llego|llegamos|voy|se hace|lo hacen)|(?:cual es|me pasas?|me pasan|nos pasan|pasan|pasas|pasame|pasenme|pasadme|manda|mandan|mandas|mandame|mandenme|comparten|compartes|envian|envias|recuerdame|recordarme|tienen|me das|me dan|alguien tiene) (?:(?:de nuevo|otra vez|por favor|me) )?(?:la |su |tu )?(?:direccion|ubicacion|ubi|loc|locacion|domicilio|maps?|calle|google maps)|(?:en|a) que (?:lugar|sitio|domicilio|direccion|casa|parte|calle|numero|piso|salon)|(?:es|sera) en (?:casa|tu casa|el|la|lo de)|la direccion|como (?:llego|se llega|llegamos)"),
     ("can-eat", "@CONTAINS"),
 )  # fmt: skip
 _LEAD = re.compile(
-    r"^ (?:(?:y|oye|che|bot|pero|perdon|disculpa|una pregunta|pregunta|duda|ey|hola|entonces|bueno|ok|oigan|por cierto|al final|, |: ?|a ver|me dices|me dicen|me decis|sabes|saben|sabeis|alguien sabe|puedes decirme|decime|dime|diganme|decidme|recuerdame|recordame|me recuerdas|me recuerdan|no se|no recuerdo|me olvide|yo|ya) ,? ?)*(?:a |en |de |por |para |con |desde )?(?:que(?! (?:rico|bien|bueno|buena|bonit[oa]|lind[oa]|padre|chido|guay|risa|hambre|pena|lastima|ilusion|alegria|va|mal|emocion|ganas|asco|frio|calor|dios|tal |suerte|conste|vivan|viva|no |si |se |sea|te |os |les |oso|detalle|fuerte|pasada|verguenza|envidia|sueño))|quien|quienes|cuando|donde|cuantos|cuantas|cuanto|cuanta|cual|hay|habra)(?= )"
+    r"^ (?:(?:y|oye|che|bot|pero|perdon|disculpa|una pregunta|pregunta|duda|ey|hola|entonces|bueno|ok|oigan|por cierto|al final|, |: ?|a ver|me dices|me dicen|me decis|sabes|saben|sabeis|alguien sabe|puedes decirme|decime|dime|diganme|decidme|recuerdame|recordame|me recuerdas|me recuerdan|no se|no recuerdo|me olvide|yo|ya) ,? ?)*(?P<asks>a |en |de |por |para |con |desde |)(?:que(?! (?:rico|bien|bueno|buena|bonit[oa]|lind[oa]|padre|chido|guay|risa|hambre|pena|lastima|ilusion|alegria|va|mal|emocion|ganas|asco|frio|calor|dios|tal |suerte|conste|vivan|viva|no |si |se |sea|te |os |les |oso|detalle|fuerte|pasada|verguenza|envidia|sueño))|quien|quienes|cuando|donde|cuantos|cuantas|cuanto|cuanta|cual|hay|habra)(?= )"
 )
 _TOLD = re.compile(
     r" (?:donde sea|cuando sea|que (?:haya|sea|digan|quieran)|cuando (?:pueda|salga|llegue|este|quieran)) "
@@ -39,6 +42,7 @@ _LATE = re.compile(
     r"| (?:llego|llegamos|llegare|llegaremos|caigo|caemos)(?: (?:como|tipo|sobre|hasta|recien|a|por ahi de|pasadas|mas bien))* (?:a )?(?:las? )?[0-9]{1,2}(?::[0-9]{2})?(?: y media)? ?,? ?(?:empiecen|empezad|arranquen|coman|comiencen|no me esperen|no nos esperen|vayan)"
     r"| (?:tipo|sobre las|hasta las|a las|recien a las|pasadas las|como a las) [0-9]{1,2}(?::[0-9]{2})?(?: y media)? (?:llego|llegamos|llegare|llegaremos|caigo|caemos) ,? ?(?:empiecen|empezad|arranquen|coman|comiencen|no me esperen|no nos esperen|vayan)"
     r"| (?:salgo|salimos) (?:tarde|mas tarde) (?:de|del) "
+    r"|^ (?P<n4>[0-9]{1,3}) ?min(?:utos?|s)? (?:tarde|de retraso|mas tarde|atrasad[oa]s?|retrasad[oa]s?)(?= )"
 )
 _UNDO = re.compile(
     r"^ (?:(?:no|perdon|ay|uy|ups|bot|espera|esperate|,) ,? ?)*(?:me equivoque(?! (?:de|al))|nos equivocamos|deshaz(?:lo)?|deshacer|deshacelo|borra (?:eso|lo ultimo|lo anterior|mi ultimo)|borralo|borrenlo|borradlo|borrala|eso no(?: (?:era|es|fue|queria)[a-z ]*)?|no era eso|no queria decir eso|no dije eso|yo no dije eso|(?:eso )?esta mal|lo anotaste mal|lo pusiste mal|anula(?:lo| eso| lo ultimo)|cancela (?:eso|lo ultimo|lo anterior)|olvidalo|olvida (?:eso|lo que dije|lo ultimo)|olviden (?:eso|lo que dije)|quita eso|quitalo|me retracto|retiro lo dicho|vuelve atras|volve atras|revierte|revertir|fue (?:un )?error|error mio|me confundi)(?= |$|,)"
@@ -57,12 +61,23 @@ def _patterns() -> tuple[tuple[str, re.Pattern[str]], ...]:
 def read_question(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """A question of a known kind; of another kind it goes to the host when it was put to the bot."""
     text = sentence.text
-    led = _LEAD.match(text) is not None and _TOLD.search(text) is None
+    if (tell := _TELL.search(text)) is not None and context.addressed:
+        what = tell["what"]
+        topic = (
+            "when"
+            if what in ("hora", "fecha", "dia", "horario", "cuando")
+            else "missing"
+            if what in ("lista", "que falta")
+            else "where"
+        )
+        start, end = sentence.span_of(tell)
+        return [Ask(topic, start=start, end=end, confidence=0.85)]
+    led = _LEAD.match(text) if _TOLD.search(text) is None else None
     if not (sentence.question or led):
         return []
     for topic, pattern in _patterns():
         found = pattern.search(text)
-        if found is None:
+        if found is None or (not sentence.question and led is not None and found.start() > led.start("asks") + 4):
             continue
         start, end = sentence.span_of(found)
         about = ""
@@ -98,7 +113,7 @@ def read_late(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     start, end = sentence.span_of(found)
     sentence.take_match(found)
     got = found.groupdict()
-    n, hours = got["n"] or got["n2"] or got["n3"], got["hours"] or got["hours2"] or got["hours3"]
+    n, hours = got["n"] or got["n2"] or got["n3"] or got["n4"], got["hours"] or got["hours2"] or got["hours3"]
     minutes = int(n) if n else None
     if hours:
         minutes = {"una": 60, "media": 30}.get(hours) or 60 * int(hours)

@@ -13,6 +13,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from functools import cache, lru_cache
 
+from planning.dishes.index import index_of_names
 from planning.replies.intents import Ask, Intent
 from planning.replies.slips import cuts, is_slip, without_a_letter
 from planning.replies.spanish.lexicon import PLAIN, expand, words
@@ -71,6 +72,7 @@ def _known() -> frozenset[str]:
     for table, column in (("dishes_es", "name"), ("ingredients_es", "name"), ("goods_es", "said")):
         for row in rows(table):
             found.update(re.findall(r"[^\W\d_]+", row[column].lower().translate(PLAIN)))
+    found |= index_of_names().vocabulary
     for row in rows("words_real_en"):  # what is a word in English, people say in Spanish, too
         found.update(row["words"].split())
     return frozenset(found | _ours())
@@ -143,8 +145,12 @@ def mended(word: str) -> str | None:
 def prepared(text: str) -> tuple[str, dict[str, str]]:
     """The text without accents, letter for letter, and its slips: word as typed (lower case) -> what stands for it. A
     past like "llevó" keeps its accent: without it it would be "llevo"."""
-    now = forms("bring", "1s") | forms("come", "1s") | {"apunto", "sumo", "anoto", "confirmo", "cancelo", "encargo"}
-    flat = text.translate(PLAIN)
+    now = (
+        forms("bring", "1s")
+        | forms("come", "1s")
+        | {"apunto", "sumo", "anoto", "confirmo", "cancelo", "encargo", "quedo"}
+    )
+    flat = text.replace("➕", "+").translate(PLAIN)
     for match in _ENDED.finditer(text):
         if match[0].lower().translate(PLAIN) in now:
             flat = f"{flat[: match.start()]}{match[0].lower()[:-1].translate(PLAIN)}ó{flat[match.end() :]}"
@@ -191,7 +197,13 @@ def joined(tokens: Sequence[Token]) -> list[Token]:
 
 def less_sure(message: Message, found: Sequence[Intent]) -> list[Intent]:
     """The readings, those a little less sure that rest on a mended word; a question changes nothing."""
-    at = [t.start for s in message.sentences for t in s.tokens if t.raw.lower().translate(PLAIN) in message.mended]
+    text = getattr(message, "original", "")
+    at = [
+        t.start
+        for s in message.sentences
+        for t in s.tokens
+        if text[t.start : t.end].lower().translate(PLAIN) in message.mended
+    ]
     return [
         replace(i, confidence=max(0.0, i.confidence - LESS_SURE))
         if not isinstance(i, Ask) and any(i.start <= k < i.end for k in at)

@@ -23,7 +23,7 @@ _PAST = re.compile(
 )
 _BROUGHT = "|".join(sorted(forms("bring", "p3") - forms("bring", "1s"), key=len, reverse=True))
 _WAS = re.compile(
-    rf" (?:{any_form('bring', 'i')}|{_BROUGHT}|[a-zñ]+ó|eramos|fuimos|estuvimos|vinimos|trajimos|hicimos|sobro|sobraron|quedo|quedaron|salio|dijiste|habia)(?= )"
+    rf" (?:{any_form('bring', 'i')}|{_BROUGHT}|[a-zñ]+ó|eramos|fuimos|estuvimos|vinimos|trajimos|hicimos|sobro|sobraron|quedaron|salio|dijiste|habia)(?= )"
 )
 _REPORTED = re.compile(
     r" (?:dijo|dice|dicen|decia|dijeron|conto|cuentan|(?:me|nos|le) cuenta|segun (?:el|la|mi|dicen|me)|me dijeron|comento|cree|piensa|escribio|prometio|asegura|jura|juro|avisa|opina|pregunto|grito) (?:que |a |mi |el |la )?"
@@ -35,7 +35,7 @@ _WISH = re.compile(
 )
 _THEY = any_form("bring", "3s", "3p", "s3p", "imp")
 _OTHERS = re.compile(
-    r"^ (?:no )?(?:traigan|lleven|vengan|traiga|lleva tu|trae|traete|traela|traelo|llevala|hagan|pongan|acuerdense|recuerden|recordad|acordaos|no olviden|llevad|traed|venid|poned|haced|traigais|lleveis|no (?:llevad|traigais|traigan|lleven|olvideis)|que (?:alguien|cada|todos))(?! (?:con|me))"
+    r"^ (?:no )?(?:traigan|lleven|vengan|traiga|lleva tu|trae|traete|traela|traelo|llevala|hagan|pongan|acuerdense|recuerden|recordad|acordaos|no olviden|llevad|traed|venid|poned|haced|traigais|lleveis|no (?:llevad|traigais|traigan|lleven|olvideis)|que (?:alguien|cada|todos))(?! (?:con|me|que (?:yo |nosotros )?(?:llevo|llevamos|traigo|traemos|voy|vamos|somos|pongo|ponemos|hago)))"
     r"| (?:alguien|quien|quienes|ustedes|vosotros|cada (?:uno|quien|cual)) (?:lleva|trae|puede|quiere|va|vio|sabe|lleve|traiga|ponga|pone|que)"
     r"|^ (?:tu|vos|usted|ustedes|vosotros|vosotras) "
 )

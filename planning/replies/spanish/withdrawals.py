@@ -34,9 +34,6 @@ _INSTEAD = re.compile(
     rf" (?:en (?:vez|lugar) (?:de|del)|a cambio (?:de|del)|no (?:sera|es)) (?P<old>.+?) ,? ?(?:(?:yo|mejor|les|os|te|al final|va|van|sera|sino|pues|ahora|nosotros) )*(?:(?:{ME})|(?:voy a|vamos a|puedo|prefiero) (?:{_INF})|va|van|sera|sino) (?P<new>.+) $"
     rf"| (?:(?:{ME})|(?:voy a|vamos a|puedo|prefiero) (?:{_INF})) (?P<new2>.+?) ,? ?(?:en (?:vez|lugar) (?:de|del)|y no) (?P<old2>.+) $"
 )
-_KEEPS = re.compile(
-    r" (?:dej(?:a|en|ad|o|amos|ame|enme)|manten(?:go|emos|me|ganme)?|sigue|sigo con|queda|sigue en pie|va) (?:el|la|los|las|mi|mis|igual|como)?"
-)
 
 
 def mine_in(text: str, context: ReplyContext) -> str | None:
@@ -62,11 +59,14 @@ def _named(dish: str) -> Dish | None:
     return guess.dish if guess.confidence >= 0.9 else None
 
 
-def read_withdrawals(sentence: Sentence, context: ReplyContext) -> list[Intent] | None:
-    """What becomes of one's own promises, what comes instead with it; None where nothing is said of them."""
+def read_withdrawals(sentence: Sentence, context: ReplyContext, earlier: str = "") -> list[Intent] | None:
+    """What becomes of one's own promises, what comes instead with it; None where nothing is said of them. `earlier` are
+    the sentences before."""
     if not context.own_promises:
         return None
     text = sentence.text
+    if earlier and mine_in(text, context) is None and (mine := mine_in(earlier, context)) is not None:
+        return _of_it(sentence, mine, context)
     for pattern in (_SWAP, _INSTEAD):
         found = pattern.search(text)
         if found is None:
@@ -88,6 +88,24 @@ def read_withdrawals(sentence: Sentence, context: ReplyContext) -> list[Intent] 
     if sentence.question:
         return None
     return _changed(sentence, context)
+
+
+_IT_GOES = re.compile(
+    r"^ (?:(?:asi que|mejor|por favor|entonces|pues|y|,) )*(?:quit|borr|sac|elimin|tach|cancel|anul|retir|baj)[a-z]*(?:la|lo|las|los)(?= $| ,| de la lista| por| mejor)|^ (?:(?:asi que|mejor|por favor|entonces|pues|y|,) )*(?:la|lo|las|los) (?:quit|borr|sac|elimin|tach|cancel|anul|retir)[a-z]*(?= )"
+)
+_IT_BECOMES = re.compile(
+    r"^ (?:(?:asi que|mejor|por favor|entonces|pues|y|,|que) )*(?:(?:anot|apunt|pon|cambi|sub|baj|hag|dej|ajust|corrij)[a-z]* (?:(?:la|lo|en|a|para|por|mejor|que|sean|con) )*|(?:que )?(?:sean|seran|son|mejor|para)(?: (?:mejor|para|unas|unos))* )(?P<n>[0-9]{1,4})(?: (?:porciones|raciones|personas|mejor))*(?= $| ,| por favor)"
+)
+
+
+def _of_it(sentence: Sentence, mine: str, context: ReplyContext) -> list[Intent] | None:
+    """What is said of the dish the sentence before named: "sácala de la lista", "anoten dieciocho"."""
+    if (goes := _IT_GOES.search(sentence.text)) is not None:
+        return [_drop(sentence, mine, goes, context)]
+    if (becomes := _IT_BECOMES.search(sentence.text)) is not None:
+        start, end = sentence.span_of(becomes)
+        return [ChangePromise(mine, float(becomes["n"]), start=start, end=end, confidence=0.86)]
+    return None
 
 
 def _drop(sentence: Sentence, mine: str, found: re.Match[str], context: ReplyContext) -> DropPromise:
@@ -130,7 +148,7 @@ def _changed(sentence: Sentence, context: ReplyContext) -> list[Intent] | None:
         start, end = sentence.span_of(twice)
         factor = 3.0 if twice["x"].startswith("trip") else 0.5 if twice["x"] == "mitad" else 2.0
         return [ChangePromise(mine, factor=factor, start=start, end=end, confidence=0.86)]
-    many = _FOR.search(text)
+    many = next((m for m in _FOR.finditer(text) if not _SHORT.match(text[m.end() :])), None)
     if many is not None:
         start, end = sentence.span_of(many)
         return [ChangePromise(mine, float(many["n"] or many["p"]), start=start, end=end, confidence=0.86)]
@@ -139,13 +157,9 @@ def _changed(sentence: Sentence, context: ReplyContext) -> list[Intent] | None:
     return None
 
 
-def stays(sentence: Sentence, context: ReplyContext) -> bool:
-    """ "Mi slaw sigue en pie": nothing changes."""
-    return (
-        bool(context.own_promises)
-        and mine_in(sentence.text, context) is not None
-        and _KEEPS.search(sentence.text) is not None
-    )
+_SHORT = re.compile(
+    r" (?:no (?:bastan|alcanzan|alcanza|van a alcanzar|son suficientes|llegan|da)|(?:son|es) (?:poc[oa]s?|muy poc[oa]s?)|se (?:queda|quedan) cort)"
+)
 
 
 def not_answered(found: list[Intent], context: ReplyContext) -> list[Intent]:
