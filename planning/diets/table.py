@@ -67,8 +67,30 @@ def diets(potluck: Potluck) -> tuple[DietRow, ...]:
         for need in needs:
             together = needs if alone else allergies if need in allergies else ()
             for part, categories in PARTS.items():
-                rows.append(_row(potluck.promises, guest.id, need, together or (need,), part, categories))
+                row = _row(potluck.promises, guest.id, need, together or (need,), part, categories)
+                rows.append(_from_own_kitchen(row, potluck) if _strict(guest, need) else row)
     return tuple(rows)
+
+
+BY_KITCHEN = ("kosher", "halal")
+"""Needs that are about the kitchen too, which no list of ingredients tells of (`diets.csv`, its sources)."""
+
+
+def _strict(guest: Guest, need: str) -> bool:
+    """Whether a need that is about the kitchen is kept strictly."""
+    if need not in BY_KITCHEN:
+        return False
+    said = " ".join(n.severity for n in guest.all_needs() if need in needs_in(n.need)).casefold()
+    return any(word in said for word in ("strict", "sever", "estrict"))
+
+
+def _from_own_kitchen(row: DietRow, potluck: Potluck) -> DietRow:
+    """The row with every dish of somebody else's kitchen to be asked about, whatever is listed in it."""
+    own = {p.id for p in potluck.promises_of(row.guest)}
+    kept = tuple(p for p in row.safe_promises if p in own)
+    filling = any(p.id in kept and p.category in FILLS[row.category] for p in potluck.promises)
+    asked = (*row.ask_first, *(p for p in row.safe_promises if p not in own))
+    return DietRow(row.guest, row.need, row.category, kept, asked, not filling)
 
 
 def _row(

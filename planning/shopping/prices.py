@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import math
+import re
 from collections.abc import Sequence
 from decimal import ROUND_HALF_UP, Decimal, localcontext
 from functools import cache
 
 from planning.portions import Item, Package
+from planning.portions.catalogue import find
 from planning.portions.measures import NoConversion, convert
 from planning.portions.names import words
 from planning.potluck import Money, Potluck, Price
@@ -21,6 +23,10 @@ PACKAGE_WORDS = frozenset((
     "package", "pack", "packet", "bag", "bottle", "can", "box", "jar", "tub", "carton", "jug", "pan", "loaf", "bunch",
     "case", "container", "tin",
 ))  # fmt: skip
+_OF_SO_MANY = re.compile(
+    r"^(?:pack(?:age|et)?|box|bag|case|sleeve) of (?P<n>[1-9][0-9]{0,4})$|^(?P<m>[1-9][0-9]{0,4})[- ](?:pack|count|ct)$"
+)
+"""A price for a package of a counted thing: so many of them are bought as hold the need."""
 PRICE_UNITS = {
     "lbs": "lb", "pound": "lb", "ounce": "oz", "gram": "g", "kilo": "kg", "kilogram": "kg", "liter": "L", "litre": "L",
     "l": "L", "ml": "mL", "gallon": "gal", "quart": "qt", "pint": "pt", "cups": "cup", "piece": "each", "one": "each",
@@ -36,7 +42,17 @@ def estimates() -> dict[str, Decimal]:
 def own_price(potluck: Potluck, *names: str) -> Price | None:
     """The host's figure for a thing under any of these names, or None."""
     asked = {words(name) for name in names}
-    return next((price for item, price in potluck.prices.items() if words(item) in asked), None)
+    exact = next((price for item, price in potluck.prices.items() if words(item) in asked), None)
+    if exact is not None:
+        return exact
+    return next((price for item, price in potluck.prices.items() if words(_row_of(item)) in asked), None)
+
+
+@cache
+def _row_of(item: str) -> str:
+    """The table's name of a thing: "paper napkins" are napkins."""
+    found = find(item)
+    return found.name if found is not None else item
 
 
 def currency_of(potluck: Potluck) -> str:
@@ -78,6 +94,8 @@ def cost_of(
 
 def _units_paid(per: str, item: Item, buy: float, buy_unit: str, packages: Sequence[Package]) -> Decimal | None:
     said = " ".join(per.lower().split())
+    if (number := _OF_SO_MANY.search(said)) is not None and buy_unit == "each":
+        return Decimal(math.ceil(buy / int(number["n"] or number["m"])))
     same = [p for p in packages if p.size.lower() == said]
     if same:
         return Decimal(sum(p.count for p in packages))

@@ -294,3 +294,14 @@ def test_common_vegan_and_gluten_free_offers_exist_for_every_part_of_a_meal() ->
         for need in ("vegan", "gluten-free", "dairy-free", "nut-free", "vegetarian", "egg"):
             assert [one for one in catalogue() if one.category == part and usually_fits(one, need)], (part, need)
     assert dish_named("vegan brownies") is not None
+
+
+def test_a_strictly_kept_kosher_need_is_about_the_kitchen_too_so_every_other_cook_is_asked() -> None:
+    strict = Guest("mei", "Mei", Answer.YES, needs=(Need("kosher", 1, "strict"),))
+    theirs = dish("hummus", "chickpeas", "tahini", category="side", id="theirs")
+    own = Promise("own", "mei", "potato kugel", "side", ingredients=("potato", "egg", "oil"))
+
+    row = next(r for r in diets(supper(strict, theirs, own)) if r.category == "side")
+
+    assert row.safe_promises == ("own",)
+    assert row.ask_first == ("theirs",)

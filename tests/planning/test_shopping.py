@@ -290,3 +290,11 @@ def test_who_brings_plates_and_cups_spares_both() -> None:
 
     assert {"plates", "cups"}.isdisjoint(bought)
     assert "napkins" in bought
+
+
+@pytest.mark.parametrize("per", ["pack of 100", "100 pack", "box of 100"])
+def test_a_price_for_so_many_buys_as_many_packs_as_hold_the_need(per: str) -> None:
+    priced = supper(40, prices={"paper napkins": Price(usd("2.50"), per)})
+    row = rows(priced)["napkins"]
+
+    assert row.cost == Money(Decimal("2.50") * -(-int(row.need) // 100), "USD")

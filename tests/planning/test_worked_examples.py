@@ -133,7 +133,7 @@ def test_w10_school_slaw_for_a_hundred() -> None:
 
 def test_w11_iowa_state_meat_by_the_pound() -> None:
     # Bony meat gives 2 servings a pound, boneless ham 4 (Q232, Q230).
-    assert bought(cookout(40, "fried chicken"), "fried chicken", "lb") == pytest.approx(20, rel=0.005)
+    assert bought(cookout(40, "fried chicken"), "chicken on the bone", "lb") == pytest.approx(20, rel=0.005)
     assert bought(cookout(40, "ham slices"), "ham slices", "lb") == pytest.approx(10, rel=0.005)
 
 
