@@ -4,6 +4,7 @@ from decimal import Decimal, InvalidOperation
 
 from bot.context import Turn
 from bot.goods import goods, meant
+from bot.outgoing import Buttons
 from bot.registry import Registry
 from bot.texts import Html
 from planning.changes import Refusal, pay, set_price, want_item
@@ -116,6 +117,11 @@ async def paid(turn: Turn) -> None:
     if turn.words:
         figure, _, what = turn.words.partition(" ")
         turn.change(pay(turn.potluck, turn.actor, _money(figure), _currency(turn, figure), what.strip()), "did-pay")
+    paid_sheet(turn, buttons=[[turn.undo_button()]] if turn.words else ())
+
+
+def paid_sheet(turn: Turn, *, buttons: Buttons = ()) -> None:
+    """Who paid what, and who gives whom how much so that all is even."""
     transfers = evening_out(turn.potluck)
     lines = [
         turn.voice("paid-row", name=g.name, money=p.money, what=p.what, has_what=bool(p.what))
@@ -127,7 +133,7 @@ async def paid(turn: Turn) -> None:
     for t in transfers:
         a, b = turn.potluck.guest(t.from_), turn.potluck.guest(t.to)
         lines.append(turn.voice("owes-row", name=a.name if a else t.from_, to=b.name if b else t.to, money=t.money))
-    turn.post(Html("\n".join([turn.voice("paid-head"), *lines])), buttons=[[turn.undo_button()]] if turn.words else ())
+    turn.post(Html("\n".join([turn.voice("paid-head"), *lines])), buttons=buttons)
 
 
 def _money(figure: str) -> Decimal:

@@ -61,10 +61,7 @@ async def asked(turn: Turn) -> None:
     if found is not None and needs:
         lines = [turn.voice("eat-of-dish", dish=found.dish, said=turn.voice.say(say_of(found, n))) for n in needs]
     elif found is not None and not _OWN.search(turn.words):
-        what = listed(found)
-        contains = [turn.voice.plain("prints-need", need=a) for a in sorted(what.contains)]
-        items, basis = list(found.ingredients or ()), what.basis.replace(" ", "-")
-        lines = [turn.voice("eat-in-dish", dish=found.dish, contains=contains, items=items, basis=basis)]
+        lines = [_in_dish(turn, found)]
     elif needs:
         lines = [line for need in needs for line in _who_has(turn, need, dishes)]
     else:
@@ -131,6 +128,44 @@ def _who_has(turn: Turn, need: str, dishes: Iterable[Promise]) -> list[Html]:
             open_.append(promise.dish)
     head = turn.voice("eat-who-has", what=name, n=len(lines))
     return [head, *lines, *([turn.voice("eat-who-unknown", dishes=open_)] if open_ else [])]
+
+
+def told_of_guest(turn: Turn, guest: Guest, dish: Promise | None) -> None:
+    """ "Is the lasagna ok for Yuki?": to the host and to Yuki by Yuki's needs; to others what is in it, and to ask her.
+
+    What somebody cannot eat is not said in the group."""
+    mine = guest.id == turn.me or may_manage(turn.potluck, turn.actor)
+    if not mine:
+        if dish is not None:
+            turn.say("eat-ask-them", name=guest.name, about=_in_dish(turn, dish), known=True)
+        else:
+            turn.say("eat-ask-them", name=guest.name, about="", known=False)
+        return
+    needs = [one.need for one in guest.all_needs()]
+    dishes = [dish] if dish is not None else [p for p in turn.potluck.promises if p.category != "supplies"]
+    if not needs:
+        turn.say("eat-none-told", name=guest.name)
+        return
+    lines = [turn.voice("eat-for-guest", name=guest.name)]
+    for one in dishes[:MOST_DISHES]:
+        said = "; ".join(str(turn.voice.say(say_of(one, need))).rstrip(".") for need in needs[:MOST_NAMED])
+        lines.append(turn.voice("eat-of-dish", dish=one.dish, said=Html(said)))
+    text = Html("\n".join([*lines, turn.voice("eat-note")]))
+    if turn.private:
+        turn.post(text)
+    elif turn.person.can_dm:
+        turn.post(text, where="private")
+        turn.say("eat-told-private")
+    else:
+        turn.say("eat-in-private", buttons=[[_door(turn)]])
+
+
+def _in_dish(turn: Turn, found: Promise) -> Html:
+    """What is in it, by its cook's words or as usually made."""
+    what = listed(found)
+    contains = [turn.voice.plain("prints-need", need=a) for a in sorted(what.contains)]
+    items, basis = list(found.ingredients or ()), what.basis.replace(" ", "-")
+    return turn.voice("eat-in-dish", dish=found.dish, contains=contains, items=items, basis=basis)
 
 
 def _door(turn: Turn) -> Link:

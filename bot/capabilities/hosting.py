@@ -1,5 +1,7 @@
 """What hosts change: date, place, size, answer-by, co-hosts; and calling it off."""
 
+import re
+from dataclasses import replace
 from decimal import Decimal, InvalidOperation
 
 from bot.buttons import Button
@@ -226,9 +228,24 @@ async def cohost(turn: Turn) -> None:
 
 
 async def new_host(turn: Turn) -> None:
-    guest = await _seen(turn)
-    turn.change(hand_over(turn.potluck, turn.actor, guest.id), "did-host")
+    handed_over(turn, await _seen(turn))
+
+
+MINE = re.compile(
+    r"^(?:at )?(?:my|our|mi|nuestr[oa])\b|^(?:at )?(?:mine|ours)$|^(?:en )?mi casa\b", re.IGNORECASE
+)
+
+
+def handed_over(turn: Turn, guest: Guest, by: Actor | None = None) -> None:
+    """Another host; a place told as "my place" was the old one's, and is asked about."""
+    before = turn.potluck
+    turn.change(hand_over(before, by or turn.actor, guest.id), "did-host")
     turn.say("host-new", name=mention(guest), buttons=[[turn.undo_button()]])
+    old = before.guest(before.host)
+    if old is not None and MINE.search(before.place):
+        theirs = turn.voice.plain("place-of", name=old.name)
+        turn.change(replace(turn.potluck, place=theirs))
+        turn.say("host-new-place", place=theirs, reply=False)
 
 
 def register(app: Registry) -> None:

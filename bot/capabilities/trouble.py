@@ -81,7 +81,7 @@ async def pressed(turn: Turn) -> None:
 
 async def dish_pressed(turn: Turn) -> None:
     found = turn.known_promise(turn.args[0])
-    await _lost(turn, found)
+    await lost(turn, found)
     turn.toast("answer-below")
 
 
@@ -166,11 +166,11 @@ async def _take(turn: Turn, found: Trouble) -> None:
             after, power = restore_kitchen(before, turn.actor), found.kind != "oven-back"
             await changed(turn, before, after, "trouble-works-again", power=power)
         case "burnt":
-            lost = dish_named(turn, found.about, before.promises)
-            if lost is None:
+            burnt = dish_named(turn, found.about, before.promises)
+            if burnt is None:
                 turn.say("trouble-which-dish", buttons=[[Button(p.dish, "lostdish", (p.id,))] for p in _food(before)])
                 return
-            await _lost(turn, lost)
+            await lost(turn, burnt)
         case "no-show":
             who = person_named(before, found.about)
             if who is None:
@@ -214,9 +214,10 @@ async def _crowd(turn: Turn, number: int) -> None:
     await changed(turn, before, after, "trouble-more", n=number)
 
 
-async def _lost(turn: Turn, lost: Promise) -> None:
+async def lost(turn: Turn, dish: Promise) -> None:
+    """The dish is off the table: what that changes."""
     before = turn.potluck
-    await changed(turn, before, lose_dish(before, turn.actor, lost.id), "trouble-burnt", dish=lost.dish)
+    await changed(turn, before, lose_dish(before, turn.actor, dish.id), "trouble-burnt", dish=dish.dish)
 
 
 async def _absent(turn: Turn, guest_id: str) -> None:

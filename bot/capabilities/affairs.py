@@ -1,0 +1,192 @@
+"""In words: who paid what, who hosts, what was thrown out, when a dish goes in, who may eat it, whose pot it is."""
+
+from __future__ import annotations
+
+import re
+from datetime import timedelta
+
+from bot.buttons import Button
+from bot.capabilities.buying import paid_sheet
+from bot.capabilities.eating import told_of_guest
+from bot.capabilities.hosting import handed_over
+from bot.capabilities.leftovers import containers
+from bot.capabilities.trouble import lost
+from bot.context import Turn
+from bot.kitchen_words import step_line
+from bot.naming import dish_named
+from bot.outgoing import mention
+from bot.registry import Registry
+from bot.texts import Html
+from bot.understood import place_of
+from planning.changes import Actor, Refusal, add_cohost, find_guest, may_manage, pay
+from planning.potluck import Guest, Promise, Stage
+from planning.theday.affairs import Affair, currency_of, languages, read_affairs
+from planning.theday.evening import of_a_table
+
+NEAR = timedelta(days=2)
+"""What was thrown out so shortly before the start was for this table (common practice, no source)."""
+OWN = re.compile(r"(?:mine|ours|it|)")
+_ARTICLE = re.compile(r"^(?:the|my|our|some|el|la|los|las|mi|mis|unos|unas)\s+")
+_COOKED = re.compile(r"\b(?:in|on|oven|grill|stove|plug|freezer|out|horno|fuego|olla)\b")
+
+
+async def read_words(turn: Turn) -> None:
+    event = turn.event
+    if event.kind != "message" or event.media is not None or event.forwarded or event.person.anonymous:
+        return
+    if not turn.has_potluck or turn.potluck.stage is not Stage.PLANNED or place_of(turn) == "person":
+        return
+    for language in dict.fromkeys((turn.voice.language, *languages())):
+        found = read_affairs(turn.words, language)
+        if found and await _take(turn, found, addressed=place_of(turn) is not None):
+            turn.handled = not found[0].rest
+            turn.words = found[0].rest or turn.words
+            return
+
+
+async def _take(turn: Turn, found: tuple[Affair, ...], *, addressed: bool) -> bool:
+    first = found[0]
+    match first.kind:
+        case "paid" | "owe":
+            return _paid(turn, found, addressed=addressed)
+        case "cohost" | "host" | "host-asked" if may_manage(turn.potluck, turn.actor):
+            return _role(turn, first)
+        case "take-over":
+            return await _takes_over(turn)
+        case "binned":
+            return await _binned(turn, first)
+        case "when-dish":
+            return _when(turn, first)
+        case "ok-for":
+            who = find_guest(turn.potluck, first.name)
+            if who is None or not (addressed or may_manage(turn.potluck, turn.actor)):
+                return False
+            dish = dish_named(turn, first.thing, turn.potluck.promises) if first.thing else None
+            if first.thing and dish is None:
+                return False
+            told_of_guest(turn, who, dish)
+            return True
+        case "whose" if turn.now >= turn.potluck.starts_at:
+            return _whose(turn)
+        case _:
+            return False
+
+
+def _paid(turn: Turn, found: tuple[Affair, ...], *, addressed: bool) -> bool:
+    """Each sum is noted for whoever paid it; in the open chat only what is plainly for a table."""
+    things = [_ARTICLE.sub("", a.thing) for a in found]
+    bought = (re.split(r"\s*(?:,|\band\b|\by\b|&)\s*", thing) for thing in things)
+    if not addressed and not all(any(of_a_table(p, turn.voice.language) for p in parts) for parts in bought):
+        return False
+    for one, thing in zip(found, things, strict=True):
+        who = find_guest(turn.potluck, one.name) if one.name else None
+        if one.name and who is None:
+            if not addressed:
+                return False
+            raise Refusal("refused-unknown-person", name=one.name[:60])
+        by = Actor(who.id, who.name, username=who.username) if who is not None else turn.actor
+        paid = turn.potluck.payments
+        currency = currency_of(one.unit, turn.potluck.timezone, paid[0].money.currency if paid else None)
+        if one.amount is not None:
+            turn.change(pay(turn.potluck, by, one.amount, currency, thing), "did-pay")
+    paid_sheet(turn, buttons=[[turn.undo_button()]])
+    return True
+
+
+def _role(turn: Turn, said: Affair) -> bool:
+    who = find_guest(turn.potluck, said.name)
+    if who is None or who.id == turn.potluck.host:
+        return False
+    if said.kind == "cohost":
+        if who.id not in turn.potluck.cohosts:
+            turn.change(add_cohost(turn.potluck, turn.actor, who.id), "did-cohost")
+        turn.say("cohost-new", name=mention(who), buttons=[[turn.undo_button()]])
+    elif said.kind == "host":
+        handed_over(turn, who)
+    else:
+        turn.say("host-asked", name=mention(who), buttons=[_hand_button(turn, who)])
+    return True
+
+
+def _hand_button(turn: Turn, who: Guest) -> list[Button]:
+    asked = ("asked",) if may_manage(turn.potluck, turn.actor) else ()
+    return [Button(turn.voice.plain("button-hand-over", name=who.name), "handover", (who.id, *asked))]
+
+
+async def _takes_over(turn: Turn) -> bool:
+    """A co-host may; of anybody else the host is asked."""
+    potluck, me = turn.potluck, turn.guest()
+    if me is None or me.id == potluck.host:
+        return False
+    if may_manage(potluck, turn.actor):
+        handed_over(turn, me)
+    else:
+        host = potluck.guest(potluck.host)
+        turn.say("host-offered", name=me.name, host=host.name if host else "", buttons=[_hand_button(turn, me)])
+    return True
+
+
+async def hand_pressed(turn: Turn) -> None:
+    """By the host, or by whoever was asked to."""
+    who = turn.known_guest(turn.args[0])
+    host = turn.known_guest(turn.potluck.host or "")
+    asked = who.id == turn.me and turn.args[1:] == ("asked",)
+    if not may_manage(turn.potluck, turn.actor) and not asked:
+        raise Refusal("refused-not-host", host=host.name)
+    handed_over(turn, who, by=Actor(host.id, host.name) if asked else None)
+    turn.toast("answer-below")
+
+
+async def _binned(turn: Turn, said: Affair) -> bool:
+    """It is off the table, with what that changes; after the meal it is only tidying up."""
+    potluck = turn.potluck
+    if not potluck.starts_at - NEAR <= turn.now <= potluck.ends:
+        return False
+    dish = _dish(turn, said.thing)
+    mixes = re.search(r"\btoss", turn.words.casefold()) and not re.search(r"\b(?:out|away|bin|trash)\b", turn.words)
+    if dish is None or (dish.category == "salad" and mixes):
+        return False
+    if turn.me not in (dish.guest, *dish.sharers) and not may_manage(potluck, turn.actor):
+        return False
+    await lost(turn, dish)
+    return True
+
+
+def _dish(turn: Turn, thing: str) -> Promise | None:
+    """The dish named; "mine" and "it" are one's only one."""
+    thing = _ARTICLE.sub("", thing)
+    if OWN.fullmatch(thing):
+        own = [p for p in turn.potluck.promises_of(turn.me) if p.category not in ("drink", "supplies")]
+        return own[0] if len(own) == 1 else None
+    own_first = dish_named(turn, thing, turn.potluck.promises_of(turn.me))
+    return own_first or dish_named(turn, thing, turn.potluck.promises)
+
+
+def _when(turn: Turn, said: Affair) -> bool:
+    """ "When does my lasagna go in?": its steps in the timeline; without any, how to say how it is heated."""
+    if said.thing == "it" and not _COOKED.search(turn.words.casefold()):
+        return False
+    dish = _dish(turn, said.thing)
+    if dish is None:
+        return False
+    planner = turn.services.planner
+    known = planner.timeline(turn.potluck) if planner is not None else None
+    steps = [s for s in (known.doable if known is not None else ()) if s.promise == dish.id]
+    if not steps:
+        turn.say("when-dish-unknown", dish=dish.dish, frozen=dish.frozen_lb is not None)
+        return True
+    lines = [turn.voice("when-dish"), *(step_line(turn.voice, turn.potluck, s) for s in steps[:6])]
+    turn.post(Html("\n".join(lines)))
+    return True
+
+
+def _whose(turn: Turn) -> bool:
+    """What still waits to go home, with buttons; of what is not on the list the words themselves ask everybody."""
+    text, buttons = containers(turn)
+    turn.post(Html("\n".join([turn.voice("whose-asked"), text])), buttons=buttons)
+    return True
+
+
+def register(app: Registry) -> None:
+    app.reader(read_words, order=28)
+    app.button("handover", hand_pressed)

@@ -1,0 +1,159 @@
+"""What people write of everything around the food: who paid what, who hosts, what was thrown out, when a dish goes in,
+whether it is for somebody, whose bowl this is. The sentences stand in `data/words_affairs.csv`.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from decimal import Decimal
+from functools import cache
+
+from planning.tables import rows
+from planning.word_patterns import restored, said_in
+
+LONGEST, MOST_WORDS, MOST_FOUND = 400, 26, 6
+_ENDS = re.compile(r"(?<=[!?…])\s+|(?<=[^\d\W][.])\s+|(?<=\d[.])\s+(?=[^\d])|\n+")
+_CLAUSES = re.compile(r"\s*(?:,|;|\band\b|\by\b|&)\s*(?=\S)")
+_SIGNS = re.compile(r"[\U0001f000-\U0001faff\u2600-\u27bf\ufe0f\u200d]+|(?<!\w)[:;]-?[()DpP](?!\w)")
+_UNITS = {
+    "$": "USD", "dollar": "USD", "buck": "USD", "usd": "USD", "dólares": "USD", "dolares": "USD", "€": "EUR",
+    "euro": "EUR", "eur": "EUR", "£": "GBP", "pound": "GBP", "quid": "GBP", "gbp": "GBP", "mxn": "MXN", "cop": "COP",
+    "peso": "peso", "soles": "PEN",
+}  # fmt: skip
+_OF_A_ZONE = (
+    ("Europe/London", "GBP"), ("Europe/", "EUR"), ("America/Mexico", "MXN"), ("America/Monterrey", "MXN"),
+    ("America/Tijuana", "MXN"), ("America/Bogota", "COP"), ("America/Lima", "PEN"), ("America/Argentina", "ARS"),
+    ("America/Santiago", "CLP"), ("America/Toronto", "CAD"), ("America/Vancouver", "CAD"), ("Australia/", "AUD"),
+)  # fmt: skip
+"""By CLDR's currency of the territory; elsewhere in the Americas a peso is a Mexican one, and a bare sum is in USD."""
+
+
+@dataclass(frozen=True)
+class Affair:
+    """`name` a person as said ("" the writer), `thing` a dish or what was paid for, `amount` and `unit` a sum as said;
+    `rest` the other sentences of the message, as typed."""
+
+    kind: str
+    name: str = ""
+    thing: str = ""
+    amount: Decimal | None = None
+    unit: str = ""
+    rest: str = ""
+
+
+def read_affairs(words: str, language: str = "en") -> tuple[Affair, ...]:
+    """What the first sentence of such a kind says; several of money, each a clause. Pure; 400 characters are read.
+
+    >>> [(a.name, str(a.amount), a.thing) for a in read_affairs("omar paid 9 for lemons, tess 22 for cheese")]
+    [('omar', '9', 'lemons'), ('tess', '22', 'cheese')]
+    """
+    sentences = [s for s in _ENDS.split(words[:LONGEST]) if s.strip()]
+    for n, sentence in enumerate(sentences):
+        plain = _plain(sentence)
+        if not plain or len(plain.split()) > MOST_WORDS:
+            continue
+        rest = " ".join(s.strip() for k, s in enumerate(sentences) if k != n)
+        found = list(_of(plain, language))
+        if found:
+            more = [a for s in sentences[n + 1 :] if found[0].kind == "paid" for a in _of(_plain(s), language)]
+            paid = tuple(a for a in (*found, *more) if a.kind == "paid")[:MOST_FOUND]
+            if paid:
+                return paid
+            return (Affair(**{**found[0].__dict__, "rest": rest}),)
+        first, _, tail = plain.partition(",")
+        head = next(_one(first.strip(), language), None) if tail else None
+        if head is not None and head.kind in ("binned", "take-over", "cohost", "host"):
+            return (Affair(**{**head.__dict__, "rest": " ".join(p for p in (tail.strip(), rest) if p)}),)
+    return ()
+
+
+def _plain(sentence: str) -> str:
+    return " ".join(restored(_SIGNS.sub(" ", sentence)).casefold().split()).strip(" .!?…,¿¡")
+
+
+def _of(plain: str, language: str) -> Iterator[Affair]:
+    """Clauses of money one by one, where each is one; else the whole."""
+    pieces = [p for p in _split(plain, language) if p]
+    if len(pieces) > 1:
+        yield from pieces
+        return
+    yield from _one(plain, language)
+
+
+def _split(plain: str, language: str) -> list[Affair]:
+    """The sentence cut at its commas and "and"s wherever every part, or two joined, tells of money."""
+    cuts = [0, *(m.end() for m in _CLAUSES.finditer(plain)), len(plain) + 1]
+    found: list[Affair] = []
+    at = 0
+    while at < len(cuts) - 1:
+        for end in range(len(cuts) - 1, at, -1):
+            piece = plain[cuts[at] : cuts[end]]
+            piece = re.sub(r"\s*(?:,|;|\band|\by|&)\s*$", "", piece).strip()
+            kinds = ("paid", "paid-on") if found else ("paid",)
+            one = next((a for a in _one(piece, language, also_on=bool(found)) if a.kind in kinds), None)
+            if one is not None and not _holds_two(piece):
+                found.append(Affair("paid", one.name, one.thing, one.amount, one.unit))
+                at = end
+                break
+        else:
+            return []
+    return found
+
+
+def _holds_two(piece: str) -> bool:
+    """Two sums of money in one piece: it is to be cut further."""
+    return (
+        len(
+            re.findall(
+                r"(?:paid|spent|pag[oó]|gast[oó]|pagu[eé]|gast[eé])\b|\b\w+ \d+(?:[.,]\d+)? (?:for|por)\b", piece
+            )
+        )
+        > 1
+    )
+
+
+def _one(plain: str, language: str, *, also_on: bool = False) -> Iterator[Affair]:
+    for kind, pattern in _patterns(language):
+        match = pattern.fullmatch(plain)
+        if match is None or (kind == "paid-on" and not also_on):
+            continue
+        got = match.groupdict()
+        name = (got.get("name") or "").strip()
+        thing = (got.get("what") or got.get("thing") or "").strip(" ,.")
+        amount, unit = _sum(got.get("sum") or "")
+        if kind in ("paid", "paid-on", "owe") and (amount is None or amount <= 0):
+            continue
+        yield Affair(kind, "" if name in ("i", "we") else name, thing, amount, unit)
+        return
+
+
+def _sum(said: str) -> tuple[Decimal | None, str]:
+    digits = re.search(r"\d+(?:[.,]\d+)?", said)
+    if digits is None:
+        return None, ""
+    figure = digits.group()
+    # "45.000" has thousands, "19.40" has cents.
+    plain = re.sub(r"[.,](?=\d{3}$)", "", figure).replace(",", ".")
+    unit = next((u for word, u in _UNITS.items() if word in said), "")
+    return Decimal(plain), unit
+
+
+def currency_of(unit: str, timezone: str, known: str | None) -> str:
+    """The currency of a sum: as said, else the one already reckoned in, else that of the zone's country."""
+    of_zone = next((c for zone, c in _OF_A_ZONE if timezone.startswith(zone)), "")
+    if unit == "peso":
+        return known or (of_zone if of_zone not in ("", "EUR", "GBP", "AUD", "CAD") else "MXN")
+    if unit == "USD" and of_zone not in ("", "EUR", "GBP"):
+        return known or of_zone  # the sign, which many pesos and dollars share
+    return unit or known or of_zone or "USD"
+
+
+@cache
+def _patterns(language: str) -> tuple[tuple[str, re.Pattern[str]], ...]:
+    return tuple((row["kind"], said) for row, said in said_in("words_affairs", language))
+
+
+def languages() -> tuple[str, ...]:
+    return tuple(dict.fromkeys(row["language"] for row in rows("words_affairs")))

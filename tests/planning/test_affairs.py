@@ -1,0 +1,93 @@
+"""Money, hosting, what was thrown out and whose pot it is: whole sentences of a kind, and what only sounds like one."""
+
+from decimal import Decimal
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from planning.theday.affairs import currency_of, read_affairs
+
+
+@pytest.mark.parametrize(
+    ("words", "sums"),
+    [
+        ("i paid $42 for plates and drinks, split it?", [("", "42", "plates and drinks")]),
+        ("bought drinks 36 dollars and tomas paid 12 for cheese", [("", "36", "drinks"), ("tomas", "12", "cheese")]),
+        ("omar paid 9 for lemons, tess 22 for cheese", [("omar", "9", "lemons"), ("tess", "22", "cheese")]),
+        ("turkey was 38 bucks. ling paid 15 for wine", [("", "38", "turkey"), ("ling", "15", "wine")]),
+        ("plates and cups were 19.40", [("", "19.40", "plates and cups")]),
+        ("31 for ice and charcoal from me", [("", "31", "ice and charcoal")]),
+        ("gasté 640 pesos en tortillas y platos, cómo quedamos", [("", "640", "tortillas y platos")]),
+        ("Beto pagó 200 por el pastel", [("beto", "200", "el pastel")]),
+        ("pagué 45.000 en hielo", [("", "45000", "hielo")]),
+    ],
+)
+def test_each_sum_is_read_with_who_paid_it_and_what_for(words, sums):
+    found = read_affairs(words) or read_affairs(words, "es")
+
+    assert [(a.name, str(a.amount), a.thing) for a in found] == sums
+
+
+@pytest.mark.parametrize(
+    ("words", "kind", "name", "thing"),
+    [
+        ("hope is my cohost", "cohost", "hope", ""),
+        ("lia is host now", "host", "lia", ""),
+        ("I have a fever. Hope can you take over?", "host-asked", "hope", ""),
+        ("ok i'm taking over", "take-over", "", ""),
+        ("tossed mine. bringing 3 pizzas instead", "binned", "", "mine"),
+        ("I threw the chili out", "binned", "", "the chili"),
+        ("so when does my lasagna go in then?", "when-dish", "", "lasagna"),
+        ("when do i have to take the turkey out of the freezer", "when-dish", "", "turkey"),
+        ("is the lasagna ok for yuki?", "ok-for", "yuki", "lasagna"),
+        ("whats safe for june", "ok-for", "june", ""),
+        ("whose blue bowl is this?", "whose", "", ""),
+        ("bread knife is still there, its mine", "whose", "", ""),
+    ],
+)
+def test_a_sentence_of_affairs_is_read(words, kind, name, thing):
+    (found,) = read_affairs(words)
+
+    assert (found.kind, found.name, found.thing) == (kind, name, thing)
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "I paid attention",
+        "dinner was 7",
+        "we are 12",
+        "bringing 12 rolls for the kids",
+        "my wife is at work",
+        "my son is in hospital",
+        "the rolls are mine",
+        "can vegans eat the stew",
+        "what can i eat",
+        "when do we eat",
+        "is there room in the bin",
+        "pago yo luego",
+    ],
+)
+def test_what_only_sounds_like_it_is_left_alone(words):
+    assert [a for lang in ("en", "es") for a in read_affairs(words, lang)] == []
+
+
+@given(st.decimals(min_value=Decimal("0.01"), max_value=Decimal(99999), places=2), st.sampled_from(["$", "€", "£"]))
+def test_a_sum_is_read_to_the_cent(amount, sign):
+    (found,) = read_affairs(f"i paid {sign}{amount} for ice")
+
+    assert found.amount == amount
+
+
+@given(st.text(max_size=80))
+def test_any_words_at_all_are_read_without_harm(words):
+    assert all(a.amount is None or a.amount > 0 for lang in ("en", "es") for a in read_affairs(words, lang))
+
+
+def test_a_peso_and_a_bare_sum_are_those_of_the_place():
+    assert currency_of("peso", "America/Bogota", None) == "COP"
+    assert currency_of("peso", "America/Mexico_City", None) == "MXN"
+    assert currency_of("", "Europe/Madrid", None) == "EUR"
+    assert currency_of("", "America/Chicago", None) == "USD"
+    assert currency_of("", "America/Chicago", "EUR") == "EUR"
