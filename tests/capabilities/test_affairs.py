@@ -10,7 +10,10 @@ AFTER = until("2027-09-18T18:30")
 async def test_sums_in_one_sentence_are_noted_for_whoever_paid_them(play):
     played = await play(*COMING, board("ines", "bought drinks 36 dollars and ravi paid 12 for cheese"))
 
-    assert [(p["guest"], p["amount"]["amount"]) for p in played.state["payments"]] == [("ines", "36.00"), ("ravi", "12.00")]
+    assert [(p["guest"], p["amount"]["amount"]) for p in played.state["payments"]] == [
+        ("ines", "36.00"),
+        ("ravi", "12.00"),
+    ]
 
 
 async def test_the_host_names_a_co_host_in_words(play):
