@@ -8,17 +8,16 @@ practice, no source; the thaw rule is THAW-03, the two clocks TIME-01 and TIME-0
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable, Iterator, Sequence
-from datetime import UTC, datetime, time, timedelta
+from datetime import datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
 from planning.kitchen.result import PlannedStep, Timeline
 from planning.potluck import Answer, Guest, Potluck, Promise, Say, Stage
-from planning.reminders_kitchen import heated_there, ovens, slow_cookers
+from planning.reminders_kitchen import grills, heated_there, ovens, slow_cookers
+from planning.reminders_out import out_limits
 from planning.reminders_value import Reminder as Reminder
-from planning.reminders_value import cook_of, facts_of
-from planning.safety.clocks import WARN_BEFORE_MIN, clock
+from planning.reminders_value import cook_of, facts_of, without_account
 from planning.safety.thaw import thaw_by, thaw_days
 from planning.safety.wall_clock import wall
 
@@ -92,7 +91,7 @@ def shared(potluck: Potluck, timeline: Timeline | None) -> tuple[Reminder, ...]:
     if potluck.stage is not Stage.PLANNED:
         return after
     return (*after, *_thaw(potluck, steps), *slow_cookers(potluck, steps), *ovens(potluck, steps),
-            *_start(potluck), *_out_limit(potluck))  # fmt: skip
+            *grills(potluck, steps), *_start(potluck), *out_limits(potluck, timeline, cooks_out(potluck)))  # fmt: skip
 
 
 def personal(potluck: Potluck, timeline: Timeline | None, guests: Sequence[Guest]) -> tuple[Reminder, ...]:
@@ -101,14 +100,6 @@ def personal(potluck: Potluck, timeline: Timeline | None, guests: Sequence[Guest
         return ()
     steps = timeline.doable if timeline is not None else ()
     return (*_answer_by(potluck, guests), *_bring(potluck, steps, guests), *_leave(potluck, steps, guests))
-
-
-_NAMED = re.compile(r"n[0-9]+")
-
-
-def without_account(guest: Guest) -> bool:
-    """Whether the guest is only a name somebody entered, and nobody a message can reach."""
-    return _NAMED.fullmatch(guest.id) is not None and not guest.username
 
 
 def _answer_by(potluck: Potluck, guests: Sequence[Guest]) -> Iterator[Reminder]:
@@ -209,19 +200,6 @@ def _leave(potluck: Potluck, steps: tuple[PlannedStep, ...], guests: Sequence[Gu
 def _start(potluck: Potluck) -> Iterator[Reminder]:
     yield Reminder("start", "group", potluck.starts_at, potluck.starts_at + timedelta(hours=1),
                    Say("reminder-start", facts_of(potluck, place=potluck.place)), "start")  # fmt: skip
-
-
-def _out_limit(potluck: Potluck) -> Iterator[Reminder]:
-    """A quarter of an hour before a dish has stood for its two hours (one in heat)."""
-    for promise in potluck.promises:
-        ticking = clock(potluck, promise)
-        if ticking.since is None or ticking.deadline is None or promise.category in ("drink", "supplies"):
-            continue
-        due = max(ticking.deadline - timedelta(minutes=WARN_BEFORE_MIN), ticking.since + timedelta(seconds=1))
-        facts = facts_of(potluck, dish=promise.dish, by=ticking.deadline, limit=ticking.limit_min)
-        since = ticking.since.astimezone(UTC).strftime("%Y%m%dT%H%M%S")
-        yield Reminder("out-limit", "host", due, max(ticking.deadline, due) + timedelta(minutes=30),
-                       Say("reminder-out-limit", facts), f"out-limit:{promise.id}:{since}")  # fmt: skip
 
 
 def cooks_out(potluck: Potluck) -> frozenset[str]:

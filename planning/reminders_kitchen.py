@@ -1,17 +1,20 @@
-"""What the timeline has to say to somebody: slow cookers, ovens, and how a guest's dish is heated there."""
+"""What the timeline has to say to somebody: slow cookers, ovens, grills, and how a guest's dish is heated there."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from datetime import timedelta
 
-from planning.kitchen.pans import visits
+from planning.kitchen.pans import IDLE, visits
 from planning.kitchen.result import PlannedStep
 from planning.kitchen.usual import HEATING
-from planning.potluck import Guest, Potluck, Say
-from planning.reminders_value import Reminder, cook_of, dish_of, facts_of
+from planning.potluck import Guest, Potluck, Promise, Say
+from planning.reminders_value import Reminder, dish_of, facts_of, without_account
 
 PREHEAT_MIN = 15
+LIGHT_MIN = 30
+"""Charcoal is ready so long after it was lit; common practice, no source."""
+
 SERVED_AT_ONCE = timedelta(minutes=15)
 """What leaves the oven so shortly before the start goes straight to the table; common practice, no source."""
 
@@ -22,13 +25,36 @@ def slow_cookers(potluck: Potluck, steps: Iterable[PlannedStep]) -> Iterator[Rem
         if not step.kind.startswith("slow-cooker"):
             continue
         promise = potluck.promise(step.promise)
-        to = cook_of(potluck, promise) if step.at == "home" or promise is None else "host"
+        own = step.at == "home" or (step.appliance or "").startswith("own:")
+        to = _owner(potluck, promise) if own else "host"
         said = promise is None or promise.heat is not None
         setting = step.kind.removeprefix("slow-cooker-")
         facts = facts_of(potluck, dish=dish_of(potluck, step.promise), setting=setting, until=step.end, at=step.start)
         key = "reminder-slow-cooker" if said else "reminder-slow-cooker-usual"
         yield Reminder("slow-cooker", to, step.start, step.start + timedelta(minutes=45),
                        Say(key, facts), f"slow-cooker:{step.promise}:{step.step}")  # fmt: skip
+
+
+def _owner(potluck: Potluck, promise: Promise | None) -> str:
+    """Whose slow cooker it is; the host where no message reaches them."""
+    guest = potluck.guest(promise.guest) if promise is not None else None
+    return "host" if guest is None or without_account(guest) else guest.id
+
+
+def grills(potluck: Potluck, steps: Iterable[PlannedStep]) -> Iterator[Reminder]:
+    """Light the grill before each spell of it, and what goes on it when; one for all that go on together."""
+    every = sorted((s for s in steps if s.kind == "grill" and s.at == "venue"), key=lambda s: (s.start, s.promise))
+    for start in sorted({s.start for s in every}):
+        on = [s for s in every if s.start == start]
+        lit = any(s.start < start and s.end >= start - IDLE for s in every)
+        facts = facts_of(potluck, dishes=[dish_of(potluck, s.promise) for s in on], at=start,
+                         until=max(s.end for s in on))  # fmt: skip
+        name, ends = f"grill:{on[0].promise}:{on[0].step}", start + timedelta(minutes=15)
+        if lit:
+            yield Reminder("swap", "host", start, ends, Say("reminder-grill-on", facts), f"swap:{name}")
+        else:
+            due = start - timedelta(minutes=LIGHT_MIN)
+            yield Reminder("preheat", "host", due, ends, Say("reminder-grill", facts), f"preheat:{name}")
 
 
 def ovens(potluck: Potluck, steps: Iterable[PlannedStep]) -> Iterator[Reminder]:

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from datetime import datetime
 
 from planning.kitchen.units import in_units
-from planning.potluck import Potluck, Promise, Say
+from planning.potluck import Guest, Potluck, Promise, Say
 from planning.safety.wall_clock import plain_facts
 
 
@@ -36,3 +37,11 @@ def cook_of(potluck: Potluck, promise: Promise | None) -> str:
 
 def dish_of(potluck: Potluck, promise_id: str) -> str:
     return promise.dish if (promise := potluck.promise(promise_id)) is not None else promise_id
+
+
+_NAMED = re.compile(r"n[0-9]+")
+
+
+def without_account(guest: Guest) -> bool:
+    """Whether the guest is only a name somebody entered, and nobody a message can reach."""
+    return _NAMED.fullmatch(guest.id) is not None and not guest.username

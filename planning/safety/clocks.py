@@ -22,7 +22,8 @@ DAY_MIN = 1440
 WARN_BEFORE_MIN = 15
 """How long before the end people are told; common practice, no source."""
 
-_HOT = ("oven", "stove", "slow-cooker-low", "slow-cooker-high", "microwave", "grill", "keep-warm")
+HOT = ("oven", "stove", "slow-cooker-low", "slow-cooker-high", "microwave", "grill", "keep-warm")
+"""Kinds of steps that keep a dish hot."""
 
 WARM_HALF_NORTH = range(4, 10)
 """April to September; October to March in the south."""
@@ -88,7 +89,7 @@ def on_the_table(potluck: Potluck, promise_id: str, steps: Iterable[PlannedStep]
     promise = potluck.promise(promise_id)
     if promise is None or promise.out_since is not None or promise.out_min > 0:
         return potluck
-    return more_minutes(potluck, promise_id, off_heat_min(potluck, promise, steps, now))
+    return more_minutes(potluck, promise_id, _counted_min(potluck, promise, steps, now))
 
 
 def is_hot(potluck: Potluck) -> tuple[bool, bool]:
@@ -103,10 +104,40 @@ def is_hot(potluck: Potluck) -> tuple[bool, bool]:
 def off_heat_min(potluck: Potluck, promise: Promise, steps: Iterable[PlannedStep], table: datetime) -> float:
     """Minutes between the end of a dish's last heat, as planned, and the table: counter and car count too.
 
-    0 where nothing is planned for it.
+    0 where nothing is planned for it. What is chilled after its heat counts until it is in the refrigerator, and then
+    only for what is done with it outside: the way, or a preparation.
     """
-    hot = [s.end for s in steps if s.promise == promise.id and s.kind in _HOT]
-    return max(0.0, (table - max(hot)).total_seconds() / 60) if hot else 0.0
+    mine = sorted((s for s in steps if s.promise == promise.id), key=lambda s: (s.start, s.step))
+    since = max((s.end for s in mine if s.kind in HOT), default=None)
+    if since is None:
+        return 0.0
+    minutes, cold = 0.0, False
+    for step in mine:
+        if step.start < since or step.kind in HOT:
+            continue
+        if step.kind == "chill":
+            minutes += 0.0 if cold else (step.start - since).total_seconds() / 60
+            cold, since = True, step.end
+        elif cold:
+            minutes += (step.end - step.start).total_seconds() / 60
+    return minutes if cold else max(0.0, (table - since).total_seconds() / 60)
+
+
+def stands_warm(promise: Promise) -> bool:
+    """Whether it is meant to stay warm until it is served; what is served cold is chilled, whoever says so or not."""
+    if promise.serve is None:
+        return promise.category in ("main", "side", "starter")
+    return promise.serve != "cold"
+
+
+def _counted_min(potluck: Potluck, promise: Promise, steps: Iterable[PlannedStep], table: datetime) -> float:
+    """The minutes off heat that count: a cold dish which would stand for longer than the limit is chilled meanwhile."""
+    minutes = off_heat_min(potluck, promise, steps, table)
+    return minutes if stands_warm(promise) or minutes < _limit(potluck) else 0.0
+
+
+def _limit(potluck: Potluck) -> int:
+    return LIMIT_HOT_MIN if is_hot(potluck)[0] else LIMIT_MIN
 
 
 def clock(potluck: Potluck, promise: Promise, steps: Iterable[PlannedStep] = ()) -> Clock:
@@ -116,11 +147,11 @@ def clock(potluck: Potluck, promise: Promise, steps: Iterable[PlannedStep] = ())
     spent as well; once it is on the table they stand in `out_min`.
     """
     hot, assumed = is_hot(potluck)
-    limit = LIMIT_HOT_MIN if hot else LIMIT_MIN
+    limit = _limit(potluck)
     # A figure that is none counts as used up: the careful reading.
     spent = min(max(0.0, promise.out_min), DAY_MIN) if math.isfinite(promise.out_min) else float(DAY_MIN)
     if promise.out_since is None:
-        spent = min(spent + off_heat_min(potluck, promise, steps, potluck.starts_at), float(DAY_MIN))
+        spent = min(spent + _counted_min(potluck, promise, steps, potluck.starts_at), float(DAY_MIN))
     deadline = None
     if promise.out_since is not None:
         deadline = promise.out_since + timedelta(minutes=limit - spent)

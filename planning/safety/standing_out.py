@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from datetime import datetime, timedelta
 
-from planning.kitchen.result import Timeline
+from planning.kitchen.result import PlannedStep, Timeline
 from planning.kitchen.usual import HEATING
 from planning.potluck import Potluck, Promise
-from planning.safety.clocks import clock
+from planning.safety.clocks import HOT, Clock, clock, off_heat_min, stands_warm
 from planning.safety.notes import BLOCK, NOTE, WARN, SafetyNote, note
 from planning.safety.wall_clock import plain_facts
 from planning.safety.words import perishable, source_of, words
@@ -21,7 +21,8 @@ def out_notes(
     potluck: Potluck, promise: Promise, now: datetime, timeline: Timeline | None = None
 ) -> Iterator[SafetyNote]:
     """The clock of one dish: running, spent, or what it will be once it is on the table."""
-    ticking = clock(potluck, promise, timeline.doable if timeline is not None else ())
+    steps = timeline.doable if timeline is not None else ()
+    ticking = clock(potluck, promise, steps)
     keeps = not perishable(promise)
     if promise.category in ("drink", "supplies") or (keeps and ticking.since is None):
         return
@@ -35,18 +36,32 @@ def out_notes(
         over = now >= ticking.deadline
         yield note(ticking.rule, BLOCK if over else WARN, "out-over" if over else "out-running", facts,
                    promise=promise.id, deadline=ticking.deadline)  # fmt: skip
-    elif ticking.spent_min >= ticking.limit_min:
+    elif promise.out_min >= ticking.limit_min:
         yield note(ticking.rule, BLOCK, "out-spent", facts, promise=promise.id)
+    elif off_heat_min(potluck, promise, steps, potluck.starts_at) + promise.out_min >= ticking.limit_min:
+        yield _between(potluck, promise, steps, ticking, facts)
     else:
-        by = _on_the_table(potluck, promise, timeline) + timedelta(minutes=ticking.limit_min - ticking.spent_min)
-        facts |= plain_facts(potluck, {"by": by})
+        at = table_at(potluck, promise, timeline)
+        by = at + timedelta(minutes=ticking.limit_min - ticking.spent_min)
+        facts |= plain_facts(potluck, {"by": by, "at": at})
         # Minutes that have passed ask for care now; those a plan foresees are only counted.
         yield note(
             ticking.rule, WARN if promise.out_min >= 1 else NOTE, "out-plan", facts, promise=promise.id, deadline=by
         )
 
 
-def _on_the_table(potluck: Potluck, promise: Promise, timeline: Timeline | None) -> datetime:
+def _between(
+    potluck: Potluck, promise: Promise, steps: Sequence[PlannedStep], ticking: Clock, facts: dict[str, object]
+) -> SafetyNote:
+    """By the plan it would stand too long before it is served: kept hot, or chilled, until then."""
+    ready = max(s.end for s in steps if s.promise == promise.id and s.kind in HOT)
+    by = ready + timedelta(minutes=ticking.limit_min - max(0.0, promise.out_min))
+    warm = promise.serve == "hot" or (promise.serve is None and stands_warm(promise))
+    facts = facts | plain_facts(potluck, {"at": ready, "by": by}) | {"hot": "yes" if warm else "no"}
+    return note(ticking.rule, BLOCK if warm else WARN, "out-between", facts, promise=promise.id, deadline=by)
+
+
+def table_at(potluck: Potluck, promise: Promise, timeline: Timeline | None) -> datetime:
     """When a dish that is not out yet will be: at the start, or when it comes or is ready, if that is later."""
     ready = [d.serve_at for d in timeline.dishes if d.promise == promise.id] if timeline is not None else []
     came = [promise.arrives_at] if promise.arrives_at is not None else []

@@ -169,7 +169,7 @@ def test_dishes_are_collected_late_in_the_next_morning() -> None:
 def test_what_is_past_is_not_produced() -> None:
     found = reminders(supper(), None, at("2027-09-18T12:00"))
 
-    assert {r.kind for r in found} == {"leave", "start", "collect", "return"}
+    assert {r.kind for r in found} == {"leave", "start", "out-limit", "collect", "return"}
 
 
 def test_a_skipped_wall_time_shifts_forward() -> None:

@@ -122,9 +122,9 @@ def test_nobody_is_told_to_come_after_their_dish_is_wanted_or_after_it_is_due(pa
 @pytest.mark.parametrize(
     ("facts", "words"),
     [
-        ({"covered": True}, "Bring turkey covered: it goes into the oven at 325 °F from 1:15 PM to 5:15 PM."),
-        ({}, "turkey goes into the oven at 325 °F from 1:15 PM to 5:15 PM."),
-        ({"kind": "slow-cooker-low"}, "turkey goes into a slow cooker from 1:15 PM to 5:15 PM."),
+        ({"covered": True}, "Bring turkey covered: into the oven at 325 °F from 1:15 PM to 5:15 PM."),
+        ({}, "turkey: into the oven at 325 °F from 1:15 PM to 5:15 PM."),
+        ({"kind": "slow-cooker-low"}, "turkey: into a slow cooker from 1:15 PM to 5:15 PM."),
     ],
 )
 def test_a_guest_hears_where_and_when_their_dish_is_heated(facts: dict[str, object], words: str) -> None:

@@ -44,8 +44,8 @@ reminder-bring-before = You are bringing: { $dishes }. Please be there by { $at_
 
 # $hot (a dish), $where (oven, stove, slow-cooker, microwave, grill), $temp, $from_time, $until_time, $covered (yes, no)
 reminder-your-heat = { $covered ->
-    [yes] Bring { $hot } covered: it goes
-   *[no] { $hot } goes
+    [yes] Bring { $hot } covered:
+   *[no] { $hot }:
 } { $where ->
     [oven] into the oven at { temp-said }
     [stove] onto the stove
@@ -86,6 +86,9 @@ reminder-slow-cooker-usual = “{ $dish }”: is it made in a slow cooker? Then 
 reminder-preheat = Turn on oven { $oven } now, { temp-said }. In at { $at_time }: { $dishes }.
 
 # $oven, $temp, $dishes, $out, $at_time, $change (yes, no)
+# $dishes, $at_time, $until_time
+reminder-grill = Light the grill now. On at { $at_time }: { $dishes }.
+reminder-grill-on = On the grill now: { $dishes }, until { $until_time }.
 reminder-swap = Oven { $oven }, out now: { $out }. { $change ->
         [yes] Set it to { temp-said }. In at { $at_time }: { $dishes }.
        *[no] In at { $at_time }, still at { temp-said }: { $dishes }.
@@ -112,6 +115,8 @@ reminder-out-limit = “{ $dish }” has nearly used up its { $limit ->
     } at room temperature or warmer. By { $by_time } put it back in the cold or heat it through again; after that, throw it out.
 
 # $dishes, $count, $names of those who brought something
+# $dishes nobody has said anything about, $since_time they were to be on the table, $by_time
+reminder-out-limit-unsaid = On the table since { $since_time }, without heat or ice: { $dishes }? Then by { $by_time } back in the cold or heated through again; after that, throw it out. /out tells me what really stands there.
 reminder-collect = { $has-names ->
         [yes] Thank you, { $names }, and everybody who came!
        *[no] Thank you all!

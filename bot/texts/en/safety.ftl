@@ -60,7 +60,7 @@ so-large = { $metric ->
 }
 
 # $dish, $limit (minutes in all), $spent (minutes already out), $by_time, $assumed (yes: heat is assumed)
-safety-out-plan = “{ $dish }” may stand out until { $by_time } if it goes on the table at the start{ $spent ->
+safety-out-plan = “{ $dish }” may stand out until { $by_time } if it goes on the table at { $at_time }{ $spent ->
         [0] {""}
         [one] , counting one minute out of the cold or off the heat before
        *[other] , counting { $spent } minutes out of the cold or off the heat before
@@ -74,6 +74,11 @@ safety-out-over = “{ $dish }” has been out for longer than { $limit ->
        *[120] two hours
     } (until { $by_time }). Throw it out.
 safety-out-spent = “{ $dish }” has already spent { $spent } minutes out of the cold or off the heat, and { $limit } is the limit. It must not go on the table.
+# $at_time off the heat, $by_time; $hot (yes: it is to be served hot)
+safety-out-between = “{ $dish }” leaves the heat at { $at_time } and is not eaten until much later: { $hot ->
+    [yes] keep it at { at-140 } or hotter until then. After { $by_time } without heat it must not go on the table.
+   *[no] put it in the refrigerator in between, in shallow containers. What has stood outside it until { $by_time } must not go on the table.
+}
 safety-out-keeps = “{ $dish }” is on the list of foods that keep at room temperature. The clock is only shown because it was started.
 
 safety-cool-ahead = “{ $dish }”: after cooking cool it in shallow containers, no deeper than { $metric ->

@@ -40,8 +40,8 @@ reminder-bring-before = Llevas: { $dishes }. Llega por favor antes de las { $at_
     }.
 
 reminder-your-heat = { $covered ->
-    [yes] Trae { $hot } con tapa: va
-   *[no] { $hot } va
+    [yes] Trae { $hot } con tapa:
+   *[no] { $hot }:
 } { $where ->
     [oven] al horno a { temp-said }
     [stove] al fuego
@@ -78,6 +78,8 @@ reminder-slow-cooker-usual = «{ $dish }»: ¿se hace en olla de cocción lenta?
 
 reminder-preheat = Enciende ahora el horno { $oven }, { temp-said }. A las { $at_time } entra: { $dishes }.
 
+reminder-grill = Enciende ahora la parrilla. A las { $at_time } se pone: { $dishes }.
+reminder-grill-on = A la parrilla ahora: { $dishes }, hasta las { $until_time }.
 reminder-swap = Horno { $oven }, sacar ahora: { $out }. { $change ->
         [yes] Ponlo a { temp-said }. A las { $at_time } entra: { $dishes }.
        *[no] A las { $at_time }, a los mismos { temp-said }, entra: { $dishes }.
@@ -101,6 +103,7 @@ reminder-out-limit = «{ $dish }» casi ha agotado { $limit ->
        *[120] sus dos horas
     } a temperatura ambiente o más. Antes de las { $by_time } devuélvelo al frío o caliéntalo bien; después, a la basura.
 
+reminder-out-limit-unsaid = En la mesa desde las { $since_time }, sin calor ni hielo: ¿{ $dishes }? Entonces, antes de las { $by_time } otra vez al frío o bien caliente; después, a la basura. Con /out me dices qué está fuera de verdad.
 reminder-collect = { $has-names ->
         [yes] ¡Gracias, { $names }, y todos los que vinieron!
        *[no] ¡Gracias a todos!

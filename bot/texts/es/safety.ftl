@@ -58,7 +58,7 @@ so-large = { $metric ->
    *[no] { $size } qt
 }
 
-safety-out-plan = «{ $dish }» puede estar fuera hasta las { $by_time } si se pone en la mesa al comenzar{ $spent ->
+safety-out-plan = «{ $dish }» puede estar fuera hasta las { $by_time } si se pone en la mesa a las { $at_time }{ $spent ->
         [0] {""}
         [one] , contando un minuto antes fuera del frío o del fuego
        *[other] , contando { $spent } minutos antes fuera del frío o del fuego
@@ -72,6 +72,10 @@ safety-out-over = «{ $dish }» lleva fuera más de { $limit ->
        *[120] dos horas
     } (hasta las { $by_time }). A la basura.
 safety-out-spent = «{ $dish }» ya estuvo { $spent } minutos fuera del frío o del fuego, y el límite es { $limit }. No debe ponerse en la mesa.
+safety-out-between = «{ $dish }» sale del fuego a las { $at_time } y se come mucho después: { $hot ->
+    [yes] mantenlo a { at-140 } o más hasta entonces. Pasadas las { $by_time } sin calor, no debe ponerse en la mesa.
+   *[no] guárdalo entretanto en el refrigerador, en recipientes bajos. Lo que siga fuera a las { $by_time } no debe ponerse en la mesa.
+}
 safety-out-keeps = «{ $dish }» está en la lista de alimentos que se conservan a temperatura ambiente. El reloj se muestra solo porque se puso en marcha.
 
 safety-cool-ahead = «{ $dish }»: después de cocinarlo, enfríalo en recipientes bajos, de no más de { $metric ->
