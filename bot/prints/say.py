@@ -50,6 +50,8 @@ class Writer:
         kept: list[str] = []
 
         def stand_in(name: str, value: Any) -> Any:
+            if key == name == "need" and isinstance(value, str):
+                return value.replace(" ", "-")
             if name in SELECTORS or not isinstance(value, str) or not value:
                 return value
             kept.append(value)

@@ -17,6 +17,7 @@ from bot.prints.timeline import timeline_data
 from bot.texts import Voice
 from planning.menu import SETS
 from planning.potluck import Answer, Potluck
+from planning.tables import rows
 from tests.prints.builders import START, a_plan, a_potluck, a_promise, with_bar, with_kitchen, words_from_texts
 from tests.prints.papers import text_of
 
@@ -121,3 +122,13 @@ def test_every_paper_is_whole_in_spanish(tmp_path: Path) -> None:
         text = text_of(made(potluck, plan, say, "es"), tmp_path)
         assert len(text) > 100
         assert not {"Serve", "Contains", "needed", "brought by"} & set(text.split())
+
+
+SAME_IN_BOTH = {"gluten", "halal", "kosher", "paleo"}
+
+
+@pytest.mark.parametrize("need", [r["need"] for r in rows("diets")] + [r["allergen"] for r in rows("allergens")])
+def test_every_need_is_printed_in_spanish_words(need: str) -> None:
+    potluck = a_potluck(2)
+
+    assert need in SAME_IN_BOTH or _writer(potluck, "es")("need", need=need) != need

@@ -29,6 +29,8 @@ prints-need = { $need ->
     [gluten-free] gluten-free
     [dairy-free] dairy-free
     [nut-free] nut-free
+    [low-fodmap] low FODMAP
+    [hindu-vegetarian] Hindu vegetarian
    *[other] { $need }
 }
 

@@ -43,6 +43,30 @@ prints-need = { $need ->
     [gluten-free] sin gluten
     [dairy-free] sin lácteos
     [nut-free] sin frutos secos
+    [halal] halal
+    [kosher] kosher
+    [egg-free] sin huevo
+    [soy-free] sin soya
+    [pork-free] sin cerdo
+    [beef-free] sin carne de res
+    [red-meat-free] sin carne roja
+    [alcohol-free] sin alcohol
+    [fish-free] sin pescado
+    [seafood-free] sin pescado ni mariscos
+    [honey-free] sin miel
+    [low-salt] bajo en sal
+    [low-carb] bajo en carbohidratos
+    [diabetic] diabético
+    [low-fodmap] bajo en FODMAP
+    [paleo] paleo
+    [poultry-free] sin aves
+    [gelatin-free] sin gelatina
+    [oat-free] sin avena
+    [alpha-gal] alfa-gal
+    [jain] jainista
+    [hindu-vegetarian] vegetariano hindú
+    [sulphites] sulfitos
+    [coconut] coco
    *[other] { $need }
 }
 
