@@ -12,7 +12,7 @@ from typing import Any
 from planning.kitchen import guide
 from planning.kitchen import model as rules
 from planning.kitchen.budget import Budget
-from planning.kitchen.core import Schedule
+from planning.kitchen.core import Mode, Schedule
 from planning.kitchen.search import Search
 
 PART = 0.05
@@ -48,11 +48,12 @@ class Around:
                 search.tighten()
                 if heard is not None:
                     heard(search.schedule())
-            # As many dishes as can be searched through to the end.
+            # As many dishes as can just be searched through to the end.
             if status == self.cp_model.UNKNOWN:
                 self.size[kind] = max(4.0, self.size[kind] * 0.9)
-            elif status == self.cp_model.INFEASIBLE:
-                self.size[kind] = min(float(len(search.chains)), self.size[kind] * 1.04)
+            elif status != self.cp_model.FEASIBLE:
+                easy = solver.response_proto.deterministic_time < PART / 10
+                self.size[kind] = min(float(len(search.chains)), self.size[kind] * (1.3 if easy else 1.04))
 
     def _free(self, kind: int) -> set[int]:
         """Dishes to place anew: ready about the same time as a costly one, or drawing on the same, or late."""
@@ -74,22 +75,30 @@ class Around:
         return set(sorted(far, key=lambda n: (far[n], n))[: int(self.size[kind])]) | {first}
 
     def _fixed(self, free: set[int], sway: int) -> Any:
-        """A copy of the model with all other dishes where they are, give or take `sway` slots."""
+        """A copy of the model with all other dishes where they are, give or take `sway` slots.
+
+        Those keep the order in which they go through an oven; else most of the search would be about them.
+        """
         m, search = self.model, self.search
         model = m.model.clone()
         variables = model.proto.variables
+        spans: dict[str, tuple[int, Mode]] = {}
         for n, (chain, stand) in enumerate(zip(search.chains, search.stands, strict=True)):
             if n in free or stand is None:
                 continue
             for task, way, start in zip(chain.tasks, stand.ways, stand.starts, strict=True):
                 domain = variables[m.start[task.id].index].domain
                 domain[:] = _within(list(domain), start - sway, start + sway)
+                spans[task.id] = (start, way.mode)
                 if len(task.modes) > 1:
                     for number, literal in enumerate(m.chosen[task.id]):
                         variables[literal.index].domain[:] = [int(number == way.number)] * 2
             if chain.dish is not None:
                 for number, literal in enumerate(m.held.get(chain.dish.id, ())):
                     variables[literal.index].domain[:] = [int(number == stand.hold)] * 2
+        for (a, b), before in m.before.items() if sway else ():
+            if a in spans and b in spans and m.problem.gap(spans[a][1], spans[b][1]):
+                variables[before.index].domain[:] = [int(spans[a][0] < spans[b][0])] * 2
         return model
 
 

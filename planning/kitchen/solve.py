@@ -31,8 +31,8 @@ FEW = 50
 ROUNDS = 200
 """Rounds of the search over orders in a project's turn."""
 
-FEW_ROUNDS = 2
-"""Rounds of local search for each dish in a turn of a small kitchen: there the solver is soon better."""
+TURN = 2
+"""Rounds of local search for each dish in a kitchen's turn: beside the solver's parts they find little."""
 
 STARTS, ROUNDS_A_DISH = 3, 12
 """In a large kitchen: how many times local search starts over, and its rounds for each dish."""
@@ -111,7 +111,7 @@ def _kitchen(problem: Problem, search: Search, budget: Budget, best: _Best) -> i
     budget.watch(search, PLACING)
     best.hear(search.schedule())
     few = len(search.chains) <= FEW
-    rounds = FEW_ROUNDS * len(search.chains) if few else 4 * ROUNDS
+    rounds = TURN * len(search.chains)
     if few:
         search.improve(rounds, budget.over, best.hear)
     else:
