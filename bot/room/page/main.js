@@ -176,6 +176,7 @@ function answered({ to, text, alert, start }) {
 let asking = null;
 watch((what, detail) => {
   if (what === "loaded") {
+    document.body.classList.remove("opening");
     const people = [...store.people.keys()];
     slots.splice(0, slots.length, ...[...slots.filter((id) => people.includes(id)), ...people.filter((id) => !slots.includes(id))].slice(0, SIDE_BY_SIDE));
     drawWho();
