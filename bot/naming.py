@@ -12,6 +12,14 @@ SAME_WORD = 85
 
 def dish_named(turn: Turn, about: str, among: tuple[Promise, ...]) -> Promise | None:
     """The one dish these words name, by most of its words; one's own goes before others'."""
+    near = dishes_named(turn, about, among)
+    if len(near) > 1:
+        near = [p for p in near if p.guest == turn.me] or near
+    return near[0] if len(near) == 1 else None
+
+
+def dishes_named(turn: Turn, about: str, among: tuple[Promise, ...]) -> list[Promise]:
+    """All dishes these words name equally well: both pies for "the pies"."""
     spoken = [w.strip('.,;:!?()"“”«»¿¡').removesuffix("'s").removesuffix("\u2019s") for w in about.casefold().split()]
 
     def named(promise: Promise) -> int:
@@ -19,7 +27,4 @@ def dish_named(turn: Turn, about: str, among: tuple[Promise, ...]) -> Promise | 
         return sum(any(fuzz.ratio(w, s) >= SAME_WORD for s in spoken) for w in words if len(w) > 2)
 
     best = max((named(p) for p in among), default=0)
-    near = [p for p in among if named(p) == best > 0]
-    if len(near) > 1:
-        near = [p for p in near if p.guest == turn.me] or near
-    return near[0] if len(near) == 1 else None
+    return [p for p in among if named(p) == best > 0]

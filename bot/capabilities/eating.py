@@ -1,37 +1,60 @@
 """What somebody with a need can eat: what is listed, and who said so. Nothing is ever called safe."""
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 from bot.buttons import Link
 from bot.capabilities.needs import need_name
 from bot.context import Turn
-from bot.naming import dish_named
+from bot.food import food_lines, in_dish, of_dish
+from bot.naming import dishes_named
 from bot.registry import Registry
 from bot.texts import Html
 from planning.changes import Refusal, may_manage
-from planning.diets import DietRow, diets, listed, need_of, need_words, rule_of, say_of
+from planning.diets import DietRow, diets, foods_asked, questions_in, say_of
+from planning.diets.asked import BUY_FOR, SUITS_WHOM
+from planning.diets.table import needs_of
 from planning.potluck import CATEGORIES, Answer, Guest, Promise
-from planning.safety.allergens import ALLERGY, Avoided, avoided, held
+from planning.safety.allergens import ALLERGY, avoided, held
+
+_OWN = re.compile(
+    r"\b(?:can|could|may|should|what(?:'s| is)? (?:there )?for|anything for) "
+    r"(?:i|we|he|she|they|me|us|him|her|(?:my|our) \w+)\b"
+    r"|\bfor (?:me|us|him|her|my|our)\b|\b(?:puedo|podemos|podré)\b"
+    r"|\bpuede(?: comer)? mi\b|\bpara (?:mí|mi|nosotros)\b",
+    re.IGNORECASE,
+)
+"""Asked for oneself or one's own party."""
+MOST_NAMED, MOST_DISHES = 3, 20
 
 
-async def for_me(turn: Turn) -> None:
-    """Privately where that is possible, since it names needs."""
+async def for_me(turn: Turn, meant: Sequence[Promise] = ()) -> None:
+    """Privately where that is possible, since it names needs; where no private chat is open, what was told in the open
+    is answered in the open, without a name."""
     guest = turn.guest()
     if guest is None or not guest.all_needs():
         turn.say("eat-no-needs")
         return
-    rows = [r for r in diets(turn.potluck) if r.guest == guest.id]
-    lines = [turn.voice("eat-head"), *_never(turn, guest), *_lines(turn, rows), turn.voice("eat-note")]
-    text = Html("\n".join(lines))
-    if turn.private or not turn.person.can_dm:
-        if turn.private:
-            turn.post(text)
-        else:
-            turn.say("eat-in-private", buttons=[[_door(turn)]])
+    if not turn.private and not turn.person.can_dm:
+        said = tuple(n for n in guest.needs if n.open)
+        buttons = [] if len(said) == len(guest.all_needs()) else [[_door(turn)]]
+        if not said:
+            turn.say("eat-in-private", buttons=buttons)
+            return
+        turn.post(_for(turn, replace(guest, diets=(), allergies=(), needs=said), meant), buttons=buttons)
         return
-    turn.post(text, where="private")
+    turn.post(_for(turn, guest, meant), where="here" if turn.private else "private")
+
+
+def _for(turn: Turn, guest: Guest, meant: Sequence[Promise] = ()) -> Html:
+    """What the list says for one party, or of the dishes `meant` alone."""
+    if meant:
+        lines: list[str] = [of_dish(turn, found, need) for found in meant for need in needs_of(guest)]
+    else:
+        rows = diets(replace(turn.potluck, guests=(replace(guest, answer=Answer.YES),)))
+        lines = [turn.voice("eat-head"), *_never(turn, guest), *_lines(turn, rows)]
+    return Html("\n".join([*lines, turn.voice("eat-note")]))
 
 
 def _never(turn: Turn, guest: Guest) -> list[str]:
@@ -51,83 +74,45 @@ def _never(turn: Turn, guest: Guest) -> list[str]:
     return lines
 
 
-async def asked(turn: Turn) -> None:
-    """ "What has peanuts?", "is there egg in the slaw?", "what's in the brownies?"; else what the asker can eat."""
+async def asked(turn: Turn, words: str | None = None) -> None:
+    """ "What has peanuts?", "is the soup vegan?", "what's in the brownies?"; else what the asker can eat.
+
+    Of a message that also tells something only the questions count, so that "my son is allergic to peanuts, what can
+    he eat?" is after him."""
+    told = turn.words if words is None else words
+    told = " ".join(questions_in(told)) or told
     dishes = (*turn.potluck.promises, *_being_asked(turn))
-    needs, rest = needs_named(turn.words, dishes)
-    if _OWN.search(turn.words):
-        needs = []
-    found = dish_named(turn, rest, dishes)
-    if found is not None and needs:
-        lines = [turn.voice("eat-of-dish", dish=found.dish, said=turn.voice.say(say_of(found, n))) for n in needs]
-    elif found is not None and not _OWN.search(turn.words):
-        lines = [_in_dish(turn, found)]
-    elif needs:
-        lines = [line for need in needs for line in _who_has(turn, need, dishes)]
+    if (who := _guest_asked_for(turn, told)) is not None:
+        meant = dishes_named(turn, foods_asked(told, dishes)[1], dishes)
+        told_of_guest(turn, who, meant[0] if len(meant) == 1 else None)
+        return
+    if BUY_FOR.search(told.casefold()) and may_manage(turn.potluck, turn.actor):
+        aloud = not turn.private and not turn.person.can_dm
+        _whole_table(turn, aloud=aloud, where="here" if aloud or turn.private else "private")
+        return
+    foods, rest = foods_asked(told, dishes)
+    meant = dishes_named(turn, rest, dishes)
+    guest = turn.guest()
+    if _OWN.search(told) and ((guest is not None and guest.all_needs()) or not foods):
+        await for_me(turn, meant)
+        return
+    if meant:
+        lines = [line for one in foods for line in food_lines(turn, one, meant, alone=True)]
+        lines = lines or [in_dish(turn, found) for found in meant]
     else:
+        lines = [line for one in foods for line in food_lines(turn, one, dishes)]
+    if not lines:
         await for_me(turn)
         return
     turn.post(Html("\n".join([*lines, turn.voice("eat-note")])))
 
 
-_OWN = re.compile(r"\b(?:i|we|me|us|my|our|yo|mi|mis|nosotros|puedo|podemos)\b", re.IGNORECASE)
-MOST_NAMED, MOST_DISHES = 3, 20
-
-
-def needs_named(words: str, dishes: Iterable[Promise] = ()) -> tuple[list[str], str]:
-    """The allergens and diets these words name, each once, and the words without them.
-
-    A word of a dish's name is no need by what such a dish usually holds ("slaw" is not egg)."""
-    spoken = re.findall(r"[^\W\d_]+(?:['’-][^\W\d_]+)*", words.casefold())
-    named = {word for promise in dishes for word in promise.dish.casefold().split()}
-    known = frozenset(need_words())
-    found: dict[str, None] = {}
-    rest: list[str] = []
-    at = 0
-    while at < len(spoken):
-        for length in (3, 2, 1):
-            phrase = " ".join(spoken[at : at + length])
-            forms = {phrase, phrase.removesuffix("s")}
-            foreign = length == 1 and len(phrase) > 2 and phrase not in named
-            need = need_of(phrase) if at + length <= len(spoken) and (forms & known or foreign) else None
-            if need is not None:
-                found.setdefault(need[0])
-                break
-        else:
-            rest.append(spoken[at])
-            length = 1
-        at += length
-    return list(found)[:MOST_NAMED], " ".join(rest)
-
-
-def _being_asked(turn: Turn) -> tuple[Promise, ...]:
-    """The dish whose kind its cook is being asked for: it is not on the list yet, but known of."""
-    if turn.dialog is None or turn.dialog.kind != "bringas":
-        return ()
-    return (Promise("", turn.me, str(turn.dialog.data["dish"]), "main"),)
-
-
-def _who_has(turn: Turn, need: str, dishes: Iterable[Promise]) -> list[Html]:
-    """Each dish with it, by its cook's words, by its name or as usually made; and of which nobody has said anything."""
-    name = turn.voice.plain("prints-need", need=need)
-    rule = rule_of(need)
-    one = Avoided(need, rule.avoids if rule else frozenset(), ALLERGY)
-    lines, open_ = [], []
-    if rule is not None and rule.kind == "diet":
-        # "What is vegan?" asks what suits, not what holds it: the one line of each dish says both.
-        said = [(p.dish, turn.voice.say(say_of(p, need))) for p in dishes if p.category != "supplies"]
-        return [turn.voice("eat-of-dish", dish=dish, said=what) for dish, what in said[:MOST_DISHES]]
-    for promise in dishes:
-        if promise.category == "supplies":
-            continue
-        how = held(promise, one)
-        if how:
-            needs = [turn.voice.plain("allergy-of", need=need)]
-            lines.append(turn.voice("allergy-dish", dish=promise.dish, how=how, needs=needs, names=[]))
-        elif not promise.ingredients:
-            open_.append(promise.dish)
-    head = turn.voice("eat-who-has", what=name, n=len(lines))
-    return [head, *lines, *([turn.voice("eat-who-unknown", dishes=open_)] if open_ else [])]
+def _guest_asked_for(turn: Turn, words: str) -> Guest | None:
+    """Somebody else of this table the question is about: "is the lasagna ok for Yuki?"."""
+    asked_for = SUITS_WHOM.search(words.casefold())
+    name = next((w for w in (asked_for.groupdict().values() if asked_for else ()) if w), "")
+    found = [g for g in turn.potluck.guests if g.id != turn.me and g.name.casefold().split()[:1] == [name]]
+    return found[0] if len(found) == 1 else None
 
 
 def told_of_guest(turn: Turn, guest: Guest, dish: Promise | None) -> None:
@@ -137,7 +122,7 @@ def told_of_guest(turn: Turn, guest: Guest, dish: Promise | None) -> None:
     mine = guest.id == turn.me or may_manage(turn.potluck, turn.actor)
     if not mine:
         if dish is not None:
-            turn.say("eat-ask-them", name=guest.name, about=_in_dish(turn, dish), known=True)
+            turn.say("eat-ask-them", name=guest.name, about=in_dish(turn, dish), known=True)
         else:
             turn.say("eat-ask-them", name=guest.name, about="", known=False)
         return
@@ -146,10 +131,10 @@ def told_of_guest(turn: Turn, guest: Guest, dish: Promise | None) -> None:
     if not needs:
         turn.say("eat-none-told", name=guest.name)
         return
-    lines = [turn.voice("eat-for-guest", name=guest.name)]
+    lines: list[str] = [turn.voice("eat-for-guest", name=guest.name)]
     for one in dishes[:MOST_DISHES]:
         said = "; ".join(str(turn.voice.say(say_of(one, need))).rstrip(".") for need in needs[:MOST_NAMED])
-        lines.append(turn.voice("eat-of-dish", dish=one.dish, said=Html(said)))
+        lines.append(turn.voice("eat-of-dish", dish=one.dish, said=Html(said), name=""))
     text = Html("\n".join([*lines, turn.voice("eat-note")]))
     if turn.private:
         turn.post(text)
@@ -160,12 +145,11 @@ def told_of_guest(turn: Turn, guest: Guest, dish: Promise | None) -> None:
         turn.say("eat-in-private", buttons=[[_door(turn)]])
 
 
-def _in_dish(turn: Turn, found: Promise) -> Html:
-    """What is in it, by its cook's words or as usually made."""
-    what = listed(found)
-    contains = [turn.voice.plain("prints-need", need=a) for a in sorted(what.contains)]
-    items, basis = list(found.ingredients or ()), what.basis.replace(" ", "-")
-    return turn.voice("eat-in-dish", dish=found.dish, contains=contains, items=items, basis=basis)
+def _being_asked(turn: Turn) -> tuple[Promise, ...]:
+    """The dish whose kind its cook is being asked for: it is not on the list yet, but known of."""
+    if turn.dialog is None or turn.dialog.kind != "bringas":
+        return ()
+    return (Promise("", turn.me, str(turn.dialog.data["dish"]), "main"),)
 
 
 def _door(turn: Turn) -> Link:
@@ -204,12 +188,24 @@ async def command(turn: Turn) -> None:
         return
     if not may_manage(turn.potluck, turn.actor):
         raise Refusal("refused-not-host", host="")
-    rows = diets(turn.potluck)
+    _whole_table(turn)
+
+
+def _whole_table(turn: Turn, *, aloud: bool = False, where: str = "here") -> None:
+    """`aloud`: only what was told in the open."""
+    potluck = turn.potluck
+    if aloud:
+        told = tuple(
+            replace(g, diets=(), allergies=(), needs=tuple(n for n in g.needs if n.open)) for g in potluck.guests
+        )
+        potluck = replace(potluck, guests=told)
+    rows = diets(potluck)
     if not rows:
         turn.say("eat-nobody-needs")
         return
     merged = {(r.need, r.category): r for r in rows}
-    turn.post(Html("\n".join([turn.voice("eat-head-all"), *_lines(turn, merged.values()), turn.voice("eat-note")])))
+    text = Html("\n".join([turn.voice("eat-head-all"), *_lines(turn, merged.values()), turn.voice("eat-note")]))
+    turn.post(text, where=where)
 
 
 def register(app: Registry) -> None:

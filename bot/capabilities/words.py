@@ -22,7 +22,7 @@ MOST_READ = 4096
 LINE_KEPT = timedelta(seconds=30)
 """In a rush a line that could only come later is left out: the reaction and the board say it, too."""
 CAN_NOT_EAT = re.compile(
-    r"\b(?:allerg\w+|intoleran\w+|coeliac|celiac"
+    r"\b(?:allerg\w+|al[eé]rgic\w+|alergia\w*|epi-?pens?|anaphyla\w+|anafil\w+|intoleran\w+|coeliac|celiac"
     r"|(?:can['’]?t|cannot|mustn['’]?t|doesn['’]?t|don['’]?t) (?:have|eat))\b",
     re.IGNORECASE,
 )

@@ -13,6 +13,7 @@ from functools import cache, partial
 
 from planning.potluck import Party, Say
 from planning.replies import english, evidence, hosted, intents, spanish, worded
+from planning.replies.asides import told_and_asked
 from planning.replies.decide import SURE, decide, tidy, with_implied
 from planning.replies.intents import *  # noqa: F403 - the one list of intents is theirs
 from planning.replies.intents import Intent, Reading, ReplyContext, SetAnswer, SetNeeds
@@ -44,6 +45,7 @@ def rules_of(language: str) -> Rules | None:
 def read(text: str, context: ReplyContext) -> Reading:
     """What the text asks for, seen from that context. Never raises, whatever the text; 4,096 characters at most
     are looked at. The group's language goes first; what is plainly in another one we know is read in that."""
+    original, text = text, told_and_asked(text)
     own = context.language if rules_of(context.language) is not None else "en"
     other = other_language(text, own)
     # Every language shares small words with English: what the group's own rules understand is in its own language.
@@ -63,7 +65,7 @@ def read(text: str, context: ReplyContext) -> Reading:
     if own == "en" and not found and not passed and context.addressed:
         found = evidence.guessed(message, context)
     lost = own == "en" and not overheard and english.for_us(message)
-    reading = decide(with_implied(tidy(found), context), passed, context, text, lost=lost)
+    reading = decide(with_implied(tidy(found), context), passed, context, original, lost=lost)
     if own != "en" or not reading.intents or not context.addressed:
         return reading
     return replace(reading, unread=_unread(message, found, text), overheard=overheard)

@@ -21,7 +21,30 @@ eat-ask-cook = { $dish } ({ $name })
 eat-note = Home kitchens and shared spoons mix things; with an allergy ask the cook before you eat.
 eat-in-private = I’ll tell you in private.
 button-private = Open our private chat
-eat-of-dish = { $dish }: { $said }
+# $name of its cook, where it is theirs to say
+eat-of-dish = { $dish }: { $said }{ $has-name ->
+    [yes] {" "}{ $name } cooks it.
+   *[no] {""}
+}
+# $need a diet, $dishes whose cooks listed nothing against it
+eat-suits = { $n ->
+    [0] Nothing on the list yet whose cook’s own list fits { $need }.
+   *[other] Fits { $need }, going by the cook’s own list: { $dishes }.
+}
+eat-suits-ask = Ask the cook first: { $dishes }.
+eat-suits-not = • not for it: { $dish }. { $said }
+# $how (listed, named, usual, without, open), $what a food, $name of the cook
+eat-food = • { $dish }: { $how ->
+    [listed] with { $what }, says the cook.
+    [named] { $what } by its name.
+    [usual] usually made with { $what }; the cook has not said.
+    [without] { $what } is not among what the cook listed.
+   *[open] nobody has said whether { $what } is in it.
+}{ $has-name ->
+    [yes] {" "}{ $name } knows.
+   *[no] {""}
+}
+eat-who-free = Listed by the cook, without { $what } among it: { $dishes }.
 # $contains the main allergens, $items as the cook listed them, $basis (cook, usual-recipe, unknown)
 eat-in-dish = { $dish }: { $basis ->
     [cook] { $items }, says the cook.

@@ -21,7 +21,27 @@ eat-ask-cook = { $dish } ({ $name })
 eat-note = En las cocinas de casa y con cucharas compartidas todo se mezcla; si hay alergia, pregunta a quien cocina antes de comer.
 eat-in-private = Te lo digo en privado.
 button-private = Abrir nuestro chat privado
-eat-of-dish = { $dish }: { $said }
+eat-of-dish = { $dish }: { $said }{ $has-name ->
+    [yes] {" "}Lo cocina { $name }.
+   *[no] {""}
+}
+eat-suits = { $n ->
+    [0] Nada en la lista todavía que, según quien lo cocina, sirva para { $need }.
+   *[other] Para { $need }, según la lista de quien lo cocina: { $dishes }.
+}
+eat-suits-ask = Pregunta antes a quien cocina: { $dishes }.
+eat-suits-not = • para eso no: { $dish }. { $said }
+eat-food = • { $dish }: { $how ->
+    [listed] con { $what }, según quien lo cocina.
+    [named] { $what }, por su nombre.
+    [usual] suele llevar { $what }; quien lo cocina no lo ha dicho.
+    [without] { $what } no está en lo que declaró quien lo cocina.
+   *[open] nadie ha dicho si lleva { $what }.
+}{ $has-name ->
+    [yes] {" "}{ $name } lo sabe.
+   *[no] {""}
+}
+eat-who-free = Según la lista de quien lo cocina, sin { $what }: { $dishes }.
 # $contains the main allergens, $items as the cook listed them, $basis (cook, usual-recipe, unknown)
 eat-in-dish = { $dish }: { $basis ->
     [cook] { $items }, según quien lo cocina.

@@ -70,6 +70,13 @@ _WHY = re.compile(
 )
 
 
+_HELP = re.compile(
+    r" (?:can|could|would|will|may) (?:any ?one|any ?body|some ?one|some ?body|one of you|you guys|any of you)(?: [a-z]+)? "
+    r"(?:bake|heat|reheat|warm|cook|finish|fetch|collect|pick|lend|roast|grill|store|keep|carry|put) .*\b(?:my|our|me|us)\b"
+)
+"""Help asked for with one's own dish: no question about who brings it."""
+
+
 def read_question(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """A question the plan answers."""
     asking = sentence.question or _ASKING.match(sentence.text) is not None
@@ -79,6 +86,10 @@ def read_question(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         return [Ask("why", start=start, end=end, confidence=0.9)]
     if not asking or tells(sentence):
         return []
+    if context.addressed and _HELP.search(sentence.text):
+        start, end = sentence.span(0, len(sentence.tokens))
+        sentence.take(0, len(sentence.tokens))
+        return [Ask("host", start=start, end=end, confidence=0.85)]
     for topic, pattern, confidence in _COMPILED:
         match = pattern.search(sentence.text)
         if match is None or (topic == "can-eat" and _WHO_EATS.search(sentence.text)):
@@ -92,6 +103,8 @@ def read_question(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         if topic == "can-eat":
             need = re.search(rf"\b(?:{any_of('diet')})\b", sentence.text)
             about = need[0] if need else ""
+        elif match.groupdict().get("dish") is not None:
+            about = match["dish"]
         sentence.take(0, len(sentence.tokens))
         if not sentence.question:
             confidence -= 0.05

@@ -1,0 +1,45 @@
+"""Questions about what is in the food, answered from the list wherever they were put.
+
+In the open only those that can mean nothing else: a dish of the list is named, or the list itself.
+"""
+
+from __future__ import annotations
+
+from bot.capabilities.allergies import is_today
+from bot.capabilities.eating import asked
+from bot.context import Turn
+from bot.registry import Registry
+from bot.understood import context, place_of
+from planning.diets import food_question
+from planning.diets.asked import DIET
+from planning.potluck import Stage
+from planning.replies import Ask, read
+
+SURE = 0.5
+
+
+async def read_food_question(turn: Turn) -> None:
+    event = turn.event
+    if not turn.has_potluck or event.kind != "message" or event.media is not None or event.forwarded:
+        return
+    potluck = turn.potluck
+    if potluck.stage is not Stage.PLANNED or event.person.anonymous:
+        return
+    names = [g.name for g in potluck.guests if g.id != turn.me]
+    found = food_question(turn.words, potluck.promises, names)
+    if found is None:
+        return
+    place = place_of(turn)
+    addressed = place is not None and place != "person"
+    near = context(turn, replying_to=None).near_board or is_today(turn)
+    if not addressed and not (found.sure or (near and any(a.sense == DIET for a in found.asked))):
+        return
+    told = read(turn.words, context(turn, replying_to=place if addressed else "board")).intents
+    if any(not isinstance(i, Ask) and i.confidence >= SURE for i in told):
+        return  # it tells something, too: `words` does both
+    turn.handled = True
+    await asked(turn, found.text)
+
+
+def register(app: Registry) -> None:
+    app.reader(read_food_question, order=43)
