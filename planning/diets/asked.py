@@ -186,7 +186,7 @@ _LINK = re.compile(
     r"\b(?:in|inside|have|has|having|contain\w*|with|without|made (?:of|with|from)|is|are|got|use|used|ok|okay|fine|safe|good|suitable|lleva|llevan|tiene|tienen|contiene|contienen|con|sin|es|son|en)\b"
 )
 _HOLDS = re.compile(
-    r"\b(?:with|without|contain\w*|has|have|in (?:it|them|anything|everything|something|any)|free|con|sin|lleva|llevan|tiene|tienen|contiene|contienen|in (?:the|any) (?:food|dish(?:es)?))\b"
+    r"(?<!\bwe )(?<!\bi )(?<!\byou )\b(?:with|without|contain\w*|has|have|in (?:it|them|anything|everything|something|any)|free|con|sin|lleva|llevan|tiene|tienen|contiene|contienen|in (?:the|any) (?:food|dish(?:es)?))\b"
 )
 _ANY = re.compile(
     r"\b(?:any|anything|something|everything|what|what's|whats|which|enough|stuff|food|dish|dishes|option|options|table|list|menu|algo|alguna?|qué|opciones|opción|mesa|lista|comida|platos?|suficiente|bastante)\b"

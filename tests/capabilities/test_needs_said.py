@@ -100,4 +100,4 @@ async def test_what_is_vegan_is_told_of_each_dish_and_vegan_is_no_ingredient(pla
     played = await play(say("ravi", "/bring vegan curry for 10"), board("mei", "can someone mark whats vegan?"))
 
     assert "with vegan" not in played.everything()
-    assert "vegan curry: " in played.last()
+    assert "Ask the cook first: vegan curry (Ravi)" in played.last()

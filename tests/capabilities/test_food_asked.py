@@ -1,0 +1,38 @@
+"""Questions about the food are answered from the list, by what suits and by what is in it."""
+
+from tests.capabilities.conftest import board, say
+
+DISHES = (say("ravi", "/bring slaw for 12"), say("tom", "/bring roast chicken for 10"))
+LISTED = say("ravi", "/contains slaw: cabbage, carrots, mayonnaise")
+
+
+async def test_a_diet_is_answered_by_what_suits_it_and_what_does_not(play):
+    played = await play(*DISHES, LISTED, board("mei", "is there anything vegetarian?"))
+
+    assert "cook’s own list: slaw" in played.last()
+    assert "not for it: roast chicken" in played.last()
+    assert "made with vegetarian" not in played.everything()
+
+
+async def test_a_food_in_a_dish_is_told_by_who_said_it(play):
+    played = await play(
+        *DISHES, board("mei", "does the slaw have mayo in it?"), LISTED, board("mei", "does the slaw have mayo in it?")
+    )
+
+    answers = [t for t in played.texts() if t.startswith("• slaw")]
+    assert "usually made with mayo" in answers[0]
+    assert "Ravi" in answers[0]
+    assert "with mayo, says the cook" in answers[1]
+
+
+async def test_an_allergy_told_with_a_question_is_kept_and_answered_where_it_was_asked(play):
+    played = await play(
+        *DISHES, say("tom", "/bring pecan pie for 8"),
+        board("mei", "my son carries an epipen for peanuts, is the table nut free?"),
+        board("mei", "what can we eat?"),
+    )  # fmt: skip
+
+    assert played.guest("mei")["needs"][0]["need"] == "peanut"
+    assert any("pecan pie: nuts by its name" in t for t in played.texts())
+    assert "Going by what the cooks listed" in played.last()
+    assert "Mei" not in played.last()
