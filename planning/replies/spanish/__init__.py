@@ -71,7 +71,10 @@ def message_of(text: str) -> SpanishMessage:
         tokens = spelling.joined(
             [Token(t.plain, slips.get(flat[t.start : t.end].lower(), raw), t.start, t.end) for t, raw in raws]
         )
-        sentences += _at_signs(tokens, text, sentence.question)
+        while tokens and tokens[0].plain in (":", ",", "-"):
+            tokens = tokens[1:]
+        if tokens:
+            sentences += _at_signs(tokens, text, sentence.question)
     plain = " . ".join(s.text.strip() for s in sentences)
     return SpanishMessage(tuple(sentences), plain, made.quoted, made.symbols, text, mended=frozenset(slips))
 
@@ -161,7 +164,7 @@ def _said(sentence: Sentence, context: ReplyContext, earlier: str = "") -> tuple
             and trap == "past"
             and re.search(r" (?:no puede|es|son|soy|somos|tiene|tengo|esta|puede|la|lo) ", sentence.text)
         ):
-            return feared, []  # "can't eat shellfish, last time his throat closed"
+            return list(feared), []  # "can't eat shellfish, last time his throat closed"
         given = [
             i for i in answers.read_answer(sentence, context) if isinstance(i, SetAnswer) and i.answer is not Answer.YES
         ]
@@ -230,8 +233,13 @@ def _settled(found: list[Intent], message: Message, context: ReplyContext) -> li
             confidence=min(parts.confidence, whole.confidence),
         )
         found = [merged if i is parts else i for i in found if i is not whole]
-    if any(isinstance(i, SetParty) and not i.relative for i in found):
-        found = [i for i in found if not (isinstance(i, SetParty) and i.relative and _inside(i, found))]
+    fewer = next((i for i in found if isinstance(i, SetParty) and i.relative), None)
+    whole_now = next((i for i in found if isinstance(i, SetParty) and not i.relative), None)
+    if fewer is not None and whole_now is not None:
+        found = [i for i in found if i is not fewer]
+        left = people.changed_by(context, fewer)
+        if left is not None and left.total == whole_now.party.total:  # "my mother isn't coming. That leaves 4"
+            found = [replace(i, party=left) if i is whole_now else i for i in found]
     if context.answer is Answer.YES and any(isinstance(i, SetParty) for i in found):  # a yes again changes nothing
         found = [
             i for i in found if not (isinstance(i, SetAnswer) and i.who == context.writer and i.answer is Answer.YES)
@@ -239,12 +247,6 @@ def _settled(found: list[Intent], message: Message, context: ReplyContext) -> li
     if any(isinstance(i, Ask) for i in found) and any(isinstance(i, AddPromise) and i.vague for i in found):
         found = [i for i in found if not (isinstance(i, AddPromise) and i.vague and not i.category)]
     return found
-
-
-def _inside(intent: Intent, found: list[Intent]) -> bool:
-    return any(
-        i is not intent and i.start <= intent.start and intent.end <= i.end for i in found if isinstance(i, SetParty)
-    )
 
 
 def _parts(sentence: Sentence) -> list[Sentence]:

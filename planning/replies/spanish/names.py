@@ -82,10 +82,16 @@ def name_at(said: Sequence[str], i: int, toppings: Sequence[str]) -> tuple[int, 
     best, category, sure = i, "", 0.0
     lowered = {t.casefold() for t in toppings}
     for k in range(min(len(said), i + LONGEST_NAME), i, -1):
-        text = " ".join(_NUMERALS.get(w, w) if n else w for n, w in enumerate(said[i:k]))
+        text = " ".join(NUMERALS.get(w, w) for w in said[i:k])
         if text in lowered:
             return k, "topping", 0.9
-        if said[k - 1] in JOINS or said[k - 1] in _WITH or not text[:1].isalpha():
+        if (
+            said[k - 1] in JOINS
+            or said[k - 1] in _WITH
+            or not text.replace(" ", "").replace("-", "").isalnum()
+            or not text[:1].isalpha()
+            or (said[i].isdigit() and k < i + 2)
+        ):
             continue
         if (dish := known_dish(text)) is not None and not (
             k == i + 1
@@ -109,7 +115,7 @@ def name_at(said: Sequence[str], i: int, toppings: Sequence[str]) -> tuple[int, 
     return end, category, sure
 
 
-_NUMERALS = {"2": "dos", "3": "tres", "4": "cuatro", "5": "cinco", "7": "siete"}
+NUMERALS = {"2": "dos", "3": "tres", "4": "cuatro", "5": "cinco", "7": "siete"}
 """Inside a name numbers are words: "pastel de tres leches"."""
 
 
@@ -177,7 +183,7 @@ def known_dish(text: str) -> Dish | None:
     if (dish := dish_in("es", text)) is not None:
         return dish
     pieces = text.split()
-    for form in _singulars(pieces):
+    for form in _singulars(pieces) if pieces else ():
         if (dish := dish_in("es", form)) is not None:
             return dish
     return None

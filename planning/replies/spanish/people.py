@@ -104,7 +104,10 @@ def _whole(sentence: Sentence, context: ReplyContext, told: Sequence[Group]) -> 
     asked = context.asked in ("people", "party")
     said = [t.plain for t in sentence.tokens]
     total = _COMES.search(text) or (_TOTAL_ONLY.search(text) if asked else None)
-    if total is not None and re.search(r" (?:no|ni|para|pa|alcanza|rinde|unos|porciones) $", text[: total.start() + 1]):
+    if total is not None and re.search(
+        r" (?:no|ni|(?:para|pa|alcanza|alcance|rinde|rinda|sirve|da|calculo)(?: (?:unos|unas|como|casi|las|los|mas de|para|hasta))*|unos|porciones) $",
+        text[: total.start() + 1],
+    ):
         total = None
     if total is not None and _of_food(text[total.end() :]):
         total = None  # "apúntame con dos pasteles"
@@ -251,12 +254,20 @@ def _left(sentence: Sentence, context: ReplyContext, told: Sequence[Group]) -> S
 def _left_whole(sentence: Sentence, context: ReplyContext, fewer: SetParty) -> SetParty:
     """ "Mi madre no va, quedamos 4": who is left, where the number told agrees."""
     left = _whole(sentence, context, ())
-    if not left or context.party is None or not isinstance(left[0], SetParty):
+    now = changed_by(context, fewer)
+    if not left or now is None or not isinstance(left[0], SetParty):
         return fewer
-    counts = {name: getattr(context.party, name) + getattr(fewer.party, name) for name in LETTER.values()}
-    if sum(counts.values()) != left[0].party.total:
+    if now.total != left[0].party.total:
         return replace(fewer, confidence=0.7)
-    return replace(fewer, party=Party(**counts), relative=False, end=max(fewer.end, left[0].end), confidence=0.88)
+    return replace(fewer, party=now, relative=False, end=max(fewer.end, left[0].end), confidence=0.88)
+
+
+def changed_by(context: ReplyContext, by: SetParty) -> Party | None:
+    """The party we know with so many more or fewer; None where we know none, or nobody would be left of a group."""
+    if context.party is None:
+        return None
+    counts = {name: getattr(context.party, name) + getattr(by.party, name) for name in LETTER.values()}
+    return Party(**counts) if min(counts.values()) >= 0 else None
 
 
 def read_party(text: str) -> Party | None:

@@ -51,7 +51,7 @@ def _ours() -> frozenset[str]:
     """The words our rules live by: words that slips are mended into."""
     found = {
         w
-        for role in ("need", "allergen", "avoid", "kin", "group", "unit", "core")
+        for role in ("need", "allergen", "avoid", "kin", "group", "unit", "core", "lead", "tail")
         for phrase in words(role)
         for w in phrase.split()
     }
@@ -142,6 +142,16 @@ def mended(word: str) -> str | None:
     return next(iter(near)) if len(near) == 1 else None
 
 
+_LINE = re.compile(
+    r"(?<=[\w)])[^\S\n]*\n[^\S\n]*(?=[^\W\d_][^\n]{0,50}(?:\n|$)|[0-9]{1,3}(?:[^\W\d_ .)]| [^\n]{0,40})?(?:\n|$))"
+)
+
+
+def _one_line(match: re.Match[str]) -> str:
+    """Short lines are pieces of one sentence: a comma instead, and as long as before."""
+    return ",".ljust(len(match[0]))
+
+
 def prepared(text: str) -> tuple[str, dict[str, str]]:
     """The text without accents, letter for letter, and its slips: word as typed (lower case) -> what stands for it. A
     past like "llevó" keeps its accent: without it it would be "llevo"."""
@@ -150,7 +160,7 @@ def prepared(text: str) -> tuple[str, dict[str, str]]:
         | forms("come", "1s")
         | {"apunto", "sumo", "anoto", "confirmo", "cancelo", "encargo", "quedo"}
     )
-    flat = text.replace("➕", "+").translate(PLAIN)
+    flat = _LINE.sub(_one_line, text.replace("➕", "+")).translate(PLAIN)
     for match in _ENDED.finditer(text):
         if match[0].lower().translate(PLAIN) in now:
             flat = f"{flat[: match.start()]}{match[0].lower()[:-1].translate(PLAIN)}ó{flat[match.end() :]}"

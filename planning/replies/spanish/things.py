@@ -11,7 +11,7 @@ from functools import cache
 
 from planning.replies.spanish.lexicon import any_of, value_of, words
 from planning.replies.spanish.members import phrase
-from planning.replies.spanish.names import JOINS, more_of_a_name, name_at, past_tail
+from planning.replies.spanish.names import JOINS, NUMERALS, known_dish, more_of_a_name, name_at, past_tail
 
 _NUMBER = re.compile(r"[0-9]+(?:[.,][0-9]+)?")
 _ABOUT = frozenset(("unos", "unas", "como", "casi", "aprox", "alrededor", "cerca", "unas", "minimo", "maximo", "hasta"))
@@ -160,13 +160,18 @@ def quantity_at(said: Sequence[str], i: int) -> tuple[str | None, int]:
         if (
             at < len(said)
             and said[at] in ("de", "del", "con")
-            and not (at + 1 < len(said) and _NUMBER.fullmatch(said[at + 1]))
+            and not (at + 1 < len(said) and _NUMBER.fullmatch(said[at + 1]) and not _numbered(said, at + 1))
         ):
             at += 1
         return f"{number:g} {unit}" + (f" {size}" if size else ""), at
     if number is not None and number >= 1 and said[at - 1] not in ("un", "una"):
         return f"{number:g}", at
     return None, i
+
+
+def _numbered(said: Sequence[str], i: int) -> bool:
+    """Whether a dish's name begins with a number here: "tres leches"."""
+    return i + 1 < len(said) and said[i] in NUMERALS and known_dish(f"{NUMERALS[said[i]]} {said[i + 1]}") is not None
 
 
 def thing_at(said: Sequence[str], i: int, toppings: Sequence[str] = ()) -> Thing | None:
@@ -185,8 +190,10 @@ def thing_at(said: Sequence[str], i: int, toppings: Sequence[str] = ()) -> Thing
         servings, after, for_all = _feeds(said, begins + n)
         after = past_tail(said, after)
         return Thing(first, after, (begins, begins + n), value_of("vague", vague), 0.85, servings, None, True, for_all)
-    amount, after = quantity_at(said, i)
-    if amount is None and at > i:
+    numbered = _numbered(said, at)
+    if not numbered:  # "una tres leches" is one dish
+        amount, after = quantity_at(said, i)
+    if amount is None and at > i and not numbered:
         amount, after = quantity_at(said, at)
     if amount is not None:
         at = _past_leads(said, after)
