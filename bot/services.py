@@ -11,6 +11,7 @@ from bot.buttons import Signer
 from bot.clock import Clock
 from bot.registry import Registry
 from bot.storage.store import Store
+from planning.theday.situation import Recent
 
 
 @dataclass(frozen=True)
@@ -27,3 +28,6 @@ class Services:
     urgent: OrderedDict[tuple[int, int], None] = field(default_factory=OrderedDict)
     """The messages lately answered as an emergency, so that an edit which stays one is not answered again. Another
     process may not know of it: then it is answered twice, which is the careful way round."""
+    spoken: OrderedDict[tuple[int, str], tuple[int, Recent]] = field(default_factory=OrderedDict)
+    """By chat and person: the message and the food they lately spoke of, so that "it" is known. Lost with the process:
+    then they are asked, or say it again."""

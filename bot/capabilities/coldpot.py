@@ -119,4 +119,4 @@ def _stood(turn: Turn, dish: Promise, since: datetime | None) -> None:
 
 def register(app: Registry) -> None:
     app.button("coldpot", pressed)
-    app.reader(read_cold, order=17)
+    app.reader(read_cold, order=16)

@@ -100,4 +100,4 @@ def _limit(potluck: Potluck, dish: Promise) -> Any:
 
 
 def register(app: Registry) -> None:
-    app.reader(read_table, order=17)
+    app.reader(read_table, order=18)

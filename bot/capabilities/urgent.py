@@ -199,4 +199,4 @@ def register(app: Registry) -> None:
     app.button("whynum", why_number)
     app.reader(read_emergency, order=15)
     app.reader(read_ill, order=16)
-    app.reader(read_food, order=17)
+    app.reader(read_food, order=18)

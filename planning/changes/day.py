@@ -13,6 +13,7 @@ from planning.changes.rules import (
     MOST_OF_ONE_AGE,
     Actor,
     Refusal,
+    may_manage,
     next_id,
     replace_guest,
     require_manager,
@@ -182,6 +183,16 @@ def set_weather(potluck: Potluck, by: Actor, words: str, temp_f: float | None) -
         raise Refusal("refused-temperature")
     clean = tidy(words, LONGEST_TEXT, empty="refused-empty")
     return replace(potluck, weather=clean, outdoor_temp_f=potluck.outdoor_temp_f if temp_f is None else temp_f)
+
+
+def hotter_outside(potluck: Potluck, by: Actor, temp_f: float) -> Potluck:
+    """A temperature outside (°F) told in passing: anybody may say it is hotter than was known, a host also cooler."""
+    if potluck.setting != "outdoor" or not -40 <= temp_f <= 130:
+        return potluck
+    known = potluck.outdoor_temp_f
+    if may_manage(potluck, by) or known is None or temp_f > known:
+        return replace(potluck, outdoor_temp_f=temp_f)
+    return potluck
 
 
 def set_parking(potluck: Potluck, by: Actor, words: str) -> Potluck:

@@ -222,7 +222,7 @@ async def test_a_dish_out_since_one_has_a_clock_from_one(play):
 async def test_since_one_sets_a_running_clock_back(play):
     played = await play(
         SALAD, until("2027-09-18T14:00"), say("ravi", "/out egg salad"),
-        board("ravi", "the egg salad has been in the car since 1"),
+        board("ravi", "the egg salad has been on the counter since 1"),
     )  # fmt: skip
 
     assert "by 3:00 PM" in played.last()

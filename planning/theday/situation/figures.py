@@ -1,0 +1,121 @@
+"""The temperatures a sentence tells: of food by a thermometer, of the weather, of an oven that is off the mark."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+
+from planning.potluck import Potluck
+from planning.theday.situation.patterns import found, patterns
+
+WEATHER_F = (-20.0, 125.0)
+FOOD_F = (25.0, 215.0)
+OVEN_OFF = (5.0, 100.0)
+_FIGURE = re.compile(
+    r"(?<![\d$:/.,-])(?P<n>\d{1,3}(?:\.\d)?)(?![\d:/]) ?(?P<deg>°|degrees?|deg\b|grados)? ?"
+    r"(?P<u>f|c|fahrenheit|celsius|centigrados)?(?![a-z0-9])"
+)
+_NEXT = re.compile(
+    r"^(?:$|[\s,.!?;:()-]*(?:$|in\b|at\b|on\b|now\b|inside|near|by the|ok\b|okay|is (?:it|that)|can\b|done|enough|"
+    r"and\b|but\b|already|still|after|when|right now|should|do\b|what|good|fine|so\b|only|internal|core|center|"
+    r"the (?:thigh|breast|center|middle)|por\b|en\b|adentro|dentro|esta\b|ya\b|y\b|pero|sirve|se puede|turkey|chicken|"
+    r"burgers?|lasagna|too|not|help|isnt|not sure))"
+)
+_OVEN_BEFORE = re.compile(r"\b(?:ovens?|horno|grill|fryer|oil|smoker)(?: \w+)? ?(?:at|to|on|is|a|of|set to)? ?$")
+_TIME_BEFORE = re.compile(r"\b(?:since|from|until|till|til|desde|hasta|for|para)(?: about| around| like)? $")
+
+
+@dataclass(frozen=True)
+class Reading:
+    """What a thermometer shows, in °F, and where it stands in the text."""
+
+    f: float
+    start: int
+    end: int
+
+
+def readings(text: str, language: str, *, metric: bool, bare: bool) -> tuple[Reading, ...]:
+    """`bare`: also figures without a degree sign, where words of measuring stand before them."""
+    out = []
+    for match in _FIGURE.finditer(text):
+        before, after = text[max(0, match.start() - 22) : match.start()], text[match.end() :]
+        if _OVEN_BEFORE.search(before) or (not match["deg"] and _TIME_BEFORE.search(before)):
+            continue
+        if not match["deg"] and not match["u"]:
+            led = any(re.search(rf"(?:{p.pattern})(?: \w+)?[ :=]*$", before) for p in patterns(language, "gauge"))
+            first = match.start() == 0 and after[:1] in ("!", ",", ".", "")
+            if not bare or not (led or first) or not _NEXT.match(after):
+                continue
+        f = fahrenheit(float(match["n"]), match["u"] or "", metric=metric or language == "es")
+        if FOOD_F[0] <= f <= FOOD_F[1]:
+            out.append(Reading(f, match.start(), match.end()))
+    return tuple(out)
+
+
+def fahrenheit(n: float, unit: str, *, metric: bool) -> float:
+    """°F of a figure; without a unit °C where that is usual and the figure can be one."""
+    celsius = unit[:1] == "c" or (unit == "" and metric and n <= 100)
+    return n * 9 / 5 + 32 if celsius else n
+
+
+@dataclass(frozen=True)
+class Weather:
+    f: float
+    start: int
+    end: int
+    day: str
+
+
+def weather(text: str, language: str, *, metric: bool) -> Weather | None:
+    """How hot it is, or will be, outside; `day` the word for the day, "" for none."""
+    for pattern in patterns(language, "weather"):
+        match = pattern.search(text)
+        if match is None:
+            continue
+        n = float(match["n"])
+        f = fahrenheit(n, match["u"] or "", metric=(metric or language == "es") and n <= 52)
+        if not WEATHER_F[0] <= f <= WEATHER_F[1]:
+            continue
+        day = found(text, language, "day")
+        return Weather(f, match.start(), match.end(), day.group() if day is not None else "")
+    return None
+
+
+WEEKDAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
+_SPANISH_DAYS = ("lunes", "martes", "miercoles", "jueves", "viernes", "sabado", "domingo")
+
+
+def day_of(day: str, now: datetime, potluck: Potluck) -> bool | None:
+    """Whether a word for a day means the day of the potluck; None where no day was named and it may be meant."""
+    start, today = potluck.local(potluck.starts_at).date(), potluck.local(now).date()
+    if day in ("tomorrow", "manana"):
+        return today + timedelta(days=1) == start
+    for names in (WEEKDAYS, _SPANISH_DAYS):
+        number = next((n for n, name in enumerate(names) if day.startswith(name)), None)
+        if number is not None:
+            return start.weekday() == number
+    if day:
+        return today == start
+    return None
+
+
+def oven_off(text: str, language: str, *, metric: bool) -> float | None:
+    """By how many °F an oven is hotter than it says; less than 0 where it is colder. None for other words."""
+    if not found(text, language, "oven-hint"):
+        return None
+    for pattern in patterns(language, "oven-set"):
+        match = pattern.search(text)
+        if match is not None and 10 <= abs(off := float(match["got"]) - float(match["set"])) <= 150:
+            return off * 1.8 if metric else off
+    for pattern in patterns(language, "oven-off"):
+        match = pattern.search(text)
+        if match is None:
+            continue
+        degrees = float(match["n"])
+        celsius = (match.groupdict().get("u") or "") == "c" or metric or language == "es"
+        degrees = degrees * 1.8 if celsius else degrees
+        if OVEN_OFF[0] <= degrees <= OVEN_OFF[1]:
+            cold = re.match(r"cold|cool|low|under|below|menos|por debajo|fri|baj|abajo", match["way"]) is not None
+            return -degrees if cold else degrees
+    return None
