@@ -35,6 +35,7 @@ def states(heard: Heard, foods: Sequence[Food]) -> list[State | None]:
     parts = [text[f.end : end] for f, end in zip(foods, ends, strict=True)]
     own = [heard.state(part, f.end) for part, f in zip(parts, foods, strict=True)]
     whole = heard.state(text) if heard.says("freezer", "thaw", "frozen") else None
+    told: list[State | None]
     if whole is not None and whole.place in ("freezer", "thaw", "frozen"):
         told = [_in_whole(whole, one) for one in own]
     else:
