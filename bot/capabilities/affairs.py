@@ -50,7 +50,7 @@ async def _take(turn: Turn, found: tuple[Affair, ...], *, addressed: bool) -> bo
         case "paid" | "owe":
             return _paid(turn, found, addressed=addressed)
         case "cohost" | "host" | "host-asked" if may_manage(turn.potluck, turn.actor):
-            return _role(turn, first)
+            return _role(turn, first, addressed=addressed)
         case "take-over":
             return await _takes_over(turn)
         case "binned":
@@ -93,8 +93,10 @@ def _paid(turn: Turn, found: tuple[Affair, ...], *, addressed: bool) -> bool:
     return True
 
 
-def _role(turn: Turn, said: Affair) -> bool:
+def _role(turn: Turn, said: Affair, *, addressed: bool) -> bool:
     who = find_guest(turn.potluck, said.name)
+    if who is None and addressed and said.kind != "host-asked":
+        raise Refusal("refused-unknown-person", name=said.name[:60])
     if who is None or who.id == turn.potluck.host:
         return False
     if said.kind == "cohost":
@@ -173,7 +175,8 @@ def _when(turn: Turn, said: Affair) -> bool:
     known = planner.timeline(turn.potluck) if planner is not None else None
     steps = [s for s in (known.doable if known is not None else ()) if s.promise == dish.id]
     if not steps:
-        turn.say("when-dish-unknown", dish=dish.dish, frozen=dish.frozen_lb is not None)
+        key = "when-dish-conflict" if dish.heat else "when-dish-unknown"
+        turn.say(key, dish=dish.dish, frozen=dish.frozen_lb is not None)
         return True
     lines = [turn.voice("when-dish"), *(step_line(turn.voice, turn.potluck, s) for s in steps[:6])]
     turn.post(Html("\n".join(lines)))

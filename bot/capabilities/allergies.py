@@ -30,6 +30,21 @@ async def watch(turn: Turn) -> None:
         await _tell_of_need(turn, found)
     if dishes := tuple(m for m in found.by_dish if m.severe or m.how in ("listed", "named")):
         await _tell_of_dish(turn, dishes)
+    if before.guests != turn.potluck.guests and not found.by_need and (gone := news(turn.potluck, before).by_need):
+        await _tell_taken_back(turn, gone)
+
+
+async def _tell_taken_back(turn: Turn, gone: tuple[Met, ...]) -> None:
+    """The cooks who were warned hear that nobody on the list has it any more."""
+    mine: dict[str, list[Met]] = {}
+    for one in gone:
+        for cook in _reachable(turn.potluck, one):
+            mine.setdefault(cook.id, []).append(one)
+    for cook_id, dishes in list(mine.items())[:MOST_LINES]:
+        cook = turn.known_guest(cook_id)
+        voice = await turn.private_voice(cook) or turn.voice_in(turn.group_language)
+        named = list(dict.fromkeys(m.dish for m in dishes))
+        await turn.tell(cook, "allergy-back", needs=_needs(voice, dishes), dishes=named)
 
 
 def is_today(turn: Turn) -> bool:

@@ -7,7 +7,7 @@ from datetime import timedelta
 from typing import Any
 
 from bot.buttons import Button
-from bot.capabilities.late import here
+from bot.capabilities.late import here, running_late
 from bot.capabilities.leftovers import show
 from bot.capabilities.stowed import away, left, one_line, own_back, row_of, unlisted
 from bot.context import Turn
@@ -22,7 +22,7 @@ from planning.kitchen import PlannedStep, Timeline
 from planning.potluck import Answer, Promise, Stage
 from planning.replies import AddPromise
 from planning.safety.heat import cook_notes
-from planning.theday.evening import Said, of_a_table, read_evening
+from planning.theday.evening import Said, next_hour, of_a_table, read_evening
 
 LANGUAGES = ("en", "es")
 BEFORE, HERE_BEFORE, AFTER = timedelta(hours=12), timedelta(hours=6), timedelta(days=2)
@@ -46,12 +46,15 @@ async def read_words(turn: Turn) -> None:
     if not potluck.starts_at - BEFORE <= turn.now <= potluck.ends + AFTER:
         return
     languages = dict.fromkeys((turn.voice.language, *LANGUAGES))
-    said = next((s for language in languages if (s := read_evening(turn.words, language))), None)
-    if said is None or not await _take(turn, said):
-        return
-    turn.handled = not said.rest
-    # "We're here! Where do we park?": the other sentence is read by those who come after.
-    turn.words = said.rest or turn.words
+    for _ in range(2):
+        said = next((s for language in languages if (s := read_evening(turn.words, language))), None)
+        if said is None or not await _take(turn, said):
+            return
+        turn.handled = not said.rest
+        # "We're here! Where do we park?": the other sentence is read again, and by those who come after.
+        turn.words = said.rest or turn.words
+        if turn.handled:
+            return
 
 
 async def _take(turn: Turn, said: Said) -> bool:
@@ -62,6 +65,8 @@ async def _take(turn: Turn, said: Said) -> bool:
     match said.kind:
         case "here":
             return await _here(turn, said, addressed=addressed)
+        case "late" | "eta" if not over:
+            return await _late(turn, said, addressed=addressed)
         case "forgot" if not over:
             return await _forgot(turn, said, addressed=addressed)
         case "ran-out" if not over:
@@ -110,6 +115,21 @@ async def _brings_after_all(turn: Turn, thing: str) -> None:
     add_dish(turn, AddPromise(dish=thing, category=lookup(thing).category or "", confidence=1.0), understood)
     await here(turn)
     say_understood(turn, understood)
+
+
+async def _late(turn: Turn, said: Said, *, addressed: bool) -> bool:
+    """So many minutes late, or the hour of coming: only later than the start or one's dish needs is it late."""
+    potluck, known = turn.potluck, turn.guest()
+    if turn.now < potluck.starts_at - BEFORE or (not addressed and (known is None or known.answer is not Answer.YES)):
+        return False
+    if said.minutes is not None:
+        await running_late(turn, said.minutes)
+        return True
+    at = next_hour(said.at, turn.now, turn.zone)
+    if at is None or known is None or at >= potluck.ends:
+        return False
+    await running_late(turn, None, at=at)
+    return True
 
 
 def _named(turn: Turn, thing: str) -> Promise | None:

@@ -29,6 +29,7 @@ from planning.changes import (
     more_people,
     no_show,
     restore_kitchen,
+    set_place,
     set_setting,
 )
 from planning.kitchen import PlannedStep, Timeline, timeline
@@ -42,12 +43,21 @@ from planning.theday.halfway import as_it_runs, interrupted, without_conflicts_o
 from planning.theday.now import soon
 from planning.theday.troubles import Trouble, read_trouble
 
+GUESTS_TELL = ("power-out", "oven-out")
+"""What any guest may see first: the rule is told at once, the plan stays until a host presses."""
 DAY_BEFORE = timedelta(hours=24)
 """Free words are taken for trouble only so shortly before the start, and until the end."""
 AFTER = timedelta(hours=12)
 EFFORT, SECONDS = 0.3, 5.0
 MOST_STEPS = 6
 MOST_NAMED = 8
+_INSIDE_TO = re.compile(
+    r"\b(?:inside|indoors|adentro|dentro|bajo techo) (?:to|into|in|at|a|al|en) (?P<place>[^,.;!?\n]{2,60})",
+    re.IGNORECASE,
+)
+_I_MYSELF = re.compile(
+    r"\b(?:i|we|i'm|we're|yo|no puedo|no podemos)\b[^.!?]*\b(?:come|coming|make it|ir|venir)\b", re.IGNORECASE
+)
 _BOLD = re.compile(r"<b>(.*?)</b>")
 RULES = {
     "trouble-power": ("POWER-01", "POWER-03", "TIME-05"),
@@ -128,12 +138,22 @@ def _may_tell(turn: Turn, found: Trouble) -> bool:
         among = potluck.promises if may_manage(potluck, turn.actor) else potluck.promises_of(turn.me)
         return dish_named(turn, found.about, among) is not None
     if not may_manage(potluck, turn.actor):
-        return False
+        return found.kind in GUESTS_TELL and turn.guest() is not None
+    if found.kind == "no-show" and _I_MYSELF.search(turn.words) is not None:
+        return False  # a host who cannot come says so of themselves
     return found.kind != "no-show" or person_named(potluck, turn.words) is not None
 
 
 async def _take(turn: Turn, found: Trouble) -> None:
     before = turn.potluck
+    if found.kind in GUESTS_TELL and turn.event.kind == "message" and not may_manage(before, turn.actor):
+        # What to do now is for everybody; that the plan changes is the host's to say.
+        rows = [[Button(turn.voice.plain("button-plan-so"), "trouble", (found.kind,))]]
+        if found.kind == "power-out":
+            turn.say("trouble-power", buttons=rows)
+        else:
+            turn.say("trouble-oven", buttons=rows, left=max(0, len(before.kitchen.ovens) - 1))
+        return
     match found.kind:
         case "oven-out":
             after = lose_oven(before, turn.actor, found.number)
@@ -195,7 +215,9 @@ async def _take(turn: Turn, found: Trouble) -> None:
             if before.setting == "indoor":
                 turn.say("trouble-inside-already")
                 return
-            await changed(turn, before, go_inside(before, turn.actor), "trouble-rain")
+            after, there = go_inside(before, turn.actor), _INSIDE_TO.search(turn.words)
+            after = set_place(after, turn.actor, there["place"].strip()) if there is not None else after
+            await changed(turn, before, after, "trouble-rain", place=after.place if there is not None else "")
 
 
 async def crowd_told(turn: Turn) -> None:

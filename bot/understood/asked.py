@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+import re
+
 from bot.context import Turn
 from planning.changes import find_guest
 from planning.potluck import CATEGORIES, Answer
 from planning.replies import Ask
+from planning.theday.evening import of_a_table
 
 
 async def answer_question(turn: Turn, question: Ask) -> None:
@@ -63,10 +66,28 @@ def _kind_named(turn: Turn) -> str | None:
     return None
 
 
+def _thing_asked(turn: Turn, but: str) -> str:
+    """The last word of a "who brings ..." that names something for a table, other than that person."""
+    asked = _ASKED_FOR.search(turn.words)
+    words = re.findall(r"[^\W\d_]{3,}", asked["what"]) if asked is not None else []
+    found = [w for w in words if w.casefold() not in but.casefold() and of_a_table(w.casefold(), turn.voice.language)]
+    return found[0].casefold() if found else ""
+
+
+_ASKED_FOR = re.compile(
+    r"\b(?:bring(?:s|ing)?|doing|does|do|mak(?:e|es|ing)|got|has|trae|trae[nr]?|lleva[nr]?|hace)\s+(?P<what>[^?.,!]{2,60})",
+    re.IGNORECASE,
+)
+
+
 def _who_brings(turn: Turn, about: str) -> None:
     from rapidfuzz import fuzz
 
     guest = find_guest(turn.potluck, about) if about else None
+    if guest is not None or not about:
+        # "Who's doing plates?", "can anyone bring plates since Gil is out": the thing asked for stands in the words.
+        about = _thing_asked(turn, guest.name if guest is not None else "") or about
+        guest = None if guest is not None and about.casefold() != guest.name.casefold() else guest
     if guest is not None:
         turn.say("answer-brings-all", name=guest.name, dishes=[p.dish for p in turn.potluck.promises_of(guest.id)])
         return

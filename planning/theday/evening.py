@@ -8,13 +8,17 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
+from datetime import UTC, datetime, timedelta
 from functools import cache
+from zoneinfo import ZoneInfo
 
 from planning.dishes import lookup
 from planning.tables import rows, table_names
 from planning.word_patterns import restored, said_in
 
-KINDS = ("here", "forgot", "ran-out", "own-back", "take-home", "may-i", "rest", "left", "away", "hard")
+KINDS = ("here", "late", "eta", "forgot", "ran-out", "own-back", "take-home", "may-i", "rest", "left", "away", "hard")
+CUT = ("forgot", "late", "eta")
+"""Kinds that one clause tells in full; what stands beside it is the reason, or is read by itself."""
 LONGEST, MOST_WORDS = 400, 22
 KNOWN = 0.75
 """From this confidence of the catalogue on a word is the name of something for a table."""
@@ -45,17 +49,46 @@ def read_evening(words: str, language: str = "en") -> Said | None:
         plain = " ".join(restored(_SIGNS.sub(" ", sentence)).casefold().split()).strip(" .!?…,")
         if not plain or len(plain.split()) > MOST_WORDS:
             continue
+        pieces = [piece.strip() for piece in plain.split(",")]
         for kind, pattern in _patterns(language):
-            match = pattern.fullmatch(plain)
+            match, beside = pattern.fullmatch(plain), ""
+            if match is None and kind in CUT and len(pieces) > 1:
+                match = next((m for piece in pieces if (m := pattern.fullmatch(piece)) is not None), None)
+                beside = ", ".join(piece for piece in pieces if match is not None and piece != match.string)
             if match is None:
                 continue
             thing = (match.groupdict().get("thing") or "").strip()
             rest = " ".join(s.strip() for k, s in enumerate(sentences) if k != n and _SIGNS.sub("", s).strip(" .!?"))
+            rest = " ".join(p for p in (beside, rest) if p)
             said = match.groupdict()
             return Said(
                 kind, thing, rest, int(said["min"]) if said.get("min") else None, (said.get("at") or "").strip()
             )
     return None
+
+
+_HOUR = re.compile(r"(?P<h>\d{1,2})(?:[:.](?P<m>[0-5]\d))?\s*(?P<half>[ap])?|(?P<noon>noon)")
+
+
+def next_hour(said: str, now: datetime, zone: ZoneInfo) -> datetime | None:
+    """The next moment (UTC) within twelve hours at which a clock reads what was said; None for no hour.
+
+    >>> next_hour("5.45", datetime(2027, 9, 18, 21, 0, tzinfo=UTC), ZoneInfo("America/Chicago"))
+    datetime.datetime(2027, 9, 18, 22, 45, tzinfo=datetime.timezone.utc)
+    """
+    found = _HOUR.search(said)
+    if found is None:
+        return None
+    hour, half = (12, "p") if found["noon"] else (int(found["h"]), found["half"])
+    if hour > 23 or (half and not 1 <= hour <= 12):
+        return None
+    local = now.astimezone(zone)
+    hours = [hour] if hour > 12 or hour == 0 else [hour % 12, hour % 12 + 12]
+    hours = [h for h in hours if not half or (h >= 12) == (half == "p")]
+    at = [local.replace(hour=h, minute=int(found["m"] or 0), second=0, microsecond=0) for h in hours]
+    ahead = [(a if a > local else a + timedelta(days=1)).astimezone(UTC) for a in at]
+    soon = [a for a in ahead if a - now <= timedelta(hours=12)]
+    return min(soon, default=None)
 
 
 def of_a_table(thing: str, language: str = "en") -> bool:

@@ -24,6 +24,13 @@ async def test_the_cooks_and_the_host_hear_of_a_severe_allergy_told_after_their_
     assert told_of(played, "ines", "chicken satay")
 
 
+async def test_a_need_taken_back_is_told_to_the_cook_who_was_warned(play):
+    played = await play(private("ravi"), SATAY, board("mei", "coming, peanut allergy"), say("mei", "/undo"))
+
+    assert "Taken back" in played.last("ravi")
+    assert "Mei" not in played.last("ravi")
+
+
 async def test_the_cook_is_told_no_name(play):
     played = await play(private("ravi"), SATAY, board("mei", SEVERE))
 

@@ -55,6 +55,13 @@ async def test_who_was_given_up_and_comes_brings_the_dish_back(play):
     assert (played.guest("ravi")["answer"], played.promises("ravi")[0]["dish"]) == ("yes", "lasagna")
 
 
+async def test_an_hour_of_coming_told_beside_a_forgotten_dish_is_being_late(play):
+    played = await play(*BROUGHT, DAY, board("ravi", "lasagna forgot at home, going back, there 17:45"))
+
+    assert played.promises("ravi")[0]["arrives_at"].startswith("2027-09-18T17:45")
+    assert "Without it" in played.everything()
+
+
 async def test_in_the_open_chat_only_who_comes_arrives(play):
     played = await play(
         *BROUGHT, press("tom", "Can't"), DAY, say("ravi", "just parked"), say("tom", "we're here"), first=SEES_ALL

@@ -178,6 +178,21 @@ async def test_another_oven_takes_the_place_of_the_broken_one(play):
     assert "One more oven, elsewhere." in played.last()
 
 
+async def test_a_guest_who_sees_the_power_gone_hears_the_rule_and_the_plan_waits_for_the_host(play):
+    played = await kitchen_day(play, board("tom", "power's out here!"))
+
+    assert "a refrigerator holds for 4 hours" in played.last()
+    assert len(played.state["kitchen"]["ovens"]) == 2
+
+
+async def test_moving_inside_to_a_place_is_both(play):
+    at_the_lake = say("ines", "/where outdoors")
+
+    played = await kitchen_day(play, at_the_lake, board("ines", "it's pouring, we move inside to the church hall"))
+
+    assert (played.state["setting"], "church hall" in played.board) == ("indoor", True)
+
+
 async def test_a_tripped_breaker_is_one_circuit_and_no_power_cut(play):
     # ELEC-03: 80 % of 15 A at 120 V.
     played = await kitchen_day(play, board("ines", "the breaker tripped"))

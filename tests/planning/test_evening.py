@@ -31,6 +31,12 @@ SAID = (
     ("put it back in the fridge after 20 min", "away", "it"),
     ("the chili is on ice again", "away", "chili"),
     ("i take my pot", "own-back", "pot"),
+    ("damn. we forgot the shepherds pie at home, we're 50 minutes away already", "forgot", "shepherds pie"),
+    ("crisp forgot at home, going back, there 17:45", "forgot", "crisp"),
+    ("late sorry, 15 min", "late", ""),
+    ("running 10 late sorry", "late", ""),
+    ("overslept, i'll be there 10:40, casserole not baked", "eta", ""),
+    ("we'll be there at 6", "eta", ""),
     ("im here now, with the curry", "here", "curry"),
     ("we ran out of potatoes, sour cream left", "ran-out", "potatoes"),
 )
@@ -45,6 +51,8 @@ DICHO = (
     ("sobró arroz y frijoles", "left", "arroz y frijoles"),
     ("guardé la ensalada en la nevera", "away", "la ensalada"),
     ("me llevo mi olla", "own-back", "olla"),
+    ("llego 15 minutos tarde", "late", ""),
+    ("llegamos a las 6", "eta", ""),
 )
 
 

@@ -41,3 +41,4 @@ allergy-passed-on = { $cooks ->
     [yes] Eat only of dishes whose cook can name you everything in them, and take before the others do.
    *[no] Ask the cooks before you eat.
 }
+allergy-back = Taken back: of those who come, nobody is down any more as “no { $needs }” ({ $dishes }). Ask the host before you change what you cook.

@@ -20,3 +20,4 @@ trouble-fewer = { $n ->
    *[other] <b>{ $n } of those at the door stay.</b>
 }
 trouble-no-show-known = { $name } is down as not coming already.
+button-plan-so = Host: plan so

@@ -33,7 +33,10 @@ trouble-no-show = <b>{ $name } isn't coming.</b>{ $n ->
    *[other] {" "}Not on the table: { $dishes }.
 }
 trouble-more = <b>{ $n } more at the door.</b> Ask them what they can't eat before they take a plate.
-trouble-rain = <b>It moves inside.</b> Carry in cold dishes first, then what is hot and covered; keep doors and the way to the stove free. No charcoal or gas grill comes in, not to a garage, tent or porch either: it burns outside or not at all.
+trouble-rain = <b>It moves inside{ $has-place ->
+    [yes] : { $place }
+   *[no] {""}
+}.</b> Carry in cold dishes first, then what is hot and covered; keep doors and the way to the stove free. No charcoal or gas grill comes in, not to a garage, tent or porch either: it burns outside or not at all.
 trouble-inside-already = It is planned inside already; nothing changes.
 name-at-the-door = more at the door
 did-trouble = { $what }

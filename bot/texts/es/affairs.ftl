@@ -16,3 +16,4 @@ eat-ask-them = { $known ->
 eat-none-told = { $name } no me dijo nada. Eso no quiere decir que no haya nada: pregunta.
 eat-for-guest = Para { $name }, según lo anotado:
 eat-told-private = Te lo escribí en privado.
+when-dish-conflict = { $dish } no encuentra sitio en la cocina tal como está calculada: /kitchen dice por qué y qué ayudaría.

@@ -41,3 +41,4 @@ allergy-passed-on = { $cooks ->
     [yes] Come solo de platos cuyo cocinero sepa nombrarte todo lo que llevan, y sírvete antes que los demás.
    *[no] Pregunta a quien cocina antes de comer.
 }
+allergy-back = Ya no: de quienes vienen, nadie figura ahora como «sin { $needs }» ({ $dishes }). Pregunta a quien organiza antes de cambiar lo que cocinas.

@@ -20,3 +20,4 @@ trouble-fewer = { $n ->
    *[other] <b>De los de la puerta se quedan { $n }.</b>
 }
 trouble-no-show-known = { $name } ya figura como que no viene.
+button-plan-so = Quien organiza: calcular así

@@ -33,7 +33,10 @@ trouble-no-show = <b>{ $name } no viene.</b>{ $n ->
    *[other] {" "}No estará en la mesa: { $dishes }.
 }
 trouble-more = <b>{ $n } más en la puerta.</b> Pregúntales qué no pueden comer antes de que tomen un plato.
-trouble-rain = <b>Pasa adentro.</b> Lleven primero los platos fríos, luego lo caliente tapado; dejen libres las puertas y el paso a la cocina. Ni carbón ni parrilla de gas entran, tampoco en garaje, carpa o porche: arden afuera o nada.
+trouble-rain = <b>Pasa adentro{ $has-place ->
+    [yes] : { $place }
+   *[no] {""}
+}.</b> Lleven primero los platos fríos, luego lo caliente tapado; dejen libres las puertas y el paso a la cocina. Ni carbón ni parrilla de gas entran, tampoco en garaje, carpa o porche: arden afuera o nada.
 trouble-inside-already = Ya está previsto adentro; no cambia nada.
 name-at-the-door = más en la puerta
 did-trouble = { $what }
