@@ -104,6 +104,7 @@ class TureenBot:
         self.courier = Courier(
             self.bot, store, clock, limits=send_limits, render=render, metrics=self.metrics, replica=replica
         )
+        self.courier.people_wait = lambda: bool(self._per_chat.lines)
         self._doors: list[Door] = []
         self._tasks: list[asyncio.Task[Any]] = []
         self._running = False

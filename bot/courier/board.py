@@ -8,6 +8,7 @@ one is kept: a board that is missing would be worse.
 
 from __future__ import annotations
 
+import asyncio
 import hashlib
 import json
 from collections import OrderedDict
@@ -35,6 +36,8 @@ if TYPE_CHECKING:
 _log = log.get("board")
 
 GAP_S = 3.0
+PATIENCE_S = 0.02
+"""In real time, so long at most a board waits to be drawn while somebody's update is in work."""
 _REMEMBERED = 10_000
 
 
@@ -52,6 +55,7 @@ class Boards:
         self._shown: OrderedDict[str, tuple[int, str]] = OrderedDict()
         self._failures: dict[str, int] = {}
         self._asked_to_pin: set[int] = set()
+        self._drawing = asyncio.Lock()
 
     def next_look(self, potluck_id: str) -> datetime:
         """When this board may be edited next: now or later."""
@@ -87,24 +91,13 @@ class Boards:
 
     async def _draw(self, potluck_id: str, render: Renderer) -> datetime | None:
         """Show the board that was claimed; how it ends also ends the claim."""
-        # Read after the place was taken, so that what is drawn is the newest.
-        stored = await self._desk.stored(potluck_id)
-        if stored is None or stored.place.board_dirty_since is None:
-            await self._desk.leave_board(potluck_id)
+        async with self._drawing:
+            await self._people_first()
+            made = await self._make(potluck_id, render)
+        if made is None:
             return None
+        stored, chat, drawn = made
         place = stored.place
-        chat = await self._desk.chat(place.chat_id)
-        self._remember(self._edited_at, potluck_id, self._clock.now())
-        try:
-            drawn = await render.board(stored, chat, self._clock.now())
-        except StorageError:
-            raise
-        except Exception:
-            # Given up until the next change there; the chat's messages go on all the same.
-            _log.exception("a board can't be drawn", chat=place.chat_id, potluck=potluck_id)
-            self._metrics.boards.labels("failed").inc()
-            await self._desk.board_shown(place, place.board_message_id, pinned=place.board_pinned)
-            return None
         try:
             message_id = await self._show(place, drawn)
         except (TelegramError, OSError) as fault:
@@ -120,6 +113,38 @@ class Boards:
         if newest is None or newest.place.board_dirty_since is None:
             return None
         return self.next_look(potluck_id)
+
+    async def _make(self, potluck_id: str, render: Renderer) -> tuple[Stored, ChatRecord | None, Drawn] | None:
+        """The claimed board as it should be now. None: nothing to show, and the claim is ended."""
+        # Read after the place was taken, so that what is drawn is the newest.
+        stored = await self._desk.stored(potluck_id)
+        if stored is None or stored.place.board_dirty_since is None:
+            await self._desk.leave_board(potluck_id)
+            return None
+        place = stored.place
+        chat = await self._desk.chat(place.chat_id)
+        self._remember(self._edited_at, potluck_id, self._clock.now())
+        try:
+            return stored, chat, await render.board(stored, chat, self._clock.now())
+        except StorageError:
+            raise
+        except Exception:
+            # Given up until the next change there; the chat's messages go on all the same.
+            _log.exception("a board can't be drawn", chat=place.chat_id, potluck=potluck_id)
+            self._metrics.boards.labels("failed").inc()
+            await self._desk.board_shown(place, place.board_message_id, pinned=place.board_pinned)
+            return None
+
+    async def _people_first(self) -> None:
+        """Drawing takes some milliseconds in which nobody is answered: boards are drawn one at a time, between
+        people's updates where there are pauses."""
+        now = asyncio.get_running_loop().time
+        until = now() + PATIENCE_S
+        while True:
+            # At least once, so that what came while the last board was drawn is seen.
+            await asyncio.sleep(0.001)
+            if not self._courier.people_wait() or now() >= until:
+                return
 
     async def _show(self, place: PotluckPlace, drawn: Drawn) -> int:
         """Edit the board, or post it where there is none that can be edited. Its message id."""

@@ -10,7 +10,7 @@ from __future__ import annotations
 import asyncio
 import secrets
 from collections import OrderedDict
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Any
@@ -73,6 +73,8 @@ class Courier:
         self._replica = f"{replica}/" if replica else None
         self.owner = owner or f"{self._replica or ''}{secrets.token_hex(6)}"
         self.render = render
+        self.people_wait: Callable[[], bool] = lambda: False
+        """Whether an update is in work now; may be set after construction."""
         self.metrics = metrics or Metrics()
         self._real = isinstance(clock, RealClock)
         self._clock = Waits(clock)

@@ -13,7 +13,8 @@ All SQL of the project is written as plain functions of a SQLAlchemy `Connection
 
 SQLite settings: WAL, foreign_keys=ON, busy_timeout, synchronous=FULL. FULL is the one that
 survives power loss in WAL mode: each commit is on the disk before it is answered. It cost 0.2 ms a
-lone commit over NORMAL where it was measured; many commits share one fsync (see `group.py`).
+lone commit over NORMAL where it was measured; many commits share one fsync (see `group.py`). What the
+log holds is carried into the file beside the commits, not within one of them (`_carry_over`).
 """
 
 from __future__ import annotations
@@ -21,6 +22,7 @@ from __future__ import annotations
 import asyncio
 import sqlite3
 import tempfile
+import threading
 from collections.abc import Callable
 from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
@@ -39,6 +41,10 @@ __all__ = ["BUSY_MS", "POOL", "AsyncRunner", "Runner", "SqliteRunner", "runner",
 T = TypeVar("T")
 BUSY_MS = 10_000
 """How long another process's write lock is waited for before it is a trouble."""
+CARRIED_EVERY = 100
+"""After so many commits the write-ahead log is carried over into the file."""
+LONGEST_LOG_PAGES = 8000
+"""Some 32 MB: from here on whoever commits carries it over first, so that it does not grow without end."""
 
 
 class Runner(Protocol):
@@ -74,6 +80,7 @@ def _on_connect(dbapi: sqlite3.Connection, _record: object) -> None:
     cursor.execute("PRAGMA foreign_keys=ON")
     cursor.execute("PRAGMA journal_mode=WAL")
     cursor.execute("PRAGMA synchronous=FULL")
+    cursor.execute(f"PRAGMA wal_autocheckpoint={LONGEST_LOG_PAGES}")
     cursor.execute("PRAGMA temp_store=MEMORY")
     cursor.execute("PRAGMA cache_size=-16000")
     cursor.close()
@@ -106,6 +113,9 @@ class SqliteRunner:
         self._reader: Connection | None = None
         self._writer: Connection | None = None
         self._lasting = True
+        self._commits = 0
+        self._file = threading.Lock()
+        self._carrying: asyncio.Future[None] | None = None
 
     def _open(self) -> Connection:
         # "AUTOCOMMIT" keeps SQLAlchemy from writing BEGIN and COMMIT; we say when.
@@ -172,6 +182,7 @@ class SqliteRunner:
                     if raw.in_transaction:
                         raw.rollback()
                     raise
+                self._carry_over()
                 return result
             except (SQLAlchemyError, sqlite3.Error, OSError) as error:
                 said = trouble(error)
@@ -179,6 +190,21 @@ class SqliteRunner:
                     raise
                 self._drop_connections()
                 raise said from error
+
+    def _carry_over(self) -> None:
+        """Now and then, in a thread of its own: nobody's commit stands behind the writing of all its pages."""
+        self._commits += 1
+        if self._commits < CARRIED_EVERY or (self._carrying is not None and not self._carrying.done()):
+            return
+        self._commits = 0
+        self._carrying = asyncio.get_running_loop().run_in_executor(None, self._checkpoint)
+
+    def _checkpoint(self) -> None:
+        try:
+            with self._file, self._open() as conn:
+                _raw(conn).execute("PRAGMA wal_checkpoint(PASSIVE)")
+        except (SQLAlchemyError, sqlite3.Error):
+            pass  # the log stays as it is; whoever commits next is told what is wrong, if it still is
 
     async def _begin(self, raw: sqlite3.Connection) -> None:
         """Take the write lock: at once if it is free, else wait for it away from the event loop."""
@@ -217,12 +243,14 @@ class SqliteRunner:
     def one_file(self) -> None:
         """Fold the write-ahead log into the file, so that the file alone is the database."""
         self._drop_connections()
-        with self._open() as conn:
+        with self._file, self._open() as conn:
             _raw(conn).execute("PRAGMA wal_checkpoint(TRUNCATE)")
             _raw(conn).execute("PRAGMA journal_mode=DELETE")
 
     async def close(self) -> None:
         async with self._writing:
+            if self._carrying is not None:
+                await asyncio.wait([self._carrying])
             self._drop_connections()
             self.engine.dispose()
             self._thread.shutdown()
