@@ -109,8 +109,14 @@ class Ticker:
                 by_potluck: dict[str, list[ReminderRow]] = {}
                 for row in rows:
                     by_potluck.setdefault(row.potluck_id, []).append(row)
-                for potluck_id, group in by_potluck.items():
-                    await self._deal(potluck_id, group)
+                # Side by side, so that one flush of the disk serves many potlucks.
+                dealt = await asyncio.gather(
+                    *(self._deal(potluck_id, group) for potluck_id, group in by_potluck.items()),
+                    return_exceptions=True,
+                )
+                for fault in dealt:
+                    if isinstance(fault, BaseException):
+                        raise fault
 
     async def _deal(self, potluck_id: str, rows: list[ReminderRow]) -> None:
         now = self._clock.now()

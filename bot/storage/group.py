@@ -24,7 +24,7 @@ Outcome = Any
 WriteBatches = Callable[[Connection, Sequence[Batch], bool], list[Outcome]]
 """(connection, batches, carefully) -> a CommitResult or an exception for each."""
 
-MOST_TOGETHER = 64
+MOST_TOGETHER = 128
 
 
 @dataclass(eq=False)

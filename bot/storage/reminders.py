@@ -226,7 +226,8 @@ class Reminders(Base):
             left = limit - len(again)
             return [*again, *(ask(conn, _claim_pending, {**params, "p_limit": left}) if left > 0 else ())]
 
-        rows = await self._writer.job(work)
+        # Undone by a power loss, they are claimed again: nothing leaves before the commit that ends the claim.
+        rows = await self._writer.job(work, lasting=False)
         return tuple(sorted((reminder_from(r) for r in rows), key=lambda r: (r.due_at, r.potluck_id, r.key)))
 
     async def finish_reminder(
