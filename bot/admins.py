@@ -1,7 +1,8 @@
-"""Who administers a group, asked of the platform and kept for a minute."""
+"""Who administers a group and who is in it, asked of the platform and kept for a minute."""
 
 from __future__ import annotations
 
+from collections import OrderedDict
 from datetime import datetime, timedelta
 
 import telegram
@@ -10,6 +11,7 @@ from telegram.error import TelegramError
 from bot.clock import Clock
 
 FRESH = timedelta(seconds=60)
+MOST_KNOWN = 2000
 
 
 class Admins:
@@ -17,9 +19,12 @@ class Admins:
         self._bot = bot
         self._clock = clock
         self._known: dict[int, tuple[datetime, frozenset[int]]] = {}
+        self._here: OrderedDict[tuple[int, int], tuple[datetime, bool]] = OrderedDict()
 
     def forget(self, chat_id: int) -> None:
         self._known.pop(chat_id, None)
+        for key in [k for k in self._here if k[0] == chat_id]:
+            del self._here[key]
 
     async def is_admin(self, chat_id: int, person_id: int) -> bool:
         """False also when the platform can't be asked: nobody gains a right by a fault."""
@@ -43,3 +48,19 @@ class Admins:
         except TelegramError:
             return False
         return member.status in ("creator", "administrator", "member") or bool(getattr(member, "is_member", False))
+
+    async def has_left(self, chat_id: int, person_id: int) -> bool:
+        """Whether the platform says that the person is not in the group; False when it can't be asked, so that a
+        fault of the line takes nobody's place. Kept for a minute."""
+        known = self._here.get((chat_id, person_id))
+        if known is None or not timedelta(0) <= self._clock.now() - known[0] <= FRESH:
+            try:
+                member = await self._bot.get_chat_member(chat_id, person_id)
+            except TelegramError:
+                return False
+            gone = member.status in ("left", "kicked")
+            gone |= member.status == "restricted" and not getattr(member, "is_member", True)
+            known = self._here[chat_id, person_id] = (self._clock.now(), gone)
+            if len(self._here) > MOST_KNOWN:
+                self._here.popitem(last=False)
+        return known[1]

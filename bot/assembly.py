@@ -55,8 +55,11 @@ class Tureen(TureenBot):
         async def is_member(chat_id: int, person_id: int) -> bool:
             return await dispatcher.admins.is_member(chat_id, person_id)
 
+        async def has_left(chat_id: int, person_id: int) -> bool:
+            return await dispatcher.admins.has_left(chat_id, person_id)
+
         services = Services(
-            self.store, self.clock, self.signer, self.registry, self.bot.username, is_member, planner=self.planner
+            self.store, self.clock, self.signer, self.registry, self.bot.username, is_member, self.planner, has_left
         )
         dispatcher = Dispatcher(services, self.bot, self.courier, self.stored)
         self.handle = dispatcher.handle

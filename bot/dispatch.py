@@ -14,6 +14,7 @@ from bot.admins import Admins
 from bot.context import Turn
 from bot.derived import Derived
 from bot.events import Event, read
+from bot.membership import is_outside
 from bot.routing import run
 from bot.services import Services
 from bot.storage.errors import AlreadyTaken, Stale, StorageTrouble
@@ -126,6 +127,8 @@ class Dispatcher:
         self._remember(turn, data.chat is None, data.person)
         if event.private:
             turn.stored = await self._private_potluck(turn)
+            if turn.stored is not None and await is_outside(self.services, turn.stored, event.person.id):
+                turn.stored = None
             if turn.stored is not None:
                 turn.group = await store.chat(turn.stored.place.chat_id)
         return turn

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from bot.buttons import Forged
 from bot.context import Turn
+from bot.membership import is_outside
 from bot.storage.diffs import apply_diff
 from bot.storage.errors import Conflict
 from bot.understood.fitting import other_business
@@ -28,7 +29,8 @@ async def run(turn: Turn) -> None:
         turn.about = sent.kind if sent else "bot"
         if sent is not None and sent.potluck_id:
             stored = await turn.store.potluck(sent.potluck_id)
-            if stored is not None:
+            outside = stored and event.private and await is_outside(turn.services, stored, event.person.id)
+            if stored is not None and not outside:
                 turn.about_potluck(stored)
     if event.media is None and event.text.startswith("/"):
         await _command(turn)
@@ -65,6 +67,8 @@ async def _press(turn: Turn) -> None:
             raise Refusal("refused-button-old")
         if not event.private and stored.place.chat_id != event.chat_id:
             raise Refusal("refused-button")
+        if event.private and await is_outside(turn.services, stored, event.person.id):
+            raise Refusal("refused-not-member")
         turn.about_potluck(stored)
     turn.pressed = pressed
     await handler(turn)

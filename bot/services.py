@@ -14,6 +14,10 @@ from bot.storage.store import Store
 from planning.theday.situation import Recent
 
 
+async def _nobody_left(chat_id: int, person_id: int) -> bool:
+    return False
+
+
 @dataclass(frozen=True)
 class Services:
     """`username` is the bot's own, for deep links."""
@@ -25,6 +29,8 @@ class Services:
     username: str
     is_member: Callable[[int, int], Awaitable[bool]]
     planner: Any = None
+    has_left: Callable[[int, int], Awaitable[bool]] = _nobody_left
+    """Whether the platform says that a person is not in a group any more; False when it can't be asked."""
     urgent: OrderedDict[tuple[int, int], None] = field(default_factory=OrderedDict)
     """The messages lately answered as an emergency, so that an edit which stays one is not answered again. Another
     process may not know of it: then it is answered twice, which is the careful way round."""

@@ -3,6 +3,7 @@
 from dataclasses import replace
 
 from bot.context import Turn
+from bot.membership import is_outside
 from bot.registry import Command, Registry
 from bot.texts import Html
 from planning.changes import Refusal, may_manage
@@ -54,8 +55,10 @@ async def start(turn: Turn) -> None:
 
 
 async def require_member(turn: Turn) -> None:
-    """A link only opens the door: whoever comes through must be a guest or a member of the group."""
-    if turn.potluck.guest(turn.me) is not None:
+    """A link only opens the door: whoever comes through must be a guest who has not left, or a member of the group."""
+    if turn.stored is not None and turn.potluck.guest(turn.me) is not None:
+        if await is_outside(turn.services, turn.stored, turn.event.person.id):
+            raise Refusal("refused-not-member")
         return
     if not await turn.services.is_member(turn.place.chat_id, turn.event.person.id):
         raise Refusal("refused-not-member")
