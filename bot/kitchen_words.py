@@ -51,5 +51,7 @@ def _ways_out(voice: Voice, conflict: Conflict) -> str:
     """The way out, and the others that were tried."""
     said: str = voice.say(conflict.fix.text)
     for other in conflict.others:
-        said = voice.plain("ovenplan-or", fix=said, other=voice.say(other.text))
+        # A way out of some of the dishes is said beside that of the others, not in its place.
+        key = "ovenplan-too" if other.promises else "ovenplan-or"
+        said = voice.plain(key, fix=said, other=voice.say(other.text))
     return said

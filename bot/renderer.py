@@ -21,6 +21,9 @@ from planning.menu import most_needed
 from planning.potluck import Potluck, Say
 from planning.reminders import Reminder
 
+RULES = {"thaw": ("THAW-03", "THAW-12"), "out-limit": ("TIME-01", "TIME-02")}
+"""The published rules a kind of reminder rests on."""
+
 
 @dataclass(frozen=True)
 class BotRenderer:
@@ -81,6 +84,8 @@ class BotRenderer:
             return [[Button(voice.plain("button-dishes"), "backs")]]
         if case.kind == "start":
             return [[Button(voice.plain("button-here"), "here"), Button(voice.plain("button-lates"), "lates")]]
+        if case.kind in RULES:
+            return [[Button(voice.plain("button-why"), "whys", RULES[case.kind])]]
         if case.kind == "leave":
             return [[Button(voice.plain("button-lates"), "lates")]]
         if case.kind == "bring" and most_needed(potluck, headcount(potluck)):

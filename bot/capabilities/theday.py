@@ -19,6 +19,7 @@ from planning.potluck import Potluck, Promise
 from planning.reminders import reminders
 from planning.safety import safety
 from planning.safety.clocks import clock, more_minutes, on_the_table
+from planning.safety.topics import names
 from planning.safety.why import because
 from planning.safety.words import perishable
 
@@ -233,7 +234,7 @@ def reasons(turn: Turn, *words: str, said: str = "") -> None:
     """The published rules behind what these words, or what the bot said, is about."""
     found = [one for w in words for one in because(turn.potluck, turn.now, _timeline(turn), w, said)]
     if not found:
-        raise Refusal("refused-why")
+        raise Refusal("refused-why", topics=list(names(turn.voice.language)))
     lines = [turn.voice("why-head")]
     rows = [
         turn.voice(

@@ -64,6 +64,9 @@ RULES = {
     "trouble-works-again": ("TIME-01", "POWER-03"),
     "trouble-rain": ("CO-01",),
     "trouble-slow-cooker": ("TIME-05",),
+    "trouble-oven": ("TIME-01", "COOK-38"),
+    "trouble-gas": ("TIME-01", "COOK-38"),
+    "trouble-burners": ("TIME-01", "COOK-38"),
 }
 """The rows of `data/safety.csv` that a message rests on, told on demand."""
 OPEN_WORDS = 12

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from datetime import datetime, timedelta
 from itertools import groupby
 from typing import Any
@@ -58,7 +58,7 @@ def timeline_data(
             [(at(t), _numbers(together)) for t, together in _by_time(arrivals, day) if start <= t <= end], badge
         ),
         "deadlines_title": write("deadlines") if marks else "",
-        "deadlines": _points([(at(t), "!") for t in sorted({t for t, _ in marks}) if start <= t <= end], badge),
+        "deadlines": _points(_limit_marks(marks, start, end, at, write), badge),
         "serve": {"x": at(serve), "label": write("serve")},
         "now": {"x": at(write.local(now)), "label": write("now", time=write.time(now))}
         if now and start <= write.local(now) <= end
@@ -231,6 +231,19 @@ def _points(points: Sequence[tuple[float, str]], badge: float) -> dict[str, Any]
 def _deadlines(plan: Plan, write: Writer) -> list[tuple[datetime, str]]:
     notes = [n for n in plan.get("safety") or () if n.get("deadline")]
     return sorted((write.local(n["deadline"]), write.sentence(n.get("say"))) for n in notes)
+
+
+def _limit_marks(
+    marks: Sequence[tuple[datetime, str]],
+    start: datetime,
+    end: datetime,
+    at: Callable[[datetime], float],
+    write: Writer,
+) -> list[tuple[float, str]]:
+    """A mark at every limit; of those after the drawn hours the first, by its time at the edge."""
+    every = sorted({t for t, _ in marks})
+    later = [(1.0, f"{write.time(t)} \u2192") for t in every if t > end][:1]
+    return [(at(t), "!") for t in every if start <= t <= end] + later
 
 
 def _limits(marks: Sequence[tuple[datetime, str]], write: Writer) -> list[dict[str, str]]:

@@ -92,7 +92,7 @@ def modes_of(kitchen: Kitchen, steps: list[HeatStep], set_points: tuple[int, ...
     if first.kind == KEEP_WARM:
         # What was baked or grilled stays in the oven where it fits; what was in a pot stays on its burner or goes
         # into any slow cooker that is free.
-        if not (units and first.temp_f is None):
+        if heat in (OVEN, GRILL) or not (units and first.temp_f is None):
             some, there = oven_modes(kitchen.ovens, steps, set_points)
             modes += some
             places += there

@@ -76,6 +76,9 @@ def days_before(potluck: Potluck, frame: Frame) -> Iterator[tuple[int, int]]:
     last = 0 if _on(potluck, 0, up) < potluck.starts_at else 1
     for back in range(MOST_DAYS + last, last, -1):
         end = _on(potluck, back if down > up else back - 1, down)
+        if potluck.local(end).time() > down:
+            # No clock shows that hour in this night: it is over with the last minute before.
+            end -= timedelta(minutes=1)
         lo, hi = frame.slot_up(_on(potluck, back, up)), min(frame.slot_down(end), frame.wake - 1)
         if lo <= hi:
             yield lo, hi

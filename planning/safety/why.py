@@ -10,6 +10,7 @@ from planning.kitchen.result import Timeline
 from planning.potluck import Potluck, Say
 from planning.safety import safety
 from planning.safety.notes import row
+from planning.safety.topics import rules_about
 
 CONFLICT_ROWS = {
     "off-heat": "HOLD-06", "hold-too-cool": "HOLD-06", "thaw-short": "THAW-03", "thaw-late": "THAW-03",
@@ -54,6 +55,9 @@ def because(
     found = [t for t in told if t[1] in dishes]
     if not found and wanted:
         found = [t for t in told if wanted in row(t[0])["topic"].casefold() or row(t[0])["topic"].casefold() in wanted]
+    if not found and wanted:
+        said_of = {rule: say for rule, _, say in reversed(told)}
+        return tuple(_because(rule, said_of.get(rule)) for rule in rules_about(wanted))
     once: dict[tuple[str, str | None], Because] = {}
     for rule, promise, say in found:
         once.setdefault((rule, promise), _because(rule, say))

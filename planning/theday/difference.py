@@ -126,3 +126,7 @@ def _conflicts(was: Timeline | None, is_now: Timeline | None) -> Iterator[Say]:
     for conflict in is_now.conflicts if is_now else ():
         if (conflict.promises, conflict.rule) not in known:
             yield Say("day-conflict", {"why": conflict.why, "fix": conflict.fix.text})
+            # Where some of its dishes have another way out, it is theirs.
+            for other in conflict.others:
+                if other.promises:
+                    yield Say("day-way-out", {"fix": other.text})

@@ -197,7 +197,10 @@ fix-arrive-earlier = Have it there { $by-span } earlier, by { $until_time }{ $th
 fix-keep-hot = Keep it hot until it is served, at { at-140 } or more: in a slow cooker, or covered in an oven at { at-200 }.
 fix-more-hands = Ask one more person to lend a hand.
 fix-another-circuit = Plug it in on another circuit, in another room.
-fix-borrow-oven = Borrow time in a neighbor’s oven.
+fix-borrow-oven = Borrow time in a neighbor’s oven{ $several ->
+    [yes] {" "}for { $dishes }.
+   *[no] .
+}
 fix-cook-at-home = { $several ->
     [yes] Ask for { $dishes } to be cooked at home and brought hot in preheated insulated coolers, { at-140 } or more.
    *[no] Ask for it to be cooked at home and brought hot in a preheated insulated cooler, { at-140 } or more.

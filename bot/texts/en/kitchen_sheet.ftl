@@ -66,6 +66,7 @@ ovenplan-step = { $start }–{ $end } { $dish }: { $what }{ $has-where ->
    *[no] {""}
 }
 ovenplan-conflict = ⚠ { $why } → { $fix }
+ovenplan-too = { $fix } { $other }
 ovenplan-or = { $fix } Or: { $other }
 ovenplan-late = ⚠ { $dish }: { $late } minutes late, { $wait } minutes off heat too long
 heat-step = { $what } { $minutes } min{ $has-temp ->

@@ -37,7 +37,7 @@ why-row = • { $has-what ->
    *[no] {""}
 }” <i>({ $source }; { $rule })</i>
 why-more = … and { $n } more.
-refused-why = I know of no rule about that. Write /why with the name of a dish, or /why in reply to what I said of one.
+refused-why = I know of no rule about that. Write /why in reply to what I said, or /why with a dish or one of these: { $topics }.
 # $n dishes, $until when somebody whose last symptom was just now may cook, $late: that is after the start
 ill-noted = Get well soon. Who was ill like that cooks for nobody until two days after the last symptom: from today that is { $until }{ $late ->
     [yes] , after we eat

@@ -42,6 +42,7 @@ name-at-the-door = more at the door
 did-trouble = { $what }
 day-nothing-else = Nothing else changes.
 day-conflict = ⚠ { $why } → { $fix }
+day-way-out = → { $fix }
 day-short = Now short by { $n ->
     [one] one serving
    *[other] { $n } servings

@@ -183,7 +183,10 @@ fix-arrive-earlier = Que esté ahí { $by-span } antes, a las { $until_time }{ $
 fix-keep-hot = Mantenlo caliente hasta servirlo, a { at-140 } o más: en una olla de cocción lenta, o tapado en un horno a { at-200 }.
 fix-more-hands = Pide a una persona más que eche una mano.
 fix-another-circuit = Enchúfalo en otro circuito, en otra habitación.
-fix-borrow-oven = Pide a un vecino que te preste su horno un rato.
+fix-borrow-oven = Pide a un vecino que te preste su horno un rato{ $several ->
+    [yes] {" "}para { $dishes }.
+   *[no] .
+}
 fix-cook-at-home = { $several ->
     [yes] Pide que { $dishes } se hagan en casa y lleguen calientes en neveras aislantes precalentadas, a { at-140 } o más.
    *[no] Pide que se haga en casa y llegue caliente en una nevera aislante precalentada, a { at-140 } o más.

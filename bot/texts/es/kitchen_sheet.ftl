@@ -64,6 +64,7 @@ ovenplan-step = { $start }–{ $end } { $dish }: { $what }{ $has-where ->
    *[no] {""}
 }
 ovenplan-conflict = ⚠ { $why } → { $fix }
+ovenplan-too = { $fix } { $other }
 ovenplan-or = { $fix } O bien: { $other }
 ovenplan-late = ⚠ { $dish }: { $late } minutos tarde, { $wait } minutos de más fuera del fuego
 heat-step = { $what } { $minutes } min{ $has-temp ->

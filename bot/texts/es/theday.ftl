@@ -36,7 +36,7 @@ why-row = • { $has-what ->
    *[no] {""}
 }» <i>({ $source }; { $rule })</i>
 why-more = … y { $n } más.
-refused-why = No conozco ninguna regla sobre eso. Escribe /why con el nombre de un plato, o /why en respuesta a lo que dije de uno.
+refused-why = No conozco ninguna regla sobre eso. Escribe /why en respuesta a lo que dije, o /why con un plato o una de estas cosas: { $topics }.
 ill-noted = Que te mejores pronto. Quien estuvo así no cocina para nadie hasta dos días después del último síntoma: desde hoy, hasta { $until }{ $late ->
     [yes] , después de comer
    *[no] {""}

@@ -42,6 +42,7 @@ name-at-the-door = más en la puerta
 did-trouble = { $what }
 day-nothing-else = No cambia nada más.
 day-conflict = ⚠ { $why } → { $fix }
+day-way-out = → { $fix }
 day-short = Ahora { $n ->
     [one] falta una porción
    *[other] faltan { $n } porciones

@@ -12,6 +12,7 @@ from bot.texts import Voice
 from planning import potluck_file
 from planning.kitchen import timeline
 from tests.planning.kitchen.contract_rules import broken
+from tests.planning.kitchen.odd_days import odd_day
 from tests.planning.kitchen.odd_files import odd_file
 
 
@@ -28,6 +29,13 @@ def test_any_file_gets_a_timeline_that_keeps_every_rule_or_says_which_it_breaks(
     document = odd_file(number)
 
     assert broken(document, planned(document, 0.03)) == []
+
+
+@pytest.mark.parametrize("number", range(40))
+def test_any_day_gets_a_timeline_that_keeps_every_rule_or_says_which_it_breaks(number: int) -> None:
+    document = odd_day(number)
+
+    assert broken(document, planned(document, 0.01)) == []
 
 
 def test_what_breaks_a_rule_is_seen() -> None:
