@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import OrderedDict
 from collections.abc import Awaitable, Callable
 from dataclasses import dataclass, field
+from datetime import datetime
 from typing import Any
 
 from bot.buttons import Signer
@@ -37,3 +38,5 @@ class Services:
     spoken: OrderedDict[tuple[int, str], tuple[int, Recent]] = field(default_factory=OrderedDict)
     """By chat and person: the message and the food they lately spoke of, so that "it" is known. Lost with the process:
     then they are asked, or say it again."""
+    ill: OrderedDict[tuple[int, str], tuple[int, datetime]] = field(default_factory=OrderedDict)
+    """By chat and person: the message and moment they lately told of illness, so that what they ask next is known."""

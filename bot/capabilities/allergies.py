@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from bot.buttons import Button
 from bot.capabilities.buying import source_words
 from bot.context import Turn
 from bot.outgoing import mention
@@ -15,7 +16,7 @@ from bot.registry import Registry
 from bot.texts import Html, Voice
 from planning.changes import may_manage
 from planning.potluck import Guest, Potluck, Stage
-from planning.safety.met import Met, News, news
+from planning.safety.met import Met, News, as_maybe, news, told_severe
 from planning.safety.urgent import country
 
 MOST_LINES = 12
@@ -25,7 +26,15 @@ async def watch(turn: Turn) -> None:
     before = turn.before
     if before is None or turn.potluck.stage is not Stage.PLANNED or before.stage is not Stage.PLANNED:
         return
-    found = news(before, turn.potluck)
+    after = turn.potluck
+    back = [g.id for g in after.guests if told_severe(before, after, g.id)]
+    for who in back:
+        # Down as not coming, and tells of it all the same: whoever cooks must know before they sit at the table.
+        before, after = as_maybe(before, who), as_maybe(after, who)
+    found = news(before, after)
+    if turn.me in back:
+        buttons = [Button(turn.voice.plain("button-coming"), "ans", ("yes",), owner=turn.me)]
+        turn.say("allergy-comes-after-all", buttons=[buttons])
     if found.by_need or found.severe:
         await _tell_of_need(turn, found)
     if dishes := tuple(m for m in found.by_dish if m.severe or m.how in ("listed", "named")):

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from planning.potluck import Guest, Potluck, Promise
+from planning.potluck import Answer, Guest, Potluck, Promise
 from planning.safety.allergens import ALLERGY, DEGREES, SEVERE, avoided, held
 
 
@@ -73,6 +73,23 @@ class News:
     @property
     def degree(self) -> str:
         return DEGREES[SEVERE if self.severe else ALLERGY]
+
+
+def as_maybe(potluck: Potluck, guest_id: str) -> Potluck:
+    """As if this guest might come."""
+    guests = (replace(g, answer=Answer.MAYBE) if g.id == guest_id else g for g in potluck.guests)
+    return replace(potluck, guests=tuple(guests))
+
+
+def told_severe(before: Potluck, after: Potluck, guest_id: str) -> bool:
+    """Whether somebody who is down as not coming has now told of a severe allergy."""
+    guest, was = after.guest(guest_id), before.guest(guest_id)
+    if guest is None or guest.answer is not Answer.NO or (was is not None and was.all_needs() == guest.all_needs()):
+        return False
+    alone = replace(after, guests=(replace(guest, answer=Answer.MAYBE),))
+    known = replace(after, guests=(replace(was, answer=Answer.MAYBE),) if was is not None else ())
+    worse = {one.need for one in avoided(alone) if one.degree >= SEVERE}
+    return bool(worse - {one.need for one in avoided(known) if one.degree >= SEVERE})
 
 
 _FIRM = {"perhaps": 0, "usual": 1, "named": 2, "listed": 2}

@@ -89,6 +89,12 @@ def says_more(words: str, language: str) -> bool:
     return any(says(text, language, "ill-more") for text in sentences(words))
 
 
+def asks_after_illness(words: str, language: str) -> bool:
+    """ "I already made the soup, should I still bring it?", from somebody who just told of illness."""
+    asks = "?" in words or any(says(text, language, "asks") for text in sentences(words))
+    return asks and any(says(text, language, "ill-follows") for text in sentences(words))
+
+
 def asks_if_still_good(words: str, language: str) -> bool:
     """ "Can we still eat the egg salad?"; "is it ok, it was in the car for three hours"."""
     for text in sentences(words):

@@ -42,3 +42,4 @@ allergy-passed-on = { $cooks ->
    *[no] Ask the cooks before you eat.
 }
 allergy-back = Taken back: of those who come, nobody is down any more as “no { $needs }” ({ $dishes }). Ask the host before you change what you cook.
+allergy-comes-after-all = You are down as not coming; the cooks are told of a severe allergy all the same. Are you coming after all?

@@ -46,6 +46,10 @@ ill-noted = Get well soon. Who was ill like that cooks for nobody until two days
     [0] You are not down for any food.
    *[other] Please let somebody else make { $dishes }: /give hands it over, /drop takes it off.
 }
+ill-follows = Please don’t: no food goes to others out of a kitchen where somebody is ill like that, not what was made just before either (the careful reading), and who is ill, or cares for them, stays home. Two days after the last symptom it is over: from now that is { $until }{ $late ->
+    [yes] , after we eat
+   *[no] {""}
+}. Somebody else may bring something in its place. ({ $source })
 reminders-head = { $n ->
     [one] One reminder ahead:
    *[other] { $n } reminders ahead:

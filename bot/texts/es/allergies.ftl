@@ -42,3 +42,4 @@ allergy-passed-on = { $cooks ->
    *[no] Pregunta a quien cocina antes de comer.
 }
 allergy-back = Ya no: de quienes vienen, nadie figura ahora como «sin { $needs }» ({ $dishes }). Pregunta a quien organiza antes de cambiar lo que cocinas.
+allergy-comes-after-all = Tengo anotado que no vienes; de una alergia grave aviso igual a quienes cocinan. ¿Vienes entonces?

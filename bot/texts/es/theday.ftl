@@ -44,6 +44,10 @@ ill-noted = Que te mejores pronto. Quien estuvo así no cocina para nadie hasta 
     [0] No tienes ninguna comida anotada.
    *[other] Deja por favor que otra persona haga { $dishes }: /give lo pasa, /drop lo quita.
 }
+ill-follows = Mejor no: de una cocina donde alguien está enfermo así no sale comida para otros, tampoco la hecha justo antes (la lectura prudente), y quien está enfermo, o lo cuida, se queda en casa. Dos días después del último síntoma ya pasó: desde ahora, hasta { $until }{ $late ->
+    [yes] , después de comer
+   *[no] {""}
+}. Otra persona puede traer algo en su lugar. ({ $source })
 reminders-head = { $n ->
     [one] Viene un aviso:
    *[other] Vienen { $n } avisos:
