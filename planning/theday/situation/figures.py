@@ -17,11 +17,16 @@ _FIGURE = re.compile(
     r"(?P<u>f|c|fahrenheit|celsius|centigrados)?(?![a-z0-9])"
 )
 _NEXT = re.compile(
-    r"^(?:$|[\s,.!?;:()-]*(?:$|in\b|at\b|on\b|now\b|inside|near|by the|ok\b|okay|is (?:it|that)|can\b|done|enough|"
-    r"and\b|but\b|already|still|after|when|right now|should|do\b|what|good|fine|so\b|only|internal|core|center|"
-    r"the (?:thigh|breast|center|middle)|por\b|en\b|adentro|dentro|esta\b|ya\b|y\b|pero|sirve|se puede|turkey|chicken|"
-    r"burgers?|lasagna|too|not|help|isnt|not sure))"
+    r"^(?:$|[ )]*[,.!?;]|[\s:()-]*(?:$|for (?:the|my)\b|in\b|at\b|on\b|now\b|inside|near|by the|ok\b|okay|"
+    r"is (?:it|that)|can\b|done|enough|and\b|but\b|already|still|after|when|right now|should|do\b|what|good|fine|"
+    r"so\b|only|internal|core|center|the (?:thigh|breast|center|middle)|por\b|en\b|adentro|dentro|esta\b|ya\b|y\b|"
+    r"pero|sirve|se puede|turkey|chicken|burgers?|lasagna|too|not|help|isnt|not sure))"
 )
+_WHERE = re.compile(
+    r" ?(?:(?:in|at|near) the (?:thigh|breast|middle|center|centre|thickest)|inside|internal|por dentro|en el centro)\b"
+)
+_OVEN = re.compile(r"\b(?:oven|horno|bake|roast at|hornear)\b")
+_PROBE = re.compile(r"\b(?:thermometer|probe|inside|internal|center|middle|reads|termometro|por dentro|centro|marca)\b")
 _OVEN_BEFORE = re.compile(r"\b(?:ovens?|horno|grill|fryer|oil|smoker)(?: \w+)? ?(?:at|to|on|is|a|of|set to)? ?$")
 _TIME_BEFORE = re.compile(r"\b(?:since|from|until|till|til|desde|hasta|for|para)(?: about| around| like)? $")
 
@@ -35,18 +40,21 @@ class Reading:
     end: int
 
 
-def readings(text: str, language: str, *, metric: bool, bare: bool) -> tuple[Reading, ...]:
-    """`bare`: also figures without a degree sign, where words of measuring stand before them."""
+def readings(text: str, language: str, *, metric: bool) -> tuple[Reading, ...]:
+    """Figures with a degree sign, and those which words of measuring stand before, or where it was measured behind."""
     out = []
     for match in _FIGURE.finditer(text):
         before, after = text[max(0, match.start() - 22) : match.start()], text[match.end() :]
         if _OVEN_BEFORE.search(before) or (not match["deg"] and _TIME_BEFORE.search(before)):
             continue
         if not match["deg"] and not match["u"]:
-            led = any(re.search(rf"(?:{p.pattern})(?: \w+)?[ :=]*$", before) for p in patterns(language, "gauge"))
-            first = match.start() == 0 and after[:1] in ("!", ",", ".", "")
-            if not bare or not (led or first) or not _NEXT.match(after):
+            gauges = (rf"(?:{p.pattern})(?: \w+)?[ :=]*$" for p in patterns(language, "gauge"))
+            led = _WHERE.match(after) is not None or any(re.search(one, before) for one in gauges)
+            first = match.start() == 0 and after[:1] in ("!", ".", "") and float(match["n"]) >= 100
+            if not (led or first) or not _NEXT.match(after):
                 continue
+        if _OVEN.search(text) and not _PROBE.search(text):
+            continue
         f = fahrenheit(float(match["n"]), match["u"] or "", metric=metric or language == "es")
         if FOOD_F[0] <= f <= FOOD_F[1]:
             out.append(Reading(f, match.start(), match.end()))

@@ -12,7 +12,7 @@ from planning.theday.situation.patterns import all_found, found
 from planning.theday.situation.times import Said, times
 from planning.theday.situation.verdicts import State
 
-_AT_THREE = re.compile(r"\bat \d{3}\b")
+_SET_OVEN = re.compile(r"\b(?:oven|warming drawer|horno)\b.{0,20}\b(?:at|a) \d{3}\b")
 _PLACES = re.compile(r"\b(?:car|trunk|table|counter|carro|coche|mesa)\b")
 _LAUGH = re.compile(r"lol|lmao|rofl|ha\w*|he\w*|ja\w*|jk")
 _IF = re.compile(r"(?:and |but |so )?(?:if|si)\b")
@@ -46,7 +46,7 @@ class Heard:
         return times(self.text if text is None else text, self.now, self.potluck.zone)
 
     def readings(self) -> tuple[Reading, ...]:
-        return readings(self.text, self.language, metric=self.metric, bare=True)
+        return readings(self.text, self.language, metric=self.metric)
 
     def talk(self) -> bool:
         """Told of another time, another house, a recipe, or for a laugh."""
@@ -68,7 +68,7 @@ class Heard:
         since, minutes = when(told, text)
         place = self._place(text)
         shown = [r for r in self.readings() if at <= r.start < at + len(text)]
-        oven = self.says("hot", within=text) and _AT_THREE.search(text) is not None
+        oven = self.says("hot", within=text) and _SET_OVEN.search(text) is not None
         if shown and not (oven and not self.says("inside", within=text)):
             kept = place if place in ("car", "off", "sun", "out") else ""
             return State(kept, since, minutes, min(r.f for r in shown))

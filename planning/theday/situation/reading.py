@@ -156,7 +156,7 @@ class _One:
         ]
 
     def _poultry(self) -> list[Promise]:
-        birds = [p for p in self.heard.potluck.promises if has(p, "poultry")]
+        birds = [p for p in self.heard.potluck.promises if has(replace(p, dish=english(p.dish)), "poultry")]
         return [p for p in birds if p.guest == self.me] or birds
 
     def _bird(self, food: Food) -> Food:

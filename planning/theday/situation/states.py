@@ -6,13 +6,14 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 
+from planning.dishes import lookup
 from planning.theday.situation.foods import Food
 from planning.theday.situation.heard import Heard, joined
 from planning.theday.situation.verdicts import State, served_cold
 
 HELD = (
     "soup", "stew", "chili", "sauce", "chowder", "gravy", "bean", "curry", "mac", "macaroni", "broth", "pozole",
-    "caldo",
+    "caldo", "queso", "fondue", "cheese dip",
 )  # fmt: skip
 """What is rather kept hot than cooked through when somebody measures it."""
 NIGHT_MIN = 720.0
@@ -24,6 +25,8 @@ _LISTED = re.compile(
 _STORE = re.compile(r"\b(?:cooler|fridge|refrigerator|freezer|hielera|nevera|refri\w*|congelador)\b")
 _MIDDLE = re.compile(r"\b(?:inside|center|centre|middle|por dentro|centro|done)\b")
 _BOUGHT_FROZEN = re.compile(r"\bfrozen (?:margaritas?|yogurt|peas|corn|pizza|fries|berries|fruit)\b")
+_COLOR = re.compile(r"\b(?:pink\w*|red|rosad[oa]s?)\b")
+_UNDONE = re.compile(r"\b(?:raw|under\w+|blood\w*|crud[oa]s?|sangra)\b")
 _LATER = re.compile(r"\b(?:will|ill|gonna|going to|lets|please|voy a|pondre)\b")
 _SO_FAR = re.compile(r"\b(?:been|was|were|since|desde|estuvo|estaba|lleva)\b")
 
@@ -121,6 +124,8 @@ def ours(heard: Heard, food: Food, state: State, *, several: bool, follows: bool
     match state.place:
         case "frozen":
             return _BOUGHT_FROZEN.search(heard.text) is None
+        case "raw" if _COLOR.search(heard.text) and not _UNDONE.search(heard.text):
+            return lookup(food.english or food.label).category not in ("dessert", "drink", "bread", "topping")
         case "raw" | "thaw" | "freezer" | "limit":
             return True
         case "hot" | "cold" if plan:
