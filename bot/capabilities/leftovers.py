@@ -1,5 +1,7 @@
 """What is left: what keeps how long, what must go, who takes what home; and whose container is still where."""
 
+from collections.abc import Sequence
+
 from bot.buttons import Button
 from bot.capabilities.buying import source_words
 from bot.context import Turn
@@ -28,8 +30,7 @@ def sheet(turn: Turn) -> tuple[Html, list[list[Button]]]:
     hours = clock(turn.potluck, Promise("", "", "", "main")).limit_min // 60
     lines = [turn.voice("left-head", hours=hours)]
     shown = rows[:MOST_ROWS]
-    lines += [line(turn, row) for row in shown if not row.perhaps]
-    lines += _untold(turn, [row for row in shown if row.perhaps])
+    lines += told(turn, shown)
     lines.append(turn.voice("left-how", source=source_words(turn, "LEFT-03")))
     keep = [r.promise for r in rows if not r.must_go][:MOST_ROWS]
     buttons = [Button(turn.voice.plain("button-take", dish=p.dish), "take", (p.id,)) for p in keep]
@@ -38,6 +39,12 @@ def sheet(turn: Turn) -> tuple[Html, list[list[Button]]]:
     if rules:
         table.append([Button(turn.voice.plain("button-why"), "whys", rules)])
     return Html("\n".join(lines)), table
+
+
+def told(turn: Turn, rows: Sequence[Leftover]) -> list[Html]:
+    """A line of each dish; of those nobody clocked one for all."""
+    known = [row for row in rows if not row.perhaps]
+    return [*(line(turn, row) for row in known), *_untold(turn, [row for row in rows if row.perhaps])]
 
 
 def _untold(turn: Turn, rows: list[Leftover]) -> list[Html]:

@@ -6,7 +6,7 @@ import re
 from datetime import datetime, timedelta
 
 from bot.buttons import Button
-from bot.capabilities.leftovers import line, show
+from bot.capabilities.leftovers import line, show, told
 from bot.capabilities.theday import away_said
 from bot.context import Turn
 from bot.naming import dish_named
@@ -69,7 +69,7 @@ async def left(turn: Turn, said: Said, *, addressed: bool) -> bool:
         for row in rows
         if not row.must_go
     ]
-    turn.post(Html("\n".join(line(turn, row) for row in rows)), buttons=buttons)
+    turn.post(Html("\n".join(told(turn, rows))), buttons=buttons)
     if others:
         unlisted(turn, others)
     return True
