@@ -152,7 +152,7 @@ def cut(
                 continue
             close(raw == "?")
             continue
-        if not raw[0].isalnum() and raw not in "+&(),-–—−:/#$€£%@*½⅓⅔¼¾⅛⅜⅝⅞" and raw[0] not in _V:
+        if not raw[0].isalnum() and raw not in "+&(),-–—−:/#$€£%@*→½⅓⅔¼¾⅛⅜⅝⅞" and raw[0] not in _V:
             if unicodedata.category(raw[0]) in ("So", "Sk", "Cn"):
                 symbols.append(raw)
                 if current and _begins(found, number + 1):

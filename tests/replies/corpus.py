@@ -62,8 +62,8 @@ def party_word(party: Party) -> str:
 
 def context_of(place: str) -> ReplyContext:
     host, place = place.startswith("host:"), place.removeprefix("host:")
-    where, _, party = place.partition("=")
-    where, *extras = where.split("+")
+    party = (re.findall(r"=([0-9a-z]+)", place) or [""])[0]
+    where, *extras = re.sub(r"=[0-9a-z]+", "", place).split("+")
     kinds: dict[str, str | None] = {"chat": None, "near": None, "person": "person", "board": "board", "bot": "bot"}
     return ReplyContext(
         "ravi", "Ravi", f"question:{where[2:]}" if where.startswith("q:") else kinds[where],

@@ -6,7 +6,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
-from functools import cache
+from functools import cache, partial
 
 from planning.potluck import Answer
 from planning.replies.decide import tidy, with_implied
@@ -14,6 +14,7 @@ from planning.replies.english import (
     answers,
     asking,
     bare,
+    clauses,
     company,
     doubt,
     elsewhere,
@@ -117,45 +118,12 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         if len(sentence.tokens) > MOST_WORDS or budget < 0:
             passed.append("long")
             continue
-        ordered = _ORDER.match(sentence.text) is not None
-        if ordered:
-            sentence = Sentence(sentence.tokens, False)
-        handed = withdrawals.read_handover(sentence, context)
-        if handed:
-            found += handed
-            continue
-        trap = traps.blocked(sentence, context)
-        if trap == "called":
-            passed.append("others")
-            continue
-        undo = questions.read_undo(sentence, context)
-        found += undo
-        if undo and undo[0].confidence >= 0.8:
-            continue
-        if trap in (None, "others") and (offered := offers.read_plain_offer_question(sentence, context)):
-            found += offered
-            continue
-        asked = (
-            [] if undo or ordered else terse.read_terse(sentence, context) or questions.read_question(sentence, context)
-        )
-        if not undo and not asked and not ordered:
-            asked = asking.read_loosely(sentence, context, trap)
-        found += asked
-        if asked:
-            continue
-        if trap in (None, "reported") and context.addressed and (told := reported.told_of(sentence, context)):
-            heard = [i for part in told for i in others.read_others(part, context) or needs.read_needs(part, context)]
-            found += [replace(i, confidence=min(i.confidence, 0.7)) for i in heard]
-            if heard:
-                continue
-        if trap is not None:
-            passed.append(trap)
-            if trap in ("reported", "others", "elsewhere"):
-                found += settle.read_told(sentence, context, earlier)  # "the doctor said I'm allergic to nuts"
-            elif trap == "past" and context.addressed:
-                found += needs.read_withdrawn(sentence, context)  # "remove the egg allergy, it was a mistake"
-            continue
-        found += _with_asides(sentence, context, found, earlier)
+        read_so_far = len(found)
+        why = _one(sentence, context, found, earlier)
+        if len(found) == read_so_far and context.addressed and why not in ("called", "hypothetical", "reported"):
+            found += clauses.read_each(sentence, partial(_clause, context))
+        if why is not None and len(found) == read_so_far:
+            passed.append(why)
     found = settle.settle(illness.harden(message, found), context)
     if len(found) > 1:  # "scratch that, we can come": the correction itself is what counts
         found = [i for i in found if not isinstance(i, Undo)] or found[:1]
@@ -195,6 +163,52 @@ def overheard(message: Message, context: ReplyContext) -> bool:
         return False
     found, unheard = _as_to_the_board(message, context)
     return not unheard and listening.for_us(message, with_implied(tidy(found), context), context)
+
+
+def _one(sentence: Sentence, context: ReplyContext, found: list[Intent], earlier: str) -> str | None:
+    """Adds to `found` what one sentence says; the reason where it was passed over."""
+    ordered = _ORDER.match(sentence.text) is not None
+    if ordered:
+        sentence = Sentence(sentence.tokens, False)
+    handed = withdrawals.read_handover(sentence, context)
+    if handed:
+        found += handed
+        return None
+    trap = traps.blocked(sentence, context)
+    if trap == "called":
+        return trap
+    undo = questions.read_undo(sentence, context)
+    found += undo
+    if undo and undo[0].confidence >= 0.8:
+        return None
+    if trap in (None, "others") and (offered := offers.read_plain_offer_question(sentence, context)):
+        found += offered
+        return None
+    asked = [] if undo or ordered else terse.read_terse(sentence, context) or questions.read_question(sentence, context)
+    if not undo and not asked and not ordered:
+        asked = asking.read_loosely(sentence, context, trap)
+    found += asked
+    if asked:
+        return None
+    if trap in (None, "reported") and context.addressed and (told := reported.told_of(sentence, context)):
+        heard = [i for part in told for i in others.read_others(part, context) or needs.read_needs(part, context)]
+        found += [replace(i, confidence=min(i.confidence, 0.7)) for i in heard]
+        if heard:
+            return None
+    if trap is not None:
+        if trap in ("reported", "others", "elsewhere"):
+            found += settle.read_told(sentence, context, earlier)  # "the doctor said I'm allergic to nuts"
+        elif trap == "past" and context.addressed:
+            found += needs.read_withdrawn(sentence, context)  # "remove the egg allergy, it was a mistake"
+        return trap
+    found += _with_asides(sentence, context, found, earlier)
+    return None
+
+
+def _clause(context: ReplyContext, part: Sentence, found: list[Intent]) -> None:
+    """Adds what one clause says by itself."""
+    if _one(part, context, clause := list(found), "") is None:
+        found[:] = clause
 
 
 def _as_to_the_board(message: Message, context: ReplyContext) -> tuple[list[Intent], list[str]]:

@@ -16,7 +16,7 @@ from dataclasses import dataclass, replace
 
 from planning.amounts import number_words
 from planning.potluck import Answer
-from planning.replies.english.lexicon import number_of, singulars, words
+from planning.replies.english.lexicon import NUMBER, number_of, singulars, words
 from planning.replies.english.nouns import is_ingredient, known_thing
 from planning.replies.intents import (
     AddPerson,
@@ -41,6 +41,7 @@ _TURNS = frozenset(("not", "no", "never", "none", "neither", "nor", "except", "u
 _IDLY = re.compile(
     r" (?:can not wait|(?:will|would) not (?:want to )?miss|why not|whether or not|more or less|or so|or less|not (?:just|only)|no (?:problem|worries|doubt|bother|idea|matter|need|pressure)"
     r"|(?:not|without) (?:bringing|bring) (?:anything|a thing|food|any food)|or (?:something|whatever|anything|other)|(?:do|does|can|will) not eat|(?:no|not|without) (?:[a-z]+ )?(?:allerg[a-z]+|dietary|meat|fish|seafood|special|picky)"
+    rf"|not {NUMBER}|(?:yes|no) to [a-z]+ing|(?:yes|no) to the (?:cooking|washing up|dishes)"
     r"|not (?:a )?(?:cook|baker|chef)|no (?:cook|baker|chef)|can not (?:cook|bake|complain|resist|say no)|not (?:that|too) (?:bad|far|hard)|if not|last but not least) "
 )
 """Where such a word turns nothing that matters here."""

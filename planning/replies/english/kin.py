@@ -17,7 +17,7 @@ from planning.replies.intents import AddPerson, Intent, ReplyContext, SetParty
 from planning.replies.text import Sentence
 
 _COMES_TOO = re.compile(
-    r"^ (?:(?: ,)? ?(?:(?:who )?(?:is|are|will be|would like to|would love to|wants to|want to|wants|would like|asks to|decided to|has decided to|shall|will|can|might|may)))? ?(?:also |now )?(?:comes?|coming|joins?|joining|be coming|come along|tagging|tag|attend|attending|be there|make it|in)\b(?: (?:along|too|as well|with (?:me|us)))*"
+    r"^ (?:(?: ,)? ?(?:(?:who )?(?:is|are|will be|would like to|would love to|wants to|want to|wants|would like|asks to|decided to|has decided to|shall|will|can|might|may)))? ?(?:also |now )?(?:comes?|coming|joins?|joining|be coming|come along|tagging|tag|attend|attending|be there|make it|in(?= $| ,| too| as| and| for (?:it|this)| also))\b(?: (?:along|too|as well|with (?:me|us)))*"
 )
 _COMES_WITH = re.compile(
     r"(?:^|, |\bcom(?:e|ing)(?: [a-z]+){1,4} |\b(?:come|coming|be there|make it|yes|in|join|there|attend|attending|joining|us|too|all|up|over|by|round|along|present|(?:at|around|about) [a-z0-9]+) (?:together |along )?)with$"

@@ -99,7 +99,12 @@ def amount_behind(tokens: Sequence[Token], i: int, last: int, name: Sequence[Tok
         return _closed(tokens, after + 1, last, Behind(after + 1, value))
     if value and said & words("feeds").keys():
         return _closed(tokens, after, last, Behind(after, value))
+    if value >= 2 and (pieces := _pieces(tokens, j, after, last)) > after:
+        return _closed(tokens, pieces, last, Behind(pieces, None, raw_words(tokens[j:pieces])))
     for end in range(min(last, j + 5), j, -1):
+        amount = _plainly(tokens, j, end) if end - j > 2 else None
+        if amount is not None:
+            return _closed(tokens, end, last, Behind(end, None, raw_words(tokens[j:end]), amount))
         amount = amounts.parse(raw_words(tokens[j:end])) or amounts.parse(" ".join(t.plain for t in tokens[j:end]))
         if (
             amount is None
@@ -112,12 +117,37 @@ def amount_behind(tokens: Sequence[Token], i: int, last: int, name: Sequence[Tok
         return _closed(tokens, end, last, Behind(end, None, raw_words(tokens[j:end]), amount))
     if value and tokens[i].plain in ("x", "×"):
         return _closed(tokens, after, last, Behind(after, None, raw_words(tokens[j:after])))
+    if value and not (said or opened) and counted(name) and 2 <= value <= 2000 and not _loose_end(tokens, after, last):
+        return Behind(after, None, raw_words(tokens[j:after]))  # "plates 50"
     if not value or not (said or opened) or not 6 <= value <= 500:
         return None
     found = Behind(after, None, raw_words(tokens[j:after])) if counted(name) else Behind(after, value)
     closed = _closed(tokens, after, last, found)
     sized = said - {"i", "to"} or tokens[i].plain in ("(", "x", "×")
     return closed if closed is not None and (sized or closed.after >= len(tokens)) else None
+
+
+_PIECES = frozenset(("pieces", "pcs", "ears", "heads", "cobs", "ct", "count", "pack", "pk", "units", "sheets"))
+
+
+def _pieces(tokens: Sequence[Token], j: int, after: int, last: int) -> int:
+    """Where "40 pieces", "three dozen ears", "36 ct" ends; `after` where no such word follows."""
+    if after < last and tokens[after].plain in ("dozen", "doz", "hundred"):
+        after += 1
+    return after + 1 if after < last and tokens[after].plain in _PIECES else after
+
+
+def _plainly(tokens: Sequence[Token], j: int, end: int) -> amounts.Amount | None:
+    """ "Two big bags": an amount with a word for a size before its unit."""
+    if tokens[j + 1].plain not in words("sizeword"):
+        return None
+    amount = amounts.parse(" ".join(t.plain for t in (tokens[j], *tokens[j + 2 : end])))
+    return amount if amount is not None and amount.kind not in ("serving",) and amount.unit != "piece" else None
+
+
+def _loose_end(tokens: Sequence[Token], i: int, last: int) -> bool:
+    """Whether the sentence goes on with something else than the next thing."""
+    return i < last and tokens[i].plain not in (",", "and", "&", "+", "plus", "/", "-", "–", ")", "from", "all")
 
 
 def _closed(tokens: Sequence[Token], i: int, last: int, found: Behind) -> Behind | None:

@@ -15,7 +15,7 @@ from planning.replies.english.sizes import SERVINGS_OF, amount_at, amount_behind
 from planning.replies.text import Sentence, raw_words
 
 _ASIDE = re.compile(
-    r"^ (?:on order|with me|from the (?!store|shop|bakery|supermarket|deli|market|corner|takeaway|freezer|garden|allotment|tree|plot)[a-z]+s|from (?:the |a )?(?:store|shop|bakery|supermarket|deli|market|corner shop|takeaway|freezer|garden|allotment|tree|plot)|store bought|store-bought|shop bought|shop-bought|bought|homemade|home-made|to share|again|too|as well|as usual|along|with me|for (?:the )?(?:bar|potato bar|supper|dinner|party|dessert|the table|potluck|pudding|starters?|the kids|the grill|lunch|the meal|saturday|sunday|friday|the day|the event)|for sure|on the day|this time|instead|like last (?:year|time)|then|tonight|tomorrow|on saturday|on sunday|on friday|on the side|if that is (?:ok|okay|fine|all right|useful|any good)|if that helps|if that works|if (?:you|anyone|people) (?:like|likes|want|wants|wish)|if (?:it is )?(?:needed|wanted|necessary|required|helpful)|if you need (?:it|them|more)|if no ?one else (?:is|does|has|will)(?: [a-z]+)?|if nobody else (?:is|does|has|will)(?: [a-z]+)?|from us|from me|duty|detail|on me|on us|now|after all|as promised|okay|ok|and that is it|in total|or so|each|over|there|myself|ourselves|together|coming your way|your way|by me|by us|from our side|coming from (?:me|us)|of mine|of ours|i guess|i think|i suppose|i reckon|maybe|perhaps|please)(?= |$)"
+    r"^ (?:on order|with me|from the (?!store|shop|bakery|supermarket|deli|market|corner|takeaway|freezer|garden|allotment|tree|plot)[a-z]+s|from (?:the |a |my |our )?(?:[a-z]+ )?(?:store|shop|bakery|supermarket|deli|market|corner shop|takeaway|freezer|garden|allotment|tree|plot|wholesaler|cash and carry)|store bought|store-bought|shop bought|shop-bought|bought|homemade|home-made|to share|again|too|as well|as usual|along|with me|for (?:the )?(?:bar|potato bar|supper|dinner|party|dessert|the table|potluck|pudding|starters?|the kids|the grill|lunch|the meal|saturday|sunday|friday|the day|the event)|for sure|on the day|this time|instead|like last (?:year|time)|then|tonight|tomorrow|on saturday|on sunday|on friday|on the side|if that is (?:ok|okay|fine|all right|useful|any good)|if that helps|if that works|if (?:you|anyone|people) (?:like|likes|want|wants|wish)|if (?:it is )?(?:needed|wanted|necessary|required|helpful)|if you need (?:it|them|more)|if no ?one else (?:is|does|has|will)(?: [a-z]+)?|if nobody else (?:is|does|has|will)(?: [a-z]+)?|from us|from me|duty|detail|on me|on us|now|after all|as promised|okay|ok|and that is it|in total|or so|each|over|there|myself|ourselves|together|coming your way|your way|by me|by us|from our side|coming from (?:me|us)|of mine|of ours|i guess|i think|i suppose|i reckon|maybe|perhaps|please)(?= |$)"
 )
 _STORE = re.compile(
     r"\b(?:store|shop|bakery|supermarket|deli)\b|\b(?:store|shop)-bought\b|\bbought\b|\b(?:buy|buying|grab|pick up|picking up|get|purchase)\b"
@@ -55,7 +55,7 @@ def things_at(sentence: Sentence, first: int, last: int, *, bare: bool = False, 
     i = first
     while i < last:
         while i < last and (
-            tokens[i].plain in (",", "and", "&", "+", "plus", "also", "with", "maybe", "then")
+            tokens[i].plain in (",", "and", "&", "+", "plus", "also", "with", "maybe", "then", "/")
             or (tokens[i].plain == "as" and tokens[i + 1 : i + 2] and tokens[i + 1].plain == "well")
         ):
             i += 2 if tokens[i].plain == "as" else 1
@@ -103,11 +103,13 @@ def things_at(sentence: Sentence, first: int, last: int, *, bare: bool = False, 
             and all(t.known >= 0.75 for t in inside)
         ):
             return [*found[:-1], *inside]  # "drinks: lemonade for 20 and water for 10"
-        if i < last and tokens[i].plain not in (",", "and", "&", "+", "plus", "also", "as", "with"):
+        if i < last and tokens[i].plain not in (",", "and", "&", "+", "plus", "also", "as", "with", "/"):
             break
     return _for_each(sentence, found, i, last)
 
 
+_LEANS = frozenset(("actually", "rather", "instead", "probably", "perhaps", "maybe", "honestly", "basically", "simply", "just", "probs"))
+"""Words before a name that are no part of it."""
 _DOES = frozenset(("will", "is", "can", "has", "does", "would", "brings", "makes", "wants", "might"))
 
 
@@ -180,7 +182,7 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
             amount, quantity, i = read[0], read[1].removesuffix(" of"), read[2]
             i += i + 1 < last and tokens[i].plain in ("x", "×")  # "2x potato salad"
             continue
-        if plain in words("determiner") or plain in words("sizeword"):
+        if plain in words("determiner") or plain in words("sizeword") or plain in _LEANS:
             i += 1
             continue
         if plain in words("vessel") and i + 1 < last and tokens[i + 1].plain == "of":

@@ -47,6 +47,8 @@ _FOR = re.compile(
 )
 _WITH = re.compile(r"(?<![\w/])[wW]/(?!o\b)")
 _NOT_WITH = re.compile(r"(?<![\w/])[wW]/(?=[oO]\b)")
+_SIGNS = str.maketrans({"➕": "+", "➖": "-", "✖": "x", "✕": "x", "➡": "→", "⇒": "→", "⟶": "→"})
+_NUMBERED = re.compile(r"(?:^|(?<=\s))(?P<n>[0-9]{1,2})[.)](?=\s+\S)")
 _BREAK = re.compile(r"(?<=[^\s.!?:;,…>])[ \t]*\n[ \t]*(?=[\w+])")
 _AFTER_BRACKET = re.compile(r"(?<=\)) (?=(?P<word>[A-Z][a-z']*)\b)")
 MOST_LINES, MOST_IN_A_LINE = 8, 9
@@ -56,6 +58,9 @@ _ASKS = re.compile(r"\s*(?:what|when|where|who|how|which|is|are|do|does|can|coul
 
 def straight(text: str) -> str:
     """The text with its list on one line and its signs written so that words and sentences are told apart."""
+    text = text.translate(_SIGNS).replace("->", "→ ").replace("=>", "→ ")
+    if _NUMBERED.search(text) is not None:
+        text = _unnumbered(text)
     if "/" in text:
         text = _NOT_WITH.sub("w-", _WITH.sub("w ", text))
     if "\n" in text:
@@ -63,6 +68,18 @@ def straight(text: str) -> str:
     if ")" in text:
         small = _starters()
         text = _AFTER_BRACKET.sub(lambda m: "." if m["word"].lower() in small else m[0], text)
+    return text
+
+
+def _unnumbered(text: str) -> str:
+    """Without the numbers of a list's items, which count nothing ("1. hummus", "1) yes 2) four people")."""
+    found = list(_NUMBERED.finditer(text))
+    if len(found) < 2 or [int(m["n"]) for m in found] != list(range(1, len(found) + 1)):
+        return text
+    for match in found:
+        whole = len(match["n"]) + 1
+        inside = match.start("n") > 0 and text[: match.start("n")].rstrip(" ")[-1:] not in ("", "\n", ":")
+        text = text[: match.start("n")] + ("." if inside else " ") + " " * (whole - 1) + text[match.start("n") + whole :]
     return text
 
 
