@@ -165,6 +165,8 @@ def cut(
         written = (here or {}).get(match.start()) or expand.get(word, word)
         if word.endswith("'s") and written == word and after in is_before:
             written = expand.get(word[:-2], word[:-2]) + (" has" if after == "got" else " is")  # "my partner's vegan"
+        if after == "got" and written.endswith(" is"):
+            written = written[:-2] + "has"  # "he's got"
         if raw in "-–—" and text[match.start() - 1 : match.end() + 1] == f" {raw} " and not after.isdigit():
             written = ","  # a pause between words, and no range of numbers
         for plain in written.split(" "):

@@ -36,6 +36,7 @@ from planning.replies.english import (
     terse,
     traps,
     typed,
+    whole,
     withdrawals,
     wrapping,
 )
@@ -133,7 +134,8 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
             replace(i, confidence=0.85) if isinstance(i, AddPromise) and i.confidence == bare.BARE else i for i in found
         ]
     found = elsewhere.without_the_absent(message, found, context)
-    found = spelling.less_sure(message, doubt.doubt(message, found, context))
+    found = whole.settled(message, doubt.doubt(message, found, context), context)
+    found = spelling.less_sure(message, found)
     if not chatted.addressed:
         addressed, unheard = _as_to_the_board(message, chatted)
         answered = [] if unheard else open_chat.composed(message, addressed, chatted)
@@ -256,7 +258,7 @@ def same_here(message: Message) -> bool:
 
 
 _COMES_OR_NOT = re.compile(r"\b(?:com(?:e|ing)|make it|be there|join|attend|count (?:me|us) out|(?:am|are) out)\b")
-_APPROVING = frozenset("👍✅🙋🙌👌💯")
+_APPROVING = frozenset("👍✅🙋🙌👌💯🫡✔☑🤝")
 _ASKS_AFTER = re.compile(
     r"^(?:and |but |so |also |ok )?(?:what|when|where|who|how|which|is there|are there|do you|do we|can i|can we"
     r"|should i|shall i|is (?:that|it|this) (?:ok|okay|al+ ?right|fine|possible|allowed|cool|good)|would that be|(?:can|could|would|will) (?:you|someone|somebody|everyone|people|whoever|they|the|folks|anyone))\b"
@@ -312,7 +314,7 @@ def _statement(sentence: Sentence, context: ReplyContext, earlier: str) -> list[
     found += needs.read_needs(sentence, context, earlier)
     found += illness.read_pregnant(sentence, context)
     if context.addressed and not any(isinstance(i, SetNeeds) for i in found):
-        found += illness.read_lost(sentence, context)
+        found += illness.read_lost(sentence, context) or illness.read_kept(sentence, context)
     if context.asked == "servings" and (many := bare.read_servings(sentence, context)):
         return [*found, *many]
     if sentence.question:
@@ -331,6 +333,7 @@ def _statement(sentence: Sentence, context: ReplyContext, earlier: str) -> list[
     given = answers.read_answer(sentence, context)
     # "gluten is a no for me": what said no to a food is no answer.
     given = [i for i in given if not any(isinstance(n, SetNeeds) and n.start <= i.start < n.end for n in found)]
+    given = [i for i in given if not any(isinstance(n, DropPromise) and n.start <= i.start < n.end for n in found)]
     if any(isinstance(i, DropPromise) for i in found) and not _COMES_OR_NOT.search(sentence.text):
         given = [
             i for i in given if not (isinstance(i, SetAnswer) and i.answer is Answer.NO)

@@ -100,7 +100,7 @@ _NO = [
     (r"\b(?:that|it) is (?:me|us) out\b(?! of)", 0.9),
     (r"\b(?:clashes|conflicts|overlaps) with\b", 0.7),
     (
-        r"\bcount (?:me|us) out\b(?! (?:for|of|on) (?!this|the (?:supper|party|potluck|meal|dinner|whole)|sat|sun|fri))",
+        r"(?<!\bnot )(?<!\bdare )(?<!\byou )\bcount (?:me|us) out\b(?! (?:for|of|on) (?!this|the (?:supper|party|potluck|meal|dinner|whole)|sat|sun|fri))",
         0.97,
     ),
     (

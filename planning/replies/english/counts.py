@@ -29,7 +29,7 @@ _SEATS = re.compile(
     rf" (?P<n>{N}) (?:seats?|places?|spots?|chairs?) (?:for (?:us|me)|please|at the table|from us|reserved)(?: please)?(?= $| ,| and)"
 )
 _GROWN = re.compile(
-    rf" (?:grown|gone up|gone down|up|down|shrunk|increased|us down|us up|now at) to (?:be )?(?:a )?(?P<n>{N})(?: of us| people| now)*(?= $| ,| -| as | because| since)"
+    rf" (?:grown|gone up|gone down|up|down|shrunk|increased|us down|us up|now at|(?:drop|cut|take|bring|bump|push|raise|lower|reduce|knock|trim|move|switch) (?:us|me|it|our number|our party)(?: down| up)?) to (?:be )?(?:a )?(?P<n>{N})(?: of us| people| now)*(?= $| ,| -| as | because| since)"
 )
 _OF_SO_MANY = re.compile(
     rf" (?:(?:just|only|about) )?(?P<n>{N}|all)(?: out)? of (?:(?:the|our) {N}(?: of us)?|us {N}|(?:the )?{N} of us)(?! (?:can|will|could|is|are|has|have) not)(?= )"
@@ -165,6 +165,12 @@ def _value(word: str) -> int:
     return 2 if word in ("both", "couple", "pair") else number_of(word)
 
 
+_NO_LONGER = re.compile(
+    rf" (?:there )?(?:were|was|will not be|are not|is not|not|no longer|said|thought|meant to be) (?:[a-z]+ )??{N}\b.* (?:so|now|make it|it is|that is|we are|we will be|leaves|only|but) (?:now |it is |only |just |we are |that is |make it |make that |to )*(?P<n>{N})(?: (?:of us|people|now|then|please))*(?= $)"
+)
+"""A number that was, and then the one that is ("there were 4 of us but Lou is ill, so 3")."""
+
+
 def counts(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
     """The count in a sentence, by the first rule that reads one; nothing when none does."""
     yield from totals(sentence, context)
@@ -199,6 +205,8 @@ def totals(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
     left = sentence.left
     if " makes two of us " in left:
         return  # "so it is with me"
+    if context.addressed and (now := _NO_LONGER.search(left)) is not None:
+        yield Count(*sentence.token_range(now), Party(adults=number_of(now["n"])), False, 0.85)
     if (fewer := _FEWER.search(left)) is not None:
         yield Count(*sentence.token_range(fewer), only(only_group(fewer["who"]), -number_of(fewer["n"])), True, 0.85)
     if context.addressed:

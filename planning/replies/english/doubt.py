@@ -127,13 +127,13 @@ def _doubtful(intent: Intent, sentence: Sentence, left: Unread, context: ReplyCo
         case ChangePromise() | DropPromise():
             return bool(left.numbers or left.dishes or left.turns or left.instead) or left.content > MOST_UNREAD
         case AddPromise() | TakeTopping():
-            if isinstance(intent, AddPromise) and _odd_name(intent.dish):
+            if isinstance(intent, AddPromise) and odd_name(intent.dish):
                 return True
             return bool(left.numbers or left.dishes or left.turns) or left.content > MOST_UNREAD
     return False
 
 
-def _odd_name(dish: str) -> bool:
+def odd_name(dish: str) -> bool:
     """Whether most of a dish's name is no food: "the meat one, the veg" beside a known word."""
     if known_thing(dish)[1] >= 0.95:
         return False  # the table knows the whole name

@@ -8,7 +8,7 @@ import re
 from dataclasses import replace
 
 from planning.potluck import Need
-from planning.replies.english.foods import ALLERGEN, KIN, kin_of, needs_of, pieces
+from planning.replies.english.foods import ALLERGEN, KIN, diets_of, kin_of, needs_of, pieces
 from planning.replies.english.lexicon import any_of, words
 from planning.replies.intents import Intent, ReplyContext, SetNeeds, SetPregnant
 from planning.replies.text import Message, Sentence
@@ -40,7 +40,9 @@ def _celiacs(intent: Intent) -> Intent:
     if not isinstance(intent, SetNeeds) or intent.cleared:
         return intent
     made = (
-        replace(n, severity="allergy") if n.need == "gluten-free" and n.severity in ("", "diet") else n
+        replace(n, need="gluten-free", severity="allergy")
+        if n.need in ("gluten-free", "wheat") and n.severity in ("", "diet")
+        else n
         for n in intent.needs
     )
     return replace(intent, needs=tuple(made))
@@ -84,8 +86,31 @@ def read_lost(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     needs = needs_of(" ".join(pieces(left)), 1, "intolerance" if " intoleran" in left else "allergy")
     if " celiac" in left:
         needs += (Need("gluten-free", 1, "allergy"),)
+    if is_severe(sentence):
+        needs = hardened(needs)
     start, end = sentence.span(0, len(sentence.tokens))
     return [SetNeeds(context.writer, needs, start=start, end=end, confidence=0.6)] if needs else []
+
+
+_KEEPS = re.compile(
+    rf" (?P<diet>{any_of('diet')})(?= $| ,| please| sorry| only| here| at | in | for (?:me|us)| food| diet| house| home| family| so | because| as )"
+)
+_OWN_DIET = re.compile(r" (?:i|we|my|our|us|me|strictly|only|keeps?|here|household|family|diet|religious) ")
+_OF_DISHES = re.compile(
+    r" (?:bring|bringing|make|making|cook|cooking|bake|options?|dish|dishes|version|love|loves|half|some|like|enjoy|almost|nearly|practically|basically|sense|try|trying|not|never|anyone|anybody|someone|who|any|would|could|if|was|were|used|think|like|it|that|this|the) "
+)
+
+
+def read_kept(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    """ "In my house we eat only halal": a way of eating that no rule has read, told of the writer's own; asked about."""
+    match = _KEEPS.search(sentence.left)
+    if match is None or sentence.question or len(sentence.tokens) > 16 or _OWN_DIET.search(sentence.left) is None:
+        return []
+    if _OF_DISHES.search(sentence.text) is not None:
+        return []
+    start, end = sentence.span_of(match)
+    needs = tuple(diets_of(match["diet"]))
+    return [SetNeeds(context.writer, needs, start=start, end=end, confidence=0.7)] if needs else []
 
 
 _REACTS_TO = re.compile(r" (?:reacts?|reactions?) (?:very |really )?(?:badly |severely |strongly )?to ")
@@ -108,6 +133,11 @@ _PREGNANT = re.compile(
 )
 
 
+_DUE = re.compile(
+    r"(?:expecting|due) (?:a baby |our (?:first|second|third) |in |this |next )*(?:january|february|march|april|may|june|july|august|september|october|november|december|spring|summer|autumn|fall|winter|month|year|baby|child)\b"
+)
+
+
 def read_pregnant(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """A pregnancy in the writer's party: it decides what may be eaten."""
     match = _PREGNANT.search(sentence.left)
@@ -118,5 +148,6 @@ def read_pregnant(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     negated = bool(match["not"]) or re.search(r" any ?more$", match[0]) is not None
     member = kin_of(match)
     third = match[0].startswith((" she", " being", " also")) or member in words("guestkin")
-    sure = 0.6 if negated or third else 0.92 if "pregnant" in match[0] else 0.7
+    due = "pregnant" in match[0] or _DUE.match(sentence.text, sentence.text.find(match[0].split()[-1] + " ")) is not None
+    sure = 0.6 if negated or third else 0.92 if due else 0.7
     return [SetPregnant(context.writer, not negated, member, start=start, end=end, confidence=sure)]

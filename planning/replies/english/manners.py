@@ -37,6 +37,8 @@ YES = (
     (rf"\b{WE} (?:am|are) {ADV}there(?= $| ,| with| for it| like)|^ (?:so|totally|already) there(?= $)", 0.88),
     (r"\b(?:so|then|therefore|hence) (?:it is |that is |i say |put me down as |that makes it )?(?:a )?yes(?= $| ,)", 0.85),
     (r"(?:^|(?<= , )|(?<= then ))(?:in|yes)(?= $)", 0.82),
+    (r"\b(?:do|would|did) not (?:you |anybody |anyone |anybody )?(?:dare |even think of |think about |go )?(?:to )?(?:count|rule|write|cross|strike|leave|counting|leaving|ruling) (?:me|us) (?:out|off)\b|\b(?:just )?(?:you )?try (?:and|to) (?:stop|keep) (?:me|us)(?: away| out)?\b", 0.88),
+    (r"\b(?:count|rely|bank) (?:up)?on (?:me|us)(?= $)|\bcount (?:me|us) in(?= $)", 0.86),
 )  # fmt: skip
 
 NO = (
@@ -46,7 +48,7 @@ NO = (
     (rf"\b(?:unable to|not able to|in no position to|prevented from|kept from|hindered from) (?:{COME}|attending|coming|joining|being)\b", 0.92),
     (r"\b(?:it is|that is|it will|will it|this is) (?:not|im)(?: be)? ?(?:possible|feasible) (?:for (?:me|us) )?to (?:come|join|attend|make it|be there)\b|\bimpossible for (?:me|us)\b", 0.92),
     (r"\b(?:i|we) (?:must|have to|need to|will have to|am forced to|am obliged to|beg to|ask to) (?:ask to )?(?:be excused|excuse (?:myself|me|us|ourselves)|bow out|stay (?:home|at home|away)|give it a miss|refuse)\b|\bplease excuse (?:me|us|my absence|our absence)\b|^ excuse (?:me|us) (?:please )?this time\b", 0.9),
-    (r"(?<! not)(?<! could)(?<! can)(?<! will)(?<! would) (?:keeps?|kept|keeping|will keep|holds?|prevents?) (?:me|us) (?:away|from (?:coming|attending|joining|being))\b", 0.85),
+    (r"(?<! not)(?<! could)(?<! can)(?<! will)(?<! would)(?<! and)(?<! to)(?<! try) (?:keeps?|kept|keeping|will keep|holds?|prevents?) (?:me|us) (?:away|from (?:coming|attending|joining|being))\b", 0.85),
     (r"\b(?:i|we) (?:do )?regret(?:fully)? (?:that )?(?:to (?:say|decline|inform)|(?:i|we) (?:must|can not|shall not|will not|am unable|are unable))\b|^ with (?:much |great |deep )?regret\b|^ regrets\b", 0.85),
     (rf"\b{WE} (?:can|could) not assist(?= $| ,| to| at| on| because)", 0.85),
 )  # fmt: skip

@@ -42,6 +42,7 @@ _OFFERS = (
     (re.compile(rf" (?:my|our) (?:{any_of('kin')}|{any_of('kins')}) {_ADV}(?:wants to|would like to|will|is going to|is|can|offered to|has offered to|would love to) {_ADV}(?P<verb>bring|bringing|make|making|bake|baking|cook|cooking|contribute)(?: along)? "), 0.7),
     (re.compile(r" (?:i|we) (?:am|are|was|were|have been) (?:thinking|considering|contemplating|toying)(?: with| of| about)?(?: doing| making| bringing)? (?!you\b|that\b|if\b)"), 0.65),
     (re.compile(rf" (?:i|we) {_ADV}(?:can|could|will) {_ADV}(?:stretch|run|go) to "), 0.85),
+    (re.compile(r" (?:i|we) (?:am|are) (?:also )?good for (?=(?:a|an|the|some|[0-9]+|two|three) )(?!a (?:laugh|while|minute|bit))"), 0.85),
 )  # fmt: skip
 _ON_ME = re.compile(
     r"^ (?P<what>(?:the |some |a )?[a-z ,'0-9-]+?) (?:(?:(?:is |are )?(?:sorted|covered|taken care of|handled|done|provided|brought|made) by (?:me|us))|(?:is|are|will be) (?:on (?:me|us)|mine|ours|from (?:me|us)|my job|covered by me|coming from (?:me|us)|coming (?:along )?with (?:me|us)))(?= $| ,| then| this)"
@@ -213,7 +214,7 @@ def brings_nothing(sentence: Sentence) -> bool:
 def read_offer_question(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """ "Shall I bring slaw?", "would rolls help?": an offer to be confirmed."""
     match = re.match(
-        r"^ (?:ok |so |and |maybe |perhaps |, )*(?:i|we) (?:can|could|will|would) (?:also |just )?(?:bring|make|bake|do) ",
+        r"^ (?:ok |so |and |yes |maybe |perhaps |, )*(?:i|we) (?:can|could|will|would|might|may) (?:also |just |maybe |perhaps |always |easily |probably |happily |then |still )*(?:bring|make|bake|do|cook|take|get|grab|contribute|supply|provide|fetch|pick up|throw together|whip up|sort) ",
         sentence.left,
     )
     if match is not None and context.addressed:

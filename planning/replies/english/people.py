@@ -232,6 +232,8 @@ def _bare_number(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
         yield Count(0, len(tokens), Party(adults=most), False, 0.6)
     if (named := family(tokens)) is not None and context.addressed:
         yield Count(named[1], named[2], Party(adults=named[0]), False, 0.85 if asked else 0.75)
+    if context.replying_to == "board" and (alone := _alone(sentence)) is not None:
+        yield alone
     bare = whole_number(tokens, 0)
     if bare is None or not 0 < bare[0] <= 200 or not sentence.free(0) or not context.addressed:
         return
@@ -246,6 +248,9 @@ def _bare_number(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
         if more is not None and not more.me and more.last == len(tokens):
             more.add("adults", bare[0])
             yield Count(0, len(tokens), more.party(), False, 0.85)
+    if rest[:1] == [","] and context.asked is None and bare[0] <= MOST_ALONE and not context.own_promises:
+        if whole_number(tokens, bare[1] + 1) is None and things_follow(sentence, bare[1] + 1):
+            yield Count(0, bare[1], Party(adults=bare[0]), False, 0.85)  # "3, peanut noodles"
     if all(w in _FILLER for w in rest):
         if "us" not in rest and context.asked is None and bare[0] <= LARGEST:
             yield Count(0, len(tokens), Party(adults=bare[0]), False, 0.6)
@@ -254,6 +259,32 @@ def _bare_number(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
     party, end = breakdown(sentence, bare[0], bare[1])
     if party is not None:
         yield Count(0, end, party, False, 0.9 if asked else 0.75)
+
+
+MOST_ALONE = 12
+"""A larger number by itself counts things rather than people (common practice, no source)."""
+_COMING = frozenset(("yes", "coming", "in", "there", "sure", "yup", "attending", "joining", "definitely"))
+
+
+def _alone(sentence: Sentence) -> Count | None:
+    """ "Coming, 2, apple pie": a number by itself behind the answer."""
+    tokens = sentence.tokens
+    for i in range(1, len(tokens)):
+        read = whole_number(tokens, i)
+        if read is None or not 0 < read[0] <= MOST_ALONE or tokens[i].plain in ("a", "an"):
+            continue
+        joint = tokens[i - 1].plain in (",", "x", "-", ":")
+        answered = tokens[i - 1 - joint].plain in _COMING and (i - 1 - joint == 0 or tokens[i - 2 - joint].plain in (",", "we", "i", "am", "are", "count", "us", "me", "definitely", "all", "yes"))
+        ends = read[1] >= len(tokens) or tokens[read[1]].plain in (",", "-", "+", "and")
+        if answered and ends and (joint or read[1] >= len(tokens) or tokens[read[1]].plain == ","):
+            return Count(i, read[1], Party(adults=read[0]), False, 0.88)
+    return None
+
+
+def things_follow(sentence: Sentence, i: int) -> bool:
+    """Whether what begins at token `i` names something for the table."""
+    plain = [t.plain for t in sentence.tokens[i : i + 4]]
+    return any(known_thing(" ".join(plain[:n]))[1] >= 0.9 for n in (4, 3, 2, 1) if len(plain) >= n)
 
 
 def _known_divided(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:

@@ -33,7 +33,7 @@ _ASKING = re.compile(
 )
 _WHO_EATS = re.compile(r"(?<!for )\b(?:vegetarians|vegans|celiacs)\b(?! (?:can|could|eat|will))")
 _LATE = re.compile(
-    r" (?:(?:i|we) (?:am|are|will be|might be|may be|will|are going to be|am going to be)|running|be|arriving|coming|going to be|gonna be|might be|will be)(?: (?:running|a bit|about|around|probably|like|roughly|arriving|coming|be|maybe|there|just|only|up to|at least|slightly|quite|very|so|here))* (?P<much>[^,\x00]{0,40}?) ?(?:late|behind|delayed)(?= $| ,| for| to| sorry| because| as| -| but| so| start| tonight| today|$)| late by (?:about |around )?(?P<much3>[a-z0-9 ]{1,25})|(?:^|(?<= ,)) (?P<much2>[a-z0-9 ]{1,30}?) late(?= $| ,)|\b(?:stuck in traffic|held up|delayed|running behind|missed (?:the|my) (?:bus|train)|late because|leaving late)\b"
+    r" (?:(?:i|we) (?:am|are|will be|might be|may be|will|are going to be|am going to be)|running|be|arriving|coming|going to be|gonna be|might be|will be)(?: (?:running|a bit|about|around|probably|like|roughly|arriving|coming|be|maybe|there|just|only|up to|at least|slightly|quite|very|so|here))* (?P<much>[^,\x00]{0,40}?) ?(?:late|behind|delayed)(?= $| ,| for| to| sorry| because| as| -| but| so| start| tonight| today|$)| late by (?:about |around )?(?P<much3>[a-z0-9 ]{1,25})|(?:^|(?<= ,)) (?P<much2>[a-z0-9 ]{1,30}?) (?:late|later|behind)(?= $| ,)|\b(?:stuck in traffic|held up|delayed|running behind|missed (?:the|my) (?:bus|train)|late because|leaving late)\b"
 )
 _LATE_BY = re.compile(
     r"\blate(?: ,)?(?: by)?(?: (?:about|around|like|maybe|roughly|approx|probably|say))* (?P<much4>(?:[0-9]{1,3}|half an|an|a|one|two|ten|fifteen|twenty|thirty) (?:minutes?|mins?|hours?|hrs?))\b"

@@ -11,7 +11,7 @@ from planning.replies.text import Sentence, Token
 
 _TELLS = re.compile(
     r"^ (?:(?:and|also|so|ok|yes|by the way|btw|,) )*(?P<name>[^\W\d_]+(?: [^\W\d_]+)?) (?:just |also |has )?"
-    r"(?:says|said|tells me|told me|texted(?: me)?|messaged(?: me)?|replied|wrote|writes|lets you know|let me know|confirmed|confirms|wants you to know|asked me to (?:say|tell you)|asks me to (?:say|tell you))"
+    r"(?:says|said|tells me|told me|texted(?: me)?|messaged(?: me)?|replied|wrote|writes|lets you know|let me know|confirmed|confirms|wants you to know|asked me to (?:say|tell you(?: all)?|pass on|let you know|mention|pass it on)|asks me to (?:say|tell you|pass on|let you know)|sends word|called to say|rang to say)"
     r"(?: (?:that|to say|me|:|,))*(?= )"
 )
 _ANSWERS = {"yes": ("is", "coming"), "no": ("can", "not", "come"), "maybe": ("might", "come")}

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
+from planning.potluck import Party
 from planning.replies.english.foods import last_kin
 from planning.replies.english.illness import read_lost
 from planning.replies.english.needs import EVERYBODY, read_needs, read_withdrawn
@@ -37,6 +38,7 @@ def settle(found: list[Intent], context: ReplyContext) -> list[Intent]:
     party = next((i.party for i in reversed(found) if isinstance(i, SetParty) and not i.relative), context.party)
     everybody = party.total if party is not None and party.total > 1 else 1
     added = {i.name.split()[-1].lower(): i.name for i in found if isinstance(i, AddPerson)}
+    found = _of_the_other(found, party)
     needed = any(isinstance(i, SetNeeds) and i.needs and not i.cleared for i in found)
     settled: list[Intent] = []
     for intent in found:
@@ -47,6 +49,30 @@ def settle(found: list[Intent], context: ReplyContext) -> list[Intent]:
             intent = replace(intent, needs=needs)
         settled.append(intent)
     return settled if not added else [_of_added(i, added) for i in settled]
+
+
+_PRONOUN = re.compile(r"(?:he|she|they)\b|(?:he|she|they)['’]", re.IGNORECASE)
+
+
+def _of_the_other(found: list[Intent], party: Party | None) -> list[Intent]:
+    """ "Me plus one. He's allergic to shellfish": of two people the one who is not the writer is no stranger."""
+    told = next((k for k, i in enumerate(found) if isinstance(i, SetParty)), None)
+    if told is None:
+        return found
+    said = found[told]
+    one = isinstance(said, SetParty) and (said.party.total == 1 if said.relative else said.party.total == 2)
+    if not one or sum(isinstance(i, SetNeeds) for i in found) != 1:
+        return found
+    return [
+        replace(i, confidence=0.9, member=i.member or "guest")
+        if k > told and isinstance(i, SetNeeds) and i.confidence == 0.6 and not i.cleared and i.who == _writer(said)
+        else i
+        for k, i in enumerate(found)
+    ]
+
+
+def _writer(said: Intent) -> str:
+    return said.who if isinstance(said, SetParty) else ""
 
 
 def _of_added(intent: Intent, added: dict[str, str]) -> Intent:

@@ -23,6 +23,10 @@ _WITHOUT = tuple(
     (re.compile(source, re.IGNORECASE), written)
     for source, written in (
         (rf"{_START}(?P<w>were)(?= (?:in|coming|free|a|an|all|both|going|gonna|not|[0-9]|{NUMBER}|bringing|making|out|away|busy|vegan|vegetarian|veggie|moving|still|down|good|fine|ok|on|able|happy|just|only|up|off|having|definitely|also|there|easy|so|thinking|planning|doing|cooking|joining|allergic)\b(?! (?:you|they|there)\b))", "we are"),
+        (rf"\b(?P<w>your)(?= (?:[a-z]+ )?(?:{_ONE}|grandmother|grandfather|aunt|uncle|cousins?|better half) (?:and|&) (?:i|me|myself)\b)", "my"),
+        (rf"{_START}(?P<w>hubs|hubby|hubster|husband)(?= ?(?:and|&|\+|,|plus|n) ?(?:me|i|myself|kids?|baby|our|my|the|[0-9])\b)", "my husband"),
+        (rf"{_START}(?P<w>wife|wifey|missus)(?= ?(?:and|&|\+|,|plus|n) ?(?:me|i|myself|kids?|baby|our|my|the|[0-9])\b)", "my wife"),
+        (rf"{_START}(?P<w>partner)(?= ?(?:and|&|\+|,|plus|n) ?(?:me|i|myself|kids?|baby|our|my|the|[0-9])\b)", "my partner"),
         (rf"\b(?P<w>well)(?= {_ADVERB}{_DO}\b)", "we will"),
         (rf"\b(?P<w>wed)(?= {_ADVERB}(?:love|like|be|rather|prefer|have|bring|come|make)\b)", "we would"),
         (rf"\b(?P<w>id)(?= {_ADVERB}(?:love|like|be|rather|prefer|have|bring|come|make|do|say|need)\b)", "i would"),

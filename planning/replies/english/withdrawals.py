@@ -5,6 +5,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from planning.replies.english.lexicon import NUMBER, number_of
 from planning.replies.english.mine import read_mine
@@ -24,6 +25,8 @@ _DROPS: tuple[re.Pattern[str], ...] = (
     re.compile(r"(?:^|(?<= so)|(?<= and)|(?<= ,)|(?<= but)|(?<= ok)|(?<= okay)|(?<= well)|(?<= fine)|(?<= sorry)) no (?:more )?(?P<what>[a-z ]{1,30}?)(?: from (?:me|us))?(?: after all| then| any ?more| now)*(?= $| ,)"),
 )  # fmt: skip
 _DROPS += (
+    re.compile(r"(?:^|(?<= ,)|(?<= so)|(?<= but)|(?<= and)) (?:my |the |our |that )?(?P<what>[a-z ]{2,30}?)(?: ,)? (?:i|we) (?:will|can|shall|am|are|do) not (?:be able to |going to )?(?:do|make|bring|manage|doing|making|bringing|be doing|be making|be bringing|get)(?= $| ,| after| this| now| any| because| sorry)"),
+    re.compile(r"(?:^|(?<= ,)|(?<= so)|(?<= but)) (?:my |the |our )?(?P<what>[a-z ]{2,30}?) (?:is|are) (?:now )?(?:a )?(?:no|no go|no-go|not happening|not going to happen|out|done for|dead|kaput)(?: from (?:me|us)| (?:i am )?(?:afraid|sorry))*(?= $| ,)"),
     re.compile(r" (?:^ |(?<= ))(?:my |the |our )?(?P<what>[a-z ]{2,30}?) (?:is|are|has been|will be|got|was) (?:now )?(?:off(?= $| ,)|cancelled|canceled|off the list|not happening|ruined|burnt|burned)(?= $| ,)"),
     re.compile(r" (?:without|minus) (?:my |the |any )?(?P<what>[a-z ]{2,30}?)(?= $| ,)"),
 )  # fmt: skip
@@ -35,6 +38,15 @@ _SWAP3 = re.compile(
 )
 _SWAP2 = re.compile(
     r" (?:swap|change|switch|replace|trade|exchange|swapping|changing|switching|replacing|trading|exchanging)(?: out)? (?:the |my |our )?(?P<old>[^\x00,]{2,40}?) (?:for|to|with|into) (?:the |a |an |some )?(?P<new>[^\x00,]{2,60}?)(?= $| ,| if| now| please| \x00|$)"
+)
+_ARROW = re.compile(r"^ (?:(?:my|the|our|,) )*(?P<old>[a-z ]{2,40}?) → (?:now |a |an |some |the )*(?P<new>[a-z][^\x00,]{1,50}?)(?= $| ,)")
+_CUED = re.compile(
+    r"(?:^|(?<= ,)|(?<= :)|(?<= so)) (?P<cue>actually|scratch that|on second thoughts?|second thoughts?|change of plans?|changed my mind|new plan|update|correction|no wait|wait|wait no|sorry|hm+|plot twist|let us (?:make it|say|do)|make (?:it|that)|(?:make|call) mine|may i (?:do|make|bring)|can i (?:do|make|bring)|could i (?:do|make|bring)|rather|it is|it will be|will be)(?: (?:,|:|-|to|now|it is|it will be|will be|make it|make that|i will (?:do|make|bring)|going with|go with))* (?P<new>(?:a |an |some |the )?[a-z][^\x00,]{2,50}?)(?: (?P<instead>instead|rather|now|then))?(?= $| ,)"
+)
+"""A dish behind a word for a change of mind, from somebody who promised one."""
+_STILL = re.compile(rf" (?:(?:,|still|also|again|the same|same size) )*(?:for|feeds|serves) (?:about )?(?P<n>[0-9]{{1,3}}|{NUMBER})(?= $| ,| people)")
+_RECORD = re.compile(
+    rf" (?:record|put|note|mark|list|write|enter|amend|correct) (?:it|that|mine) (?:down )?(?:as|at|to|for|up to) (?P<n>[0-9]{{1,3}}|{NUMBER})(?: (?:servings|portions|people|instead|now|please|then))*(?= $| ,)"
 )
 _INSTEAD = re.compile(
     r" (?:it|that|mine) (?:is|will be|has to be|is going to be|becomes|will have to be) (?:now )?(?P<new>(?:a |an |some )?[^\x00,]{2,60}?) (?:instead|now)(?= $| ,)"
@@ -110,6 +122,8 @@ def read_withdrawals(sentence: Sentence, context: ReplyContext) -> list[Intent]:
                     category=thing.category or None, start=start, end=end, confidence=0.92,
                 )
             ]  # fmt: skip
+    if len(context.own_promises) == 1 and (turned := _turned_into(sentence, context)):
+        return turned
     if sentence.question:
         return found
     if len(context.own_promises) == 1 and (other := _INSTEAD.search(sentence.left)) is not None:
@@ -151,6 +165,38 @@ def read_withdrawals(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     return found
 
 
+def _turned_into(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    """ "Actually pad thai", "may I make a cucumber salad instead?": another dish from somebody who promised one. Sure
+    only where it says "instead"."""
+    if ONE_MORE.search(sentence.text) or re.search(r" (?:as well|also|too|not|no|more) ", sentence.text):
+        return []
+    arrow = _ARROW.match(sentence.left)
+    if arrow is not None and match_promise(arrow["old"], context.own_promises) is None:
+        arrow = None
+    match = arrow or _CUED.search(sentence.left)
+    if match is None:
+        return []
+    instead = arrow is not None or bool(match["instead"]) or match["cue"] in ("make it", "make that", "make mine", "call mine")
+    if match.re is _CUED and not instead and re.match(r"(?:may|can|could|it|will) ?", match["cue"]) is not None:
+        return []  # "can I bring rolls" is one more dish
+    first, last = sentence.token_range(match, "new")
+    things = [t for t in things_at(sentence, first, last) if not t.other and not t.vague]
+    if len(things) != 1 or things[0].known < 0.9 or match_promise(things[0].dish, context.own_promises) is not None:
+        return []
+    thing, last = things[0], max(last, things[0].last, sentence.token_range(match)[1])
+    if (size := _STILL.match(sentence.text, sentence.offset(last) - 1)) is not None and not thing.servings:
+        thing, last = replace(thing, servings=float(number_of(size["n"]))), last + len(size[0].split())
+    start, end = sentence.span(sentence.token_range(match)[0], last)
+    sentence.take(0, last)
+    sure = 0.6 if sentence.question else 0.88 if instead else 0.7
+    return [
+        ChangePromise(
+            context.own_promises[0][0], servings=thing.servings, quantity=thing.quantity, dish=thing.dish,
+            category=thing.category or None, start=start, end=end, confidence=sure,
+        )
+    ]  # fmt: skip
+
+
 def _changes(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     if (match := _DOUBLE.search(sentence.left)) is not None:
         promise, _, confidence = own_promise(match["what"] or "it", context)
@@ -164,6 +210,11 @@ def _changes(sentence: Sentence, context: ReplyContext) -> list[Intent]:
                     promise, factor=factor, start=start, end=end, confidence=0.6 if conditional else confidence
                 )
             ]
+    if len(context.own_promises) == 1 and (match := _RECORD.search(sentence.left)) is not None:
+        start, end = sentence.span_of(match)
+        sentence.take_match(match)
+        n = float(number_of(match["n"]))
+        return [ChangePromise(context.own_promises[0][0], servings=n, start=start, end=end, confidence=0.75)]
     for pattern in (_RESIZE, _MY_FOR):
         match = pattern.search(sentence.left)
         if match is None:

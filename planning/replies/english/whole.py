@@ -1,0 +1,43 @@
+"""A message that is read to its last word: then what it names is meant, though no verb says so ("ice (2 bags) and cups").
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from planning.potluck import Answer
+from planning.replies.english.bare import BARE
+from planning.replies.english.doubt import odd_name, unread
+from planning.replies.intents import AddPromise, Intent, ReplyContext, SetAnswer, SetParty
+from planning.replies.text import Message
+
+SURE = 0.85
+
+
+def settled(message: Message, found: Sequence[Intent], context: ReplyContext) -> list[Intent]:
+    """The intents, dishes that were only named made sure where they stand in a list, beside an amount, a yes or a
+    party, and every word of the message is part of what was read. A single dish by itself is asked about."""
+    named = [i for i in found if isinstance(i, AddPromise) and BARE <= i.confidence < SURE]
+    others = [i for i in found if i not in named]
+    told = [i for i in found if isinstance(i, AddPromise) and not i.conditional and i.by is None]
+    if not context.addressed or not named or message.quoted or not all(_plain(i) for i in named):
+        return list(found)
+    coming = any(
+        (isinstance(i, SetAnswer) and i.answer is Answer.YES and not i.conditional and i.confidence >= SURE)
+        or (isinstance(i, SetParty) and i.confidence >= SURE)
+        for i in others
+    )
+    listed = len(told) > 1 or any(i.servings or i.quantity for i in told)
+    if not (coming or listed) or any(s.question for s in message.sentences):
+        return list(found)
+    for sentence in message.sentences:
+        left = unread(sentence, found, context)
+        if left.content or left.numbers or left.dishes or left.turns or left.instead:
+            return list(found)
+    return [replace(i, confidence=SURE) if i in named else i for i in found]
+
+
+def _plain(promise: AddPromise) -> bool:
+    whole = bool(promise.category) and not odd_name(promise.dish)
+    return whole and not promise.vague and not promise.conditional and promise.by is None
