@@ -114,6 +114,8 @@ def _about(sentence: Sentence, context: ReplyContext) -> tuple[str, str] | None:
     named = next(
         (n for g, n in context.guests if g != context.writer and n and f" {n.lower().split()[0]} " in text), ""
     )
+    if re.search(r" what (?:do|does|would|should) [a-z ]+ (?:fancy|want|like|prefer|think|feel)\b", text):
+        return None  # what people wish for is theirs to say
     if _WHO_BRINGS.search(text) and not _OWN_DOING.search(text):
         if named or re.search(rf" what .*\b{_THEY}\b", text):
             return "who-brings", named

@@ -60,11 +60,21 @@ def read_each(sentence: Sentence, read: Callable[[Sentence, list[Intent]], None]
     changes nothing and may be given. `read` adds to what was read of the clauses before."""
     found: list[Intent] = []
     for clause in clauses(sentence):
+        before = list(found)
         read(clause, found)
+        if len(clause.tokens) < _TELLS_A_DIET:  # "two lasagnas, one veggie"
+            found = [i for i in found if i in before or not (isinstance(i, SetNeeds) and _by_choice(i))]
     return [
         i if isinstance(i, (Ask, Undo)) else replace(i, confidence=min(i.confidence, SURE))
         for i in found if _stands(i, sentence.question)
     ]  # fmt: skip
+
+
+_TELLS_A_DIET = 3
+
+
+def _by_choice(intent: SetNeeds) -> bool:
+    return all(n.severity in ("", "diet") for n in intent.needs)
 
 
 def _stands(intent: Intent, question: bool) -> bool:

@@ -49,7 +49,10 @@ def tail(left: str) -> re.Match[str] | None:
 
 def counted(name: Sequence[Token]) -> bool:
     """Whether a bare number behind the name counts the things themselves ("napkins, 40"), not those who eat."""
-    return bool(name) and name[-1].plain.endswith("s") and not name[-1].plain.endswith("ss")
+    if not name:
+        return False
+    last = name[-1].plain
+    return (last.endswith("s") and not last.endswith("ss")) or (last.endswith("i") and len(last) > 5)  # "pierogi, 60"
 
 
 _BEHIND = re.compile(

@@ -77,8 +77,12 @@ def things_at(sentence: Sentence, first: int, last: int, *, bare: bool = False, 
         thing, after = _thing(sentence, i, last)
         if thing is None or after <= i:
             break
-        if found and _only_vessel(thing):  # "a lentil curry, big pot, should do 15"
-            found[-1] = replace(found[-1], servings=thing.servings or found[-1].servings, last=thing.last)
+        if found and found[-1].category != "supplies" and not found[-1].quantity and _only_vessel(thing):  # "a lentil curry, big pot, should do 15"
+            poured = " ".join(t.raw for t in tokens[thing.first : thing.last]) if thing.quantity else None
+            before = found[-1]
+            found[-1] = replace(
+                before, servings=thing.servings or before.servings, quantity=before.quantity or poured, last=thing.last
+            )
             i = after
             continue
         if found and tokens[thing.first - 1].plain == "," and _told_nearer(found[-1], thing):
@@ -128,7 +132,12 @@ def _told_nearer(before: Thing, thing: Thing) -> bool:
     return len(plain) == 1 and len(nearer) > 1 and nearer[-1] == plain[0] and not sized
 
 
+_GLASSES = frozenset(("glass", "glasses", "ramekin", "ramekins", "cups", "pots", "jars", "bowls", "dishes", "trays", "tubs", "little", "small", "big", "large"))
+
+
 def _only_vessel(thing: Thing) -> bool:
+    if thing.quantity and not thing.vague and set(thing.dish.lower().split()) <= _GLASSES:
+        return True  # "rhubarb fool, 12 little glasses"
     return set(thing.dish.lower().split()) <= words("vessel").keys() | words("sizeword").keys() and not thing.vague
 
 
