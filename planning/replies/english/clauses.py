@@ -3,6 +3,8 @@
 "I've acquired a girlfriend since last week, so there are two of us" is about last week, and yet says how many come.
 """
 
+# ruff: noqa: E501 - a table of words is easier to read on one line
+
 from __future__ import annotations
 
 from collections.abc import Callable

@@ -248,9 +248,9 @@ def _bare_number(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
         if more is not None and not more.me and more.last == len(tokens):
             more.add("adults", bare[0])
             yield Count(0, len(tokens), more.party(), False, 0.85)
-    if rest[:1] == [","] and context.asked is None and bare[0] <= MOST_ALONE and not context.own_promises:
-        if whole_number(tokens, bare[1] + 1) is None and things_follow(sentence, bare[1] + 1):
-            yield Count(0, bare[1], Party(adults=bare[0]), False, 0.85)  # "3, peanut noodles"
+    alone_first = rest[:1] == [","] and context.asked is None and bare[0] <= MOST_ALONE and not context.own_promises
+    if alone_first and whole_number(tokens, bare[1] + 1) is None and things_follow(sentence, bare[1] + 1):
+        yield Count(0, bare[1], Party(adults=bare[0]), False, 0.85)  # "3, peanut noodles"
     if all(w in _FILLER for w in rest):
         if "us" not in rest and context.asked is None and bare[0] <= LARGEST:
             yield Count(0, len(tokens), Party(adults=bare[0]), False, 0.6)

@@ -1,5 +1,4 @@
-"""A message that is read to its last word: then what it names is meant, though no verb says so ("ice (2 bags) and cups").
-"""
+"""A message that is read to its last word: then what it names is meant, though no verb says so ("ice and 50 cups")."""
 
 from __future__ import annotations
 
