@@ -94,7 +94,7 @@ def pieces_of(expected: str) -> frozenset[tuple[str, str]]:
             kind = "needs"
         if kind == "bring":
             dish, category, servings, quantity = (value.split("|") + [""] * 4)[:4]
-            value = "|".join((dish.lower(), category, servings, quantity))
+            value = "|".join((dish.lower(), category, servings, quantity.lower()))
         found.add((kind, value))
     return frozenset(found)
 
@@ -138,7 +138,8 @@ def said(intent: Intent) -> list[tuple[str, str]]:
             if intent.vague and intent.dish not in ("drinks",):
                 return [("vague", intent.category)]
             servings = f"{intent.servings:g}" if intent.servings else ""
-            said_of = [("bring", "|".join((intent.dish.lower(), intent.category, servings, intent.quantity or "")))]
+            amount = (intent.quantity or "").lower()
+            said_of = [("bring", "|".join((intent.dish.lower(), intent.category, servings, amount)))]
             if intent.heat_text:
                 said_of.append(("heat", intent.heat_text.lower()))
             if intent.frozen_lb:

@@ -140,8 +140,8 @@ def read_amount(sentence: Sentence, before: list[Intent]) -> bool:
         return False
     dish = [Token(word, word, 0, 0) for word in last.dish.lower().split()]
     behind = amount_behind(sentence.tokens, 0, len(sentence.tokens), dish)
-    if behind is None and re.fullmatch(r" [0-9]{1,4} of (?:them|those) ", sentence.text):
-        behind = Behind(len(sentence.tokens), None, sentence.tokens[0].raw)
+    if behind is None and re.fullmatch(rf" (?:(?:about|around|maybe|say|like|roughly) )?(?:[0-9]{{1,4}}|{NUMBER}) of (?:them|those|these|em) ", sentence.text):
+        behind = Behind(len(sentence.tokens), None, sentence.tokens[-3].raw)
     if (
         behind is None
         or behind.after < len(sentence.tokens)

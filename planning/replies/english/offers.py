@@ -42,6 +42,7 @@ _OFFERS = (
     (re.compile(rf" (?:my|our) (?:{any_of('kin')}|{any_of('kins')}) {_ADV}(?:wants to|would like to|will|is going to|is|can|offered to|has offered to|would love to) {_ADV}(?P<verb>bring|bringing|make|making|bake|baking|cook|cooking|contribute)(?: along)? "), 0.7),
     (re.compile(r" (?:i|we) (?:am|are|was|were|have been) (?:thinking|considering|contemplating|toying)(?: with| of| about)?(?: doing| making| bringing)? (?!you\b|that\b|if\b)"), 0.65),
     (re.compile(rf" (?:i|we) {_ADV}(?:can|could|will) {_ADV}(?:stretch|run|go) to "), 0.85),
+    (re.compile(r"(?:^| (?:i|we)(?: have)?) got (?:you|ya|us|everyone|y'all) (?:all )?(?:on|for|covered on|covered for|sorted for|with) "), 0.88),
     (re.compile(r" (?:i|we) (?:am|are) (?:also )?good for (?=(?:a|an|the|some|[0-9]+|two|three) )(?!a (?:laugh|while|minute|bit))"), 0.85),
 )  # fmt: skip
 _ON_ME = re.compile(
@@ -65,7 +66,7 @@ IF_NEEDED = re.compile(
     r"\bif (?:it is |they are |more is |that is )?(?:needed|wanted|necessary|required|helpful|useful|short)|\bif (?:no ?one|nobody|no-one) else\b|\bif (?:you|we) (?:need|are short|run short|want|still need)\b|\bunless (?:someone|somebody|anyone|you|we)\b|\bin case\b"
 )
 _CONDITION = re.compile(
-    r"\bif (?:i|we|my|the|there is time|time) |\bunless (?:i|we|it|the)\b|\bdepending on\b|\bassuming (?:i|we|my)\b|\bprovided\b"
+    r"^ if (?!it is (?:ok|okay|fine|all right|alright)|that|it helps|it is needed|it is of use|you |any|no ?one|nobody|needed|wanted|possible|so |not )[a-z]|\bif (?:i|we|my|the|there is time|time) |\bunless (?:i|we|it|the)\b|\bdepending on\b|\bassuming (?:i|we|my)\b|\bprovided\b"
 )
 _NOTHING = re.compile(
     r"\b(?:not bring(?:ing)?|bring(?:ing)?|with) (?:anything|nothing)\b|\bempty[- ]handed\b|\bnothing (?:from|to bring)\b"

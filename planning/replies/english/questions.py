@@ -38,6 +38,9 @@ _LATE = re.compile(
 _LATE_BY = re.compile(
     r"\blate(?: ,)?(?: by)?(?: (?:about|around|like|maybe|roughly|approx|probably|say))* (?P<much4>(?:[0-9]{1,3}|half an|an|a|one|two|ten|fifteen|twenty|thirty) (?:minutes?|mins?|hours?|hrs?))\b"
 )
+_SO_LONG = re.compile(
+    r" (?P<much>(?:[0-9]{1,3}|(?:twenty|thirty|forty|fifty)(?:[- ](?:one|two|three|four|five|six|seven|eight|nine))?|five|ten|fifteen|half an|an|a quarter of an|quarter of an) ?(?:minutes?|mins?|min|m|hours?|hrs?|hr)) (?:late|later|behind|delayed|after you start|after the start)(?! (?:than|in))\b"
+)
 _LENGTH = re.compile(r"[0-9]|\b(?:min|mins|minutes?|hours?|hrs?|half|quarter|bit|ten|twenty|thirty|fifteen|five|forty)\b")
 _LATE_ARRIVAL = re.compile(
     r" (?:arrive|be there|get there|arriving|come|coming) (?:about |around )?(?P<much>[a-z0-9 ]{1,25}?) (?:late|after the start|after it starts|after you start)\b"
@@ -125,6 +128,7 @@ def read_late(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         return []  # "Mei Lin will be late"
     found: tuple[int | None, re.Match[str]] | None = None
     for match in (
+        *_SO_LONG.finditer(sentence.left),
         *_LATE.finditer(sentence.left),
         *_LATE_ARRIVAL.finditer(sentence.left),
         *_LATE_BY.finditer(sentence.left),

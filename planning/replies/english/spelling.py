@@ -1,7 +1,7 @@
 """Slips of the pen in the words our rules live by: "cnat", "wen", "brng", "yesss", "comin".
 
 Only a word that nothing here knows is mended, and only into the one word of `data/words_core_en.csv` that is a single
-slip away; `data/words_real_en.csv` holds the real words that near, which are left as they are. What was mended is a
+slip away, or into any word of ours by two neighbouring letters changed about or one typed twice; `data/words_real_en.csv` holds the real words that near, which are left as they are. What was mended is a
 guess: readings that rest on it are a little less sure.
 """
 
@@ -60,6 +60,12 @@ def _known() -> frozenset[str]:
 
 
 @cache
+def _ours() -> frozenset[str]:
+    """Those of them that we can make something of."""
+    return _known() - {w for row in rows("words_real_en") for w in row["words"].split()}
+
+
+@cache
 def _one_off() -> dict[str, tuple[str, ...]]:
     """Words of the core by what is left of them without one letter."""
     return without_a_letter(_core())
@@ -96,8 +102,8 @@ def mended(word: str) -> str | None:
     if (run := _RUN.search(word)) is not None:
         shapes = (_RUN.sub(r"\1\1", word), _RUN.sub(r"\1", word))
         if max(len(m[0]) for m in _RUN.finditer(word)) > 2 or len(word) > 4:
-            told = [s for s in shapes if s != word and s in _known()]
-            if told and (len(run[0]) > 2 or any(s in _core() for s in told)):
+            told = [s for s in shapes if s != word and s in _ours()]
+            if told and (len(run[0]) > 2 or len(word) > 5 or any(s in _core() for s in told)):
                 return next((s for s in told if s in _core()), told[0])
         if len(run[0]) > 2:
             word = _RUN.sub(r"\1", word)
@@ -110,9 +116,16 @@ def mended(word: str) -> str | None:
     near = {w for shape in cuts(word) for w in _one_off().get(shape, ()) if is_slip(word, w)}
     if len(near) > 1:
         near = {w for w in near if sorted(w) == sorted(word)} or {w for w in near if len(w) > len(word)} or near
+    if not near and len(word) > 2:
+        near = {w for w in _swapped(word) if w in _ours() and len(w) > 2}
     if not near and len(word) > 5:
         near = set(_scrambled().get((word[0], "".join(sorted(word)), word[-1]), ()))
     return next(iter(near)) if len(near) == 1 else None
+
+
+def _swapped(word: str) -> set[str]:
+    """The word with two neighbouring letters changed about."""
+    return {word[:i] + word[i + 1] + word[i] + word[i + 2 :] for i in range(len(word) - 1)} - {word}
 
 
 def slips(text: str, expand: Mapping[str, str]) -> dict[str, str]:

@@ -5,6 +5,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from planning import amounts
@@ -12,7 +13,7 @@ from planning.replies.english.lexicon import words
 from planning.replies.english.nouns import known_thing
 from planning.replies.english.phrases import inside_name, joined, manner, vague_at
 from planning.replies.english.sizes import SERVINGS_OF, amount_at, amount_behind, servings_in, tail
-from planning.replies.text import Sentence, raw_words
+from planning.replies.text import Sentence, Token, raw_words
 
 _ASIDE = re.compile(
     r"^ (?:on order|with me|from the (?!store|shop|bakery|supermarket|deli|market|corner|takeaway|freezer|garden|allotment|tree|plot)[a-z]+s|from (?:the |a |my |our )?(?:[a-z]+ )?(?:store|shop|bakery|supermarket|deli|market|corner shop|takeaway|freezer|garden|allotment|tree|plot|wholesaler|cash and carry)|store bought|store-bought|shop bought|shop-bought|bought|homemade|home-made|to share|again|too|as well|as usual|along|with me|for (?:the )?(?:bar|potato bar|supper|dinner|party|dessert|the table|potluck|pudding|starters?|the kids|the grill|lunch|the meal|saturday|sunday|friday|the day|the event)|for sure|on the day|this time|instead|like last (?:year|time)|then|tonight|tomorrow|on saturday|on sunday|on friday|on the side|if that is (?:ok|okay|fine|all right|useful|any good)|if that helps|if that works|if (?:you|anyone|people) (?:like|likes|want|wants|wish)|if (?:it is )?(?:needed|wanted|necessary|required|helpful)|if you need (?:it|them|more)|if no ?one else (?:is|does|has|will)(?: [a-z]+)?|if nobody else (?:is|does|has|will)(?: [a-z]+)?|from us|from me|duty|detail|on me|on us|now|after all|as promised|okay|ok|and that is it|in total|or so|each|over|there|myself|ourselves|together|coming your way|your way|by me|by us|from our side|coming from (?:me|us)|of mine|of ours|i guess|i think|i suppose|i reckon|maybe|perhaps|please)(?= |$)"
@@ -112,6 +113,13 @@ def things_at(sentence: Sentence, first: int, last: int, *, bare: bool = False, 
     return _for_each(sentence, found, i, last)
 
 
+def _dish_by_name(tokens: Sequence[Token], i: int, last: int) -> bool:
+    """Whether a dish is called after a vessel here: "a pot roast" is no pot of roast."""
+    if tokens[i].plain not in ("a", "an") or i + 2 >= last or tokens[i + 1].plain not in words("vessel"):
+        return False
+    return known_thing(f"{tokens[i + 1].plain} {tokens[i + 2].plain}")[1] >= 0.95
+
+
 _LEANS = frozenset(("actually", "rather", "instead", "probably", "perhaps", "maybe", "honestly", "basically", "simply", "just", "probs"))
 """Words before a name that are no part of it."""
 _DOES = frozenset(("will", "is", "can", "has", "does", "would", "brings", "makes", "wants", "might"))
@@ -186,7 +194,7 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
         if plain == "enough":
             for_all, i = True, i + 1
             continue
-        read = amount_at(tokens, i, last) if amount is None else None
+        read = amount_at(tokens, i, last) if amount is None and not _dish_by_name(tokens, i, last) else None
         if read is not None:
             amount, quantity, i = read[0], read[1].removesuffix(" of"), read[2]
             i += i + 1 < last and tokens[i].plain in ("x", "×")  # "2x potato salad"

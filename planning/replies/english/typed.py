@@ -27,6 +27,7 @@ _WITHOUT = tuple(
         (rf"{_START}(?P<w>hubs|hubby|hubster|husband)(?= ?(?:and|&|\+|,|plus|n) ?(?:me|i|myself|kids?|baby|our|my|the|[0-9])\b)", "my husband"),
         (rf"{_START}(?P<w>wife|wifey|missus)(?= ?(?:and|&|\+|,|plus|n) ?(?:me|i|myself|kids?|baby|our|my|the|[0-9])\b)", "my wife"),
         (rf"{_START}(?P<w>partner)(?= ?(?:and|&|\+|,|plus|n) ?(?:me|i|myself|kids?|baby|our|my|the|[0-9])\b)", "my partner"),
+        (r"\b(?:i'?ll|will|wont|won't|to|gonna|can|could|might|should|cant) (?P<w>b)(?= (?:there|late|coming|bringing|making|here|in|with|able|on|a)\b)", "be"),
         (rf"\b(?P<w>well)(?= {_ADVERB}{_DO}\b)", "we will"),
         (rf"\b(?P<w>wed)(?= {_ADVERB}(?:love|like|be|rather|prefer|have|bring|come|make)\b)", "we would"),
         (rf"\b(?P<w>id)(?= {_ADVERB}(?:love|like|be|rather|prefer|have|bring|come|make|do|say|need)\b)", "i would"),
