@@ -10,20 +10,27 @@ from tests.replies.report import counts, interval
 NEWEST = "corpus_ninth.tsv"
 """Written by somebody who has not seen the reader. At first sight any change was right in 0.782, a silent one in 0.840,
 0.467 of what was said to the bot was understood, and 0.927 of the chatter was left alone; floors of its own, below."""
-UNREAD = "corpus_tenth.tsv"
-"""Written by somebody who has not seen the reader, and not looked at yet: without floors until its first sight is told
-here."""
+TENTH = "corpus_tenth.tsv"
+"""Written by somebody who has not seen the reader. At first sight any change was right in 0.731 (0.769 once wrapping
+and line breaks were read, still unseen), a silent one in 0.829 (0.840), 0.538 (0.568) of what was said to the bot was
+understood, and 0.927 of the chatter was left alone. Every second line was mended by first; on the others, unseen,
+those mends changed nothing."""
 
 
 @cache
 def outcomes() -> tuple[Outcome, ...]:
-    """What is read of all files but the newest and the one not looked at yet."""
-    return tuple(outcome(line) for line in lines() if line.file not in (NEWEST, UNREAD))
+    """What is read of all files but the two newest."""
+    return tuple(outcome(line) for line in lines() if line.file not in (NEWEST, TENTH))
 
 
 @cache
 def newest() -> tuple[Outcome, ...]:
     return tuple(outcome(line) for line in lines(NEWEST))
+
+
+@cache
+def tenth() -> tuple[Outcome, ...]:
+    return tuple(outcome(line) for line in lines(TENTH))
 
 
 def test_the_corpus_is_large_and_a_third_of_it_is_chatter() -> None:
@@ -74,3 +81,14 @@ def test_the_newest_sentences_are_read_no_worse_than_they_were() -> None:
     assert right / (right + wrong) >= 0.85
     assert silent / (silent + silent_wrong) >= 0.87
     assert understood / (understood + missed) >= 0.64
+
+
+def test_the_tenth_sentences_are_read_no_worse_than_they_were() -> None:
+    tally, addressed = counts(list(tenth())), counts([o for o in tenth() if o.line.addressed])
+    right, wrong = sum(tally["right"].values()), sum(tally["wrong"].values())
+    silent, silent_wrong = sum(tally["silent-right"].values()), sum(tally["silent-wrong"].values())
+    understood, missed = sum(addressed["right"].values()), sum(addressed["missed"].values())
+
+    assert right / (right + wrong) >= 0.82
+    assert silent / (silent + silent_wrong) >= 0.89
+    assert understood / (understood + missed) >= 0.72

@@ -59,7 +59,7 @@ def test_a_dish_in_a_sentence_of_unknown_words_is_asked_about_and_never_noted_at
 
 
 def test_what_is_sure_need_not_wait_for_what_is_asked() -> None:
-    reading = read("yes! alone. baklava", RAVI)
+    reading = read("yes! alone. We might produce some baklava", RAVI)
 
     assert not reading.sure
     assert {type(i) for i in reading.now} == {SetAnswer, SetParty}

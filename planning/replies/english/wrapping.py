@@ -51,6 +51,8 @@ _AND = re.compile(
 """A small word that joins a message to what was said before it."""
 _LEAD = re.compile(r"^ (?P<lead>(?:[a-z']+ ){2,8}): ")
 """Words before a colon."""
+LONGEST = 70
+"""A sentence of more words is a story, wrapped in nothing (common practice, no source)."""
 _KEPT = frozenset(("not", "no", "yes", "maybe", "perhaps", "none", "never", "me", "us", "coming", "out", "can", "am", "are", "both", "all", "my", "our", "contribution", "bring", "bringing", "making", "make", "cancel", "late", "vegan", "vegetarian"))  # fmt: skip
 
 
@@ -66,6 +68,8 @@ def unwrapped(message: Message, name: str = "") -> Message:
 def _bare(sentence: Sentence, name: str) -> Sentence | None:
     """The sentence's own words; None where it was only the writer's name."""
     first, last = 0, len(sentence.tokens)
+    if last > LONGEST:
+        return sentence
     while (match := _OPENER.match(sentence.text, _at(sentence, first))) is not None:
         first = _count(sentence, match.end())
         if first >= last:
