@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from functools import cache
+from functools import cache, lru_cache
 
 from planning.dishes import lookup
 from planning.replies.english.lexicon import singulars, words
 from planning.tables import rows
 
 
+@lru_cache(maxsize=4096)
 def known_thing(name: str) -> tuple[str, float, bool]:
     """(category, how sure 0 to 1 that it is for the table, certainly something else)."""
     plain = name.lower().replace(" & ", " and ")
