@@ -7,10 +7,11 @@ from bot.buttons import Button
 from bot.capabilities.kitchen import step_words, with_conflicts
 from bot.context import Turn
 from bot.registry import Registry
+from bot.texts import Html
 from planning.changes import Refusal, change_promise, may_manage
 from planning.kitchen.units import KG_PER_LB
 from planning.kitchen.usual import HEATING, estimates, heated_at
-from planning.kitchen_words import Unread, cooking_words, read_steps
+from planning.kitchen_words import Unread, cooking_words, read_steps, taken_as_celsius
 from planning.potluck import HeatStep, Promise, Stage
 from planning.safety.thaw import thaw_days
 from planning.when import as_read_here
@@ -40,6 +41,10 @@ async def _heated(turn: Turn, found: Promise, steps: tuple[HeatStep, ...], *, re
     if wrong is not None:
         raise Refusal("refused-oven-temperature", temp=round(wrong))
     noted = turn.voice("heat-noted", dish=found.dish, steps=[step_words(turn, s) for s in steps])
+    words = as_read_here(turn.words, turn.voice.language, COOKING) if turn.event.kind == "message" else ""
+    figure = taken_as_celsius(words, metric=turn.potluck.units == "metric")
+    if figure is not None and any(s.kind == "oven" for s in steps):
+        noted = Html(f"{noted} {turn.voice('heat-taken-celsius', n=figure)}")
     guest = turn.potluck.guest(found.guest)
     away = guest is not None and guest.id != turn.potluck.host
     rows = []

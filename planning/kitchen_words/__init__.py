@@ -1,8 +1,8 @@
 """What a cook or host writes about heat and appliances, read into steps and a kitchen."""
 
 from planning.kitchen_words.appliances import read_kitchen
-from planning.kitchen_words.heating import cooking_words, read_steps
+from planning.kitchen_words.heating import cooking_words, read_steps, taken_as_celsius
 from planning.kitchen_words.unread import Unread
 from planning.kitchen_words.within import kitchen_within
 
-__all__ = ["Unread", "cooking_words", "kitchen_within", "read_kitchen", "read_steps"]
+__all__ = ["Unread", "cooking_words", "kitchen_within", "read_kitchen", "read_steps", "taken_as_celsius"]

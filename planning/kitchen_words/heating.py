@@ -49,6 +49,10 @@ SLOW_LEAST_MIN = 60
 """Words of a level alone ("6 hours on low") mean a slow cooker from here on; common practice, no source."""
 
 
+LEAST_BARE_F = 200
+"""A bare oven figure below this is no °F anybody bakes at; common practice, no source."""
+
+
 def read_steps(text: str, *, metric: bool = False) -> tuple[HeatStep, ...]:
     """ "40 minutes at 375, covered, then rest 10 minutes" as steps in order. Raises Unread.
 
@@ -153,9 +157,22 @@ def _fahrenheit(match: re.Match[str], metric: bool) -> float:
         return 250.0 + 25 * int(match["gas"])
     value = float(match["t"])
     scale = (match["scale"] or "")[:1]
-    if scale == "c" or (not scale and value < (291 if metric else 200)):
+    if scale == "c" or (not scale and value < (291 if metric else LEAST_BARE_F)):
         return round(value * 9 / 5 + 32)
     return value
+
+
+def taken_as_celsius(text: str, *, metric: bool = False) -> int | None:
+    """The first bare figure that `read_steps` takes as °C at a table which reckons in °F; None for none.
+
+    >>> taken_as_celsius("40 min at 190"), taken_as_celsius("40 min at 190 c"), taken_as_celsius("40 min at 375")
+    (190, None, None)
+    """
+    if metric:
+        return None
+    rest = _TIME.sub(" ", text[:LONGEST].casefold())
+    bare = (m for m in _TEMP.finditer(rest) if not m["gas"] and not m["scale"])
+    return next((int(m["t"]) for m in bare if 100 <= float(m["t"]) < LEAST_BARE_F), None)
 
 
 _FILLER = re.compile(

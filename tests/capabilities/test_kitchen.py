@@ -173,3 +173,9 @@ async def test_what_was_told_to_the_cook_is_told_again_when_the_hour_moves_and_n
 
     assert [r["at"][11:13] for r in far.reminders("preheat")] == ["16", "17"]
     assert [r["at"][11:16] for r in near.reminders("preheat")] == ["16:05"]
+
+
+async def test_a_bare_figure_that_can_only_be_celsius_is_told_as_read(play):
+    played = await play(say("ravi", "/bring lasagna for 12"), board("ravi", "my lasagna needs 40 min at 190"))
+
+    assert "190 as °C" in played.last()

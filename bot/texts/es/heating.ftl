@@ -2,6 +2,7 @@ help-heat = cómo se calienta tu plato, por ejemplo «/heat lasaña: 40 minutes 
 help-frozen = tu plato está congelado, por ejemplo «/frozen pavo 14 lb»
 help-arrive = a qué hora llegas con tus platos, por ejemplo «/arrive 16:00»
 heat-noted = Anotado para { $dish }: { $steps }.
+heat-taken-celsius = Leí { $n } como °C; si eran °F, dilo otra vez con «°F».
 frozen-noted = { $dish }, { $metric ->
     [yes] { $kg } kg
    *[no] { $lb } lb

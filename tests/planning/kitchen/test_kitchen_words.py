@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from planning.kitchen_words import Unread, cooking_words, read_kitchen, read_steps
+from planning.kitchen_words import Unread, cooking_words, read_kitchen, read_steps, taken_as_celsius
 from planning.potluck import Circuit, Kitchen, SlowCooker
 
 
@@ -139,3 +139,12 @@ def test_what_a_kitchen_has_is_read_and_the_rest_stays(words: str, field: str, v
 def test_a_kitchen_nobody_can_have_is_not_read(words: str) -> None:
     with pytest.raises(Unread):
         read_kitchen(words, Kitchen())
+
+
+@pytest.mark.parametrize(
+    ("words", "figure"),
+    [("it needs 40 min at 190", 190), ("40 min at 190 °C", None), ("40 min at 350", None), ("190 min at 350", None)],
+)
+def test_a_bare_figure_taken_as_celsius_is_known_as_such(words: str, figure: int | None) -> None:
+    assert taken_as_celsius(words) == figure
+    assert taken_as_celsius(words, metric=True) is None

@@ -7,19 +7,22 @@ from pathlib import Path
 
 import pytest
 
+import planning.kitchen.asleep
+import planning.kitchen.check
 import planning.kitchen.conflicts
 import planning.kitchen.implausible
-import planning.kitchen.steps
+import planning.kitchen.thawing
 import planning.kitchen.ways
 import planning.reminders
 import planning.reminders_kitchen
+import planning.reminders_out
 import planning.safety
 from bot.texts import Voice
 from planning.kitchen import timeline
 from planning.potluck import HeatStep
 from tests.planning.kitchen.builders import WEEK_BEFORE, dish, kitchen, oven, potluck
 
-RULES = r'say_conflict\(\s*(?:one|\(\)|\(promise\.id,\)),\s*"([a-z-]+)",\s*"([a-z-]+)"'
+RULES = r'say_conflict\(\s*(?:one|names|\(\)|\(promise\.id,\)),\s*"([a-z-]+)",\s*"([a-z-]+)"'
 RULES_SET_APART = ("off-heat", "arrives-late", "too-long", "late")
 
 
@@ -29,13 +32,14 @@ def source_of(module: object) -> str:
 
 def named() -> set[str]:
     keys = set()
-    for rule, fix in re.findall(RULES, source_of(planning.kitchen.steps) + source_of(planning.kitchen.implausible)):
+    told_by = (planning.kitchen.check, planning.kitchen.implausible, planning.kitchen.asleep, planning.kitchen.thawing)
+    for rule, fix in re.findall(RULES, "".join(map(source_of, told_by))):
         keys |= {f"kitchen-{rule}", f"fix-{fix}"}
     keys |= {f"fix-{way}" for way in re.findall(r'Way\(\s*"([a-z-]+)"', source_of(planning.kitchen.conflicts))}
     keys |= {f"fix-{way}" for way in re.findall(r'Way\(\s*"([a-z-]+)"', source_of(planning.kitchen.ways))}
     keys |= {"fix-keep-hot"}
     keys |= {f"kitchen-{rule}" for rule in RULES_SET_APART}
-    for module in (planning.reminders, planning.reminders_kitchen):
+    for module in (planning.reminders, planning.reminders_kitchen, planning.reminders_out):
         keys |= set(re.findall(r'"(reminder-[a-z-]+)"', source_of(module)))
     for path in Path(str(planning.safety.__file__)).parent.glob("*.py"):
         text = path.read_text("utf-8")
@@ -44,7 +48,8 @@ def named() -> set[str]:
 
 
 def test_many_keys_are_found() -> None:
-    assert len(named()) > 60
+    assert len(named()) > 110
+    assert {"kitchen-asleep", "kitchen-thaw-short", "kitchen-no-slow-cooker", "reminder-out-limit-unsaid"} <= named()
 
 
 @pytest.mark.parametrize("key", sorted(named()))
