@@ -39,7 +39,7 @@ async def watch(turn: Turn) -> None:
         await _tell_of_need(turn, found)
     if dishes := tuple(m for m in found.by_dish if m.severe or m.how in ("listed", "named")):
         await _tell_of_dish(turn, dishes)
-    if before.guests != turn.potluck.guests and not found.by_need and (gone := news(turn.potluck, before).by_need):
+    if before.guests != after.guests and not found.by_need and (gone := news(after, before).by_need):
         await _tell_taken_back(turn, gone)
 
 

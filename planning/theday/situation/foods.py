@@ -21,6 +21,8 @@ FOOD_TAGS = ("perishable", "stable", "poultry", "ground", "fish", "casserole", "
 PARTS = frozenset(("breast", "thigh", "leg", "drumstick", "bird", "ave", "pechuga", "muslo", "pierna"))
 """Of a bird: named alone they mean one."""
 ALL = frozenset(("everything", "all the food", "the food", "all of it", "todo", "toda la comida", "la comida"))
+_DOES = frozenset(("to", "can", "could", "we", "i", "ill", "should", "will", "just", "and", "please"))
+""" "Can we roast it" names no roast."""
 _WORD = re.compile(r"[a-z0-9]+")
 
 
@@ -68,11 +70,11 @@ def foods_in(text: str, promises: Iterable[Promise], me: str = "", said: str = "
     own = _own_words(promised)
     while at < len(spoken):
         length = _longest(spoken, at, text, own)
-        if length == 0:
+        if length == 0 or (spoken[at][0] == "roast" and at and spoken[at - 1][0] in _DOES):
             at += 1
             continue
         start, end = spoken[at][1], spoken[at + length - 1][2]
-        if found and found[-1].end + 1 == start and text[found[-1].end] == " ":
+        if found and text[found[-1].end : start] in (" ", " de "):
             start = found.pop().start
         found.append(Food(_label(text, said, start, end), start=start, end=end))
         at += length

@@ -185,6 +185,9 @@ class _One:
                 return follows
         if state is None or heard.says("plan"):
             return []
+        bird = self._bird_said() if state.place in ("raw", "frozen", "thaw", "freezer") else None
+        if bird is not None:
+            return [(bird, state)]
         timed = state.since is not None or state.minutes is not None
         if state.place in ("out", "car", "sun", "off") and all_foods(heard.text) and timed:
             return [(EVERYTHING, state)]
@@ -209,16 +212,23 @@ class _One:
             return [(food, was if same or state is None else joined(was, state)) for food, was in spoken]
         return []
 
+    def _bird_said(self) -> Food | None:
+        """The bird of which only a part is named: the one of the list, else any."""
+        birds = self._poultry()
+        part = next((w for w in re.findall(r"[a-z]+", self.heard.text) if w in PARTS), None)
+        if part is None:
+            return None
+        return replace(_food(birds[0]), part=True) if len(birds) == 1 else Food(part, "", "chicken", part=True)
+
     def _measured_foods(self) -> tuple[Food, ...]:
         """What was measured, where only a figure is said."""
-        heard, birds = self.heard, self._poultry()
-        parts = [w for w in re.findall(r"[a-z]+", heard.text) if w in PARTS]
-        if parts and len(birds) == 1:
-            return (replace(_food(birds[0]), part=True),)
+        heard, bird = self.heard, self._bird_said()
+        if bird is not None and bird.promise:
+            return (bird,)
         if self.measures is not None and self.measures.verdicts:
             return tuple(v.food for v in self.measures.verdicts)
-        if parts:
-            return (Food(parts[0], "", "chicken", part=True),)
+        if bird is not None:
+            return (bird,)
         own = self._own()
         mine = heard.addressed or _MINE.search(heard.text) is not None or heard.says("inside")
         return (_food(own[0]),) if len(own) == 1 and mine else ()

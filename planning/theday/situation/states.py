@@ -27,6 +27,7 @@ _MIDDLE = re.compile(r"\b(?:inside|center|centre|middle|por dentro|centro|done)\
 _BOUGHT_FROZEN = re.compile(r"\bfrozen (?:margaritas?|yogurt|peas|corn|pizza|fries|berries|fruit)\b")
 _COLOR = re.compile(r"\b(?:pink\w*|red|rosad[oa]s?)\b")
 _UNDONE = re.compile(r"\b(?:raw|under\w+|blood\w*|crud[oa]s?|sangra)\b")
+_STOPS = re.compile(r"[,.?!;:]")
 _LATER = re.compile(r"\b(?:will|ill|gonna|going to|lets|please|voy a|pondre)\b")
 _SO_FAR = re.compile(r"\b(?:been|was|were|since|desde|estuvo|estaba|lleva)\b")
 
@@ -79,7 +80,7 @@ def _neighbour(
     earlier = so_far[n - 1] if n else None
     gap = parts[n]
     shares = heard.says("too", within=gap)
-    one_list = _LISTED.fullmatch(gap) is not None or (n == 0 and own[1:2] != [None] and "," not in gap)
+    one_list = _LISTED.fullmatch(gap) is not None or (n == 0 and own[1:2] != [None] and not _STOPS.search(gap))
     if after is not None and not shares and one_list:
         return after
     if earlier is not None and (shares or (earlier.place not in ("hot", "cold") and earlier.f is None)):
@@ -124,7 +125,7 @@ def ours(heard: Heard, food: Food, state: State, *, several: bool, follows: bool
     match state.place:
         case "frozen":
             return _BOUGHT_FROZEN.search(heard.text) is None
-        case "raw" if _COLOR.search(heard.text) and not _UNDONE.search(heard.text):
+        case "raw" if not food.part and _COLOR.search(heard.text) and not _UNDONE.search(heard.text):
             return lookup(food.english or food.label).category not in ("dessert", "drink", "bread", "topping")
         case "raw" | "thaw" | "freezer" | "limit":
             return True
