@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from bot.context import Turn
-from bot.texts import Html
+from bot.texts import Html, Voice
 from planning.diets import Asked, can_eat, holds_food, listed, rule_of, say_of
 from planning.diets.asked import DIET, FOOD
 from planning.potluck import Promise
@@ -26,7 +26,21 @@ def of_dish(turn: Turn, found: Promise, need: str) -> Html:
     """One dish and one need, and whose word it hangs on."""
     unsure = not found.ingredients and can_eat(found, need) != "listed-free"
     name = _cook(turn, found) if unsure else ""
-    return turn.voice("eat-of-dish", dish=found.dish, said=turn.voice.say(say_of(found, need)), name=name)
+    return turn.voice("eat-of-dish", dish=found.dish, said=told_of(turn.voice, found, need), name=name)
+
+
+def told_of(voice: Voice, promise: Promise, need: str) -> Html:
+    """One line on a dish and a need; what it holds goes by the words of the paper cards."""
+    said = say_of(promise, need)
+    marks = said.facts.get("marks")
+    if not isinstance(marks, str):
+        return voice.say(said)
+    return voice(said.key, **{**said.facts, "marks": ", ".join(_mark(voice, one) for one in marks.split(", "))})
+
+
+def _mark(voice: Voice, mark: str) -> str:
+    said = str(voice.plain("prints-mark", mark=mark))
+    return str(voice.plain("prints-need", need=mark)) if said == mark else said
 
 
 def _cook(turn: Turn, promise: Promise) -> str:
@@ -54,7 +68,7 @@ def _suits(turn: Turn, need: str, dishes: Sequence[Promise]) -> list[Html]:
         lines.append(voice("eat-suits-ask", dishes=_named(turn, ask)))
     for promise, found in verdicts:
         if found == "contains":
-            said = voice.say(say_of(promise, need))
+            said = told_of(voice, promise, need)
             lines.append(voice("eat-suits-not", dish=promise.dish, said=said))
     return lines
 

@@ -16,8 +16,14 @@ _OF = re.compile(r"(?P<pack>[a-z]+) of (?P<n>\d+)")
 
 @cache
 def _said(language: str) -> dict[str, str]:
-    table = f"goods_{language}"
-    return {row["name"]: row["said"] for row in rows(table)} if table in table_names() else {}
+    """Names of our tables -> how they are said; a dish nobody named for that goes by the first name it is known by."""
+    found: dict[str, str] = {}
+    if f"dishes_{language}" in table_names():
+        for row in rows(f"dishes_{language}"):
+            found.setdefault(row["dish"], row["name"])
+    if f"goods_{language}" in table_names():
+        found |= {row["name"]: row["said"] for row in rows(f"goods_{language}")}
+    return found
 
 
 def goods(voice: Voice, text: str) -> str:

@@ -7,12 +7,12 @@ from dataclasses import replace
 from bot.buttons import Link
 from bot.capabilities.needs import need_name
 from bot.context import Turn
-from bot.food import food_lines, in_dish, of_dish
+from bot.food import food_lines, in_dish, of_dish, told_of
 from bot.naming import dishes_named
 from bot.registry import Registry
 from bot.texts import Html
 from planning.changes import Refusal, may_manage
-from planning.diets import DietRow, diets, foods_asked, questions_in, say_of
+from planning.diets import DietRow, diets, foods_asked, questions_in
 from planning.diets.asked import BUY_FOR, SUITS_WHOM
 from planning.diets.table import needs_of
 from planning.potluck import CATEGORIES, Answer, Guest, Promise
@@ -133,7 +133,7 @@ def told_of_guest(turn: Turn, guest: Guest, dish: Promise | None) -> None:
         return
     lines: list[str] = [turn.voice("eat-for-guest", name=guest.name)]
     for one in dishes[:MOST_DISHES]:
-        said = "; ".join(str(turn.voice.say(say_of(one, need))).rstrip(".") for need in needs[:MOST_NAMED])
+        said = "; ".join(str(told_of(turn.voice, one, need)).rstrip(".") for need in needs[:MOST_NAMED])
         lines.append(turn.voice("eat-of-dish", dish=one.dish, said=Html(said), name=""))
     text = Html("\n".join([*lines, turn.voice("eat-note")]))
     if turn.private:

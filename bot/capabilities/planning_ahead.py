@@ -2,6 +2,7 @@
 
 from bot.buttons import Button
 from bot.context import Turn
+from bot.goods import goods
 from bot.outgoing import mention
 from bot.registry import Registry
 from bot.servings import one_ask
@@ -48,7 +49,7 @@ def _line(turn: Turn, ask: Ask) -> str:
     return turn.voice(
         f"asks-{ask.how}",
         name=guest.name if guest else "",
-        dish=ask.dish,
+        dish=goods(turn.voice, ask.dish),
         category=turn.voice.plain(f"category-{ask.category}"),
         servings=round(ask.servings),
         why=turn.voice.say(ask.why),

@@ -30,6 +30,7 @@ from planning.replies import (
     SetPregnant,
     TakeTopping,
 )
+from planning.when import as_read_here
 
 SETTINGS = {"indoors": "indoor", "inside": "indoor", "outdoors": "outdoor", "outside": "outdoor"}
 ORDER = (SetAnswer, SetParty, AddPerson, SetNeeds, ChangePromise, DropPromise, AddPromise, TakeTopping)
@@ -105,7 +106,8 @@ def _hosting(turn: Turn, intent: Intent, understood: Understood) -> None:
             understood.lines.append(Say("read-size", {"people": intent.people}))
         case KitchenSays():
             try:
-                kitchen = read_kitchen(intent.words, turn.potluck.kitchen)
+                words = as_read_here(intent.words, turn.voice.language, "words_cooking")
+                kitchen = read_kitchen(words, turn.potluck.kitchen)
             except Unread as unread:
                 raise Refusal("refused-kitchen-words", words=unread.words) from None
             turn.change(set_kitchen(turn.potluck, turn.actor, kitchen), "did-kitchen")

@@ -55,6 +55,9 @@ def emergency(words: str, language: str, *, told: bool, names: Iterable[str] = (
     for text in sentences(_without_names(words, names)):
         if says(_NO_CONDITION.sub(" ", text), language, "emergency-unless"):
             continue
+        # "Es alérgica al maní, se le cierra la garganta" tells what happens, unless it tells of now.
+        if says(text, language, "emergency-habit") and not says(words.casefold(), language, "emergency-now"):
+            continue
         if says(text, language, "emergency"):
             return True
         if told and says(text, language, "emergency-told") and not says(text, language, "emergency-told-unless"):

@@ -118,3 +118,17 @@ async def test_nothing_anybody_reads_all_evening_is_english(play):
     own = [re.sub(r"\([^()]*(?:\([^()]*\)[^()]*)*\)|/\w+", "", text) for text in said]
     found = [m.group() for text in own for m in ENGLISH.finditer(text)]
     assert found == []
+
+
+async def test_what_there_is_to_cook_with_and_what_could_be_asked_for_are_said_in_spanish(play):
+    played = await evening(
+        play,
+        board("ines", "un horno con tres rejillas y 5 hornallas"),
+        board("ravi", "voy y llevo ceviche para 20"),
+        board("mei", "¿el ceviche lleva pescado?"),
+        say("ines", "/asks"),
+    )
+
+    assert (played.state["kitchen"]["ovens"][0]["racks"], played.state["kitchen"]["burners"]) == (3, 5)
+    assert any("pescado" in text and "Suele hacerse con" in text for text in played.texts())
+    assert not re.search(r"\b(?:baked|salad|casserole|bread|pulled|rolls|plates)\b", played.last())

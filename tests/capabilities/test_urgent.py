@@ -248,3 +248,18 @@ async def test_still_frozen_is_never_thawed_on_the_counter(play):
 
     # THAW-04, THAW-05, THAW-12.
     assert "30 minutes a pound" in played.last()
+
+
+@pytest.mark.parametrize(
+    ("words", "now"),
+    [
+        ("mi hijo no puede comer maní, se le cierra la garganta", False),
+        ("es alérgica a los camarones y se le cierra la garganta", False),
+        ("es alérgica, comió maní, se le cierra la garganta", True),
+        ("se le cierra la garganta!", True),
+        ("es alergica y se le esta cerrando la garganta", True),
+        ("se le esta hinchando la boca", True),
+    ],
+)
+def test_an_allergy_told_in_spanish_is_no_emergency_unless_it_is_now(words: str, now: bool) -> None:
+    assert emergency(words, "es", told=True) is now

@@ -51,7 +51,7 @@ _TOTAL_ONLY = re.compile(
     r"^ (?:,? ?)?(?:(?:los|las|unos|unas|como|solo|nada mas|con|para) )*([0-9]{1,3})(?: (?:personas|en total|nosotros|de nosotros|todos|nada mas|solo))*(?= ,| $| con | \(| : | y )"
 )
 _WITH_ME = re.compile(
-    rf" {_GO}(?: (?:yo|nosotros|todos|tambien|ahi|alli|alla|contento|contenta|encantados|seguro|ya|los dos|juntos|sola|solo|feliz|felices|encantada|encantado|mañana))* (?:con|mi|yo y|y|yo ,) | yo(?: ,)? (?:y|con|mas|e) | (?:y|,|e|mas) yo(?= |$)| (?:va|van|viene|vienen|llevo|traigo) conmigo(?= |$)|^ (?:vamos |voy |iremos |ire )?con (?:mi|mis|la|el|los|las|un|una|nuestr[oa]s?) | yo , | ademas de mi | y (?:un |una )?servidor[a]?(?= )| y menda "
+    rf" {_GO}(?: (?:yo|nosotros|todos|tambien|ahi|alli|alla|contento|contenta|encantados|seguro|ya|los dos|juntos|sola|solo|feliz|felices|encantada|encantado|mañana))*(?: ,)? (?:con(?! ustedes| vosotros| mucho| todo| gusto)|mi|yo y|y|yo ,) | yo(?: ,)? (?:y|con|mas|e) | (?:y|,|e|mas) yo(?= |$)| (?:va|van|viene|vienen|llevo|traigo) conmigo(?= |$)|^ (?:vamos |voy |iremos |ire )?con (?:mi|mis|la|el|los|las|un|una|nuestr[oa]s?) | yo , | ademas de mi | y (?:un |una )?servidor[a]?(?= )| y menda "
 )
 _WHOLE = re.compile(
     rf"^ (?:(?:{_GO}|confirm(?:ad[oa]s?|o|amos)|en total|familia|si|pues|ok|de mi parte|por mi parte|de casa|seremos|total) (?:: |, )?)*(?:toda la familia|[0-9]{{1,2}} (?:{any_of('group')})(?= ))"

@@ -84,6 +84,7 @@ def read_question(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         if topic == "who-brings":
             rest = re.sub(r"^(?: (?:el|la|los|las|un|una|algo de|de|del|ya))+ ", " ", text[found.end() :])
             about = re.split(r" (?:ya|al final|entonces|por fin|,) ?", rest)[0].strip()
+            about = "" if about in ("que", "que cosa", "cada cosa", "cada que", "las cosas") else about
         sure = 0.9 if context.addressed or topic in ("missing",) else 0.5
         return [Ask(topic, about, start=start, end=end, confidence=sure)]
     if (
