@@ -123,7 +123,7 @@ def _kitchen(problem: Problem, search: Search, budget: Budget, best: _Best) -> i
 
     whole = _Whole(cp_model, problem, budget, best)
     around = Around(cp_model, whole.model, search, budget)
-    most, tries, linear = 0.1, 4 if few else 24, True
+    most, tries, linear = 0.05, 6 if few else 24, True
     while not budget.over():
         if few or not best.valid:
             bound = max(bound, whole.improve(most, linear=linear))
