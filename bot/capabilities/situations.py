@@ -139,8 +139,9 @@ def _line(turn: Turn, one: Verdict) -> Html:
     potluck, voice = turn.potluck, turn.voice
     kind = "over-store" if one.kind == "over" and one.f is not None and one.state.stage == "cold" else one.kind
     temp = round(one.f) if one.f is not None else 0
+    unnamed = "sit-everything" if one.f is None else "sit-yours"
     facts: dict[str, Any] = {
-        "dish": one.food.label or voice.plain("sit-everything"), "minutes": round(one.minutes), "limit": one.limit,
+        "dish": one.food.label or voice.plain(unnamed), "minutes": round(one.minutes), "limit": one.limit,
         "until": voice.time(one.by) if one.by is not None else "", "days": one.days, "metric": _metric(turn),
         "temp": temp, "temp_c": celsius(temp), "target": round(one.target_f), "target_c": celsius(one.target_f),
         "exact": "yes" if one.f is not None and round(one.f) == round(one.target_f) else "no",

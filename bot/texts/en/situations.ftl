@@ -6,6 +6,7 @@ sit-target = { $metric ->
    *[no] { $target } °F
 }
 sit-everything = everything that stood out
+sit-yours = what you measured
 sit-line-one = { $line } <i>({ $source })</i>
 sit-over = <b>{ $dish }</b>: out for { $minutes } minutes, and { $limit } are the limit. Throw it out, however it looks and smells; heating it again does not mend it.
 sit-over-store = <b>{ $dish }</b>: { temp-said } is above { at-40 }, the figure for cold food, and by what you say it was for longer than { $limit } minutes. Throw it out, however it looks and smells; cooking it does not mend it.

@@ -6,6 +6,7 @@ sit-target = { $metric ->
    *[no] { $target } °F
 }
 sit-everything = todo lo que estuvo fuera
+sit-yours = lo que mediste
 sit-line-one = { $line } <i>({ $source })</i>
 sit-over = <b>{ $dish }</b>: { $minutes } minutos fuera, y el límite son { $limit }. A la basura, aunque se vea y huela bien; recalentar no lo arregla.
 sit-over-store = <b>{ $dish }</b>: { temp-said } pasa de { at-40 }, la cifra para lo frío, y por lo que dices fue durante más de { $limit } minutos. A la basura, aunque se vea y huela bien; cocinarlo no lo arregla.

@@ -191,6 +191,8 @@ class _One:
         timed = state.since is not None or state.minutes is not None
         if state.place in ("out", "car", "sun", "off") and all_foods(heard.text) and timed:
             return [(EVERYTHING, state)]
+        if heard.addressed and timed and state.place in ("off", "car", "out"):
+            return [(f, state) for f in self._meant(always=True)] or [(EVERYTHING, state)]
         if heard.addressed and (heard.asks or state.place in ("raw", "frozen", "thaw")):
             return [(f, state) for f in self._meant(always=True)]
         return []
@@ -225,13 +227,16 @@ class _One:
         heard, bird = self.heard, self._bird_said()
         if bird is not None and bird.promise:
             return (bird,)
-        if self.measures is not None and self.measures.verdicts:
+        if self.measures is not None and (len(self.measures.verdicts) == 1 or heard.says("in-there")):
             return tuple(v.food for v in self.measures.verdicts)
         if bird is not None:
             return (bird,)
         own = self._own()
         mine = heard.addressed or _MINE.search(heard.text) is not None or heard.says("inside")
-        return (_food(own[0]),) if len(own) == 1 and mine else ()
+        if len(own) == 1 and mine:
+            return (_food(own[0]),)
+        # Whose dish nobody has on a list: a figure is answered all the same.
+        return (EVERYTHING,) if _MINE.search(heard.text) is not None else ()
 
 
 def _food(dish: Promise) -> Food:

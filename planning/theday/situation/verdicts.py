@@ -132,6 +132,9 @@ def _measured(
     f = state.f or 0.0
     limit, rule = limit_of(potluck, dish, state, outside_f)
     target, source = target_of(food)
+    known = out_so_far(potluck, dish, now) if dish.id else None
+    if known is not None and known >= limit and state.stage != "cook" and HOLD_COLD_F < f < HOLD_HOT_F:
+        return Verdict(food, "over", rule, known, limit, state=state)
     if state.stage == "cold":
         kind = "warm" if f > HOLD_COLD_F else "chilled"
         if kind == "warm" and _long(state, now, limit):
