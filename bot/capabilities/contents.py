@@ -1,15 +1,18 @@
-"""What is in a dish, in a cook's own words: "there is peanut oil in my soup"."""
+"""What is in a dish, in a cook's own words: "there is peanut oil in my soup", "no nuts but same kitchen"."""
 
 from __future__ import annotations
+
+import re
 
 from bot.context import Turn
 from bot.naming import dish_named
 from bot.registry import Registry
-from planning.changes import change_promise, may_manage
-from planning.diets.contents import contents_in
-from planning.potluck import Potluck, Promise, Stage
+from bot.understood.contents import with_contents
+from planning.changes import may_manage
+from planning.diets.contents import Told, contents_told
+from planning.potluck import Promise, Stage
 
-MOST = 40
+_ARTICLE = re.compile(r"^(?:the|my|our|that|this|el|la|los|las|mi|mis|nuestr[oa]s?)\s+")
 
 
 async def read_contents(turn: Turn) -> None:
@@ -18,33 +21,37 @@ async def read_contents(turn: Turn) -> None:
     if not turn.has_potluck or event.kind != "message" or event.media is not None or event.forwarded:
         return
     potluck = turn.potluck
-    if potluck.stage is not Stage.PLANNED or event.person.anonymous:
+    if potluck.stage is not Stage.PLANNED or event.person.anonymous or turn.about == "question:diets":
         return
-    said = contents_in(turn.words)
-    if said is None:
+    sentences = contents_told(turn.words)
+    if not sentences:
         return
-    own = tuple(p for p in potluck.promises if turn.me in (p.guest, *p.sharers))
-    found = dish_named(turn, said[0], own)
-    if found is None and may_manage(potluck, turn.actor):
-        found = dish_named(turn, said[0], potluck.promises)
-    if found is None:
-        return
-    turn.handled = True
-    more = [w for w in said[1] if w not in (found.ingredients or ()) and w not in found.dish.casefold()]
-    if more:
-        turn.change(_with(turn, found, more), "did-contains")
-    turn.say("contents-heard", dish=found.dish, what=list(said[1]), whole=found.ingredients is not None,
-             buttons=[[turn.undo_button()]] if more else ())  # fmt: skip
+    for said in sentences:
+        found = _dish(turn, said)
+        if found is None:
+            continue
+        turn.handled = True
+        what = [*said.holds, *said.without, *said.besides]
+        changed = with_contents(turn, found, said)
+        turn.say("contents-heard", dish=found.dish, what=what, whole=found.ingredients is not None,
+                 buttons=[[turn.undo_button()]] if changed else ())  # fmt: skip
 
 
-def _with(turn: Turn, found: Promise, more: list[str]) -> Potluck:
-    """Added to the list there is; where there is none the name says it, for a list would say that all is told."""
-    if found.ingredients is not None:
-        listed = (*found.ingredients, *more)[:MOST]
-        return change_promise(turn.potluck, turn.actor, found.id, ingredients=listed)
-    joint = " con " if turn.voice.language == "es" else " with "
-    name = found.dish + (", " if joint in found.dish else joint) + ", ".join(more)
-    return change_promise(turn.potluck, turn.actor, found.id, dish=name[:80])
+def _dish(turn: Turn, said: Told) -> Promise | None:
+    """The dish named; "it" is the one named in the message replied to, or the cook's only one."""
+    potluck = turn.potluck
+    own = tuple(p for p in potluck.promises if turn.me in (p.guest, *p.sharers) and p.category != "supplies")
+    if said.dish:
+        name = _ARTICLE.sub("", said.dish)
+        found = dish_named(turn, name, own)
+        if found is None and may_manage(potluck, turn.actor):
+            found = dish_named(turn, name, potluck.promises)
+        return found if found is not None and len(name.split()) <= len(found.dish.split()) + 2 else None
+    replied = turn.event.reply_text.casefold() if turn.event.reply_to_bot and turn.about != "board" else ""
+    named = [p for p in own if p.dish.casefold() in replied]
+    if len(named) == 1:
+        return named[0]
+    return own[0] if len(own) == 1 and not said.bare and not turn.words.strip().endswith("?") else None
 
 
 def register(app: Registry) -> None:

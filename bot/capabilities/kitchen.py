@@ -36,11 +36,11 @@ async def kitchen(turn: Turn) -> None:
         now = read_kitchen(as_read_here(turn.words, turn.voice.language, COOKING), turn.potluck.kitchen)
     except Unread as unread:
         raise Refusal("refused-kitchen-words", words=unread.words) from None
-    noted = _note(turn, now)
+    noted = kitchen_note(turn, now)
     await with_conflicts(turn, noted, None)
 
 
-def _note(turn: Turn, now: Kitchen) -> Html:
+def kitchen_note(turn: Turn, now: Kitchen) -> Html:
     turn.change(set_kitchen(turn.potluck, turn.actor, now), "did-kitchen")
     return turn.voice(
         "ovenplan-noted",
@@ -55,7 +55,7 @@ def _note(turn: Turn, now: Kitchen) -> Html:
 
 def note_kitchen(turn: Turn, now: Kitchen) -> None:
     """What there is to cook with, told beside something else."""
-    turn.post(_note(turn, now), silent=True)
+    turn.post(kitchen_note(turn, now), silent=True)
 
 
 async def planned(turn: Turn) -> Timeline:

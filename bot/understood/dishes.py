@@ -10,6 +10,7 @@ from bot.buttons import Button
 from bot.context import Turn
 from bot.servings import amount_words
 from bot.understood.consequences import gaps
+from bot.understood.contents import with_contents
 from bot.understood.context import context
 from bot.understood.outcome import Understood
 from bot.understood.people import person
@@ -25,6 +26,7 @@ from planning.changes import (
     take_topping,
 )
 from planning.changes.rules import LONGEST_NAME, MOST_SERVINGS, tidy
+from planning.diets.contents import Told
 from planning.dishes import lookup
 from planning.headcount import headcount
 from planning.kitchen_words import Unread, read_steps
@@ -116,6 +118,10 @@ def add_dish(turn: Turn, intent: AddPromise, understood: Understood) -> None:
     made = add_promise(turn, cook, intent.dish, category, servings, intent.quantity)
     if intent.with_guest and turn.potluck.guest(intent.with_guest) and intent.with_guest != cook:
         turn.change(share_promise(turn.potluck, turn.actor, made.id, intent.with_guest))
+    if intent.contents:
+        denied = tuple(c for c in intent.contents if c.startswith("no "))
+        held = tuple(c for c in intent.contents if c not in denied)
+        with_contents(turn, made, Told(made.dish, held, denied))
     steps = _steps(intent.heat_text)
     if steps or intent.frozen_lb is not None:
         serve = "hot" if steps else None

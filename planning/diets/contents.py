@@ -1,4 +1,5 @@
-"""What a sentence says is in a dish: "there is peanut oil in my soup", "mi tarta tiene almendra molida"."""
+"""What a cook's sentence says is in a dish: "there is peanut oil in my soup", "apple has butter, no nuts", "mi tarta
+tiene almendra molida", "no its with flour", "yes 2 eggs per loaf"."""
 
 # ruff: noqa: E501 - a pattern is easier to read on one line
 
@@ -6,8 +7,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from dataclasses import dataclass, replace
 
 from planning.diets.ingredients import find
+from planning.diets.needs import need_words
 
 LONGEST = 240
 MOST = 12
@@ -15,30 +18,55 @@ MOST_WORDS = 4
 """An ingredient of more words is a story (common practice, no source)."""
 
 _ENDS = re.compile(r"(?<=[.!?;])\s+|\n")
-_WHOSE = r"(?:my|the|our|that|this|his|her)"
+_LEADS = r"(?:(?:yes|yeah|yep|yup|no|nope|nah|oh|ah|so|ok|okay|actually|fyi|btw|sorry|well|careful|note|heads up|just so you know|i forgot|forgot to say|sí|si|ojo|por cierto|bueno|perdón)\s*[,:!.-]*\s+)*"
+_HAS = r"(?:has|have|had|'s got|have got|has got|contains?|contained|does have|do have|(?:is|are|was|were|comes?|come) (?:all )?(?:made |cooked |baked |fried )?(?:with|from|of|in)(?! (?:the|my|a|an|our) )|uses?|got|lleva|llevan|tiene|tienen|contiene|contienen|(?:está|están) hech[oa]s? con|va con|van con)"
+_OF_DISH = re.compile(rf"^{_LEADS}(?P<dish>[^?,:]{{2,60}}?):? {_HAS} (?P<what>.{{2,140}}?)[.! ]*$")
 _IN = re.compile(
-    r"\b(?:there(?:['\u2019]?s| is| are| was| were)|i (?:put|used|added|have put)|we (?:put|used|added)|it turns out there(?:['\u2019]?s| is)|(?:has|have)) "
-    rf"(?P<what>[^?]{{2,120}}?) (?:in|into|to) (?P<dish>{_WHOSE} [^?]{{2,60}}?)[.! ]*$"
-)  # fmt: skip
-_HAS = re.compile(
-    rf"\b(?P<dish>{_WHOSE} [^?,]{{2,60}}?) (?:has|have|had|contains?|does have|do have|is made (?:with|from|of)|"
-    r"are made (?:with|from|of)|is cooked (?:in|with)|is fried in|has got|have got) (?P<what>[^?]{2,120}?)(?: in (?:it|them|there))?[.! ]*$"
-)  # fmt: skip
-_TIENE = re.compile(
-    r"\b(?P<dish>(?:mi|mis|la|el|los|las|nuestra|nuestro) [^?,]{2,60}?) (?:lleva|llevan|tiene|tienen|contiene|contienen|está hech[oa] con|"
-    r"están hech[oa]s con) (?P<what>[^?]{2,120}?)[.! ]*$"
-)  # fmt: skip
+    r"\b(?:there(?:'?s| is| are| was| were)|(?:i|we) (?:put|used|added|have put|use|put in)|it turns out there(?:'?s| is)|(?:has|have)) "
+    r"(?P<what>.{2,120}?) (?:in|into|to) (?P<dish>(?:my|the|our|that|this|his|her) [^?]{2,60}?)[.! ]*$"
+)
 _HAY = re.compile(
-    r"\b(?:hay|le puse|le eché|lleva) (?P<what>[^?]{2,120}?) (?:en|a) (?P<dish>(?:mi|la|el|mis|las|los) [^?]{2,60}?)[.! ]*$"
+    r"\b(?:hay|le puse|le eché|lleva) (?P<what>.{2,120}?) (?:en|a) (?P<dish>(?:mi|la|el|mis|las|los) [^?]{2,60}?)[.! ]*$"
 )
-_SPLIT = re.compile(r"\s*(?:,|;|&|\+|\band\b|\bwith\b|\bplus\b|\by\b|\bcon\b)\s*")
+_OF_IT = re.compile(
+    rf"^{_LEADS}(?:(?:it|they|mine|ours|that|this)(?:'s|s|'re|re)? (?:(?:is|are|does|do) )?)?(?:has|have|contains?|got|(?:all )?(?:made |cooked |baked |fried )?with(?! (?:the|my|our|me|us) )|there'?s|there is|there are|theres|(?:i|we) (?:use|used|put|added|put in)|lleva|llevan|tiene|tienen|contiene|es con|son con|va con|con|le puse)(?: in)? (?P<what>.{{2,140}}?)(?:,? (?:in (?:it|them|there|mine)|fyi|btw|too|though|by the way|también))*[.! ]*$"
+)
+_IS_IT = re.compile(rf"^{_LEADS}(?:it|they|mine|those|these)(?:'s|s|'re|re| is| are) (?P<what>.{{2,80}}?)[.! ]*$")
+_PER = re.compile(
+    rf"^{_LEADS}(?:it has |there's |about )?(?P<what>(?:\d+|an?|one|two|three|four|some|un|una|dos) [^?,.]{{2,40}}?) (?:per|in each|in every|for each|por) (?:loaf|batch|pan|pie|cake|dozen|tray|piece|one|pot|dish|bandeja|pan|pastel)[.! ]*$"
+)
+_TURNED = re.compile(
+    r"\b(?:(?:does not|doesn't|do not|don't|doesnt|dont) (?:have|contain|use)(?: any)?|no (?P<es>lleva|llevan|tiene|tienen|contiene|contienen))\b(?! no\b)"
+)
+"""Denied before the verb: read as "has no"."""
+_OF_SOMEBODY = re.compile(r"\b(?:for (?:me|us|him|her|them|my)|please|pls|thanks|thank you|para (?:mí|mi)|por favor|gracias)\b")
+_DENIES = re.compile(rf"^{_LEADS}(?P<what>(?:no|without|sin|zero) .{{2,120}}?)[.! ]*$")
+_SPLIT = re.compile(r"\s*(?:,|;|&|\+|\band\b|\bwith\b|\bplus\b|\bbut\b|\by\b|\bcon\b|\bpero\b)\s*")
+_NOT = re.compile(r"^(?:no|without|free of|not|zero|any|sin|nada de|ningún|ni)\s+")
+_FREE = re.compile(r"^(?:[\w-]+[ -]free|vegan[oa]?s?|vegetarian[oa]?s?|halal|kosher|plant[ -]based)$")
+_SHARED = re.compile(
+    r"^(?:(?:it'?s |all )?(?:from |in |made in )?(?:the |a )?same (?:kitchen|pan|oil|fryer|bakery|oven|board)|traces?(?: of .+)?|may (?:contain|have) (?:traces? of )?.+|(?:en )?la misma cocina|trazas(?: de .+)?|puede (?:llevar|contener) .+)$"
+)
 _AGAINST = re.compile(
-    r"\b(?:no|not|isn't|doesn't|don't|never|without|free|none|if|unless|maybe|might|may|could|should|would|will|can|sin|nunca|si|quizá|"
-    r"podría|tampoco|to be|been out|time|minutes?|hours?|horas?|minutos?|left|room|space|place|allerg\w*|alergi\w*|alérgic\w*)\b"
+    r"\b(?:isn't|doesn't|don't|never|none|if|unless|maybe|might|could|should|would|will|can|nunca|quizá|podría|tampoco|to be|been out|time|"
+    r"minutes?|hours?|horas?|minutos?|left|room|space|place|allerg\w*|alergi\w*|alérgic\w*|running|late|oven|out of|ran out|coming|bring\w*|traigo|people|us|kids)\b"
 )
-_LEAD = re.compile(r"^(?:a|an|the|some|a bit of|a little|lots of|a lot of|plenty of|real|also|un|una|unos|unas|algo de|un poco de|el|la|"
+_LEAD = re.compile(r"^(?:a|an|the|some|a bit of|a little|lots of|a lot of|plenty of|real|also|just|only|well|\d+|one|two|three|four|un|una|unos|unas|algo de|un poco de|el|la|"
                    r"los|las|mucho|mucha)\s+")  # fmt: skip
-_TAIL = re.compile(r"\s+(?:too|also|inside|as well|in it|también|dentro)$")
+_TAIL = re.compile(r"\s+(?:too|also|inside|as well|in (?:it|them|there)|fyi|btw|at all|también|dentro)$")
+
+
+@dataclass(frozen=True)
+class Told:
+    """`dish` in the cook's words, "" where "it" is said; `holds` what is in it, `without` what is not, `besides` what
+    else was said of it ("same kitchen")."""
+
+    dish: str
+    holds: tuple[str, ...] = ()
+    without: tuple[str, ...] = ()
+    besides: tuple[str, ...] = ()
+    bare: bool = False
+    """Nothing in the words shows that a dish is meant ("no nuts"): only below a message about one is it told of it."""
 
 
 def contents_in(words: str) -> tuple[str, tuple[str, ...]] | None:
@@ -48,22 +76,65 @@ def contents_in(words: str) -> tuple[str, tuple[str, ...]] | None:
     >>> contents_in("I just found out there is peanut oil in my soup")
     ('my soup', ('peanut oil',))
     """
-    for text in _sentences(words):
-        if _AGAINST.search(text):
+    return next(((t.dish, t.holds) for t in contents_told(words) if t.dish and t.holds and not t.without), None)
+
+
+def contents_told(words: str) -> tuple[Told, ...]:
+    """Each sentence that tells what is in a dish and nothing else; what no table knows is left out."""
+    found = (_told(text) for text in _sentences(words))
+    return tuple(one for one in found if one is not None)
+
+
+def _told(text: str) -> Told | None:
+    text = _TURNED.sub(lambda m: f"{m['es']} no" if m["es"] else "has no", text)
+    if _AGAINST.search(text) or _OF_SOMEBODY.search(text):
+        return None
+    for pattern in (_PER, _OF_IT, _IN, _HAY, _OF_DISH, _IS_IT, _DENIES):
+        said = pattern.search(text)
+        if said is None:
             continue
-        for pattern in (_IN, _HAS, _HAY, _TIENE):
-            said = pattern.search(text)
-            if said is None:
-                continue
-            parts = [_plain(part) for part in _SPLIT.split(said["what"])]
-            kept = [p for p in parts if p and len(p.split()) <= MOST_WORDS and find(p).rows]
-            if kept:
-                return said["dish"], tuple(dict.fromkeys(kept[:MOST]))
+        dish = said.groupdict().get("dish") or ""
+        made = sorted_out(said["what"], dish)
+        if pattern is _IS_IT and made is not None and not (made.without or made.besides):
+            continue  # "it is bread" names a dish
+        if made is not None:
+            return replace(made, bare=pattern in (_DENIES, _IS_IT))
     return None
 
 
+def sorted_out(what: str, dish: str) -> Told | None:
+    holds: list[str] = []
+    without: list[str] = []
+    besides: list[str] = []
+    denied = False
+    for raw in _SPLIT.split(what):
+        part = _plain(raw)
+        if not part:
+            continue
+        if _SHARED.match(part):
+            besides.append(part)
+            denied = False
+            continue
+        if _FREE.match(part):
+            without.append(part)
+            continue
+        denied = _NOT.match(part) is not None or (denied and raw.strip().startswith("or "))
+        thing = _plain(_NOT.sub("", part))
+        if not thing or len(thing.split()) > MOST_WORDS or not _known(thing):
+            continue
+        (without if denied else holds).append(f"no {thing}" if denied else thing)
+    if not holds and not without:
+        return None
+    return Told(dish, tuple(dict.fromkeys(holds[:MOST])), tuple(dict.fromkeys(without)), tuple(besides))
+
+
+def _known(thing: str) -> bool:
+    found = find(thing)
+    return bool(found.rows) or {thing, thing.removesuffix("s")} & frozenset(need_words()) != frozenset()
+
+
 def _plain(part: str) -> str:
-    part = _TAIL.sub("", part.strip(" .!"))
+    part = _TAIL.sub("", part.strip(" .!:"))
     while (shorter := _LEAD.sub("", part)) != part:
         part = shorter
     return part

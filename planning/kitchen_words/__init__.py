@@ -2,7 +2,11 @@
 
 from planning.kitchen_words.appliances import read_kitchen
 from planning.kitchen_words.heating import cooking_words, read_steps, taken_as_celsius
+from planning.kitchen_words.told import KitchenTold, kitchen_told
 from planning.kitchen_words.unread import Unread
 from planning.kitchen_words.within import kitchen_within
 
-__all__ = ["Unread", "cooking_words", "kitchen_within", "read_kitchen", "read_steps", "taken_as_celsius"]
+__all__ = [
+    "KitchenTold", "Unread", "cooking_words", "kitchen_told", "kitchen_within", "read_kitchen", "read_steps",
+    "taken_as_celsius",
+]  # fmt: skip

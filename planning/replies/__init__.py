@@ -13,7 +13,7 @@ from functools import cache, partial
 
 from planning.potluck import Party, Say
 from planning.replies import english, evidence, hosted, intents, spanish, worded
-from planning.replies.asides import told_and_asked
+from planning.replies.asides import contents_beside, told_and_asked, with_contents
 from planning.replies.decide import SURE, decide, tidy, with_implied
 from planning.replies.intents import *  # noqa: F403 - the one list of intents is theirs
 from planning.replies.intents import Intent, Reading, ReplyContext, SetAnswer, SetNeeds
@@ -45,7 +45,18 @@ def rules_of(language: str) -> Rules | None:
 def read(text: str, context: ReplyContext) -> Reading:
     """What the text asks for, seen from that context. Never raises, whatever the text; 4,096 characters at most
     are looked at. The group's language goes first; what is plainly in another one we know is read in that."""
-    original, text = text, told_and_asked(text)
+    told = told_and_asked(text)
+    plain, beside = contents_beside(told)
+    if beside:
+        reading = _read(plain, context, text)
+        made = with_contents(reading.intents, beside)
+        if made is not None:
+            now = tuple(new for new, old in zip(made, reading.intents, strict=True) if old in reading.now)
+            return replace(reading, intents=tuple(made), now=now)
+    return _read(told, context, text)
+
+
+def _read(text: str, context: ReplyContext, original: str) -> Reading:
     own = context.language if rules_of(context.language) is not None else "en"
     other = other_language(text, own)
     # Every language shares small words with English: what the group's own rules understand is in its own language.

@@ -9,6 +9,11 @@ be lost.
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from planning.diets.contents import sorted_out
+from planning.replies.intents import AddPromise, Intent
 
 _TOLD = re.compile(
     r"\b(?:allerg\w*|anaphyl\w*|epi-?\s?pens?|intoleran\w*|c(?:o)?eliacs?|lactose|vegan\w*|vegetarian\w*|veggie|pescatarian\w*|halal|kosher"
@@ -38,3 +43,56 @@ def told_and_asked(text: str) -> str:
     if found is None:
         return text
     return text[: found.start()] + ".".ljust(found.end() - found.start()) + text[found.end() :]
+
+
+_WHAT = r"[^.;:()!?\n]{2,80}?"
+_CONTENTS = re.compile(
+    r"(?P<lead>\s*[,;.!(–—-]+\s*|\s+)(?P<who>(?:(?:it|they|which|that|but|and|fyi|btw|note|careful|warning|all|ojo|que)['’]?s?:?\s+)*)"
+    rf"(?:(?P<verb>contains?|has|have|there['’]?s|there is|there are|is made with|made with|cooked in|cooked with|fried in|lleva|llevan|contiene|contienen|tiene|tienen|hay)\s+(?P<what>{_WHAT})(?:\s+in (?:it|them|there|these))?"
+    rf"|(?P<no>(?:no|without|sin)\s+{_WHAT})(?:\s+in (?:it|them|there|these)(?=[.;()!\n]|$)|(?=\))))"
+    r"(?=\s*(?:[.;()!\n]|$))\)?",
+    re.IGNORECASE,
+)
+
+
+@dataclass(frozen=True)
+class Beside:
+    """What is said to be in a dish, right behind it; `start` its place in the text."""
+
+    start: int
+    contents: tuple[str, ...]
+
+
+def contents_beside(text: str) -> tuple[str, tuple[Beside, ...]]:
+    """The text with what it tells of a dish's contents blanked out, so that no milk becomes a dish of its own.
+
+    >>> contents_beside("soup for 10, contains milk")[0].rstrip()
+    'soup for 10'
+    """
+    found: list[Beside] = []
+    for match in _CONTENTS.finditer(text[:1000]):
+        loose = not match["lead"].strip() and not match["who"]
+        if match["verb"] is not None and loose and match["verb"].casefold() in ("has", "have", "hay"):
+            continue  # "I have eggs" offers them
+        told = sorted_out((match["what"] or match["no"]).casefold(), "")
+        if told is None or not text[: match.start()].strip():
+            continue
+        found.append(Beside(match.start(), (*told.holds, *told.without)))
+        end = match.end()
+        stop = "." if "." in match["lead"] else " "
+        text = text[: match.start()] + stop + " " * (end - match.start() - 1) + text[end:]
+    return text, tuple(found)
+
+
+def with_contents(intents: Sequence[Intent], told: Sequence[Beside]) -> list[Intent] | None:
+    """Each goes to the dish before it; None where one finds no dish, so that nothing must be blanked out."""
+    made = list(intents)
+    for beside in told:
+        before = [k for k, i in enumerate(made) if isinstance(i, AddPromise) and not i.vague and i.start <= beside.start]
+        if not before:
+            return None
+        at = max(before, key=lambda k: made[k].start)
+        promise = made[at]
+        assert isinstance(promise, AddPromise)
+        made[at] = replace(promise, contents=(*promise.contents, *beside.contents))
+    return made

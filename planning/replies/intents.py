@@ -91,6 +91,8 @@ class AddPromise(Intent):
     """ "Enough for everybody": as many servings as people come."""
     heat_text: str | None = None
     """What was said of its cooking ("50 min at 375"), as typed, one step after the other."""
+    contents: tuple[str, ...] = ()
+    """What was said to be in it, or not to be ("milk", "no nuts")."""
     frozen_lb: float | None = None
     """How many pounds of it come frozen."""
     with_guest: str | None = None

@@ -2,7 +2,8 @@
 
 import pytest
 
-from planning.diets.contents import contents_in
+from planning.diets.contents import contents_in, contents_told
+from planning.replies import AddPromise, ReplyContext, read
 from tests.capabilities.conftest import board, say
 
 
@@ -69,3 +70,65 @@ async def test_in_spanish_what_a_dish_holds_is_no_dish_of_its_own(play):
 
     assert len(played.promises()) == 1
     assert "mejillones" in played.promises()[0]["dish"]
+
+
+@pytest.mark.parametrize(
+    ("words", "holds", "without"),
+    [
+        ("apple has butter, no nuts", ("butter",), ("no nuts",)),
+        ("no its with flour", ("flour",), ()),
+        ("yes 2 eggs per loaf", ("eggs",), ()),
+        ("its with sesame oil fyi", ("sesame oil",), ()),
+        ("no nuts but same kitchen", (), ("no nuts",)),
+        ("it doesn't contain egg", (), ("no egg",)),
+        ("el ajiaco lleva pollo y crema", ("pollo", "crema"), ()),
+        ("no lleva gluten", (), ("no gluten",)),
+    ],
+)
+def test_an_answer_about_what_is_in_it_is_read_with_what_is_not(words, holds, without):
+    told = contents_told(words)[0]
+
+    assert (told.holds, told.without) == (holds, without)
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["no pork please", "no bread for me", "with my wife and 2 kids", "yes with pleasure", "it is bread", "no thanks"],
+)
+def test_wishes_parties_and_dishes_are_no_contents(words):
+    assert contents_told(words) == ()
+
+
+@pytest.mark.parametrize(
+    ("words", "contents"),
+    [
+        ("soup for 10, contains milk", ("milk",)),
+        ("cookies for 12, theres walnuts in them", ("walnuts",)),
+        ("cookies for 12. they have peanut butter", ("peanut butter",)),
+        ("cheesecake for 8 (no nuts in it)", ("no nuts",)),
+        ("chili for 10, has beef", ("beef",)),
+    ],
+)
+def test_what_is_in_a_dish_stands_behind_its_promise_and_is_no_dish(words, contents):
+    made = [i for i in read(words, ReplyContext("me", replying_to="board")).intents if isinstance(i, AddPromise)]
+
+    assert [i.contents for i in made] == [contents]
+
+
+async def test_contents_told_with_a_promise_warn_whom_they_concern(play):
+    played = await play(
+        board("mei", "I have a severe peanut allergy"), board("ravi", "cookies for 12, theres peanut butter in them"),
+    )  # fmt: skip
+
+    assert played.promises("ravi")[0]["dish"] == "cookies with peanut butter"
+    assert "severe allergy to peanut" in played.everything()
+
+
+async def test_the_cooks_only_dish_is_meant_by_it_and_nothing_is_added_to_the_table(play):
+    played = await play(
+        say("ravi", "/bring banana bread for 10"), board("mei", "my son is allergic to eggs"),
+        board("ravi", "yes 2 eggs per loaf"),
+    )  # fmt: skip
+
+    assert [p["dish"] for p in played.promises("ravi")] == ["banana bread with eggs"]
+    assert "must not eat egg" in played.everything()

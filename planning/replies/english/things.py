@@ -286,7 +286,7 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
     raw = raw_words(tokens[name_start:name_end])
     if name_end < len(tokens) and tokens[name_end].start == tokens[name_end - 1].start:
         raw = raw.removesuffix(tokens[name_end - 1].raw) + tokens[name_end - 1].plain  # "bread's on me"
-    raw = re.sub(r"\s+", " ", raw).strip(" ,'\"")
+    raw = re.sub(r"\s+", " ", re.sub(r"(?i)\bw(?:/\s*|\s)", "with ", raw)).strip(" ,'\"")
     plain_name = " ".join(t.plain for t in tokens[name_start:name_end])
     if vague is not None:
         return Thing(

@@ -1,0 +1,1 @@
+kitchen-unheard = No cuenta para el plan: { $words }.
