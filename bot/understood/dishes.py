@@ -138,6 +138,8 @@ def add_dish(turn: Turn, intent: AddPromise, understood: Understood) -> None:
     understood.warned = understood.warned or bool(warned)
     if warned:
         turn.warned_of.add(made.id)
+    if intent.heat_text and steps is None:
+        understood.lines.append(Say("read-heat-unclear", {"dish": made.dish, "words": intent.heat_text}))
     if facts["doubled"]:
         understood.lines.append(Say("read-doubled", facts))
     understood.lines.extend(warned)

@@ -43,6 +43,7 @@ read-pregnant = { $pregnant ->
 read-when = it is on { $when }
 read-where = it is at { $place }
 read-size = about { $people } people
+read-heat-unclear = how long { $dish } is heated you did not say (“{ $words }”): /heat notes it
 read-kitchen = the kitchen has { $words }
 read-dropped = not { $dish } any more
 read-given = { $name } brings { $dish } now

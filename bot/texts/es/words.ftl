@@ -43,6 +43,7 @@ read-pregnant = { $pregnant ->
 read-when = es { $when }
 read-where = es en { $place }
 read-size = unas { $people } personas
+read-heat-unclear = no dijiste cuánto se calienta { $dish } («{ $words }»): /heat lo anota
 read-kitchen = la cocina tiene { $words }
 read-dropped = ya no { $dish }
 read-given = { $name } lleva ahora { $dish }

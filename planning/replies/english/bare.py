@@ -60,7 +60,10 @@ def read_bare(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         if not whole:
             i += 1
             continue
-        sized = all(t.servings or t.quantity or t.for_all for t in things)
+        # "Green salad for 20 and dressing": an amount of one makes a list of it.
+        sized = any(t.servings or t.quantity or t.for_all for t in things) and not re.search(
+            r" (?:maybe|perhaps|possibly|might|or) ", sentence.text
+        )
         sized_any = sized_any or sized
         first, last = things[0].first, things[-1].last
         own_words = " ".join(t.plain for t in sentence.tokens[first:last])

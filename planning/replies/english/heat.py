@@ -18,7 +18,7 @@ _TIME = rf"(?:(?:for|about|around|approx|roughly|another|like|only|just) )*{_N} 
 _SCALE = r"(?:f|c|ºc|ºf|fahrenheit|celsius|centigrade)"
 _TEMP = rf"(?:(?:at|to|on) (?:about |around )?[1-5][0-9]{{2}}(?: (?:degrees?|deg))?(?: {_SCALE})?|[1-5][0-9]{{2}} (?:(?:degrees?|deg)(?: {_SCALE})?|{_SCALE})|gas mark [0-9]|gas [0-9])(?: fan)?(?= )"
 _COOKER = (
-    r"(?:slow cooker|slow-cooker|slowcooker|oven|microwave|stove ?top|stove|hob|grill|barbecue|bbq|burner|air fryer)"
+    r"(?:own slow cooker|slow cooker|slow-cooker|slowcooker|crockpot|crock pot|oven|microwave|stove ?top|stove|hob|grill|barbecue|bbq|burner|air fryer)"
 )
 _IN = rf"(?:in|on|with|using|under|inside)(?: (?:a|an|the|my|your|our))?(?: (?:hot|low|medium|moderate|preheated|[1-5][0-9]{{2}}(?: (?:degrees?|deg))?(?: [fc])?))? {_COOKER}"
 _LEVEL = (
@@ -26,12 +26,20 @@ _LEVEL = (
 )
 _WORK = rf"(?:bakes?|baking|baked|roasts?|roasting|roasted|simmered|boiled|reheated|grilled|warmed|rested|chilled|reheats?|reheating|heats?(?: up)?|heating|warms?(?: up| through)?|warming|simmers?|simmering|boils?|boiling|cooks?|cooking|cooked|rests?|resting|stands?|cools?|chills?|grills?|grilling|prep|covered|uncovered|under foil|lid on|lid off|keep warm|(?:the |your |my |a |some )*(?:time|space)?(?: in)?(?:the |your |my |a )?(?:{_COOKER})(?: (?:time|on low|on high|low|high))?)"
 _NEED = r"(?:(?:it|that|which|they|this|i|we|will|would|just|only|also|then) )*(?:needs?|wants?|takes?|requires?|has to|have to|goes|go|must)(?: (?:to|be|go|get|about|around|in|into))*"
-_PIECE = rf"(?:{_TIME}|{_TEMP}|{_IN}|{_LEVEL}|{_WORK}|{_NEED}|(?:then|after that|first|followed by|beforehand|before serving|at home|there|on site))"
+_AT = r"(?:(?:at|in) (?:the|your|our|my) (?:hall|venue|church|centre|center|club ?house|clubhouse|kitchen|house|place|party|oven)|at home|at [a-z]+'?s(?: (?:place|house))?(?= $| ,)|from home)"
+_BARE_TEMP = r"(?:(?<=min )|(?<=mins )|(?<=minutes )|(?<=hour )|(?<=hours )|(?<=hr )|(?<=hrs )|(?<=h ))(?:@ )?[2-5][0-9][05](?= )"
+_KEEP = rf"(?:(?:i|we) will |will )?(?:keep|hold|kept|keeping|held) (?:it |them )?(?:warm|hot)(?: {_IN})?"
+_PIECE = rf"(?:{_TIME}|{_TEMP}|{_BARE_TEMP}|{_KEEP}|{_AT}|{_IN}|{_LEVEL}|{_WORK}|{_NEED}|(?:then|after that|first|followed by|beforehand|before serving|at home|there|on site))"
 _GAP = r"(?:(?: ,| and| then| -| –| \(| :| or| so| but| for)*)"
 _RUN = re.compile(rf"(?<= ){_PIECE}(?:{_GAP} {_PIECE})*(?: \))?(?= )")
+_KEPT = re.compile(rf" {_KEEP}(?= )")
 _HAS_TIME = re.compile(rf"(?<![a-z]){_TIME}(?![a-z])")
 _HAS_TEMP = re.compile(rf" (?:{_TEMP})")
 _HAS_WORK = re.compile(rf" (?:{_IN}|{_LEVEL}|bak|roast|reheat|heat|warm|simmer|boil|cook|grill|oven|{_COOKER})")
+_OWN = re.compile(
+    r" (?:(?:in|on|from) (?:(?:my|our|a|the) )?(?:own )?(?:slow cooker|slow-cooker|slowcooker|crockpot|crock pot)|from home|on (?:the|my|our) (?:stove|stovetop|stove top|hob))(?: on (?:low|high|warm))?(?= (?:,|\)|-|and|$))"
+)
+"""Where it is cooked or kept, without a word on how long."""
 _SLOW = re.compile(r" (?:(?:in|using|with) )?(?:(?:a|an|the|my|our|your) )?(?:slow cooker|slow-cooker|slowcooker)(?= )")
 _MAYBE = re.compile(rf"[0-9½]|{_UNIT}|gas mark")
 
@@ -46,7 +54,7 @@ class Heat:
 
 def split(sentence: Sentence) -> tuple[Sentence, tuple[Heat, ...]]:
     """The sentence without the words about cooking, and these words; questions stay whole."""
-    if sentence.question or _MAYBE.search(sentence.text) is None:
+    if sentence.question or (_MAYBE.search(sentence.text) is None and not _KEPT.search(sentence.text) and not _OWN.search(sentence.text)):
         return sentence, ()
     runs: list[tuple[int, int]] = []
     for match in _RUN.finditer(sentence.text):
@@ -55,6 +63,8 @@ def split(sentence: Sentence) -> tuple[Sentence, tuple[Heat, ...]]:
         if not (
             (timed and (hot or re.search(r" [1-5][0-9]{2} ", text) or _HAS_WORK.search(text)))
             or (hot and re.search(rf"degree|deg |{_SCALE} |gas", text))
+            or _KEPT.search(text)
+            or _OWN.search(text)
         ):
             continue
         runs.append(sentence.token_range(match))

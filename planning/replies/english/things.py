@@ -12,7 +12,7 @@ from planning import amounts
 from planning.replies.english.lexicon import words
 from planning.replies.english.nouns import known_thing
 from planning.replies.english.phrases import inside_name, joined, manner, vague_at
-from planning.replies.english.sizes import SERVINGS_OF, amount_at, amount_behind, servings_in, tail
+from planning.replies.english.sizes import SERVINGS_OF, Behind, amount_at, amount_behind, servings_in, tail
 from planning.replies.text import Sentence, Token, raw_words
 
 _ASIDE = re.compile(
@@ -55,6 +55,9 @@ def things_at(sentence: Sentence, first: int, last: int, *, bare: bool = False, 
     found: list[Thing] = []
     i = first
     while i < last:
+        if not found and (kinds := _of_a_kind(sentence, i, last)):
+            found, i = kinds, kinds[-1].last
+            continue
         while i < last and (
             tokens[i].plain in (",", "and", "&", "+", "plus", "also", "with", "maybe", "then", "/")
             or (tokens[i].plain == "as" and tokens[i + 1 : i + 2] and tokens[i + 1].plain == "well")
@@ -90,6 +93,10 @@ def things_at(sentence: Sentence, first: int, last: int, *, bare: bool = False, 
             found[-1] = replace(thing, first=found[-1].first)  # "the bread, flat bread, for 30"
             i = after
             continue
+        if found and tokens[thing.first - 1].plain == "," and _inside(found[-1], thing):
+            found[-1] = replace(found[-1], dish=f"{found[-1].dish} with {thing.dish}", last=thing.last)
+            i = after
+            continue  # "dumplings, 60 pieces, pork"
         if found and thing.known < 0.5 and after < last and tokens[after].plain in _DOES:
             break  # "... and Tom will sort the wine"
         if bare and not thing.vague and not _bare_name(thing) and not (loose and found):
@@ -122,6 +129,52 @@ def _dish_by_name(tokens: Sequence[Token], i: int, last: int) -> bool:
 
 _LEANS = frozenset(("actually", "rather", "instead", "probably", "perhaps", "maybe", "honestly", "basically", "simply", "just", "probs"))
 """Words before a name that are no part of it."""
+
+
+_FILLED = frozenset(
+    ("dumplings", "tacos", "empanadas", "buns", "bao", "wraps", "sliders", "sandwiches", "tamales", "skewers", "rolls", "samosas",
+     "pierogi", "ravioli", "quesadillas", "enchiladas", "burritos", "gyoza", "potstickers", "kebabs", "croquettes", "pasties")
+)  # fmt: skip
+_FILLINGS = frozenset(
+    ("pork", "beef", "chicken", "lamb", "shrimp", "prawn", "prawns", "tofu", "fish", "turkey", "cheese", "ham", "veggie", "veg",
+     "vegetable", "vegetables", "mushroom", "spinach", "tuna", "salmon", "bean", "beans")
+)  # fmt: skip
+
+
+def _inside(before: Thing, thing: Thing) -> bool:
+    """Whether the second thing only says what the first is filled with."""
+    sized = before.servings or before.quantity
+    said = thing.dish.lower().split()
+    filled = before.dish.lower().split()[-1:] and before.dish.lower().split()[-1] in _FILLED
+    return bool(sized and filled and set(said) <= _FILLINGS and not (thing.servings or thing.quantity or thing.vague))
+
+
+_SORTS = {"pies": "pie", "cakes": "cake", "salads": "salad", "breads": "bread", "quiches": "quiche", "soups": "soup",
+          "pizzas": "pizza", "dips": "dip", "tarts": "tart", "lasagnas": "lasagna", "chilis": "chili", "curries": "curry"}  # fmt: skip
+
+
+def _of_a_kind(sentence: Sentence, i: int, last: int) -> list[Thing]:
+    """ "2 pies, pecan and apple": a pecan pie and an apple pie."""
+    tokens = sentence.tokens
+    if i + 4 >= last or tokens[i].plain not in ("2", "two", "3", "three") or tokens[i + 1].plain not in _SORTS:
+        return []
+    wanted, sort = (2 if tokens[i].plain in ("2", "two") else 3), _SORTS[tokens[i + 1].plain]
+    j = i + 2 + (tokens[i + 2].plain in (",", ":", "-", "("))
+    made: list[Thing] = []
+    while j < last and len(made) < wanted and sentence.free(j):
+        while j < last and tokens[j].plain in ("one", "a", "an", "1", ",", "and", "&", "+"):
+            j += 1
+        if j >= last or not tokens[j].plain.isalpha():
+            return []
+        category, known, other = known_thing(f"{tokens[j].plain} {sort}")
+        if other or known < 0.5:
+            return []
+        end = j + 1 + (j + 1 < last and tokens[j + 1].plain in (sort, ")"))
+        made.append(Thing(f"{tokens[j].raw} {sort}", category, 0.95, i if not made else j, end, None, "1"))
+        j = end
+    return made if len(made) == wanted else []
+
+
 _DOES = frozenset(("will", "is", "can", "has", "does", "would", "brings", "makes", "wants", "might"))
 
 
@@ -141,6 +194,19 @@ def _told_nearer(before: Thing, thing: Thing) -> bool:
 
 
 _GLASSES = frozenset(("glass", "glasses", "ramekin", "ramekins", "cups", "pots", "jars", "bowls", "dishes", "trays", "tubs", "little", "small", "big", "large"))
+
+
+def _number_behind(tokens: list[Token], i: int, last: int, name: int) -> Behind | None:
+    """ "Rolls 24": the number stands behind its dish without a comma."""
+    plain = tokens[i].plain
+    if not plain.isdigit() or not 2 <= int(plain) <= 500 or known_thing(tokens[i - 1].plain)[1] < 0.75:
+        return None
+    if i + 1 < last and tokens[i + 1].plain not in (",", "and", "&", "+", "plus", ")", "for"):
+        return None
+    comma = Token(",", ",", tokens[i].start, tokens[i].start)
+    told = [*tokens[:i], comma, *tokens[i : i + 1]]
+    behind = amount_behind(told, i, i + 2, told[name:i])
+    return replace(behind, after=i + 1) if behind is not None and behind.after == i + 2 else None
 
 
 def _only_vessel(thing: Thing) -> bool:
@@ -257,7 +323,7 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
     while progress and i < last:
         progress = False
         left = " " + " ".join(t.plain for t in tokens[i:last])
-        behind = amount_behind(tokens, i, last, tokens[name_start:name_end])
+        behind = amount_behind(tokens, i, last, tokens[name_start:name_end]) or _number_behind(tokens, i, last, name_start)
         if behind is not None and (amount is None or amount.value == 1 or behind.quantity is None):
             servings, quantity, for_all = (
                 behind.servings or servings,
