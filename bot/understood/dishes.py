@@ -14,6 +14,7 @@ from bot.understood.contents import with_contents
 from bot.understood.context import context
 from bot.understood.outcome import Understood
 from bot.understood.people import person
+from planning.amounts import parse
 from planning.bar import match_topping
 from planning.changes import (
     Refusal,
@@ -122,7 +123,7 @@ def add_dish(turn: Turn, intent: AddPromise, understood: Understood) -> None:
         denied = tuple(c for c in intent.contents if c.startswith("no "))
         held = tuple(c for c in intent.contents if c not in denied)
         with_contents(turn, made, Told(made.dish, held, denied))
-    steps = _steps(intent.heat_text)
+    steps = _in_pans(_steps(intent.heat_text), intent.quantity)
     if steps or intent.frozen_lb is not None:
         serve = "hot" if steps else None
         turn.change(
@@ -154,6 +155,15 @@ def _steps(heat_text: str | None) -> tuple[HeatStep, ...] | None:
     except Unread:
         return None
     return None if any(s.temp_f is not None and not 100 <= s.temp_f <= 600 for s in steps) else steps
+
+
+def _in_pans(steps: tuple[HeatStep, ...] | None, quantity: str | None) -> tuple[HeatStep, ...] | None:
+    """ "Two 9x13 pans, 50 min at 375": both pans take their place in the oven."""
+    amount = parse(quantity) if quantity else None
+    if not steps or amount is None or amount.kind != "pan":
+        return steps
+    pans = max(1, round(float(amount.value)))
+    return tuple(replace(s, pans=pans) if s.kind == "oven" and s.pans == 1 else s for s in steps)
 
 
 def _heat_words(turn: Turn, steps: tuple[HeatStep, ...] | None) -> list[str]:

@@ -61,7 +61,7 @@ def read_bare(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             i += 1
             continue
         # "Green salad for 20 and dressing": an amount of one makes a list of it.
-        sized = any(t.servings or t.quantity or t.for_all for t in things) and not re.search(
+        sized = any((t.servings or t.quantity or t.for_all) and t.category != "supplies" for t in things) and not re.search(
             r" (?:maybe|perhaps|possibly|might|or) ", sentence.text
         )
         sized_any = sized_any or sized

@@ -18,7 +18,7 @@ _TIME = rf"(?:(?:for|about|around|approx|roughly|another|like|only|just) )*{_N} 
 _SCALE = r"(?:f|c|ºc|ºf|fahrenheit|celsius|centigrade)"
 _TEMP = rf"(?:(?:at|to|on) (?:about |around )?[1-5][0-9]{{2}}(?: (?:degrees?|deg))?(?: {_SCALE})?|[1-5][0-9]{{2}} (?:(?:degrees?|deg)(?: {_SCALE})?|{_SCALE})|gas mark [0-9]|gas [0-9])(?: fan)?(?= )"
 _COOKER = (
-    r"(?:own slow cooker|slow cooker|slow-cooker|slowcooker|crockpot|crock pot|oven|microwave|stove ?top|stove|hob|grill|barbecue|bbq|burner|air fryer)"
+    r"(?:own slow cooker|slow cooker|slow-cooker|slowcooker|oven|microwave|stove ?top|stove|hob|grill|barbecue|bbq|burner|air fryer)"
 )
 _IN = rf"(?:in|on|with|using|under|inside)(?: (?:a|an|the|my|your|our))?(?: (?:hot|low|medium|moderate|preheated|[1-5][0-9]{{2}}(?: (?:degrees?|deg))?(?: [fc])?))? {_COOKER}"
 _LEVEL = (
@@ -26,7 +26,7 @@ _LEVEL = (
 )
 _WORK = rf"(?:bakes?|baking|baked|roasts?|roasting|roasted|simmered|boiled|reheated|grilled|warmed|rested|chilled|reheats?|reheating|heats?(?: up)?|heating|warms?(?: up| through)?|warming|simmers?|simmering|boils?|boiling|cooks?|cooking|cooked|rests?|resting|stands?|cools?|chills?|grills?|grilling|prep|covered|uncovered|under foil|lid on|lid off|keep warm|(?:the |your |my |a |some )*(?:time|space)?(?: in)?(?:the |your |my |a )?(?:{_COOKER})(?: (?:time|on low|on high|low|high))?)"
 _NEED = r"(?:(?:it|that|which|they|this|i|we|will|would|just|only|also|then) )*(?:needs?|wants?|takes?|requires?|has to|have to|goes|go|must)(?: (?:to|be|go|get|about|around|in|into))*"
-_AT = r"(?:(?:at|in) (?:the|your|our|my) (?:hall|venue|church|centre|center|club ?house|clubhouse|kitchen|house|place|party|oven)|at home|at [a-z]+'?s(?: (?:place|house))?(?= $| ,)|from home)"
+_AT = r"(?:(?:at|in) (?:the|your|our|my) (?:hall|venue|church|centre|center|club ?house|clubhouse|kitchen|oven)|at home|at [a-z]+'?s(?: (?:place|house))?(?= $| ,)|from home)"
 _BARE_TEMP = r"(?:(?<=min )|(?<=mins )|(?<=minutes )|(?<=hour )|(?<=hours )|(?<=hr )|(?<=hrs )|(?<=h ))(?:@ )?[2-5][0-9][05](?= )"
 _KEEP = rf"(?:(?:i|we) will |will )?(?:keep|hold|kept|keeping|held) (?:it |them )?(?:warm|hot)(?: {_IN})?"
 _PIECE = rf"(?:{_TIME}|{_TEMP}|{_BARE_TEMP}|{_KEEP}|{_AT}|{_IN}|{_LEVEL}|{_WORK}|{_NEED}|(?:then|after that|first|followed by|beforehand|before serving|at home|there|on site))"

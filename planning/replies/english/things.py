@@ -162,14 +162,14 @@ def _of_a_kind(sentence: Sentence, i: int, last: int) -> list[Thing]:
     j = i + 2 + (tokens[i + 2].plain in (",", ":", "-", "("))
     made: list[Thing] = []
     while j < last and len(made) < wanted and sentence.free(j):
-        while j < last and tokens[j].plain in ("one", "a", "an", "1", ",", "and", "&", "+"):
+        while j < last and tokens[j].plain in ("a", "an", ",", "and", "&", "+"):
             j += 1
-        if j >= last or not tokens[j].plain.isalpha():
+        if j >= last or not tokens[j].plain.isalpha() or tokens[j].plain in words("plain").keys() | words("filler").keys():
             return []
         category, known, other = known_thing(f"{tokens[j].plain} {sort}")
-        if other or known < 0.5:
+        if other or known < 0.75 or (j + 1 < last and tokens[j + 1].plain == sort):
             return []
-        end = j + 1 + (j + 1 < last and tokens[j + 1].plain in (sort, ")"))
+        end = j + 1 + (j + 1 < last and tokens[j + 1].plain == ")")
         made.append(Thing(f"{tokens[j].raw} {sort}", category, 0.95, i if not made else j, end, None, "1"))
         j = end
     return made if len(made) == wanted else []
