@@ -121,6 +121,13 @@ class Rehearsed:
         made = await asyncio.to_thread(plan_as_of, potluck, now)
         return plan_json.write(made, potluck, now, Voice(zone=potluck.zone, units=potluck.units))
 
+    async def language(self) -> str:
+        """The group's language, for the headings of its record."""
+        stored = await self._stored()
+        if stored is None or self._store is None:
+            return "en"
+        return voice_for(await self._store.chat(stored.place.chat_id), stored.potluck).language
+
     async def prints(self, folder: Path, people: Mapping[int, str]) -> None:
         """Pictures, paper and calendar as the group would get them: in its language, with its link."""
         stored = await self._stored()

@@ -38,8 +38,11 @@ async def play(script: Path, out: Path, progress: Any = None) -> int:
     async def prints(folder: Path, people: Mapping[int, str]) -> None:
         await held[-1].prints(folder, people)
 
+    async def language() -> str:
+        return await held[-1].language() if held else "en"
+
     say = progress or (lambda text: void(sys.stderr.write(f"{text}\n")))
-    code = await rehearse(script, out, make_bot, state, plan, prints, say, lambda text: complain(text))
+    code = await rehearse(script, out, make_bot, state, plan, prints, say, lambda text: complain(text), language)
     if held:
         await held[-1].close()
     return code

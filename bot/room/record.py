@@ -9,6 +9,8 @@ from datetime import datetime
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
+from babel.dates import format_date
+
 from .room import Room
 from .world import Seen
 
@@ -82,12 +84,12 @@ class Record:
         (self.files / name).write_bytes(stored.data)
         return f"{self.files.name}/{name}"
 
-    def write(self, out: Path, title: str, names: Mapping[str, str]) -> None:
+    def write(self, out: Path, title: str, names: Mapping[str, str], language: str = "en") -> None:
         out.mkdir(parents=True, exist_ok=True)
         lines = (json.dumps(row, ensure_ascii=False) for row in self.rows)
         (out / "chat.jsonl").write_text("".join(line + "\n" for line in lines), encoding="utf-8")
-        (out / "chat.md").write_text(markdown(self.rows, title, names), encoding="utf-8")
-        (out / "chat.html").write_text(page(self.rows, title, names), encoding="utf-8")
+        (out / "chat.md").write_text(markdown(self.rows, title, names, language), encoding="utf-8")
+        (out / "chat.html").write_text(page(self.rows, title, names, language), encoding="utf-8")
 
 
 def _who(row: Row, names: Mapping[str, str]) -> str:
@@ -154,12 +156,19 @@ def changed_lines(rows: Iterable[Row]) -> Iterator[tuple[Row, list[str] | None]]
             said[key] = text
 
 
-def markdown(rows: Iterable[Row], title: str, names: Mapping[str, str]) -> str:
+def day_of(at: datetime, language: str) -> str:
+    """A day's heading in the group's language: "Wednesday 8 September 2027", "miércoles, 8 de septiembre de 2027"."""
+    if language == "en":
+        return f"{at:%A} {at.day} {at:%B %Y}"
+    return format_date(at, "full", locale=language)
+
+
+def markdown(rows: Iterable[Row], title: str, names: Mapping[str, str], language: str = "en") -> str:
     out = [f"# {_plain(title)}", ""]
     day = ""
     for row, news in changed_lines(rows):
         at = datetime.fromisoformat(str(row["at"]))
-        if (today := f"{at:%A} {at.day} {at:%B %Y}") != day:
+        if (today := day_of(at, language)) != day:
             day = today
             out += [f"## {day}", ""]
         head = f"`{at:%H:%M}`"
@@ -207,16 +216,17 @@ img{max-width:100%;height:auto}
 """
 
 
-def page(rows: Iterable[Row], title: str, names: Mapping[str, str]) -> str:
+def page(rows: Iterable[Row], title: str, names: Mapping[str, str], language: str = "en") -> str:
     esc = html.escape
     out = [
-        '<!doctype html><html lang="en"><meta charset="utf-8"><meta name="viewport" content="width=device-width">',
+        f'<!doctype html><html lang="{esc(language, quote=True)}"><meta charset="utf-8">'
+        '<meta name="viewport" content="width=device-width">',
         f"<title>{esc(title)}</title><style>{STYLE}</style><main><h1>{esc(title)}</h1>",
     ]
     day = ""
     for row, news in changed_lines(rows):
         at = datetime.fromisoformat(str(row["at"]))
-        if (today := f"{at:%A} {at.day} {at:%B %Y}") != day:
+        if (today := day_of(at, language)) != day:
             day = today
             out.append(f"<h2>{day}</h2>")
         who, place = esc(_who(row, names)), esc(_place(row, names))

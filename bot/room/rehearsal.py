@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import sys
-from collections.abc import Callable, Mapping
+from collections.abc import Awaitable, Callable, Mapping
 from datetime import timedelta
 from pathlib import Path
 from typing import Any
@@ -36,6 +36,7 @@ async def rehearse(
     write_prints: Writer,
     progress: Callable[[str], None],
     complain: Callable[[str], None] | None = None,
+    language_of: Callable[[], Awaitable[str]] | None = None,
 ) -> int:
     """0, or 2 after one complaint that names the script's line.
 
@@ -46,10 +47,12 @@ async def rehearse(
     try:
         script = read_script(script_path)
         play = Rehearsal(script, out_dir, make_bot, progress)
+        names, language = {person.id: person.name for person in script.people}, "en"
         try:
             await play.run()
+            language = await language_of() if language_of is not None else language
         finally:
-            play.record.write(out_dir, script.group, {person.id: person.name for person in script.people})
+            play.record.write(out_dir, script.group, names, language)
     except ScriptError as fault:
         complain(f"{script_path}: {fault}")
         return 2

@@ -42,3 +42,10 @@ def test_a_picture_has_words_for_who_cannot_see_it() -> None:
     photo = {**row("photo", ""), "file": "files/file_1-table.png"}
 
     assert 'alt="Picture: files/file_1-table.png"' in page([photo], "Plot Nine", NAMES)
+
+
+def test_days_stand_above_the_lines_in_the_groups_language() -> None:
+    rows = [{"at": "2027-09-08T18:30:00+02:00", "chat": "group", "from": "ines", "kind": "message", "text": "hola"}]
+
+    assert "## miércoles, 8 de septiembre de 2027" in markdown(rows, "Huerto", {}, "es")
+    assert '<html lang="es">' in page(rows, "Huerto", {}, "es")
