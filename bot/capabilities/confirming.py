@@ -12,9 +12,11 @@ from bot.servings import amount_words
 from bot.texts import Html
 from bot.understood import Understood, context, place_of, say_understood
 from bot.understood.reading_on import read_on
-from planning.changes import Refusal
+from planning.changes import Refusal, may_manage
 from planning.potluck import AGE_GROUPS, Answer, Party, Promise, Say
 from planning.replies import Intent, MoveTo, Reading, ReplyContext, Reschedule, SetAnswer, read
+from planning.replies.hosted import hour_instead
+from planning.when import Unclear, When, as_read_here, moved
 
 
 def _mark(intent: Intent) -> str:
@@ -188,8 +190,33 @@ def plain_answer(turn: Turn) -> Answer | None:
     return only.answer if only.answer is not Answer.MAYBE else None
 
 
+def other_time(turn: Turn) -> When | None:
+    """ "No, 6", "let's say 6:30" below the question whether it moves: another hour, on the day that was asked about."""
+    assert turn.dialog is not None
+    words = hour_instead(turn.words[:100])
+    if words is None or not may_manage(turn.potluck, turn.actor):
+        return None
+    asked = read(str(turn.dialog.data["words"]), _as_seen(turn, turn.dialog.data)).intents
+    if len(asked) != 1 or not isinstance(asked[0], Reschedule):
+        return None
+    from bot.capabilities.hosting import new_start
+
+    try:
+        day = new_start(turn, asked[0].words).starts_at
+        said = moved(as_read_here(words, turn.voice.language), day, turn.now, turn.potluck.timezone)
+    except (Refusal, Unclear):
+        return None
+    return None if said.rest else said
+
+
 async def told(turn: Turn) -> None:
-    """Words below the question: yes, no, or something of their own."""
+    """Words below the question: yes, no, another hour, or something of their own."""
+    if (instead := other_time(turn)) is not None:
+        from bot.capabilities.hosting import move_to
+
+        turn.answered()
+        move_to(turn, instead)
+        return
     match plain_answer(turn):
         case Answer.YES:
             say_understood(turn, await _carry_out_rest(turn))

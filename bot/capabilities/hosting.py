@@ -61,10 +61,14 @@ async def when(turn: Turn) -> None:
     if not turn.words:
         turn.say("answer-when", when=turn.potluck.starts_at)
         return
-    potluck = _manage(turn)
-    said = new_start(turn, turn.words)
+    _manage(turn)
+    move_to(turn, new_start(turn, turn.words))
+
+
+def move_to(turn: Turn, said: When) -> None:
+    """Move the potluck to that time, and say so in the group."""
     starts_at = said.starts_at
-    turn.change(reschedule(potluck, turn.actor, starts_at, turn.now), "did-when")
+    turn.change(reschedule(turn.potluck, turn.actor, starts_at, turn.now), "did-when")
     for note in said.notes:
         turn.post(turn.voice.say(note))
     turn.say("when-changed", when=starts_at, buttons=[[turn.undo_button()]])

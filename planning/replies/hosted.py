@@ -95,6 +95,23 @@ def leaves_open(plain: str, language: str) -> bool:
     return any(row.kind == "later" and row.pattern.fullmatch(plain) for row in _rows(language, "[0-9]+"))
 
 
+_INSTEAD = re.compile(
+    r"^(?:(?:no+|nope|nah|hm+|um+|well|sorry|actually|wait|ok|okay|rather|better|maybe|let['’]?s|let us|say|do|make|it|it['’]s|its|that|go|with|for"
+    r"|i|meant|mean|mejor|perd[oó]n|bueno|m[aá]s bien|digamos|que|sea|pongamos|quise|decir|entonces|then)\b[\s,.:;!-]*)+(?=\S)",
+    re.IGNORECASE,
+)
+_HOUR = re.compile(r"^(?:(?:at|a las?) )?[0-9]{1,2}(?:[:.h][0-9]{2})? ?(?:[ap]\.?m\.?|o['’]?clock)?$", re.IGNORECASE)
+
+
+def hour_instead(words: str) -> str | None:
+    """The hour that is said instead of the one asked about ("no, 6", "let's say 6:30pm"), as words with "at"."""
+    said = _INSTEAD.sub("", words.strip().rstrip(".!")).strip()
+    said = re.sub(r" (?:instead|then|please|mejor|por favor)$", "", said, flags=re.IGNORECASE)
+    if _HOUR.match(said) is None:
+        return None
+    return said if said[0].lower() == "a" else f"at {said}"
+
+
 _OWN = re.compile(r" (?:bring|bringing|make|making|bake|cook|traigo|llevo|hago|allergic|alergic[oa]) ")
 
 

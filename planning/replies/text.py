@@ -99,6 +99,8 @@ class Message:
     """Emoji and other signs, in order."""
     mended: frozenset[str] = field(default=frozenset(), kw_only=True)
     """Words as typed (lower case) that were read as others: slips of the pen, by a guess."""
+    numbered: bool = field(default=False, kw_only=True)
+    """Whether it was typed as a list with numbers ("1. ... 2. ...")."""
 
 
 def cut(

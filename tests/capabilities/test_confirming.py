@@ -11,7 +11,7 @@ def last_buttons(played) -> list[str]:
 
 
 async def test_a_sure_yes_does_not_wait_for_an_unsure_dish(play):
-    played = await play(board("ravi", "yes! alone. baklava"))
+    played = await play(board("ravi", "yes! alone. We might produce some baklava"))
 
     assert played.guest("ravi")["answer"] == "yes"
     assert played.promises("ravi") == []
@@ -19,7 +19,7 @@ async def test_a_sure_yes_does_not_wait_for_an_unsure_dish(play):
 
 
 async def test_yes_below_the_question_acts_only_on_what_is_left(play):
-    played = await play(board("ravi", "yes! alone. baklava"), press("ravi", "Yes", on="last"))
+    played = await play(board("ravi", "yes! alone. We might produce some baklava"), press("ravi", "Yes", on="last"))
 
     assert [p["dish"] for p in played.promises("ravi")] == ["baklava"]
 

@@ -98,3 +98,10 @@ async def test_rain_in_words_days_before_moves_it_indoors(play):
     )
 
     assert (played.state["setting"], played.state["place"]) == ("indoor", "the hut")
+
+
+async def test_another_hour_below_the_question_whether_it_moves_is_taken_on_the_day_asked_about(play):
+    for words in ("no, 6", "lets say 6"):
+        played = await play(say("ines", "let's move it to Sunday"), last("ines", words), first=SEES_ALL)
+
+        assert played.state["starts_at"][:16] == "2027-09-19T18:00"

@@ -19,6 +19,7 @@ from planning.replies.english import (
     doubt,
     elsewhere,
     heat,
+    hedged,
     hosting,
     illness,
     inside,
@@ -94,7 +95,8 @@ def message_of(text: str) -> Message:
     fixed = typed.straight(spelling.undictated(text))  # as long as before: places must not move
     slips = spelling.slips(fixed, _expand())
     message = cut(fixed, _expand() | slips if slips else _expand(), neutral(), _IS_BEFORE, typed.written(fixed))
-    return wrapping.unwrapped(replace(message, mended=frozenset(slips)) if slips else message)
+    message = replace(message, mended=frozenset(slips), numbered=typed.numbered(text))
+    return wrapping.unwrapped(message)
 
 
 def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[str]]:
@@ -134,7 +136,8 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
             replace(i, confidence=0.85) if isinstance(i, AddPromise) and i.confidence == bare.BARE else i for i in found
         ]
     found = elsewhere.without_the_absent(message, found, context)
-    found = whole.settled(message, doubt.doubt(message, found, context), context)
+    found = hedged.told(message, doubt.doubt(message, found, context), context)
+    found = whole.settled(message, found, context)
     found = spelling.less_sure(message, found)
     if not chatted.addressed:
         addressed, unheard = _as_to_the_board(message, chatted)
@@ -164,7 +167,11 @@ def overheard(message: Message, context: ReplyContext) -> bool:
     if context.replying_to is not None or message.quoted or traps.joking(message):
         return False
     found, unheard = _as_to_the_board(message, context)
-    return not unheard and listening.for_us(message, with_implied(tidy(found), context), context)
+    if unheard:
+        return False
+    return open_chat.listed(message, found, context) or listening.for_us(
+        message, with_implied(tidy(found), context), context
+    )
 
 
 def _one(sentence: Sentence, context: ReplyContext, found: list[Intent], earlier: str) -> str | None:

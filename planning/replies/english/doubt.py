@@ -127,7 +127,7 @@ def _doubtful(intent: Intent, sentence: Sentence, left: Unread, context: ReplyCo
         case ChangePromise() | DropPromise():
             return bool(left.numbers or left.dishes or left.turns or left.instead) or left.content > MOST_UNREAD
         case AddPromise() | TakeTopping():
-            if isinstance(intent, AddPromise) and odd_name(intent.dish):
+            if isinstance(intent, AddPromise) and not intent.vague and odd_name(intent.dish):
                 return True
             return bool(left.numbers or left.dishes or left.turns) or left.content > MOST_UNREAD
     return False

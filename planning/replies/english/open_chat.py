@@ -141,6 +141,14 @@ def composed(message: Message, found: Sequence[Intent], context: ReplyContext) -
     return _sure_of(found, context)
 
 
+def listed(message: Message, found: Sequence[Intent], context: ReplyContext) -> bool:
+    """A list with numbers right below the board, of known dishes and nothing else ("1. guacamole 2. rolls")."""
+    dishes = [i for i in found if isinstance(i, AddPromise)]
+    if not (message.numbered and context.near_board and len(dishes) > 1 and all(_own(i, context) for i in found)):
+        return False
+    return not any(s.question or _left(s, found, context) for s in message.sentences)
+
+
 def _own(intent: Intent, context: ReplyContext) -> bool:
     """Whether it is the writer's own, sure, and no more than an answer, a party, a need or a dish."""
     if not isinstance(intent, (SetAnswer, SetParty, SetNeeds, AddPromise)) or intent.confidence < _SURE:

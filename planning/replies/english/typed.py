@@ -76,12 +76,17 @@ def straight(text: str) -> str:
     return text
 
 
+def numbered(text: str) -> bool:
+    """Whether the text is a list whose items have numbers, from one on."""
+    found = [int(m["n"]) for m in _NUMBERED.finditer(text)]
+    return len(found) > 1 and found == list(range(1, len(found) + 1))
+
+
 def _unnumbered(text: str) -> str:
     """Without the numbers of a list's items, which count nothing ("1. hummus", "1) yes 2) four people")."""
-    found = list(_NUMBERED.finditer(text))
-    if len(found) < 2 or [int(m["n"]) for m in found] != list(range(1, len(found) + 1)):
+    if not numbered(text):
         return text
-    for match in found:
+    for match in _NUMBERED.finditer(text):
         whole = len(match["n"]) + 1
         inside = match.start("n") > 0 and text[: match.start("n")].rstrip(" ")[-1:] not in ("", "\n", ":")
         text = text[: match.start("n")] + ("." if inside else " ") + " " * (whole - 1) + text[match.start("n") + whole :]

@@ -197,6 +197,13 @@ def _turned_into(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     ]  # fmt: skip
 
 
+_VISITED = re.compile(
+    r" (?:my|our) (?:[a-z-]+ ){1,4}?(?:visits?|visiting|comes?|coming|joins?|joining|(?:is|are) (?:in town|here|staying|over|with us|around|free)"
+    r"|stays?|staying|tags? along|tagging along|(?:will|can|may|wants? to|would (?:like|love) to|decided to) (?:also |too )?(?:be (?:here|there|in town|visiting|joining|coming)|come|join|visit))\b"
+)
+""" "Make it 3, my mom visits" counts people, whatever the writer brings."""
+
+
 def _changes(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     if (match := _DOUBLE.search(sentence.left)) is not None:
         promise, _, confidence = own_promise(match["what"] or "it", context)
@@ -221,7 +228,7 @@ def _changes(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             continue
         what = (match["what"] or "it").strip()
         promise, _, confidence = own_promise(what, context)
-        if promise is None:
+        if promise is None or (what == "it" and _VISITED.search(sentence.text) is not None):
             continue
         start, end = sentence.span_of(match)
         sentence.take_match(match)
