@@ -37,3 +37,11 @@ def test_the_dishes_of_a_message_are_all_promised_at_once(words, dishes):
 )
 def test_words_of_heat_are_kept_with_the_dish(words, heat):
     assert [i.heat_text for i in promised(words)] == [heat]
+
+
+def test_a_dish_with_something_is_of_the_dishs_sort():
+    assert promised("me+1. potato salad w/ mayo for 20")[0].category == "salad"
+
+
+def test_what_an_appliance_draws_is_no_dish():
+    assert [i.dish for i in promised("I'll bring the coffee urn, 1500 watts")] == ["coffee urn"]

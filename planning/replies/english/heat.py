@@ -28,8 +28,9 @@ _WORK = rf"(?:bakes?|baking|baked|roasts?|roasting|roasted|simmered|boiled|rehea
 _NEED = r"(?:(?:it|that|which|they|this|i|we|will|would|just|only|also|then) )*(?:needs?|wants?|takes?|requires?|has to|have to|goes|go|must)(?: (?:to|be|go|get|about|around|in|into))*"
 _AT = r"(?:(?:at|in) (?:the|your|our|my) (?:hall|venue|church|centre|center|club ?house|clubhouse|kitchen|oven)|at home|at [a-z]+'?s(?: (?:place|house))?(?= $| ,)|from home)"
 _BARE_TEMP = r"(?:(?<=min )|(?<=mins )|(?<=minutes )|(?<=hour )|(?<=hours )|(?<=hr )|(?<=hrs )|(?<=h ))(?:@ )?[2-5][0-9][05](?= )"
+_WATTS = r"[1-9][0-9]{2,3} (?:watts?|w)"
 _KEEP = rf"(?:(?:i|we) will |will )?(?:keep|hold|kept|keeping|held) (?:it |them )?(?:warm|hot)(?: {_IN})?"
-_PIECE = rf"(?:{_TIME}|{_TEMP}|{_BARE_TEMP}|{_KEEP}|{_AT}|{_IN}|{_LEVEL}|{_WORK}|{_NEED}|(?:then|after that|first|followed by|beforehand|before serving|at home|there|on site))"
+_PIECE = rf"(?:{_TIME}|{_TEMP}|{_BARE_TEMP}|{_WATTS}|{_KEEP}|{_AT}|{_IN}|{_LEVEL}|{_WORK}|{_NEED}|(?:then|after that|first|followed by|beforehand|before serving|at home|there|on site))"
 _GAP = r"(?:(?: ,| and| then| -| –| \(| :| or| so| but| for)*)"
 _RUN = re.compile(rf"(?<= ){_PIECE}(?:{_GAP} {_PIECE})*(?: \))?(?= )")
 _KEPT = re.compile(rf" {_KEEP}(?= )")
@@ -65,6 +66,7 @@ def split(sentence: Sentence) -> tuple[Sentence, tuple[Heat, ...]]:
             or (hot and re.search(rf"degree|deg |{_SCALE} |gas", text))
             or _KEPT.search(text)
             or _OWN.search(text)
+            or re.search(rf" {_WATTS} ", text)
         ):
             continue
         runs.append(sentence.token_range(match))

@@ -13,6 +13,7 @@ from planning.replies.english.lexicon import words
 from planning.replies.english.nouns import known_thing
 from planning.replies.english.phrases import inside_name, joined, manner, vague_at
 from planning.replies.english.sizes import SERVINGS_OF, Behind, amount_at, amount_behind, servings_in, tail
+from planning.replies.english.sorts import fills, sorts_at
 from planning.replies.text import Sentence, Token, raw_words
 
 _ASIDE = re.compile(
@@ -131,48 +132,19 @@ _LEANS = frozenset(("actually", "rather", "instead", "probably", "perhaps", "may
 """Words before a name that are no part of it."""
 
 
-_FILLED = frozenset(
-    ("dumplings", "tacos", "empanadas", "buns", "bao", "wraps", "sliders", "sandwiches", "tamales", "skewers", "rolls", "samosas",
-     "pierogi", "ravioli", "quesadillas", "enchiladas", "burritos", "gyoza", "potstickers", "kebabs", "croquettes", "pasties")
-)  # fmt: skip
-_FILLINGS = frozenset(
-    ("pork", "beef", "chicken", "lamb", "shrimp", "prawn", "prawns", "tofu", "fish", "turkey", "cheese", "ham", "veggie", "veg",
-     "vegetable", "vegetables", "mushroom", "spinach", "tuna", "salmon", "bean", "beans")
-)  # fmt: skip
-
-
 def _inside(before: Thing, thing: Thing) -> bool:
     """Whether the second thing only says what the first is filled with."""
-    sized = before.servings or before.quantity
-    said = thing.dish.lower().split()
-    filled = before.dish.lower().split()[-1:] and before.dish.lower().split()[-1] in _FILLED
-    return bool(sized and filled and set(said) <= _FILLINGS and not (thing.servings or thing.quantity or thing.vague))
-
-
-_SORTS = {"pies": "pie", "cakes": "cake", "salads": "salad", "breads": "bread", "quiches": "quiche", "soups": "soup",
-          "pizzas": "pizza", "dips": "dip", "tarts": "tart", "lasagnas": "lasagna", "chilis": "chili", "curries": "curry"}  # fmt: skip
+    bare = not (thing.servings or thing.quantity or thing.vague)
+    return bool(before.servings or before.quantity) and bare and fills(thing.dish, before.dish)
 
 
 def _of_a_kind(sentence: Sentence, i: int, last: int) -> list[Thing]:
     """ "2 pies, pecan and apple": a pecan pie and an apple pie."""
-    tokens = sentence.tokens
-    if i + 4 >= last or tokens[i].plain not in ("2", "two", "3", "three") or tokens[i + 1].plain not in _SORTS:
-        return []
-    wanted, sort = (2 if tokens[i].plain in ("2", "two") else 3), _SORTS[tokens[i + 1].plain]
-    j = i + 2 + (tokens[i + 2].plain in (",", ":", "-", "("))
-    made: list[Thing] = []
-    while j < last and len(made) < wanted and sentence.free(j):
-        while j < last and tokens[j].plain in ("a", "an", ",", "and", "&", "+"):
-            j += 1
-        if j >= last or not tokens[j].plain.isalpha() or tokens[j].plain in words("plain").keys() | words("filler").keys():
-            return []
-        category, known, other = known_thing(f"{tokens[j].plain} {sort}")
-        if other or known < 0.75 or (j + 1 < last and tokens[j + 1].plain == sort):
-            return []
-        end = j + 1 + (j + 1 < last and tokens[j + 1].plain == ")")
-        made.append(Thing(f"{tokens[j].raw} {sort}", category, 0.95, i if not made else j, end, None, "1"))
-        j = end
-    return made if len(made) == wanted else []
+    found = sorts_at(sentence, i, last)
+    return [
+        Thing(name, known_thing(name)[0], 0.95, i if not k else start, end, None, "1")
+        for k, (name, start, end) in enumerate(found)
+    ]
 
 
 _DOES = frozenset(("will", "is", "can", "has", "does", "would", "brings", "makes", "wants", "might"))
@@ -368,6 +340,8 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
         raw = plain_name = raw.partition(" of ")[2]  # "a crock of baked beans"
         typed = known_thing(raw)
     category, sure, other = typed if typed[1] >= 0.95 else known_thing(plain_name)
+    if " with " in plain_name and (head := known_thing(plain_name.partition(" with ")[0]))[1] >= 0.95:
+        category = head[0]  # "potato salad with mayo" is a salad
     if amount is not None and amount.kind == "serving" and servings is None:
         servings, quantity = float(amount.value + amount.most) / 2, None
     return Thing(
