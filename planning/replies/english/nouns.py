@@ -18,6 +18,12 @@ def known_thing(name: str) -> tuple[str, float, bool]:
         return "", 0.0, False
     if "of" in tokens[1:-1] and (whole := known_thing(plain.partition(" of ")[0]))[1] >= 0.9:
         return whole  # "a cake of carrots"
+    for joint in _BESIDE & set(tokens[1:-1]):
+        before = plain.partition(f" {joint} ")[0]
+        whole = known_thing(before)
+        if whole[1] >= 0.9 and not whole[2]:
+            known = _catalogue(plain)
+            return known[0] if known[1] >= 0.95 else whole[0], 0.9, False  # "potato salad with mayo" is a salad
     head = tokens[-1]
     table = words("dish")
     if plain in words("notdish"):
@@ -50,6 +56,8 @@ def known_thing(name: str) -> tuple[str, float, bool]:
     return category, 0.9 if exact_head or (len(tokens) == 1 and len(head) >= 7) else 0.7, False
 
 
+_BESIDE = frozenset(("with", "w", "without", "in", "on"))
+"""Behind these stands what goes with a dish, not the dish."""
 _ABSTRACT = ("ment", "ments", "ity", "ness", "tion", "sion", "ship", "hood", "ance", "ence", "ism", "itude")
 """Endings of what can't be put on a table: "moral support" has none of them, "enthusiasm" and "commitment" do."""
 
