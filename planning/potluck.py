@@ -327,6 +327,11 @@ class Potluck:
     def promise(self, promise_id: str | None) -> Promise | None:
         return next((p for p in self.promises if p.id == promise_id), None)
 
+    def brings_topping(self, topping: Topping) -> bool:
+        """Whether somebody has taken it who has not said that they can't come."""
+        guest = self.guest(topping.guest) if topping.guest is not None else None
+        return topping.guest is not None and (guest is None or guest.answer is not Answer.NO)
+
     def promises_of(self, guest_id: str) -> tuple[Promise, ...]:
         return tuple(p for p in self.promises if p.guest == guest_id or guest_id in p.sharers)
 

@@ -53,7 +53,7 @@ def combos(potluck: Potluck) -> tuple[ComboState, ...]:
     if potluck.bar is None:
         return ()
     base = potluck.bar.base
-    here = {canonical(base, t.name) for t in potluck.bar.toppings if t.guest is not None}
+    here = {canonical(base, t.name) for t in potluck.bar.toppings if potluck.brings_topping(t)}
     found = []
     for combo in _listed(potluck):
         missing = tuple(t for t in dict.fromkeys(combo.toppings) if canonical(base, t) not in here)

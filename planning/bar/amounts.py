@@ -74,7 +74,8 @@ def amounts_of(
         row = topping_anywhere(base, topping.name) or _unknown(base, topping.name)
         share = 1.0 if everybody else max(row.uptake, combo_share(base, topping.name, possible))
         per_taker = row.amount * (1.0 if everybody else HALVES_EAT_MORE * _units(base))
-        found.append(_amount(potluck, headcount, row, topping.name, topping.guest, share, per_taker))
+        carrier = topping.guest if potluck.brings_topping(topping) else None
+        found.append(_amount(potluck, headcount, row, topping.name, carrier, share, per_taker))
     return tuple(found)
 
 

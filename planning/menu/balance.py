@@ -131,7 +131,7 @@ def _row(potluck: Potluck, headcount: Headcount, target: Target) -> MenuRow:
         covered, dishes = covered_by_supplies(promised, eaters)
     elif target.category == "topping" and potluck.bar is not None:
         # A plate takes a little of several toppings: each taken one is its part of every eater's.
-        taken = sum(t.guest is not None for t in potluck.bar.toppings)
+        taken = sum(potluck.brings_topping(t) for t in potluck.bar.toppings)
         have, dishes = have + taken * want / max(1, want_dishes), dishes + taken
     elif potluck.bar is not None and target.category == bar_category(potluck.bar.base):
         # The bar is the meal's main: the host sees to the base, which the shopping list has while nobody brings it.

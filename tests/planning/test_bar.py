@@ -244,3 +244,14 @@ def test_bacon_is_weighed_on_a_taco_as_on_a_potato() -> None:
         return amounts(potluck, headcount(potluck))[0].buy_unit
 
     assert bought("taco") == bought("baked potato") == "oz"
+
+
+def test_a_topping_of_somebody_who_cannot_come_makes_no_combination_possible() -> None:
+    brought = {"butter": "tom", "chives": "bea"}
+    toppings = tuple(Topping(name, guest) for name, guest in brought.items())
+    plain = Potluck("p", SATURDAY, "UTC", guests=(Guest("bea", "Bea", Answer.YES), Guest("tom", "Tom", Answer.NO)))
+
+    state = combos(replace(plain, bar=Bar("baked potato", toppings, (Combo("Plain", ("butter", "chives")),))))
+
+    assert not state[0].possible
+    assert state[0].missing == ("butter",)
