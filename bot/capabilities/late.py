@@ -16,7 +16,7 @@ from planning.potluck import Answer, Potluck
 from planning.reminders import arrival
 from planning.theday.difference import difference
 from planning.theday.lateness import later_by
-from planning.when import Unclear, as_read_here, parse_when
+from planning.when import Unclear, as_read_here, moved, parse_when
 
 EFFORT, SECONDS = 0.3, 5.0
 MOST_MINUTES = 600
@@ -46,6 +46,16 @@ def _clock(turn: Turn, words: str) -> datetime:
         raise Refusal("refused-late-words") from None
     if not said.has_time:
         raise Refusal("refused-late-words")
+    return said.starts_at
+
+
+def hour_of(turn: Turn, words: str) -> datetime:
+    """The hour somebody said they come at, on the day of the potluck."""
+    potluck = turn.potluck
+    try:
+        said = moved(as_read_here(f"at {words}", turn.voice.language), potluck.starts_at, turn.now, potluck.timezone)
+    except Unclear:
+        raise Refusal("refused-late-words") from None
     return said.starts_at
 
 

@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from datetime import timedelta
 
-from bot.capabilities.late import running_late
+from bot.capabilities.late import hour_of, running_late
 from bot.context import Turn
 from bot.registry import Registry
 from bot.understood import Understood, act, context, place_of, say_understood
@@ -121,7 +121,9 @@ async def carry_out(turn: Turn, reading: Reading, intents: Sequence[Intent]) -> 
     came = bool(before) or (was is not None and was.answer is Answer.YES)
     for intent in intents:
         if isinstance(intent, Late):
-            await running_late(turn, intent.minutes)
+            at = hour_of(turn, intent.at) if intent.at else None
+            if at is None or at != turn.potluck.starts_at:  # who comes when it starts is not late
+                await running_late(turn, intent.minutes, at=at)
     understood = act(turn, replace(reading, intents=tuple(intents)))
     for taker, dish in understood.given:
         await turn.tell(taker, "told-given", by=turn.event.person.name, dish=dish)

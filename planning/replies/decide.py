@@ -188,7 +188,7 @@ def _comes_to_yes(intent: Intent) -> bool:
         return not intent.relative or intent.party.total > 0
     if isinstance(intent, said.AddPromise):
         return not intent.conditional and intent.by is None
-    return isinstance(intent, said.TakeTopping)
+    return isinstance(intent, said.TakeTopping) or (isinstance(intent, said.Late) and intent.at is not None)
 
 
 def with_implied(intents: list[Intent], context: ReplyContext) -> list[Intent]:

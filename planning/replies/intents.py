@@ -161,10 +161,11 @@ class Ask(Intent):
 
 @dataclass(frozen=True)
 class Late(Intent):
-    """`minutes` None when they didn't say how late."""
+    """`minutes` None when they didn't say how late; `at` is the hour they come at, in words ("4:30pm")."""
 
     kind = "late"
     minutes: int | None = None
+    at: str | None = None
 
 
 @dataclass(frozen=True)

@@ -66,3 +66,12 @@ async def test_now_and_next_name_the_steps_of_the_moment(play):
     said = played.texts()
     assert any(t.startswith("Now, 4:20") or "Now, 4:20" in t for t in said)
     assert "lasagna" in "\n".join(said[-3:])
+
+
+async def test_an_hour_of_arrival_said_in_words_is_noted_with_the_yes_and_told_to_the_host(play):
+    played = await play(
+        board("ravi", "bringing slaw for 12"), say("ravi", "can't get there before 6"), first={"bot_sees_all": True}
+    )
+
+    assert played.guest("ravi")["answer"] == "yes"
+    assert played.promises("ravi")[0]["arrives_at"][:16] == "2027-09-18T18:00"

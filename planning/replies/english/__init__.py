@@ -12,6 +12,7 @@ from planning.potluck import Answer
 from planning.replies.decide import tidy, with_implied
 from planning.replies.english import (
     answers,
+    arrivals,
     asking,
     bare,
     clauses,
@@ -169,6 +170,8 @@ def overheard(message: Message, context: ReplyContext) -> bool:
     found, unheard = _as_to_the_board(message, context)
     if unheard:
         return False
+    if arrivals.for_us(message, found, context):
+        return True
     return open_chat.listed(message, found, context) or listening.for_us(
         message, with_implied(tidy(found), context), context
     )
@@ -326,7 +329,8 @@ def _with_asides(sentence: Sentence, context: ReplyContext, before: list[Intent]
 
 def _statement(sentence: Sentence, context: ReplyContext, earlier: str) -> list[Intent]:
     found: list[Intent] = []
-    found += questions.read_late(sentence, context)
+    arriving = arrivals.read_arrival(sentence, context)
+    found += arriving or questions.read_late(sentence, context)
     found += needs.read_needs(sentence, context, earlier)
     found += illness.read_pregnant(sentence, context)
     if context.addressed and not any(isinstance(i, SetNeeds) for i in found):
@@ -342,11 +346,11 @@ def _statement(sentence: Sentence, context: ReplyContext, earlier: str) -> list[
     if context.asked == "diets" and any(isinstance(i, SetNeeds) for i in found):
         return found
     found += withdrawals.read_withdrawals(sentence, context)
-    absent = kin.read_absent(sentence, context)
+    absent = kin.read_absent(sentence, context) if not arriving else []
     if absent:
         return [*found, *absent]
     found += others.read_others(sentence, context)
-    given = answers.read_answer(sentence, context)
+    given = arrivals.without_its_no(answers.read_answer(sentence, context), arriving)
     # "gluten is a no for me": what said no to a food is no answer.
     given = [i for i in given if not any(isinstance(n, SetNeeds) and n.start <= i.start < n.end for n in found)]
     given = [i for i in given if not any(isinstance(n, DropPromise) and n.start <= i.start < n.end for n in found)]

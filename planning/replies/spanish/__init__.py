@@ -188,7 +188,8 @@ def _statement(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     ]
     if context.asked == "diets" and needed:
         return [i for i in found if not isinstance(i, SetAnswer)]
-    added = people.read_people(sentence, context)
+    hours = [i for i in found if isinstance(i, Late) and i.at is not None]
+    added = people.read_people(sentence, context) if not hours else []
     if context.asked in ("diets", "bring", "answer") and needed:
         added = []
     found += added

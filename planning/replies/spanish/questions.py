@@ -107,7 +107,19 @@ def read_undo(sentence: Sentence) -> list[Intent]:
     return [Undo(start=start, end=end, confidence=0.75)]
 
 
+_ARRIVES = re.compile(
+    r" (?:(?:solo|recien|nada mas)(?: (?:puedo|podemos|podre|podremos|llego|llegamos|vengo|estoy libre|llegar|estar|ir|venir|alli|ahi|voy|recien))* (?:a partir de|desde|despues de|a|sobre|como a)"
+    r"|no (?:(?:puedo|podemos|podre|podremos|voy a poder|vamos a poder) )?(?:llego|llegamos|llegar|llegare|llegaremos|ir|venir|estar|estoy|estamos|salgo)(?: (?:alli|ahi|libre))* (?:antes de|hasta)"
+    r"|(?:llego|llegamos|llegare|llegaremos|puedo llegar|podemos llegar)(?: (?:recien|solo))* (?:a|sobre|como a|despues de|a eso de|hacia)) las? (?P<h>[0-9]{1,2}(?:[:.][0-9]{2})?)(?: (?:de la (?:tarde|noche)|pm))?(?= |$)"
+)
+"""The writer's own hour of arrival."""
+
+
 def read_late(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    if not sentence.question and (hour := _ARRIVES.search(sentence.text)) is not None:
+        start, end = sentence.span_of(hour)
+        sentence.take_match(hour)
+        return [Late(None, hour["h"].replace(".", ":"), start=start, end=end, confidence=0.88)]
     found = _LATE.search(sentence.text)
     if found is None or sentence.question or re.search(r" (?:no|nunca) $", sentence.text[: found.start() + 1]):
         return []
