@@ -84,6 +84,9 @@ async def take(turn: Turn, reading: Reading, *, addressed: bool) -> None:
         from bot.capabilities.confirming import ask_back
 
         await ask_back(turn, reading, understood)
+        if addressed and reading.unread:
+            # A question about one part must not let another get lost.
+            turn.say("read-unread", words=list(reading.unread), n=len(reading.unread))
         return
     if not reading.sure or not reading.intents:
         return
