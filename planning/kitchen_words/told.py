@@ -44,7 +44,7 @@ _FRIDGE = re.compile(
     r"(?:a |the |our |one |1 |una |un )?(?:fridge|refrigerator|nevera|refri|heladera)(?: (?:space|room|of|with|de|con))* (?P<n>\d+(?:\.\d+)?) ?(?P<unit>l|lit(?:er|re)s?|litros?|cu(?:bic)? ?f(?:oo|ee)?t)|(?P<n2>\d+(?:\.\d+)?) ?(?P<unit2>l|lit(?:er|re)s?|litros?|cu(?:bic)? ?f(?:oo|ee)?t)(?: (?:of|de))? (?:fridge|refrigerator|nevera)"
 )
 _LEAD = re.compile(
-    r"^(?:(?:ok|hi|hey|so|well|fyi|btw|heads up|hola|bueno|oigan|ojo)[,:! ]+)*(?:(?:(?:the|my|our|la|mi|en la|in the|in my|at the) )?(?:kitchen|cocina|hall|venue|club ?house|place|house)(?: (?:has|there|only has|just has|tiene|hay|we have|i have))?[:,]? |(?:i|we)(?:'ve|ve)? (?:have|got|only have|just have|only got)(?: got)? |there(?:'s|s| is| are) |(?:it|they) (?:has|have) |tengo |tenemos |hay |aquí hay |(?:just|only|solo|sólo) |(?:kitchen|cocina): ?)+"
+    r"^(?:(?:ok|hi|hey|so|well|fyi|btw|heads up|hola|bueno|oigan|ojo)[,:! ]+)*(?:(?:(?:the|my|our|la|mi|en la|in the|in my|at the) )?(?:kitchen|cocina|hall|venue|club ?house|place|house)(?: (?:has|there|only has|just has|tiene|hay|we have|i have))?[:,]? |(?:i|we)(?:'ve|ve)? (?:have|got|only have|just have|only got)(?: got)? |there(?:'s|s| is| are) |(?:it|they) (?:has|have) |tengo |tenemos |hay |aquí hay |(?:just|only|solo|sólo) |(?:(?:the|our|all|my) )*(?:kitchen )?(?:outlets?|sockets?|plugs?) (?:are|share|is|run|hang|sit)(?: all)?(?: (?:on|off))? |(?:kitchen|cocina): ?)+"
 )
 _PARTS = re.compile(r"\s*(?:[,;\n]|\band\b|&|\+|\bplus\b|\bwith\b(?= (?:\d|one|two|three|four|a ))|\bbut\b|\by\b|\bcon\b(?= (?:\d|un|dos|tres|cuatro))|\bpero\b|[.!](?=\s|$)|(?<=oven) (?:has |with )?(?=(?:\d|one|two|three|four) (?:oven )?racks?)|(?<=horno) (?:de )?(?=(?:\d|un|dos|tres) (?:parrillas?|rejillas?)))\s*")
 _OTHER = re.compile(r"\b(?:broke|broken|died|dead|down|bring\w*|borrow|need|needs|cold|hot|runs|tripped|\d{3}|degrees|at \d|min|minutes|hours?|when|who|traigo|traer|llevo|se rompió|no sirve|coming|be there)\b")
@@ -87,7 +87,7 @@ def kitchen_told(text: str, before: Kitchen) -> KitchenTold | None:
             return None
         else:
             unread.append(part)
-    if not words or (len(unread) >= len(words) + 2) or (lead is None and len(words) < 2):
+    if not words or (len(unread) >= len(words) + 2) or (lead is None and len(words) < 2 and "amp" not in words[0]):
         return None
     kitchen = before
     try:

@@ -179,3 +179,19 @@ async def test_a_bare_figure_that_can_only_be_celsius_is_told_as_read(play):
     played = await play(say("ravi", "/bring lasagna for 12"), board("ravi", "my lasagna needs 40 min at 190"))
 
     assert "190 as °C" in played.last()
+
+
+async def test_a_slow_cooker_a_guest_offers_counts_once_the_host_says_so(play):
+    offered = await play(say("ravi", "i have a spare crockpot"), first={"bot_sees_all": True})
+    played = await play(
+        say("ravi", "i have a spare crockpot"), press("ines", "Count on it"), first={"bot_sees_all": True}
+    )
+
+    assert len(played.state["kitchen"]["slow_cookers"]) == len(offered.state["kitchen"]["slow_cookers"]) + 1
+    assert offered.promises("ravi") == []
+
+
+async def test_an_oven_lent_to_the_host_is_in_the_plan_at_once(play):
+    played = await play(say("ines", "we can use the neighbors oven too"), first={"bot_sees_all": True})
+
+    assert len(played.state["kitchen"]["ovens"]) == 2
