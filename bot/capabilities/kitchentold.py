@@ -43,8 +43,13 @@ def _offered(turn: Turn, kind: str) -> None:
     """A guest has one to spare: the host says whether the plan counts on it."""
     turn.handled = True
     host = turn.potluck.guest(turn.potluck.host)
-    facts = {"name": turn.event.person.name, "thing": kind, "host": host.name if host is not None else ""}
-    turn.say("kitchen-offered", buttons=[[Button(turn.voice.plain("button-count-on-it"), "onemore", (kind,))]], **facts)
+    turn.say(
+        "kitchen-offered",
+        name=turn.event.person.name,
+        thing=kind,
+        host=host.name if host is not None else "",
+        buttons=[[Button(turn.voice.plain("button-count-on-it"), "onemore", (kind,))]],
+    )
 
 
 async def count_on_it(turn: Turn) -> None:
