@@ -66,3 +66,8 @@ def test_a_word_too_much_leaves_it_alone(text: str) -> None:
 
     assert reading.intents == ()
     assert reading.question is None
+
+
+def test_how_many_did_something_else_is_no_party() -> None:
+    assert read("yes, 3 of us watched it", context_of("near")).intents == ()
+    assert read("yes, 3 of us", context_of("near")).intents != ()

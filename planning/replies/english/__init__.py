@@ -163,9 +163,15 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
     return found, passed
 
 
+_THEY_DID = re.compile(
+    r"\bof us (?:(?!(?:invited|interested|excited|needed|confirmed|committed|expected|booked|tired)\b)[a-z]{2,}ed|were|went|saw|had|did|ate|sat|took|got) (?!to come)"
+)
+""" "3 of us watched it" tells of what was."""
+
+
 def overheard(message: Message, context: ReplyContext) -> bool:
     """Whether what was said to nobody in the open group is to be taken as written to the bot."""
-    if context.replying_to is not None or message.quoted or traps.joking(message):
+    if context.replying_to is not None or message.quoted or traps.joking(message) or _THEY_DID.search(message.plain):
         return False
     found, unheard = _as_to_the_board(message, context)
     if unheard:
