@@ -110,6 +110,11 @@ def _weights() -> dict[str, tuple[float, float]]:
     return {row["feature"]: (float(row["change"]), float(row["ask"])) for row in rows("words_overheard")}
 
 
+def _says_more(message: Message, found: Sequence[Intent], context: ReplyContext) -> bool:
+    """Whether words of content are left beside who comes."""
+    return any(doubt.unread(s, found, context).content > 0 for s in message.sentences)
+
+
 def odds(found: frozenset[str]) -> tuple[float, float]:
     """The probability that something is told, and that something is asked, which is for us."""
     weights = _weights()
@@ -135,6 +140,8 @@ def for_us(message: Message, found: Sequence[Intent], context: ReplyContext) -> 
     if len(plain) < 2 or (len(plain) < 3 and set(plain) & _LONE):
         return False
     kinds = {type(i) for i in found if not getattr(i, "implied", False)}
+    if not any(isinstance(i, (AddPromise, SetNeeds)) for i in found) and _says_more(message, found, context):
+        return told >= FAR  # "3 of us watched it"
     if context.near_board:
         if context.answer is not Answer.NONE:
             return told >= NEAR
