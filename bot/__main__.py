@@ -44,7 +44,7 @@ def parser() -> argparse.ArgumentParser:
 
 
 def _port(text: str) -> int:
-    if not text.isdigit() or not 0 <= int(text) < 65536:
+    if not text.isdecimal() or not 0 <= int(text) < 65536:
         raise argparse.ArgumentTypeError("give a port from 0 to 65535")
     return int(text)
 

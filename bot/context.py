@@ -148,7 +148,7 @@ class Turn(Reading):
 
     async def tell(self, guest: Guest, key: str, *, buttons: Buttons = (), **facts: Any) -> None:
         """Tell somebody else: privately if they may be written to, else by a mention in the group."""
-        if guest.id == self.me or not guest.id.lstrip("-").isdigit():
+        if guest.id == self.me or not guest.id.lstrip("-").isdecimal():
             return
         person = await self.store.person(int(guest.id))
         potluck_id = self.stored.potluck.id if self.stored else None
@@ -170,7 +170,7 @@ class Turn(Reading):
 
     async def private_voice(self, guest: Guest) -> Voice | None:
         """How to speak to somebody in private; None where they can't be written to."""
-        person = await self.store.person(int(guest.id)) if guest.id.isdigit() else None
+        person = await self.store.person(int(guest.id)) if guest.id.isdecimal() else None
         return self.voice_in(person.language or self.group_language) if person and person.can_dm else None
 
     def ask(

@@ -13,7 +13,7 @@ def appliance_name(voice: Voice, appliance: str | None) -> str:
         return ""
     if kind == "own":
         return voice.plain("appliance-own", kind=voice.plain(f"step-{number}"))
-    return voice.plain(f"appliance-{kind}", n=int(number) + 1 if number.isdigit() else 1)
+    return voice.plain(f"appliance-{kind}", n=int(number) + 1 if number.isdecimal() else 1)
 
 
 def degrees(voice: Voice, temp_f: float | None) -> str:

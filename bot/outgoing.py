@@ -34,6 +34,6 @@ def moment_key(instant: datetime) -> str:
 def mention(guest: Guest) -> Html:
     """A name that rings its owner's phone, when the guest has an account."""
     shown = html.escape(visible(guest.name), quote=False)
-    if guest.id.isdigit():
+    if guest.id.isdecimal():
         return Html(f'<a href="tg://user?id={guest.id}">{shown}</a>')
     return Html(shown)

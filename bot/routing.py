@@ -160,7 +160,7 @@ def _fits(turn: Turn) -> bool:
     if turn.dialog is None or other_business(turn):
         return False
     if turn.dialog.kind in ("people", "hour"):
-        return any(c.isdigit() for c in turn.words) and len(turn.words) <= 30
+        return any(c.isdecimal() for c in turn.words) and len(turn.words) <= 30
     return turn.about != "board" and turn.dialog.kind in ("when", "place") and len(turn.words) <= 80
 
 

@@ -38,7 +38,7 @@ class SettingsFault(Exception):
 def host_port(value: str) -> tuple[str, int]:
     """("127.0.0.1", 8443) from "127.0.0.1:8443", ":8443" (all addresses) or "[::1]:8443"."""
     host, colon, port = value.rpartition(":")
-    if not colon or not port.isdigit() or not 0 < int(port) < 65536:
+    if not colon or not port.isdecimal() or not 0 < int(port) < 65536:
         raise ValueError("must be an address and a port, like 127.0.0.1:8443")
     return host.strip("[]") or "0.0.0.0", int(port)
 

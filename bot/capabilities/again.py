@@ -130,7 +130,7 @@ def _button(turn: Turn, fresh: Potluck, proposal: Proposal) -> Button:
         dish=proposal.dish,
         category=turn.voice.plain(f"category-{proposal.category}"),
     )
-    owner = guest.id if guest.id.isdigit() else None
+    owner = guest.id if guest.id.isdecimal() else None
     servings = str(one_ask(proposal.servings)) if proposal.servings else ""
     # The dish itself is looked up in the last potluck when pressed: a button carries few letters.
     return Button(label, "usual", (guest.id, proposal.category, servings), owner=owner)

@@ -109,7 +109,7 @@ def _reachable(potluck: Potluck, one: Met) -> Iterable[Guest]:
     """Who cooks it: for somebody without an account, whoever speaks for them."""
     for who in one.cooks:
         guest = potluck.guest(who)
-        if guest is not None and not guest.id.isdigit():
+        if guest is not None and not guest.id.isdecimal():
             guest = potluck.guest(guest.added_by)
         if guest is not None:
             yield guest

@@ -138,7 +138,7 @@ def paid_sheet(turn: Turn, *, buttons: Buttons = ()) -> None:
 
 def _money(figure: str) -> Decimal:
     try:
-        return Decimal("".join(c for c in figure.replace(",", ".") if c.isdigit() or c in ".-"))
+        return Decimal("".join(c for c in figure.replace(",", ".") if c.isdecimal() or c in ".-"))
     except InvalidOperation:
         raise Refusal("refused-money", words=figure[:20]) from None
 

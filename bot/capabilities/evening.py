@@ -269,7 +269,7 @@ def _steps(turn: Turn) -> tuple[PlannedStep, ...]:
 async def _tell_host(turn: Turn, key: str, **facts: Any) -> None:
     """The host reads it in private; where that can't be, the group's line says it."""
     host = turn.potluck.guest(turn.potluck.host)
-    if host is None or host.id == turn.me or not host.id.isdigit():
+    if host is None or host.id == turn.me or not host.id.isdecimal():
         return
     person = await turn.store.person(int(host.id))
     if person is not None and person.can_dm:

@@ -92,7 +92,7 @@ async def where(turn: Turn) -> None:
 
 async def size(turn: Turn) -> None:
     digits = turn.words.casefold().removeprefix("about").strip().split(" ")[0] if turn.words else ""
-    if not digits.lstrip("-").isdigit():
+    if not digits.lstrip("-").isdecimal():
         raise Refusal("refused-size", low=1, high=1000)
     turn.change(resize(turn.potluck, turn.actor, int(digits)), "did-resize")
     turn.say("noted-people", people=int(digits), buttons=[[turn.undo_button()]])
@@ -117,7 +117,7 @@ async def budget(turn: Turn) -> None:
     words = turn.words.replace(",", "").strip()
     currency = next((c for sign, c in (("$", "USD"), ("€", "EUR"), ("£", "GBP")) if sign in words), "USD")
     try:
-        amount = Decimal("".join(c for c in words if c.isdigit() or c in ".-"))
+        amount = Decimal("".join(c for c in words if c.isdecimal() or c in ".-"))
     except InvalidOperation:
         raise Refusal("refused-budget") from None
     turn.change(set_budget(turn.potluck, turn.actor, amount, currency), "did-budget")
@@ -216,7 +216,7 @@ async def _of_this_group(turn: Turn) -> Guest | None:
     found = {}
     for stored in await turn.store.potlucks_in(turn.place.chat_id):
         guest = find_guest(stored.potluck, turn.words)
-        if guest is not None and guest.id.isdigit():
+        if guest is not None and guest.id.isdecimal():
             found[guest.id] = guest
     return next(iter(found.values())) if len(found) == 1 else None
 

@@ -30,7 +30,7 @@ async def command(turn: Turn) -> None:
         turn.say("late-how-much", buttons=[_choices(turn)])
         return
     digits = words.replace("minutes", "").replace("minute", "").replace("mins", "").replace("min", "").strip()
-    if digits.isdigit() and len(digits) <= 3:
+    if digits.isdecimal() and len(digits) <= 3:
         await running_late(turn, int(digits))
         return
     await running_late(turn, None, at=_clock(turn, words))

@@ -35,7 +35,7 @@ async def expect(turn: Turn) -> None:
     """/invite Ravi, Mei and @sam: the people "no answer yet" is about."""
     if not turn.words:
         raise Refusal("refused-invite-whom")
-    if turn.words.isdigit():
+    if turn.words.isdecimal():
         from planning.changes import resize
 
         turn.change(resize(turn.potluck, turn.actor, int(turn.words)), "did-resize")
@@ -69,7 +69,7 @@ async def answer_for(turn: Turn) -> None:
     guest = find_guest(turn.potluck, name)
     if guest is None:
         raise Refusal("refused-unknown-person", name=name[:60])
-    if guest.id.isdigit() and guest.id != turn.me and not may_manage(turn.potluck, turn.actor):
+    if guest.id.isdecimal() and guest.id != turn.me and not may_manage(turn.potluck, turn.actor):
         raise Refusal("refused-not-yours", name=guest.name)
     turn.change(answer(turn.potluck, turn.actor, guest.id, said), "did-answer-for", name=guest.name)
     turn.say("answered-for", name=guest.name, answer=said.value, buttons=[[turn.undo_button()]])

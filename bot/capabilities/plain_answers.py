@@ -21,7 +21,7 @@ def _fits(turn: Turn) -> bool:
     if "?" in words or len(words) > 60 or other_business(turn):
         return False
     if kind in NUMBERED:
-        return any(c.isdigit() for c in words) and len(words) <= 30
+        return any(c.isdecimal() for c in words) and len(words) <= 30
     if kind == "when":
         return _WHEN.search(words) is not None
     if kind == "place":

@@ -79,7 +79,7 @@ async def send(turn: Turn) -> None:
     guest = turn.potluck.guest(guest_id)
     if guest is None or category not in CATEGORIES:
         raise Refusal("refused-button-old")
-    owner = guest.id if guest.id.isdigit() else None
+    owner = guest.id if guest.id.isdecimal() else None
     buttons = [
         [
             Button(turn.voice.plain("button-ask-yes"), "askyes", (guest.id, category, servings), owner=owner),
@@ -105,7 +105,7 @@ async def accepted(turn: Turn) -> None:
     guest = turn.potluck.guest(guest_id)
     if guest is None or category not in CATEGORIES:
         raise Refusal("refused-button-old")
-    who = guest_id if guest_id == turn.me or not guest_id.isdigit() else None
+    who = guest_id if guest_id == turn.me or not guest_id.isdecimal() else None
     if who is None:
         raise Refusal("refused-button-not-yours")
     name = turn.voice.plain(f"category-{category}")
@@ -157,7 +157,7 @@ async def refused(turn: Turn) -> None:
     guest = turn.potluck.guest(guest_id)
     if guest is None or category not in CATEGORIES:
         raise Refusal("refused-button-old")
-    if guest_id.isdigit() and guest_id != turn.me:
+    if guest_id.isdecimal() and guest_id != turn.me:
         raise Refusal("refused-button-not-yours")
     turn.change(decline(turn.potluck, turn.actor, category), "did-decline")
     turn.edit_pressed("ask-declined", name=guest.name, one=turn.voice.plain(f"one-{category}"))

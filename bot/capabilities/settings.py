@@ -145,7 +145,7 @@ def set_quiet(turn: Turn, value: str) -> None:
 
 def _hour(text: str) -> str | None:
     hours, _, minutes = text.strip().partition(":")
-    if not hours.isdigit() or (minutes and not minutes.isdigit()):
+    if not hours.isdecimal() or (minutes and not minutes.isdecimal()):
         return None
     h, m = int(hours), int(minutes or 0)
     return f"{h:02d}:{m:02d}" if h < 24 and m < 60 else None

@@ -225,7 +225,7 @@ async def _take(turn: Turn, found: Trouble) -> None:
 
 async def crowd_told(turn: Turn) -> None:
     found = read_trouble(f"{turn.words} more people", turn.voice.language, told=True)
-    digits = "".join(c for c in turn.words if c.isdigit())
+    digits = "".join(c for c in turn.words if c.isdecimal())
     number = found.number if found is not None and found.number else int(digits) if 0 < len(digits) <= 3 else None
     if number is None:
         raise Refusal("refused-party", low=1, high=50)

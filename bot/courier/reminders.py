@@ -218,7 +218,7 @@ class Ticker:
         return True
 
     async def _people(self, stored: Stored, rows: Iterable[ReminderRow]) -> dict[str, PersonRecord]:
-        accounts = {a for a in (account_of(r, stored) for r in rows) if a.lstrip("-").isdigit()}
+        accounts = {a for a in (account_of(r, stored) for r in rows) if a.lstrip("-").isdecimal()}
         return {str(i): p for i, p in (await self._desk.people(int(a) for a in accounts)).items()}
 
     async def _end(self, rows: Iterable[ReminderRow], state: str) -> None:

@@ -23,7 +23,7 @@ def account_of(row: ReminderRow, stored: Stored) -> str:
     """The guest id whose account is meant: the host's for "host", the sponsor's for who has no account."""
     to = stored.potluck.host or "" if row.to == "host" else row.to
     guest = stored.potluck.guest(to)
-    if guest is not None and not guest.id.lstrip("-").isdigit() and guest.added_by:
+    if guest is not None and not guest.id.lstrip("-").isdecimal() and guest.added_by:
         return guest.added_by
     return to
 

@@ -218,6 +218,6 @@ def appliance_name(appliance: str, write: Writer) -> str:
     if kind == "own":
         return write("appliance-own", kind=number)
     name = write("appliance", kind=kind)
-    if number.isdigit() and (several.get(kind, 2) > 1 or number != "0"):
+    if number.isdecimal() and (several.get(kind, 2) > 1 or number != "0"):
         return write("appliance-number", name=name, number=int(number) + 1)
     return name

@@ -152,7 +152,7 @@ def _ticks(start: datetime, end: datetime, width: int) -> list[datetime]:
 def _appliances(day: KitchenDay) -> list[str]:
     def place(appliance: str) -> tuple[int, str, int]:
         kind, _, number = appliance.partition(":")
-        return (ROWS.index(kind) if kind in ROWS else len(ROWS), kind, int(number) if number.isdigit() else 0)
+        return (ROWS.index(kind) if kind in ROWS else len(ROWS), kind, int(number) if number.isdecimal() else 0)
 
     return sorted({s.appliance for s in day.steps if s.appliance}, key=place)
 

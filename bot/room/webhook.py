@@ -89,7 +89,7 @@ class Hook:
             self._gone_since = self._gone_since or self.room.clock.now()
             if self.room.clock.now() - self._gone_since >= GIVE_UP_GONE:
                 self.url = ""
-        return min(float(asked), 3600.0) if asked.isdigit() else 0.0
+        return min(float(asked), 3600.0) if asked.isdecimal() else 0.0
 
     def _failed(self, why: str) -> None:
         self.last_error, self.last_error_at = why, int(self.room.clock.now().timestamp())

@@ -24,7 +24,7 @@ def gaps(turn: Turn, categories: Iterable[str], potluck: Potluck | None = None) 
 async def tell_host(turn: Turn, dishes: list[Promise], *, left: bool) -> None:
     """The host hears in private who dropped out or gave up which dishes, and what that leaves short."""
     host = turn.potluck.guest(turn.potluck.host)
-    if host is None or host.id == turn.me or not host.id.isdigit():
+    if host is None or host.id == turn.me or not host.id.isdecimal():
         return
     person = await turn.store.person(int(host.id))
     if person is None or not person.can_dm:

@@ -33,7 +33,7 @@ _THOUSANDS = re.compile(r"[0-9]{1,3}(?:,[0-9]{3})+(?:\.[0-9]+)?")
 
 def fraction(text: str) -> Fraction | None:
     """The value of a text that fits `NUMBER`; None for a fraction over nothing."""
-    if text.isdigit() and text.isascii():
+    if text.isdecimal() and text.isascii():
         return Fraction(int(text))
     if text[-1] in VULGAR:
         text = f"{text[:-1].strip()} {VULGAR[text[-1]]}"

@@ -107,7 +107,7 @@ def _small(word: str | None) -> Fraction | None:
     """A count before a pan or can: digits, a number word, "a" or nothing."""
     if word is None or word.lower() in ("a", "an", "one", "my", "the"):
         return Fraction(1)
-    if word.isdigit():
+    if word.isdecimal():
         return Fraction(int(word))
     read = read_number([word.lower()])
     return read[0] if read else None
@@ -151,7 +151,7 @@ def _parse_rarer(text: str) -> Amount | None:
         return Amount(min(value, high or value), "piece", "count", max(high, value) if high is not None else None)
     if (known := unit_or_package(rest)) is not None:
         return _made(value, high, known[0], known[1])
-    inner = parse(rest) if rest[0].isdigit() else None
+    inner = parse(rest) if rest[0].isdecimal() else None
     if inner is not None and inner.package is not None and inner.packages is not None:
         return Amount(inner.value * value, inner.unit, inner.kind, None, inner.package, value)
     return _compound(text)

@@ -171,7 +171,7 @@ def _claims(words: list[str]) -> tuple[list[str], frozenset[str]]:
 def _is_noise(word: str) -> bool:
     """Words that say how much or how it was cut, and nothing about what it is."""
     return (
-        word.isdigit()
+        word.isdecimal()
         or word in names.CUTS
         or word in names.JOINS
         or word == "of"

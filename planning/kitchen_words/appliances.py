@@ -52,7 +52,7 @@ def read_kitchen(text: str, before: Kitchen) -> Kitchen:
         thing = next((field for word, field in _THINGS.items() if match and match["thing"].startswith(word)), None)
         if match is None or thing is None:
             raise Unread(part)
-        n = int(match["n"]) if match["n"].isdigit() else _NUMBERS.get(match["n"], -1)
+        n = int(match["n"]) if match["n"].isdecimal() else _NUMBERS.get(match["n"], -1)
         if not 0 <= n <= 20:
             raise Unread(part)
         kitchen = _with(kitchen, thing, n, _facts(f"{match['facts']} {match['after'] or ''}"))

@@ -105,7 +105,7 @@ def _said(item: re.Match[str], last: str) -> str | None:
     n = item["n"]
     if n is None and thing in ("rack", "outlet", "cooks", "circuit"):
         return None
-    number = 1 if n is None else int(n) if n.isdigit() else _NUMBERS[n]
+    number = 1 if n is None else int(n) if n.isdecimal() else _NUMBERS[n]
     if thing == "stove":
         thing, number = "burner", BURNERS_OF_A_STOVE * number
     facts = re.findall(_FACT, f"{item['before']} {item['after'] or ''}")

@@ -46,8 +46,8 @@ def _is_wall_time(text: str) -> bool:
     hours, colon, minutes = text.partition(":")
     return (
         bool(colon)
-        and hours.isdigit()
-        and minutes.isdigit()
+        and hours.isdecimal()
+        and minutes.isdecimal()
         and len(minutes) == 2
         and int(hours) * 60 + int(minutes) <= 24 * 60
         and int(minutes) < 60

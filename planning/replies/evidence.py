@@ -30,7 +30,7 @@ def features(message: Message, asked: str | None) -> frozenset[str]:
     found = {f"asked:{asked}" if asked else "asked:"}
     count = 0
     for sentence in message.sentences:
-        words = ["#" if t.plain[0].isdigit() else t.plain for t in sentence.tokens if re.match(r"\w", t.plain)]
+        words = ["#" if t.plain[0].isdecimal() else t.plain for t in sentence.tokens if re.match(r"\w", t.plain)]
         count += len(words)
         found.update(words)
         ends = ["^", *words, "?" if sentence.question else "$"]

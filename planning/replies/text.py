@@ -169,7 +169,7 @@ def cut(
             written = expand.get(word[:-2], word[:-2]) + (" has" if after == "got" else " is")  # "my partner's vegan"
         if after == "got" and written.endswith(" is"):
             written = written[:-2] + "has"  # "he's got"
-        if raw in "-–—" and text[match.start() - 1 : match.end() + 1] == f" {raw} " and not after.isdigit():
+        if raw in "-–—" and text[match.start() - 1 : match.end() + 1] == f" {raw} " and not after.isdecimal():
             written = ","  # a pause between words, and no range of numbers
         for plain in written.split(" "):
             current.append(Token(plain, raw, match.start(), match.end()))
@@ -193,7 +193,7 @@ def _abbreviation(current: list[Token], found: list[re.Match[str]], number: int)
     if not current or current[-1].plain not in _SHORTENED:
         return False
     following = found[number + 1][0][0] if number + 1 < len(found) else ""
-    return following.islower() or (following.isdigit() and current[-1].plain in ("incl", "inc", "approx", "ca"))
+    return following.islower() or (following.isdecimal() and current[-1].plain in ("incl", "inc", "approx", "ca"))
 
 
 def _without_neutral(tokens: list[Token], neutral: frozenset[str]) -> list[Token]:

@@ -85,7 +85,7 @@ def _fill_notes(potluck: Potluck, promise: Promise, timeline: Timeline | None) -
     sizes = sorted({c.quarts for c in cookers})
     for step in timeline.doable if timeline is not None else ():
         place = step.appliance or ""
-        if step.promise == promise.id and place.startswith("slow-cooker:") and place[12:].isdigit():
+        if step.promise == promise.id and place.startswith("slow-cooker:") and place[12:].isdecimal():
             number = int(place[12:])
             sizes = [cookers[number].quarts] if number < len(cookers) else sizes
     facts: dict[str, object] = {"dish": promise.dish, "volume": round(volume, 1), "size": sizes[-1]}

@@ -72,4 +72,4 @@ def _there(step: PlannedStep, kitchen: Kitchen) -> bool:
     }  # fmt: skip
     if name not in counts:
         return True
-    return not number.isdigit() or int(number) < counts[name]
+    return not number.isdecimal() or int(number) < counts[name]

@@ -93,11 +93,11 @@ def _numbers(language: str) -> dict[str, int]:
     """Number words from two on: "one" and "a" say too little."""
     found: dict[str, int] = {}
     for row in rows("words_numbers"):
-        if row.get("language", "en") == language and row["value"].isdigit() and 2 <= int(row["value"]) <= 99:
+        if row.get("language", "en") == language and row["value"].isdecimal() and 2 <= int(row["value"]) <= 99:
             found[row["word"]] = int(row["value"])
     own = f"words_{language}"
     for row in rows(own) if language != "en" and own in table_names() else ():
-        if row["role"] == "expand" and row["value"].isdigit() and int(row["value"]) >= 2:
+        if row["role"] == "expand" and row["value"].isdecimal() and int(row["value"]) >= 2:
             found[row["word"]] = int(row["value"])
     return found
 

@@ -110,7 +110,7 @@ def take_date(text: Scan, now: datetime) -> tuple[date | datetime | None, int | 
             found = _holiday(day_words("holiday")[match["word"].lower()], today)
         else:
             word = got["month"].lower()
-            month = int(word) if word.isdigit() else int(day_words("month")[word])
+            month = int(word) if word.isdecimal() else int(day_words("month")[word])
             found = _on(month, day_of(match), full_year(got.get("year"), got.get("short")), today)
         text.take(match)
         break
@@ -186,7 +186,7 @@ def _counted(text: Scan, today: date, names: Mapping[str, str], *, alone: bool) 
         return None
     text.take(match)
     weekday, nth = int(names[match["weekday"].lower()]), match["nth"].lower()
-    n = 0 if nth == "last" else int(nth[0]) if nth[0].isdigit() else int(day_words("ordinal")[nth])
+    n = 0 if nth == "last" else int(nth[0]) if nth[0].isdecimal() else int(day_words("ordinal")[nth])
     year, month, step = today.year, today.month, 1
     if match["month"]:
         month, step = int(day_words("month")[match["month"].lower()]), 12

@@ -29,7 +29,7 @@ def parse_duration(text: str) -> timedelta | None:
             n = 0.75 if word.startswith("three") else 0.25
         elif word in ("a", "an"):
             n = 1.0
-        elif word[0].isdigit() and word[-1].isdigit():
+        elif word[0].isdecimal() and word[-1].isdecimal():
             n = float(word.replace(",", "."))
         elif word in ("½", "1½"):
             n = 0.5 if word == "½" else 1.5

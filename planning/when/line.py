@@ -163,7 +163,7 @@ def _people(text: str, *more: re.Pattern[str]) -> tuple[str, int | None, Say | N
 def _counted(word: str) -> int:
     """ "30", "thirty", "a couple of dozen"; 0 when it is no number."""
     word = word.lower().replace(",", "")
-    if word.isdigit():
+    if word.isdecimal():
         return int(word)
     if "couple" in word:
         return 24

@@ -81,7 +81,7 @@ def _clock(hour: str, minute: str | None, half: str | None, *, exact: bool = Fal
         return Clock(h, m, half.lower() + "m", True)
     if h > 23 or (h == 0 and minute is None and not exact):
         return None
-    return Clock(h, m, "", exact or h > 12 or h == 0 or (hour.isdigit() and hour.startswith("0")))
+    return Clock(h, m, "", exact or h > 12 or h == 0 or (hour.isdecimal() and hour.startswith("0")))
 
 
 def day_time(clock: Clock, text: str) -> tuple[time, bool]:

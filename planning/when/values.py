@@ -94,7 +94,7 @@ class Scan:
 
 def hour_of(word: str) -> int:
     """A small number in digits or words; 0 when it is none."""
-    if word.isdigit():
+    if word.isdecimal():
         return int(word)
     read = read_number([word.lower()])
     return int(read[0]) if read else 0

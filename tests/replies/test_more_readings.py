@@ -84,7 +84,7 @@ def test_a_plain_yes_in_the_open_chatter_is_taken(text: str) -> None:
         (
             "chili in a slow cooker for 12, 6 hours on low",
             "chili",
-            "6 hours on low, in a slow cooker, slow cooker on low",
+            "in a slow cooker 6 hours on low, slow cooker on low",
         ),
         ("rolls for 12, 15 min at 190 °C", "rolls", "15 min at 190 C"),
     ],

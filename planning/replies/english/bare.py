@@ -129,7 +129,7 @@ def _one_number(sentence: Sentence) -> float | None:
         len(found) != 1
         or len(sentence.tokens) > 9
         or any(unit_of(w) is not None for w in plain)
-        or (plain & {"not", "or", "but", "of", "us", "we", "if"} and not sentence.tokens[0].plain[0].isdigit())
+        or (plain & {"not", "or", "but", "of", "us", "we", "if"} and not sentence.tokens[0].plain[0].isdecimal())
     ):
         return None
     low = int(found[0][1])

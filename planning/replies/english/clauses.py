@@ -36,7 +36,7 @@ def clauses(sentence: Sentence) -> list[Sentence]:
     for k, token in enumerate(tokens):
         after = tokens[k + 1].plain if k + 1 < len(tokens) else ""
         before = tokens[k - 1].plain if k else ""
-        counted = after in _BEGINS or after[:1].isdigit()
+        counted = after in _BEGINS or after[:1].isdecimal()
         if token.plain in _PAUSES or (token.plain in _JOINTS and k and (token.plain != "so" or counted)):
             if token.plain in _COUNTERED:
                 countered.add(len(parts) - 1)

@@ -240,7 +240,7 @@ def _read(token: Token, found: Sequence[Intent]) -> bool:
 
 
 def _number(word: str) -> bool:
-    return word[0].isdigit() or (word in number_words() and word not in ("one", "a", "an"))
+    return word[0].isdecimal() or (word in number_words() and word not in ("one", "a", "an"))
 
 
 def _value(word: str) -> int:

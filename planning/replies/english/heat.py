@@ -123,9 +123,16 @@ def attach(intents: list[Intent], heats: tuple[Heat, ...]) -> list[Intent]:
         at = max((i for i in dishes if made[i].start <= heat.start), key=lambda i: made[i].start, default=dishes[0])
         promise = made[at]
         assert isinstance(promise, AddPromise)
-        text = f"{promise.heat_text}; {heat.text}" if promise.heat_text else heat.text
-        made[at] = replace(promise, heat_text=text)
+        made[at] = replace(promise, heat_text=_joined(promise.heat_text, heat.text))
     return made
+
+
+def _joined(before: str | None, text: str) -> str:
+    """ "In a slow cooker" and, further on, "6 hours on low" are one step; two pieces with minutes are two."""
+    if not before:
+        return text
+    timed = re.search(r"[0-9]", before) and re.search(r"[0-9]", text)
+    return f"{before}; {text}" if timed else _levelled(f"{before} {text}")
 
 
 def frozen(intents: list[Intent], sentence: Sentence) -> list[Intent]:

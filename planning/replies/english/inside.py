@@ -68,7 +68,7 @@ def _exact(thing: Thing) -> bool:
 def _may_begin(sentence: Sentence, i: int) -> bool:
     """Whether the name of a dish may begin here: behind an article or an amount, or at the word of a known dish."""
     plain = sentence.tokens[i].plain
-    if plain in ("a", "an", "some", "my", "our", "the") or plain[0].isdigit() or i == 0:
+    if plain in ("a", "an", "some", "my", "our", "the") or plain[0].isdecimal() or i == 0:
         return True
     for n in (3, 2, 1):
         name = " ".join(t.plain for t in sentence.tokens[i : i + n])

@@ -50,7 +50,7 @@ def whole_number(tokens: Sequence[Token], i: int) -> tuple[int, int] | None:
     if i >= len(tokens):
         return None
     plain = tokens[i].plain
-    if plain.isascii() and plain.isdigit():
+    if plain.isascii() and plain.isdecimal():
         return (int(plain), i + 1) if len(plain) <= 4 else None
     if plain not in number_words() and plain not in ("a", "an") and "-" not in plain:
         return None
@@ -68,7 +68,7 @@ NUMBER = (
 
 def number_of(word: str) -> int:
     """The value of a word matched by NUMBER, or of "half a dozen" and its like."""
-    if word.isdigit():
+    if word.isdecimal():
         return int(word)
     read = read_number(word.split())
     return int(read[0]) if read else 0

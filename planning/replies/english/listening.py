@@ -67,7 +67,7 @@ def _of_words(message: Message) -> Iterator[str]:
 
 def _kind(token: Token) -> str:
     plain = token.plain
-    if plain[0].isdigit():
+    if plain[0].isdecimal():
         return "#"
     if any(s in words(role) for role in _KIN for s in singulars(plain)):
         return "<kin>"

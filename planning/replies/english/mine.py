@@ -173,7 +173,7 @@ _ENDS = frozenset(
 def _count(plain: list[str], i: int) -> tuple[float, int] | None:
     if i >= len(plain):
         return None
-    if plain[i].isascii() and plain[i].isdigit() and len(plain[i]) <= 4:
+    if plain[i].isascii() and plain[i].isdecimal() and len(plain[i]) <= 4:
         return (float(plain[i]), i + 1) if int(plain[i]) else None
     read = read_number(plain[i : i + 4])
     return (float(read[0]), i + read[1]) if read is not None and read[0] >= 1 else None

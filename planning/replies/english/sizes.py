@@ -28,10 +28,10 @@ def servings_in(match: re.Match[str]) -> float:
     if match["n"].endswith("dozen"):
         return 24.0 if match["n"].startswith("two") else 12.0
     low, _, high = match["n"].partition("-")
-    first = float(low) if low.replace(".", "").isdigit() else float(number_of(match["n"]))
+    first = float(low) if low.replace(".", "").isdecimal() else float(number_of(match["n"]))
     second = match.groupdict().get("hi") or high
     if second:
-        return (first + (float(second) if second.isdigit() else float(number_of(second)))) / 2
+        return (first + (float(second) if second.isdecimal() else float(number_of(second)))) / 2
     return first
 
 
@@ -188,7 +188,7 @@ def amount_at(tokens: list[Token], i: int, last: int) -> tuple[amounts.Amount, s
         return None
     plain = tokens[i].plain
     if not (
-        plain[0].isdigit()
+        plain[0].isdecimal()
         or plain[0] in "½⅓⅔¼¾⅛#"
         or plain in amounts.number_words()
         or plain in ("a", "an", "no.", "half", "couple", "several")

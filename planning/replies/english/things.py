@@ -66,7 +66,7 @@ def things_at(sentence: Sentence, first: int, last: int, *, bare: bool = False, 
             i += 2 if tokens[i].plain == "as" else 1
             if tokens[i - 1].plain == "as" or (tokens[i - 1].plain == "well" and i < last and tokens[i].plain == "as"):
                 i += 1
-        if i + 1 < last and tokens[i].plain in ("$", "€", "£") and tokens[i + 1].plain[0].isdigit():
+        if i + 1 < last and tokens[i].plain in ("$", "€", "£") and tokens[i + 1].plain[0].isdecimal():
             i += 2  # money is no dish
             continue
         if i >= last or not sentence.free(i):
@@ -171,7 +171,7 @@ _GLASSES = frozenset(("glass", "glasses", "ramekin", "ramekins", "cups", "pots",
 def _number_behind(tokens: list[Token], i: int, last: int, name: int) -> Behind | None:
     """ "Rolls 24": the number stands behind its dish without a comma."""
     plain = tokens[i].plain
-    if not plain.isdigit() or not 2 <= int(plain) <= 500 or known_thing(tokens[i - 1].plain)[1] < 0.75:
+    if not plain.isdecimal() or not 2 <= int(plain) <= 500 or known_thing(tokens[i - 1].plain)[1] < 0.75:
         return None
     if i + 1 < last and tokens[i + 1].plain not in (",", "and", "&", "+", "plus", ")", "for"):
         return None
@@ -258,7 +258,7 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
             left = " " + " ".join(t.plain for t in tokens[i:last])
             if i > name_start and (tail(left) or _ASIDE.match(left)):
                 break
-            if plain == "x" and tokens[i + 1 : i + 2] and tokens[i + 1].plain[0].isdigit():
+            if plain == "x" and tokens[i + 1 : i + 2] and tokens[i + 1].plain[0].isdecimal():
                 break  # "tortilla chips x 5 bags"
             if plain in (",", "+", "/") or (plain in ("and", "&") and not joined(tokens, name_start, i, last)):
                 break
@@ -284,7 +284,7 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
                     i += 1
                     continue
                 break
-            if plain[0].isdigit():
+            if plain[0].isdecimal():
                 break
             i += 1
     name_end = i

@@ -110,7 +110,7 @@ def _says_nothing(lead: str) -> bool:
     """Whether the words before a colon are small ones, none for food, people or an answer."""
     said = lead.split()
     small = words("plain").keys() | words("filler").keys() | {"list", "question", "answer", "finally", "round", "see", "far", "plan", "idea", "status", "update"}
-    return not _KEPT & set(said) and all(w in small and known_thing(w)[1] < 0.5 and not w[0].isdigit() for w in said)
+    return not _KEPT & set(said) and all(w in small and known_thing(w)[1] < 0.5 and not w[0].isdecimal() for w in said)
 
 
 def _unsigned(sentence: Sentence, name: str, first: int, last: int) -> tuple[int, int]:

@@ -118,7 +118,7 @@ def unread(sentence: Sentence, found: Sequence[Intent], context: ReplyContext) -
     own = {w for _, dish in context.own_promises for w in dish.lower().split()}
     plain = [t.plain for t in before]
     return Unread(
-        numbers=tuple(int(w) for w in plain if w.isascii() and w.isdigit() and len(w) < 5),
+        numbers=tuple(int(w) for w in plain if w.isascii() and w.isdecimal() and len(w) < 5),
         persons=sum(1 for g in groups(plain) if g.kin not in members),
         dishes=sum(w not in own and w not in words("plain") and known_dish(w) is not None for w in plain),
         turns=sum(w in _TURNS for w in plain),

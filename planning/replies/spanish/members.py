@@ -161,7 +161,7 @@ def _alone(said: Sequence[str], i: int, word: str) -> bool:
 
 
 def _number(word: str) -> bool:
-    return word.isascii() and word.isdigit() and len(word) <= 3
+    return word.isascii() and word.isdecimal() and len(word) <= 3
 
 
 def ages_at(said: Sequence[str], i: int) -> tuple[list[int], int]:

@@ -90,7 +90,7 @@ def name_at(said: Sequence[str], i: int, toppings: Sequence[str]) -> tuple[int, 
             or said[k - 1] in _WITH
             or not text.replace(" ", "").replace("-", "").isalnum()
             or not text[:1].isalpha()
-            or (said[i].isdigit() and k < i + 2)
+            or (said[i].isdecimal() and k < i + 2)
         ):
             continue
         if (dish := known_dish(text)) is not None and not (

@@ -278,7 +278,7 @@ def _with_persons(sentence: Sentence, verb: re.Match[str]) -> bool:
     told = groups(said[:6])
     if told and told[0].first <= 1:
         return True
-    counted = said[0].isdigit() and (len(said) < 2 or said[1] in ("personas", "de", ",", "mas", "adultos"))
+    counted = said[0].isdecimal() and (len(said) < 2 or said[1] in ("personas", "de", ",", "mas", "adultos"))
     return counted or said[0] in _NO_DISH
 
 

@@ -128,7 +128,7 @@ def _whole(sentence: Sentence, context: ReplyContext, told: Sequence[Group]) -> 
         sure = 0.88
         if total is not None:
             whole = int(
-                next(g for g in total.groupdict().values() if g and g.isdigit())
+                next(g for g in total.groupdict().values() if g and g.isdecimal())
                 if "n" in total.groupdict()
                 else total[1]
             )
@@ -148,7 +148,7 @@ def _whole(sentence: Sentence, context: ReplyContext, told: Sequence[Group]) -> 
         return [_party(sentence, context, Party(**counts), start - 1, end, sure)]
     if total is not None:
         got = total.groupdict()
-        whole = int(next((v for v in got.values() if v and v.isdigit()), None) or total[1])
+        whole = int(next((v for v in got.values() if v and v.isdecimal()), None) or total[1])
         if whole < 1:
             return []
         sure = 0.9 if all(g.sure for g in told) else 0.7  # "we're 5 with the kids": how many are children?
@@ -161,12 +161,12 @@ def _known_ones(group: Group, said: Sequence[str], context: ReplyContext) -> Gro
     if context.party is None or "a" in group.letters or said[group.first] not in ("los", "las", "mis"):
         return group
     own = [x for x in "tcdi" for _ in range(getattr(context.party, LETTER[x]))]
-    plain = group.letters and not any(w.isdigit() for w in said[group.first + 2 : group.last])
+    plain = group.letters and not any(w.isdecimal() for w in said[group.first + 2 : group.last])
     return replace(group, letters=tuple(own)) if plain and len(own) == len(group.letters) else group
 
 
 def _starts_with_number(sentence: Sentence, group: Group) -> bool:
-    return sentence.tokens[group.first].plain.isdigit()
+    return sentence.tokens[group.first].plain.isdecimal()
 
 
 def _of_food(rest: str) -> bool:
@@ -206,7 +206,7 @@ def _end(sentence: Sentence, told: Sequence[Group]) -> int:
 
 
 def _count(said: str) -> int:
-    return int(said) if said.isdigit() else 1
+    return int(said) if said.isdecimal() else 1
 
 
 def _brings_persons(said: str, joined: Sequence[Group]) -> bool:

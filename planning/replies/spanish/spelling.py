@@ -185,19 +185,19 @@ def joined(tokens: Sequence[Token]) -> list[Token]:
     """Numbers of several words as one: "treinta y cinco" is 35, "dos mil" 2000, "cien quince" 115."""
     made: list[Token] = []
     for token in tokens:
-        if token.plain.isdigit() and token.plain.isascii() and not token.raw.isdigit():
+        if token.plain.isdecimal() and token.plain.isascii() and not token.raw.isdecimal():
             n = int(token.plain)
             if (
                 len(made) > 1
                 and made[-1].plain == "y"
                 and made[-2].plain in ("30", "40", "50", "60", "70", "80", "90")
-                and not made[-2].raw.isdigit()
+                and not made[-2].raw.isdecimal()
                 and n < 10
             ):
                 before = made[-2]
                 made[-2:] = [Token(str(int(before.plain) + n), f"{before.raw} y {token.raw}", before.start, token.end)]
                 continue
-            if made and made[-1].plain in ("100", "200", "300") and not made[-1].raw.isdigit() and n < 100:
+            if made and made[-1].plain in ("100", "200", "300") and not made[-1].raw.isdecimal() and n < 100:
                 before = made[-1]
                 made[-1:] = [Token(str(int(before.plain) + n), f"{before.raw} {token.raw}", before.start, token.end)]
                 continue
