@@ -70,7 +70,8 @@ def _said(match: re.Match[str]) -> str | None:
     thing = _CALLED.get(thing, thing)
     number = match["n"].casefold()
     if thing == "stove":
-        thing, number = "burner", str(BURNERS_OF_A_STOVE * int(number)) if number.isdecimal() else str(BURNERS_OF_A_STOVE)
+        stoves = int(number) if number.isdecimal() else 1
+        thing, number = "burner", str(BURNERS_OF_A_STOVE * stoves)
     words = f"{number} {match['facts']}{thing}{match['after'] or ''}"
     try:
         read_kitchen(words, Kitchen())
