@@ -9,7 +9,7 @@ sit-everything = everything that stood out
 sit-yours = what you measured
 sit-line-one = { $line } <i>({ $source })</i>
 sit-over = <b>{ $dish }</b>: out for { $minutes } minutes, and { $limit } are the limit. Throw it out, however it looks and smells; heating it again does not mend it.
-sit-over-store = <b>{ $dish }</b>: { temp-said } is above { at-40 }, the figure for cold food, and by what you say it was for longer than { $limit } minutes. Throw it out, however it looks and smells; cooking it does not mend it.
+sit-over-store = <b>{ $dish }</b>: { temp-said } is above { at-40 }, the figure for cold food, and by what you say it was for longer than { $limit } minutes. Throw it out, however it looks and smells; cooking it does not mend it. Ice cream and frozen yogurt that went soft, and whatever raw meat juices ran onto, are thrown out in any case.
 sit-running = <b>{ $dish }</b>: out for { $minutes } minutes as far as I was told, and { $limit } are the limit. Eat it, chill it or heat it through to { at-165 } by { $until }; after that throw it out.
 sit-ask = <b>{ $dish }</b>: since when has it been out? { $limit } minutes in all are the limit, the car and the counter counted. If it was longer, or nobody knows, throw it out.
 sit-hot = <b>{ $dish }</b>: being kept hot counts if it stayed at { at-140 } or more the whole time; measure it now. What is left goes into the refrigerator in shallow containers within two hours of coming off the heat and keeps { $days } { $days ->
@@ -36,7 +36,7 @@ sit-frozen = <b>{ $dish }</b>: don’t thaw it on the counter or in hot water. I
    *[no] {""}
 }; change the water every 30 minutes and cook it at once. In the refrigerator it takes a day for every 4 pounds. It does not go into a slow cooker while it is frozen.
 sit-freezer = <b>{ $dish }</b>: keep it only if it still has ice crystals inside or measures { at-40 } or below by a thermometer in its middle, not by touch. If it was warmer than that for more than { $limit } minutes, or nobody knows, throw it out; cooking it does not mend it. What is thawed and still cold is cooked at once.
-sit-freezer-any = Freezer or refrigerator open or off: close it now, and check each thing with a thermometer. Keep what still has ice crystals inside or measures { at-40 } or below; throw out what was above that for more than two hours, or of which nobody knows. Never taste to find out. <i>({ $source })</i>
+sit-freezer-any = Freezer or refrigerator open or off: close it now, and check each thing with a thermometer. Keep what still has ice crystals inside or measures { at-40 } or below; throw out what was above that for more than two hours, or of which nobody knows, ice cream that went soft, and whatever raw meat juices ran onto. Never taste to find out. <i>({ $source })</i>
 sit-limit = <b>{ $dish }</b>: { $limit } minutes in all, the car and the counter counted{ $known ->
     [yes] ; { $minutes } are gone, so until { $until }
    *[no] {""}

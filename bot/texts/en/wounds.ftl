@@ -23,7 +23,7 @@ hurt-poison = { $country ->
 ill-eaters = <b>First the people.</b> { $country ->
     [us] Trouble breathing, collapse, swelling of lips or throat: 911.
    *[other] Trouble breathing, collapse, swelling of lips or throat: your emergency number (112 in Europe).
-} A doctor at once for babies, the old, pregnant or frail; for blood, nothing staying down, signs of drying out, blurred sight or weak muscles, or fever above 100.4 °F (38 °C). Small sips of water. <i>({ $source })</i>
+} A doctor at once for babies, the old, pregnant or frail; for blood, nothing staying down, signs of drying out, blurred sight or weak muscles, diarrhea for more than three days, severe cramps, or fever above 100.4 °F (38 °C). Small sips of water. <i>({ $source })</i>
 ill-eaters-dish = Nobody eats any more of { $dish }. Put what is left aside, covered, cold and marked, for the health department, and ask who else had some.{ $over ->
     [yes] {" "}It had been out for { $minutes } minutes as far as I was told: too long.
    *[other] {""}

@@ -9,7 +9,7 @@ sit-everything = todo lo que estuvo fuera
 sit-yours = lo que mediste
 sit-line-one = { $line } <i>({ $source })</i>
 sit-over = <b>{ $dish }</b>: { $minutes } minutos fuera, y el límite son { $limit }. A la basura, aunque se vea y huela bien; recalentar no lo arregla.
-sit-over-store = <b>{ $dish }</b>: { temp-said } pasa de { at-40 }, la cifra para lo frío, y por lo que dices fue durante más de { $limit } minutos. A la basura, aunque se vea y huela bien; cocinarlo no lo arregla.
+sit-over-store = <b>{ $dish }</b>: { temp-said } pasa de { at-40 }, la cifra para lo frío, y por lo que dices fue durante más de { $limit } minutos. A la basura, aunque se vea y huela bien; cocinarlo no lo arregla. El helado y el yogur helado que se ablandaron, y todo lo que tocaron jugos de carne cruda, va a la basura de todos modos.
 sit-running = <b>{ $dish }</b>: lleva { $minutes } minutos fuera, que yo sepa, y el límite son { $limit }. A comer, enfriar o calentar hasta { at-165 } antes de las { $until }; después, a la basura.
 sit-ask = <b>{ $dish }</b>: ¿desde cuándo está fuera? El límite son { $limit } minutos en total, contando el coche y la encimera. Si fue más, o nadie lo sabe, a la basura.
 sit-hot = <b>{ $dish }</b>: cuenta como caliente si estuvo a { at-140 } o más todo el tiempo; mídanlo ahora. Lo que sobre va al refrigerador en recipientes bajos antes de dos horas de apagarlo y ahí aguanta { $days } { $days ->
@@ -36,7 +36,7 @@ sit-frozen = <b>{ $dish }</b>: no lo descongelen en la encimera ni en agua calie
    *[no] {""}
 }; cambien el agua cada 30 minutos y cocínenlo enseguida. En el refrigerador tarda un día por cada 4 libras (casi 2 kilos). Congelado no va a la olla lenta.
 sit-freezer = <b>{ $dish }</b>: solo se queda si todavía tiene cristales de hielo por dentro o mide { at-40 } o menos con un termómetro en el centro, no al tacto. Si estuvo más caliente durante más de { $limit } minutos, o nadie lo sabe, a la basura; cocinarlo no lo arregla. Lo descongelado que sigue frío se cocina enseguida.
-sit-freezer-any = Congelador o refrigerador abierto o apagado: ciérrenlo ya y midan cada cosa con un termómetro. Se queda lo que todavía tiene cristales de hielo por dentro o mide { at-40 } o menos; a la basura lo que pasó de eso más de dos horas, o de lo que nadie sabe. No lo prueben para saberlo. <i>({ $source })</i>
+sit-freezer-any = Congelador o refrigerador abierto o apagado: ciérrenlo ya y midan cada cosa con un termómetro. Se queda lo que todavía tiene cristales de hielo por dentro o mide { at-40 } o menos; a la basura lo que pasó de eso más de dos horas, o de lo que nadie sabe, el helado que se ablandó y todo lo que tocaron jugos de carne cruda. No lo prueben para saberlo. <i>({ $source })</i>
 sit-limit = <b>{ $dish }</b>: { $limit } minutos en total, contando el coche y la encimera{ $known ->
     [yes] ; van { $minutes }, así que hasta las { $until }
    *[no] {""}

@@ -116,7 +116,7 @@ def target_of(food: Food) -> tuple[float, str]:
         if any(w in words.split() for w in ("beef", "lamb", "veal", "steak", "brisket")):
             return 145.0, "COOK-04"
         if "pork" in words.split() and any(w in words for w in ("roast", "chop", "loin", "tenderloin", "steak")):
-            return 145.0, "COOK-05"
+            return 145.0, "COOK-06"
     return HIGHEST_F, "COOK-01" if not has(named, "sauce") else "REHEAT-01"
 
 
