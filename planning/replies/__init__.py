@@ -66,10 +66,17 @@ def _read(text: str, context: ReplyContext, original: str) -> Reading:
     message = message_of(text)
     if own == "en" and (echo := _echo(message, context)) is not None:
         return echo
-    overheard = own == "en" and not context.addressed and english.overheard(message, context)
-    if overheard:
-        context = replace(context, replying_to="board")
-    found, passed = understand(message, context)
+    overheard = False
+    if own == "en" and context.replying_to is None:
+        below = english.as_to_the_board(message, context)
+        overheard = english.overheard(message, below, context)
+        if overheard:
+            found, passed, message = below.found, below.passed, below.message
+            context = replace(context, replying_to="board")
+        else:
+            found, passed = english.read(message, context, below)
+    else:
+        found, passed = understand(message, context)
     if other is not None and context.addressed and (own == "en" or not found):
         told = Say("reply-other-language", {"language": other})
         return Reading(question=told, why=Say("reply-why-nothing", {"reason": "none"}))

@@ -5,7 +5,7 @@
 from __future__ import annotations
 
 import re
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from functools import cache, partial
 
 from planning.potluck import Answer
@@ -86,7 +86,7 @@ _FEWER = re.compile(
 _HYPHENED = re.compile(r"-(?=(?:intolerant|intolerance|allergy|allergic|sensitive)\b)", re.IGNORECASE)
 
 
-__all__ = ["for_us", "message_of", "overheard", "people", "read", "same_here"]
+__all__ = ["as_to_the_board", "for_us", "message_of", "overheard", "people", "read", "same_here"]
 
 
 def message_of(text: str) -> Message:
@@ -100,7 +100,9 @@ def message_of(text: str) -> Message:
     return wrapping.unwrapped(message)
 
 
-def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[str]]:
+def read(
+    message: Message, context: ReplyContext, below: Below | None = None
+) -> tuple[list[Intent], list[str]]:
     """All that the message says for us, and the reasons for what was passed over."""
     found: list[Intent] = []
     passed: list[str] = []
@@ -141,8 +143,9 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
     found = whole.settled(message, found, context)
     found = spelling.less_sure(message, found)
     if not chatted.addressed:
-        addressed, unheard = _as_to_the_board(message, chatted)
-        answered = [] if unheard else open_chat.composed(message, addressed, chatted)
+        below = below or as_to_the_board(message, chatted)
+        addressed = below.found
+        answered = [] if below.passed else open_chat.composed(message, addressed, chatted)
         if answered and not any(isinstance(i, DropPromise) for i in found):
             return answered, passed
         if not plain:
@@ -169,12 +172,13 @@ _THEY_DID = re.compile(
 """ "3 of us watched it" tells of what was."""
 
 
-def overheard(message: Message, context: ReplyContext) -> bool:
-    """Whether what was said to nobody in the open group is to be taken as written to the bot."""
+def overheard(message: Message, below: Below, context: ReplyContext) -> bool:
+    """Whether what was said to nobody in the open group is to be taken as written to the bot; `below` is what it says
+    as to the board."""
     if context.replying_to is not None or message.quoted or traps.joking(message) or _THEY_DID.search(message.plain):
         return False
-    found, unheard = _as_to_the_board(message, context)
-    if unheard:
+    found = below.found
+    if below.passed:
         return False
     if arrivals.for_us(message, found, context):
         return True
@@ -229,11 +233,21 @@ def _clause(context: ReplyContext, part: Sentence, found: list[Intent]) -> None:
         found[:] = clause
 
 
-def _as_to_the_board(message: Message, context: ReplyContext) -> tuple[list[Intent], list[str]]:
+@dataclass(frozen=True)
+class Below:
+    """What a message in the open group would say below the board: as `read` tells it, and the message it took from."""
+
+    found: list[Intent]
+    passed: list[str]
+    message: Message
+
+
+def as_to_the_board(message: Message, context: ReplyContext) -> Below:
     """What the message would say below the board, though nobody wrote to the bot; a long one says nothing."""
+    fresh = open_chat.again(message)
     if sum(len(s.tokens) for s in message.sentences) > MOST_WORDS:
-        return [], []
-    return read(open_chat.again(message), replace(context, replying_to="board"))
+        return Below([], [], fresh)
+    return Below(*read(fresh, replace(context, replying_to="board")), fresh)
 
 
 def _in_the_open(message: Message, found: list[Intent], context: ReplyContext, *, supper: bool = False) -> list[Intent]:

@@ -19,6 +19,7 @@ from planning.potluck import Answer
 from planning.replies.english import doubt
 from planning.replies.english.lexicon import singulars, words
 from planning.replies.english.nouns import known_thing
+from planning.replies.english.open_chat import LONE
 from planning.replies.intents import (
     AddPerson,
     AddPromise,
@@ -46,8 +47,6 @@ MOST_WORDS = 60
 """A longer message is a story."""
 _WORD = re.compile(r"\w")
 _KIN = ("kin", "kins", "guestkin")
-_LONE = frozenset(("yes", "no", "sure", "ok", "in", "maybe", "coming", "out", "nope", "yep", "yeah", "same", "perhaps"))
-"""Words that may answer anybody's question."""
 
 
 def features(message: Message, found: Sequence[Intent], context: ReplyContext) -> frozenset[str]:
@@ -137,7 +136,7 @@ def for_us(message: Message, found: Sequence[Intent], context: ReplyContext) -> 
     if not mine or all(isinstance(i, (SetNeeds, SetAnswer)) and i.confidence < 0.6 for i in mine):
         return False
     plain = [t.plain for s in message.sentences for t in s.tokens if _WORD.match(t.plain)]
-    if len(plain) < 2 or (len(plain) < 3 and set(plain) & _LONE):
+    if len(plain) < 2 or (len(plain) < 3 and set(plain) & LONE):
         return False
     kinds = {type(i) for i in found if not getattr(i, "implied", False)}
     if not any(isinstance(i, (AddPromise, SetNeeds)) for i in found) and _says_more(message, found, context):

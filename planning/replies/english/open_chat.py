@@ -106,7 +106,7 @@ _ELSEWHERE = re.compile(
     r"|sec|bit|way|soon|phone|later|early|parking|parked|make that|(?:mon|tues|wednes|thurs)day|at [0-9:]+|by (?:[0-9:]+|ten|noon)|in [0-9]+) "
 )
 """Said of another day or place, or of right now."""
-_LONE = frozenset(("yes", "no", "sure", "ok", "in", "maybe", "coming", "out", "nope", "yep", "yeah", "same", "perhaps"))
+LONE = frozenset(("yes", "no", "sure", "ok", "in", "maybe", "coming", "out", "nope", "yep", "yeah", "same", "perhaps"))
 """Words that may answer anybody's question."""
 
 
@@ -136,7 +136,7 @@ def composed(message: Message, found: Sequence[Intent], context: ReplyContext) -
     if not context.near_board or context.answer is not Answer.NONE or needs or brings:
         return []
     words = [t.plain for s in message.sentences for t in s.tokens if t.plain[0].isalnum()]
-    if len(words) < 2 or (len(words) < 3 and set(words) & _LONE and party is None):
+    if len(words) < 2 or (len(words) < 3 and set(words) & LONE and party is None):
         return []
     return _sure_of(found, context)
 
