@@ -9,8 +9,9 @@ apply. What they put in is of our own making; chance is drawn from the sentence 
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import replace
+from functools import partial
 from random import Random
 
 from planning.replies.english.nouns import known_thing
@@ -68,11 +69,12 @@ SAID_OTHERWISE = (
 _WORD = re.compile(r"[A-Za-z]{5,}")
 
 
-def _told(line: Line, text: str) -> Line | None:
+def told(line: Line, text: str) -> Line | None:
+    """The line with this text; None where nothing of it changed or is left."""
     return None if text == line.text or not text.strip() else replace(line, text=text)
 
 
-def _low(text: str) -> str:
+def low(text: str) -> str:
     """The first letter small, unless it begins a name or is "I"."""
     word = re.split(r"[^\w]", text, maxsplit=1)[0]
     return text if word in ("I", "Pat", "Mei", "Ravi") or word.isupper() else text[:1].lower() + text[1:]
@@ -83,9 +85,10 @@ def _names_in(line: Line) -> set[str]:
     return {w for _, value in line.expected for w in re.findall(r"\w+", value.lower())}
 
 
-def opener(line: Line, chance: Random) -> Line | None:
-    start = chance.choice(OPENERS)
-    return _told(line, start + (line.text if start.rstrip()[-1] in ".!:" else _low(line.text)))
+def opened(line: Line, chance: Random, openers: Sequence[str]) -> Line | None:
+    """One of these words in front."""
+    start = chance.choice(openers)
+    return told(line, start + (line.text if start.rstrip()[-1] in ".!:" else low(line.text)))
 
 
 def wrapped(line: Line, chance: Random) -> Line | None:
@@ -95,25 +98,22 @@ def wrapped(line: Line, chance: Random) -> Line | None:
     text = line.text.rstrip(" .") if not wrap.startswith("{} ") else line.text
     if wrap == "Hello! {} Best wishes" and text[-1:] not in ".!":
         text += "."
-    return _told(line, wrap.format(text if wrap.startswith("{}") or wrap[0:5] == "Hello" else _low(text)))
+    return told(line, wrap.format(text if wrap.startswith("{}") or wrap[0:5] == "Hello" else low(text)))
 
 
-def chatter_behind(line: Line, chance: Random) -> Line | None:
+def tailed(line: Line, chance: Random, tails: Sequence[str]) -> Line | None:
+    """One of these sentences of chatter behind."""
     end = line.text.rstrip()
-    return _told(line, end + ("" if end[-1:] in ".!?…)" else ".") + " " + chance.choice(TAILS))
+    return told(line, end + ("" if end[-1:] in ".!?…)" else ".") + " " + chance.choice(tails))
 
 
-def chatter_before(line: Line, chance: Random) -> Line | None:
-    return _told(line, chance.choice([t for t in TAILS if t[-1] in ".!"]) + " " + line.text)
+def headed(line: Line, chance: Random, tails: Sequence[str]) -> Line | None:
+    """One of these sentences of chatter before, if it is a whole one."""
+    return told(line, chance.choice([t for t in tails if t[-1] in ".!"]) + " " + line.text)
 
 
-def typo(line: Line, chance: Random) -> Line | None:
-    """One slip in a longer word that is neither dish nor name: a neighbouring key, a letter lost, doubled or swapped."""
-    kept = _names_in(line)
-    spots = [
-        m for m in _WORD.finditer(line.text)
-        if m[0].islower() and m[0] not in kept and m[0].rstrip("s") not in kept and known_thing(m[0])[1] < 0.5
-    ]  # fmt: skip
+def slipped(line: Line, chance: Random, spots: Sequence[re.Match[str]]) -> Line | None:
+    """One slip in one of these words: a neighbouring key, a letter lost, doubled or swapped."""
     if not spots:
         return None
     spot = chance.choice(spots)
@@ -124,7 +124,17 @@ def typo(line: Line, chance: Random) -> Line | None:
         word[:at] + word[at] + word[at:],
         word[:at] + word[at + 1] + word[at] + word[at + 2 :],
     )
-    return _told(line, line.text[: spot.start()] + chance.choice(slips) + line.text[spot.end() :])
+    return told(line, line.text[: spot.start()] + chance.choice(slips) + line.text[spot.end() :])
+
+
+def typo(line: Line, chance: Random) -> Line | None:
+    """One slip in a longer word that is neither dish nor name."""
+    kept = _names_in(line)
+    spots = [
+        m for m in _WORD.finditer(line.text)
+        if m[0].islower() and m[0] not in kept and m[0].rstrip("s") not in kept and known_thing(m[0])[1] < 0.5
+    ]  # fmt: skip
+    return slipped(line, chance, spots)
 
 
 def no_subject(line: Line, chance: Random) -> Line | None:
@@ -132,11 +142,11 @@ def no_subject(line: Line, chance: Random) -> Line | None:
     text = re.sub(r"^(?:I'm|I am|We're|We are) (?=\w+ing\b)", "", line.text, flags=re.IGNORECASE)
     text = re.sub(r"^(?:I'll|We'll) ", "will ", text, flags=re.IGNORECASE)
     text = re.sub(r"^(?:I|We) (?=can|could|will|won't|might|would)", "", text, flags=re.IGNORECASE)
-    return _told(line, text)
+    return told(line, text)
 
 
 def no_apostrophes(line: Line, chance: Random) -> Line | None:
-    return _told(line, re.sub(r"(?<=\w)['’](?=\w)", "", line.text))
+    return told(line, re.sub(r"(?<=\w)['’](?=\w)", "", line.text))
 
 
 def written_out(line: Line, chance: Random) -> Line | None:
@@ -147,7 +157,7 @@ def written_out(line: Line, chance: Random) -> Line | None:
         (r"\b([Ii])t's\b", r"\1t is"), (r"\b([Tt])hat's\b", r"\1hat is"),
     ):  # fmt: skip
         text = re.sub(short, long, text)
-    return _told(line, text)
+    return told(line, text)
 
 
 def street(line: Line, chance: Random) -> Line | None:
@@ -161,47 +171,47 @@ def street(line: Line, chance: Random) -> Line | None:
         return STREET.get(word, match[0])
 
     text = re.sub(r"[A-Za-z]+", short, line.text)
-    return _told(line, text)
+    return told(line, text)
 
 
 def new_lines(line: Line, chance: Random) -> Line | None:
-    return _told(line, re.sub(r"(?<=[a-z]), | - |(?<=[a-z])\. ", "\n", line.text)) if "(" not in line.text else None
+    return told(line, re.sub(r"(?<=[a-z]), | - |(?<=[a-z])\. ", "\n", line.text)) if "(" not in line.text else None
 
 
 def small(line: Line, chance: Random) -> Line | None:
-    return _told(line, line.text.lower())
+    return told(line, line.text.lower())
 
 
 def titled(line: Line, chance: Random) -> Line | None:
     """As a phone writes: every sentence with a capital letter and a full stop."""
     text = re.sub(r"(^|[.!?]\s+)([a-z])", lambda m: m[1] + m[2].upper(), line.text)
-    return _told(line, text if text[-1:] in ".!?…)" else text + ".")
+    return told(line, text if text[-1:] in ".!?…)" else text + ".")
 
 
 def no_commas(line: Line, chance: Random) -> Line | None:
     """Commas left out, but in lists of ages and dishes."""
-    return _told(line, re.sub(r"(?<=[a-z]), (?=(?:i|we|but|and|so|my|it|that|thanks|sorry|can)\b)", " ", line.text))
+    return told(line, re.sub(r"(?<=[a-z]), (?=(?:i|we|but|and|so|my|it|that|thanks|sorry|can)\b)", " ", line.text))
 
 
 def dashes(line: Line, chance: Random) -> Line | None:
-    return _told(line, re.sub(r"(?<=[a-z]), ", " - ", line.text, count=1))
+    return told(line, re.sub(r"(?<=[a-z]), ", " - ", line.text, count=1))
 
 
 def turned(line: Line, chance: Random) -> Line | None:
     """Two sentences, or two halves of one that tell different things, in the other order."""
     parts = re.split(r"(?<=[.!]) ", line.text)
     if len(parts) == 2 and not re.match(r"(?:But|And|So|It|They|He|She|That|We'll|Just|No|Not|Or|Only|This|Maybe)\b", parts[1]):
-        return _told(line, f"{parts[1].rstrip('.')}. {parts[0]}")
+        return told(line, f"{parts[1].rstrip('.')}. {parts[0]}")
     halves = re.split(r", (?:and )?(?=(?:I|we|I'll|we'll|I'm|we're|bringing|coming)\b)", line.text)
     if len(halves) == 2 and len({k for k, _ in line.expected}) > 1 and not re.search(r"\b(?:but|it|if|so|they|who)\b", line.text):
-        return _told(line, f"{halves[1].rstrip('.!')}, {_low(halves[0])}")
+        return told(line, f"{halves[1].rstrip('.!')}, {low(halves[0])}")
     return None
 
 
 def other_names(line: Line, chance: Random) -> Line | None:
     """The same said of people of other names; the ids stay (see NAMES)."""
     text = re.sub(r"\bMei Lin\b|\bMei\b", "Bashir", re.sub(r"\bPat\b", "Oksana", line.text))
-    return _told(line, text)
+    return told(line, text)
 
 
 def _dishes() -> dict[str, list[str]]:
@@ -254,14 +264,14 @@ IN_WORDS = {
 def numbers_in_words(line: Line, chance: Random) -> Line | None:
     if any((k == "bring" and v.split("|")[3]) or k in ("heat", "late") for k, v in line.expected):
         return None
-    return _told(line, re.sub(r"(?<![\d:./x+-])\b\d{1,2}\b(?![\d:./x%-])", lambda m: IN_WORDS.get(m[0], m[0]), line.text))
+    return told(line, re.sub(r"(?<![\d:./x+-])\b\d{1,2}\b(?![\d:./x%-])", lambda m: IN_WORDS.get(m[0], m[0]), line.text))
 
 
 def numbers_in_digits(line: Line, chance: Random) -> Line | None:
     if any((k == "bring" and v.split("|")[3]) or k in ("heat", "late", "add") for k, v in line.expected):
         return None
     digits = {w: d for d, w in IN_WORDS.items() if d != "1"}
-    return _told(line, re.sub(r"\b[a-z]+\b(?!-)", lambda m: digits.get(m[0], m[0]), line.text))
+    return told(line, re.sub(r"\b[a-z]+\b(?!-)", lambda m: digits.get(m[0], m[0]), line.text))
 
 
 def otherwise(line: Line, chance: Random) -> Line | None:
@@ -270,11 +280,12 @@ def otherwise(line: Line, chance: Random) -> Line | None:
     if not fits:
         return None
     pattern, ways = chance.choice(fits)
-    return _told(line, re.sub(pattern, chance.choice(ways), line.text, count=1, flags=re.IGNORECASE))
+    return told(line, re.sub(pattern, chance.choice(ways), line.text, count=1, flags=re.IGNORECASE))
 
 
 WAYS: dict[str, Way] = {
-    "opener": opener, "wrapped": wrapped, "chatter behind": chatter_behind, "chatter before": chatter_before,
+    "opener": partial(opened, openers=OPENERS), "wrapped": wrapped,
+    "chatter behind": partial(tailed, tails=TAILS), "chatter before": partial(headed, tails=TAILS),
     "typo": typo, "no subject": no_subject, "no apostrophes": no_apostrophes, "written out": written_out,
     "street": street, "new lines": new_lines, "small letters": small, "capitals and stops": titled,
     "no commas": no_commas, "dashes": dashes, "turned round": turned, "other names": other_names,

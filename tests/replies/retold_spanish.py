@@ -6,12 +6,13 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from functools import partial
 from random import Random
 
 from planning.replies.spanish.lexicon import PLAIN
 from planning.replies.spanish.names import known_dish
 from tests.replies.corpus import Line
-from tests.replies.retold import KEYS, Way, dashes, new_lines, small, titled
+from tests.replies.retold import Way, dashes, headed, low, new_lines, opened, slipped, small, tailed, titled, told
 
 OPENERS = (
     "Hola! ", "Buenas, ", "Buenas tardes a todos. ", "Perdón por la tardanza: ", "Acabo de ver esto! ", "Pues ", "Bueno, ",
@@ -48,28 +49,14 @@ STREET = {"que": "q", "por": "x", "para": "pa", "también": "tb", "porque": "xq"
 _WORD = re.compile(r"[A-Za-zñáéíóúü]{6,}")
 
 
-def _told(line: Line, text: str) -> Line | None:
-    return None if text == line.text or not text.strip() else replace(line, text=text)
-
-
-def _low(text: str) -> str:
-    word = re.split(r"[^\w]", text, maxsplit=1)[0]
-    return text if word in ("Pat", "Mei", "Ravi") or word.isupper() else text[:1].lower() + text[1:]
-
-
 def _kept(line: Line) -> set[str]:
     return {w.translate(PLAIN) for _, value in line.expected for w in re.findall(r"\w+", value.lower())}
 
 
 def no_accents(line: Line, chance: Random) -> Line | None:
     kept = [(k, v.translate(PLAIN)) if k in ("bring", "add", "move", "top") else (k, v) for k, v in line.expected]
-    told = _told(line, line.text.translate(PLAIN).replace("¿", "").replace("¡", ""))
-    return replace(told, expected=frozenset(kept)) if told is not None else None
-
-
-def opener(line: Line, chance: Random) -> Line | None:
-    start = chance.choice(OPENERS)
-    return _told(line, start + (line.text if start.rstrip()[-1] in ".!:" else _low(line.text)))
+    made = told(line, line.text.translate(PLAIN).replace("¿", "").replace("¡", ""))
+    return replace(made, expected=frozenset(kept)) if made is not None else None
 
 
 def wrapped(line: Line, chance: Random) -> Line | None:
@@ -79,16 +66,7 @@ def wrapped(line: Line, chance: Random) -> Line | None:
     text = line.text.rstrip(" .")
     if wrap.startswith("Hola") and text[-1:] not in ".!":
         text += "."
-    return _told(line, wrap.format(text if wrap[0] in "{HS" else _low(text)))
-
-
-def chatter_behind(line: Line, chance: Random) -> Line | None:
-    end = line.text.rstrip()
-    return _told(line, end + ("" if end[-1:] in ".!?…)" else ".") + " " + chance.choice(TAILS))
-
-
-def chatter_before(line: Line, chance: Random) -> Line | None:
-    return _told(line, chance.choice([t for t in TAILS if t[-1] in ".!"]) + " " + line.text)
+    return told(line, wrap.format(text if wrap[0] in "{HS" else low(text)))
 
 
 def typo(line: Line, chance: Random) -> Line | None:
@@ -97,17 +75,7 @@ def typo(line: Line, chance: Random) -> Line | None:
         m for m in _WORD.finditer(line.text)
         if m[0].islower() and m[0].translate(PLAIN) not in kept and known_dish(m[0].translate(PLAIN)) is None
     ]  # fmt: skip
-    if not spots:
-        return None
-    spot = chance.choice(spots)
-    word, at = spot[0], chance.randrange(1, len(spot[0]) - 1)
-    slips = (
-        word[:at] + chance.choice(KEYS.get(word[at], "x")) + word[at + 1 :],
-        word[:at] + word[at + 1 :],
-        word[:at] + word[at] + word[at:],
-        word[:at] + word[at + 1] + word[at] + word[at + 2 :],
-    )
-    return _told(line, line.text[: spot.start()] + chance.choice(slips) + line.text[spot.end() :])
+    return slipped(line, chance, spots)
 
 
 def by_ear(line: Line, chance: Random) -> Line | None:
@@ -120,12 +88,12 @@ def by_ear(line: Line, chance: Random) -> Line | None:
             return word
         return word.replace("v", "b").replace("qu", "k").replace("ll", "y").removeprefix("h")
 
-    return _told(line, re.sub(r"[\wñáéíóúü]+", heard, line.text))
+    return told(line, re.sub(r"[\wñáéíóúü]+", heard, line.text))
 
 
 def street(line: Line, chance: Random) -> Line | None:
     kept = _kept(line)
-    return _told(
+    return told(
         line,
         re.sub(r"[\wñáéíóú]+", lambda m: m[0] if m[0].translate(PLAIN) in kept else STREET.get(m[0], m[0]), line.text),
     )
@@ -139,12 +107,12 @@ def said_otherwise(line: Line, chance: Random) -> Line | None:
     to = chance.choice(words)
     if "alérgica" in to and any("!!" in v for k, v in line.expected if k == "needs"):
         return None
-    told = _told(line, re.sub(pattern, to, line.text, count=1, flags=re.IGNORECASE))
-    if told is not None and to.startswith("muy alérg"):
+    made = told(line, re.sub(pattern, to, line.text, count=1, flags=re.IGNORECASE))
+    if made is not None and to.startswith("muy alérg"):
         return replace(
-            told, expected=frozenset((k, v.replace("!", "!!") if k == "needs" else v) for k, v in line.expected)
+            made, expected=frozenset((k, v.replace("!", "!!") if k == "needs" else v) for k, v in line.expected)
         )
-    return told
+    return made
 
 
 DISHES = (
@@ -200,12 +168,12 @@ def other_numbers(line: Line, chance: Random) -> Line | None:
 
 def other_names(line: Line, chance: Random) -> Line | None:
     text = re.sub(r"\bMei(?: Lin)?\b", "Bruno", re.sub(r"\bPat\b", "Itziar", line.text))
-    return _told(line, text)
+    return told(line, text)
 
 
 WAYS_ES: dict[str, Way] = {
-    "no accents": no_accents, "small letters": small, "as a phone writes": titled, "an opener": opener, "wrapped": wrapped,
-    "chatter behind": chatter_behind, "chatter before": chatter_before, "one typo": typo, "by ear": by_ear, "street": street,
+    "no accents": no_accents, "small letters": small, "as a phone writes": titled, "an opener": partial(opened, openers=OPENERS),
+    "wrapped": wrapped, "chatter behind": partial(tailed, tails=TAILS), "chatter before": partial(headed, tails=TAILS), "one typo": typo, "by ear": by_ear, "street": street,
     "said otherwise": said_otherwise, "another dish": other_dish, "other numbers": other_numbers, "other names": other_names,
     "new lines": new_lines, "dashes": dashes,
 }  # fmt: skip
