@@ -180,7 +180,7 @@ def _weather(turn: Turn, found: Judged, *, asked: bool) -> None:
     temp = round(outside.f)
     turn.say(
         "sit-weather", set="yes" if new else "no", hot="yes" if hot else "no", temp=temp,
-        temp_c=round((temp - 32) * 5 / 9), metric=_metric(turn), dishes=dishes, n=len(dishes) if hot else 0,
+        temp_c=celsius(temp), metric=_metric(turn), dishes=dishes, n=len(dishes) if hot else 0,
         source=source_words(turn, "TIME-02" if hot else "TIME-01"), buttons=[[turn.undo_button()]] if new else (),
     )  # fmt: skip
 
