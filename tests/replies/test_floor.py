@@ -15,12 +15,14 @@ TENTH = "corpus_tenth.tsv"
 and line breaks were read, still unseen), a silent one in 0.829 (0.840), 0.538 (0.568) of what was said to the bot was
 understood, and 0.927 of the chatter was left alone. Every second line was mended by first; on the others, unseen,
 those mends changed nothing."""
+TWELFTH = "corpus_twelfth.tsv"
+"""Written by somebody who has not seen the reader; not looked at yet, so without a floor."""
 
 
 @cache
 def outcomes() -> tuple[Outcome, ...]:
-    """What is read of all files but the two newest."""
-    return tuple(outcome(line) for line in lines() if line.file not in (NEWEST, TENTH))
+    """What is read of all files but the newest."""
+    return tuple(outcome(line) for line in lines() if line.file not in (NEWEST, TENTH, TWELFTH))
 
 
 @cache
