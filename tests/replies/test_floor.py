@@ -15,6 +15,8 @@ TENTH = "corpus_tenth.tsv"
 and line breaks were read, still unseen), a silent one in 0.829 (0.840), 0.538 (0.568) of what was said to the bot was
 understood, and 0.927 of the chatter was left alone. Every second line was mended by first; on the others, unseen,
 those mends changed nothing."""
+ELEVENTH = "corpus_eleventh.tsv"
+"""Written by somebody who has not seen the reader; no floor (0) until it has been looked at once."""
 TWELFTH = "corpus_twelfth.tsv"
 """Written by somebody who has not seen the reader; not looked at yet, so without a floor."""
 
@@ -22,7 +24,7 @@ TWELFTH = "corpus_twelfth.tsv"
 @cache
 def outcomes() -> tuple[Outcome, ...]:
     """What is read of all files but the newest."""
-    return tuple(outcome(line) for line in lines() if line.file not in (NEWEST, TENTH, TWELFTH))
+    return tuple(outcome(line) for line in lines() if line.file not in (NEWEST, TENTH, ELEVENTH, TWELFTH))
 
 
 @cache
