@@ -25,6 +25,7 @@ from planning.replies.english import (
     illness,
     inside,
     kin,
+    kintold,
     listening,
     needs,
     offers,
@@ -97,7 +98,7 @@ def message_of(text: str) -> Message:
     slips = spelling.slips(fixed, _expand())
     message = cut(fixed, _expand() | slips if slips else _expand(), neutral(), _IS_BEFORE, typed.written(fixed))
     message = replace(message, mended=frozenset(slips), numbered=typed.numbered(text))
-    return wrapping.unwrapped(message)
+    return kintold.parted(wrapping.unwrapped(message))
 
 
 def read(

@@ -27,6 +27,7 @@ from planning.replies.intents import (
 from planning.replies.spanish import (
     answers,
     doubt,
+    kintold,
     needs,
     offers,
     open_chat,
@@ -75,7 +76,7 @@ def message_of(text: str) -> SpanishMessage:
         while tokens and tokens[0].plain in (":", ",", "-"):
             tokens = tokens[1:]
         if tokens:
-            sentences += _at_signs(tokens, text, sentence.question)
+            sentences += [p for one in _at_signs(tokens, text, sentence.question) for p in kintold.parts(one)]
     plain = " . ".join(s.text.strip() for s in sentences)
     return SpanishMessage(tuple(sentences), plain, made.quoted, made.symbols, text, mended=frozenset(slips))
 
