@@ -54,6 +54,8 @@ class Reading:
     """What stands behind a command, or the whole text of a free message."""
     about: str | None = None
     """What the replied-to message was about ("board", "question:when", "reminder:bring", ...)."""
+    echoed: str = ""
+    """What somebody else said just before, where these words only say "me too"."""
     link: tuple[str, ...] = ()
     handled: bool = False
     toast_: Toast = field(default_factory=Toast)

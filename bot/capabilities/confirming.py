@@ -80,7 +80,7 @@ async def ask_back(turn: Turn, reading: Reading, understood: Understood) -> None
     data = {
         "words": turn.words[:1000],
         "place": place_of(turn) or "",
-        "replied": turn.event.reply_text[:1000],
+        "replied": (turn.echoed or turn.event.reply_text)[:1000],
         "done": [_mark(i) for i in reading.now],
         "seen": _seen(turn),
     }

@@ -14,11 +14,14 @@ from bot.registry import Registry
 from bot.understood import Understood, act, context, place_of, say_understood
 from bot.understood.asked import answer_question
 from bot.understood.consequences import tell_host
+from bot.understood.echoes import said_before_it
 from planning.changes import Refusal
 from planning.potluck import Answer, Stage
-from planning.replies import Ask, CallOff, Intent, Late, MoveTo, Reading, SetAnswer, SetNeeds, Undo, read
+from planning.replies import Ask, CallOff, Intent, Late, MoveTo, Reading, SetAnswer, SetNeeds, Undo, echo, read
 
 MOST_READ = 4096
+SAID = 300
+"""So many characters of a message are kept beside what came of it, for who says "me too"."""
 LINE_KEPT = timedelta(seconds=30)
 """In a rush a line that could only come later is left out: the reaction and the board say it, too."""
 CAN_NOT_EAT = re.compile(
@@ -44,12 +47,28 @@ async def read_words(turn: Turn) -> None:
             raise Refusal("refused-cancelled" if turn.potluck.stage is Stage.CANCELLED else "refused-over")
         return
     said_before = event.reply_text[:MOST_READ]
-    reading = read(turn.words[:MOST_READ], context(turn, replying_to=place, replied_text=said_before))
+    reading = await _read_echo(turn, place)
+    if reading is None:
+        reading = read(turn.words[:MOST_READ], context(turn, replying_to=place, replied_text=said_before))
     await take(turn, reading, addressed=place is not None and place != "person")
     if event.kind == "edited" and turn.changed and not turn.handled:
         # Only the taking back is left of it: that must not happen without a word.
         turn.handled = True
         turn.say("edited-away", buttons=[[turn.undo_button()]])
+
+
+async def _read_echo(turn: Turn, place: str | None) -> Reading | None:
+    """ "Same here" below our answer to somebody, or right after what we read of them: what they said of themselves."""
+    if place == "person" or turn.private or echo(turn.words, turn.voice.language) is None:
+        return None
+    turn.echoed = await said_before_it(turn)
+    if not turn.echoed:
+        return None
+    reading = read(turn.words, context(turn, replying_to="person", replied_text=turn.echoed))
+    if not reading.intents:
+        turn.echoed = ""
+        return None
+    return reading
 
 
 async def _edit_of_something_read(turn: Turn) -> bool:
@@ -132,7 +151,7 @@ async def carry_out(turn: Turn, reading: Reading, intents: Sequence[Intent]) -> 
         await turn.tell(taker, "told-given", by=turn.event.person.name, dish=dish)
     words = reading.why.facts.get("words")
     if words and understood.lines:
-        turn.tag_action(read=str(words)[:120])
+        turn.tag_action(read=str(words)[:120], said=(turn.echoed or turn.words)[:SAID], chat=turn.event.chat_id)
     left = came and any(isinstance(i, SetAnswer) and i.who == turn.me and i.answer is Answer.NO for i in intents)
     gone = [p for p in before if turn.potluck.promise(p.id) is None]
     if left or gone:

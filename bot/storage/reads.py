@@ -37,6 +37,12 @@ _last_action = (
     .order_by(t.action.c.id.desc())
     .limit(1)
 )
+_latest_actions = (
+    select(t.action)
+    .where(t.action.c.potluck_id == bindparam("p_id"), t.action.c.undone.is_(False))
+    .order_by(t.action.c.id.desc())
+    .limit(bindparam("p_most"))
+)
 _actions_since = (
     select(t.action)
     .where(t.action.c.potluck_id == bindparam("p_id"), t.action.c.id > bindparam("p_after"))
@@ -144,6 +150,12 @@ class Reads(Base):
         params = {"p_id": potluck_id, "p_actor": actor}
         row = await self._runner.glance(lambda conn: first(conn, _last_action, params))
         return None if row is None else action_from(row)
+
+    async def latest_actions(self, potluck_id: str, most: int) -> tuple[Action, ...]:
+        """The newest things anybody did to a potluck that were not undone, newest first."""
+        params = {"p_id": potluck_id, "p_most": most}
+        rows = await self._runner.glance(lambda conn: ask(conn, _latest_actions, params))
+        return tuple(action_from(r) for r in rows)
 
     async def actions_since(self, potluck_id: str, after_id: int = 0) -> tuple[Action, ...]:
         """What was done after the action with this id, oldest first."""

@@ -57,6 +57,8 @@ def _near_board(turn: Turn) -> bool:
 def place_of(turn: Turn) -> str | None:
     """Where the words stand, in the reader's terms."""
     event = turn.event
+    if turn.echoed:
+        return "person"
     if turn.about in ABOUT_THE_POTLUCK:
         return "bot"
     if turn.about == "board" or (turn.about or "").startswith("question:"):

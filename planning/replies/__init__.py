@@ -15,12 +15,13 @@ from planning.potluck import Party, Say
 from planning.replies import english, evidence, hosted, intents, spanish, worded
 from planning.replies.asides import contents_beside, told_and_asked, with_contents
 from planning.replies.decide import SURE, decide, tidy, with_implied
+from planning.replies.echoes import echo, read_echo
 from planning.replies.intents import *  # noqa: F403 - the one list of intents is theirs
-from planning.replies.intents import Intent, Reading, ReplyContext, SetAnswer, SetNeeds
+from planning.replies.intents import Intent, Reading, ReplyContext
 from planning.replies.languages import other_language
 from planning.replies.text import Message
 
-__all__ = [*intents.__all__, "read", "read_party", "says_later"]
+__all__ = [*intents.__all__, "echo", "read", "read_party", "says_later"]
 
 Rules = tuple[Callable[[str], Message], Callable[[Message, ReplyContext], tuple[list[Intent], list[str]]]]
 
@@ -63,9 +64,9 @@ def _read(text: str, context: ReplyContext, original: str) -> Reading:
     if other is not None and rules_of(other) is not None and (own == "en" or not _understood(own, text, context)):
         own, other = other, None
     message_of, understand = rules_of(own) or LANGUAGES["en"]
+    if (echoed := read_echo(text, context, read)) is not None:
+        return echoed
     message = message_of(text)
-    if own == "en" and (echo := _echo(message, context)) is not None:
-        return echo
     overheard = False
     if own == "en" and context.replying_to is None:
         below = english.as_to_the_board(message, context)
@@ -111,21 +112,6 @@ MOST_UNREAD = 2
 def _understood(language: str, text: str, context: ReplyContext) -> bool:
     message_of, understand = rules_of(language) or LANGUAGES["en"]
     return any(i.confidence >= SURE for i in understand(message_of(text), context)[0])
-
-
-def _echo(message: Message, context: ReplyContext) -> Reading | None:
-    """ "Same here" below somebody's message: what they said of themselves holds for the writer, too."""
-    if not context.replied_text or context.addressed or not english.same_here(message):
-        return None
-    said = read(context.replied_text, replace(context, replying_to="bot", replied_text=""))
-    mine = tuple(
-        replace(i, start=0, end=0) for i in said.intents
-        if isinstance(i, (SetAnswer, SetNeeds)) and i.who == context.writer and i.confidence >= SURE
-        and not getattr(i, "member", None)
-    )  # fmt: skip
-    if not mine or any(isinstance(i, SetNeeds) and i.cleared for i in mine):
-        return Reading(why=Say("reply-why-chatter", {"reason": "unsure"}))
-    return Reading(mine, True, why=Say("reply-why-read", {"words": context.replied_text[:60]}))
 
 
 def says_later(text: str, language: str = "en") -> bool:

@@ -64,3 +64,29 @@ async def test_being_there_in_a_minute_is_no_answer(play):
     played = await play(say("ravi", "I'll be there in a minute"), first=SEES_ALL)
 
     assert [g for g in played.state["guests"] if g["id"] == "ravi" and g["answer"] != "none"] == []
+
+
+async def test_me_too_after_what_was_read_of_somebody_else_holds_for_the_writer(play):
+    played = await play(
+        say("ravi", "I'm in with 2 kids, no peanuts please"),
+        say("mei", "same here"),
+        board("tom", "me too"),
+        first=SEES_ALL,
+    )
+
+    for who in ("mei", "tom"):
+        assert (played.guest(who)["answer"], played.guest(who)["children"]) == ("yes", 0)
+        assert [n["need"] for n in played.guest(who)["needs"]] == ["peanut"]
+
+
+async def test_me_too_to_other_talk_says_nothing_to_us(play):
+    private = {"in": "private"}
+    played = await play(
+        say("ravi", "/start", **private),
+        say("ravi", "I'm coming, allergic to peanuts", **private),
+        say("tom", "I loved that film"),
+        say("mei", "me too"),
+        first=SEES_ALL,
+    )
+
+    assert "mei" not in {g["id"] for g in played.state["guests"]}

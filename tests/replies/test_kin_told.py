@@ -70,3 +70,20 @@ def test_no_food_for_her_in_spanish_is_hers_who_was_named_before() -> None:
     found = read("viene mi mujer, sin sésamo para ella", SPANISH).intents
 
     assert [(i.member, i.needs[0].need) for i in found if isinstance(i, SetNeeds)] == [("mujer", "sesame")]
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["I'm in with 2 kids, no peanuts please", "2 of us, no peanuts", "count us in - but no peanuts for us",
+     "we're coming, can't have peanuts"],
+)  # fmt: skip
+def test_a_food_refused_beside_the_coming_is_noted_at_once(text: str) -> None:
+    reading = read(text, BOARD)
+
+    assert reading.sure
+    assert [n.need for i in reading.intents if isinstance(i, SetNeeds) for n in i.needs] == ["peanut"]
+
+
+@pytest.mark.parametrize("text", ["I'm in, bringing slaw, no nuts", "we're coming with brownies, no nuts"])
+def test_a_food_refused_beside_a_dish_is_no_need(text: str) -> None:
+    assert not any(isinstance(i, SetNeeds) for i in read(text, BOARD).intents)

@@ -87,7 +87,7 @@ _FEWER = re.compile(
 _HYPHENED = re.compile(r"-(?=(?:intolerant|intolerance|allergy|allergic|sensitive)\b)", re.IGNORECASE)
 
 
-__all__ = ["as_to_the_board", "for_us", "message_of", "overheard", "people", "read", "same_here"]
+__all__ = ["as_to_the_board", "for_us", "message_of", "overheard", "people", "read"]
 
 
 def message_of(text: str) -> Message:
@@ -278,16 +278,6 @@ _ORDER = re.compile(
     r"^ (?:(?:please|hey|bot|ok|so|and|,) )*(?:can|could|would|will) you (?:please )?(?:change|make|put|mark|note|update|count|take|remove|set) "
 )
 """A question only in form."""
-_SAME = re.compile(
-    r"^ (?:(?:and|oh|yes|well|ha) ,? ?)*(?:same(?: here| for (?:me|us)| with (?:me|us))?|me too|us too|(?:me|us) as well|ditto|likewise|same same|so (?:am|do|are) (?:i|we)|(?:i|we) (?:am|are|do) (?:too|as well)|count (?:me|us) in too|\+ 1)(?: (?:too|as well|here|then))* $"
-)
-
-
-def same_here(message: Message) -> bool:
-    """Whether the message says no more than that the one before it holds for its writer, too."""
-    return len(message.sentences) == 1 and _SAME.match(message.sentences[0].text) is not None
-
-
 _COMES_OR_NOT = re.compile(r"\b(?:com(?:e|ing)|make it|be there|join|attend|count (?:me|us) out|(?:am|are) out)\b")
 _APPROVING = frozenset("👍✅🙋🙌👌💯🫡✔☑🤝")
 _ASKS_AFTER = re.compile(

@@ -6,6 +6,7 @@ sésamo para ella". What is told of them and their coming are put side by side, 
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from functools import cache
 
 from planning.replies.spanish.lexicon import any_of
@@ -42,9 +43,9 @@ def parts(sentence: Sentence) -> list[Sentence]:
         kin = sentence.tokens[slice(*sentence.token_range(match, "kin"))]
         told = sentence.tokens[slice(*sentence.token_range(match, "told"))]
         begin, _ = sentence.token_range(match, "comes")
-        comes = sentence.tokens[begin:]
-        together = [*comes, *kin] if comes[0].plain == "se" else [*kin, *comes]  # "se apunta mi hermano"
-        return [Sentence(together, False), Sentence([*kin, *told], False)]
+        _, end = sentence.token_range(match, "comes")
+        comes = [replace(sentence.tokens[begin], plain="vienen" if kin[0].plain.endswith("s") else "viene")]
+        return [Sentence([*kin, *comes, *sentence.tokens[end:]], False), Sentence([*kin, *told], False)]
     match = _none_for().search(sentence.text)
     named = list(_kin_before().finditer(sentence.text[: match.start() + 1])) if match is not None else []
     if match is None or not named:
