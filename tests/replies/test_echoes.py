@@ -1,4 +1,4 @@
-""" "Same here" repeats what somebody else said of themselves: their coming and what they can't eat, not their number."""
+""" "Same here" repeats what somebody else said of themselves: their coming and what they can't eat, not how many."""
 
 from __future__ import annotations
 
@@ -81,7 +81,7 @@ def test_the_same_holds_in_spanish(words: str) -> None:
 
 
 @pytest.mark.parametrize(
-    "words", ["same time as last year?", "me too late", "same again please", "the same dish for 12", "it's the same", ""]
+    "words", ["same time as last year?", "me too late", "same again please", "the same dish for 12", ""]
 )
 def test_other_words_are_no_echo(words: str) -> None:
     assert echo(words, "en") is None
