@@ -21,12 +21,14 @@ OPEN = replace(context_of("chat"), language="es")
 NEWEST = "spanish_fourth.tsv"
 """Written by somebody who has not seen the reader; at first sight any change was right in 0.851, a silent one in 0.903,
 and 0.750 of what was said to the bot was understood."""
+SIXTH = "spanish_sixth.tsv"
+"""Written by somebody who has not seen the reader; not looked at yet, so without a floor."""
 FLOORS = (0.98, 0.97)
-"""Of any change and of what was said to the bot, over all files but that one: `python -m tests.replies.report`."""
+"""Of any change and of what was said to the bot, over all files but those: `python -m tests.replies.report`."""
 
 
 def test_the_corpus_is_read_with_few_wrong_changes() -> None:
-    tally = counts([outcome(line) for line in lines("spanish_*.tsv") if line.file != NEWEST])
+    tally = counts([outcome(line) for line in lines("spanish_*.tsv") if line.file not in (NEWEST, SIXTH)])
     right, wrong, missed = (sum(tally[k].values()) for k in ("right", "wrong", "missed"))
 
     assert right / (right + wrong) >= FLOORS[0]
