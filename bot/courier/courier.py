@@ -20,12 +20,14 @@ import telegram
 from bot import log
 from bot.clock import Clock, RealClock
 from bot.courier.board import Boards
-from bot.courier.delivery import Delivery, End, Outcome, reminder_of
+from bot.courier.delivery import Delivery
 from bot.courier.desk import Desk
+from bot.courier.lane import Lane
 from bot.courier.limiter import Limiter
 from bot.courier.metrics import Metrics
 from bot.courier.reminders import Ticker
 from bot.courier.render import Renderer
+from bot.courier.sending import Sending
 from bot.courier.sorter import Sorter
 from bot.courier.waits import Waits
 from bot.storage.errors import StorageTrouble
@@ -80,14 +82,16 @@ class Courier:
         self._clock = Waits(clock)
         self._limiter = Limiter(self._clock, on=limits)
         self._desk = Desk(store, clock, self.owner)
-        self._delivery = Delivery(bot, self._clock, self._limiter, self._desk, self.metrics)
+        self._lane = Lane()
         self._boards = Boards(self, bot, self._clock, self._limiter, self._desk, self.metrics)
         self._ticker = Ticker(self, clock, self._desk, self.metrics)
-        self._sorter = Sorter(self._desk, self._clock, self._hand_over, self._board_is_dirty, self._limiter)
+        self._sorter = Sorter(self._desk, self._clock, self._hand_over, self._board_is_dirty, self._limiter, self._lane)
+        delivery = Delivery(bot, self._clock, self._limiter, self._desk, self.metrics)
+        self._sending = Sending(
+            delivery, self._desk, self._clock, self._lane, self._sorter, self._ticker.say_in_group, self.moved
+        )
         self._chats: dict[int, _Chat] = {}
         self._homes: OrderedDict[str, int] = OrderedDict()
-        self._kinds: OrderedDict[tuple[int, int], str] = OrderedDict()
-        self._failed: list[tuple[int, str, str]] = []
         self._alive = False
 
     # --- life ---
@@ -186,7 +190,7 @@ class Courier:
     def quiet(self) -> bool:
         """Only waits on the clock are left (or nothing)."""
         working = sum(1 for t in self._workers() if not t.done())
-        working -= self._clock.asleep() + self._limiter.in_line
+        working -= self._clock.asleep() + self._limiter.in_line + self._lane.in_line
         return working <= 0 and not self._ticker.busy and not self._sorter.busy
 
     def next_send_at(self) -> datetime | None:
@@ -196,11 +200,10 @@ class Courier:
         return self._ticker.next_at
 
     def reminder_kind(self, chat_id: int, message_id: int) -> str | None:
-        return self._kinds.get((chat_id, message_id))
+        return self._sending.reminder_kind(chat_id, message_id)
 
     def take_failed_reminders(self) -> list[tuple[int, str, str]]:
-        failed, self._failed = self._failed, []
-        return failed
+        return self._sending.take_failed_reminders()
 
     # --- what others in the courier say ---
 
@@ -245,7 +248,7 @@ class Courier:
 
     async def _work(self, chat_id: int, chat: _Chat) -> None:
         try:
-            while self._alive and await self._step(chat_id, chat):
+            while self._alive and await self._step(chat):
                 pass
         except asyncio.CancelledError:
             raise
@@ -256,7 +259,7 @@ class Courier:
             if self._alive and self._chats.get(chat_id) is chat:
                 del self._chats[chat_id]
 
-    async def _step(self, chat_id: int, chat: _Chat) -> bool:
+    async def _step(self, chat: _Chat) -> bool:
         """Do the next thing or wait for it. False: nothing left."""
         chat.news.clear()
         now = self._clock.now()
@@ -265,7 +268,7 @@ class Courier:
         new_board = board is not None and chat.boards[board] <= now and self._boards.never_shown(board)
         try:
             if chat.hand and not new_board:
-                await self._send(chat_id, chat.hand[0])
+                await self._sending.send(chat.hand[0])
                 chat.hand.pop(0)
             elif board is not None and chat.boards[board] <= now:
                 later = await self._boards.refresh(board)
@@ -280,50 +283,6 @@ class Courier:
             _log.warning("storage can't be used now", what=trouble.key, again_in_s=TROUBLE_WAIT_S)
             await self._clock.sleep(TROUBLE_WAIT_S)
         return True
-
-    async def _send(self, chat_id: int, post: Post) -> None:
-        outcome = await self._delivery.deliver(post)
-        if outcome.end is End.SENT:
-            about = reminder_of(post)
-            if about is not None and outcome.message_id is not None:
-                self._kinds[(chat_id, outcome.message_id)] = str(about["kind"])
-                if len(self._kinds) > _HOMES_KNOWN:
-                    self._kinds.popitem(last=False)
-            await self._patiently(lambda: self._desk.sent(post, outcome.message_id))
-            self._sorter.look(posts=True)
-        elif outcome.end in (End.LATER, End.NOT_YET):
-            at = outcome.at or self._clock.now()
-            give = self._desk.again if outcome.end is End.LATER else self._desk.give_back
-            await self._patiently(lambda: give(post, at))
-            self._sorter.look_at(at)
-        elif outcome.end is End.MOVED:
-            assert outcome.new_chat_id is not None
-            await self._desk.again(post, self._clock.now())
-            await self.moved(chat_id, outcome.new_chat_id)
-        elif outcome.end is not End.FENCED:
-            await self._patiently(lambda: self._lost(post, outcome))
-            self._sorter.look(posts=True)
-
-    async def _patiently(self, record: Any) -> None:
-        """How a call ended must be recorded, or it would be made again: no step back here."""
-        while True:
-            try:
-                await record()
-                return
-            except StorageTrouble as trouble:
-                _log.warning("how a message ended can't be recorded now", what=trouble.key, again_in_s=TROUBLE_WAIT_S)
-                await self._clock.sleep(TROUBLE_WAIT_S)
-
-    async def _lost(self, post: Post, outcome: Outcome) -> None:
-        if outcome.end is End.BLOCKED:
-            await self._desk.cannot_dm(post.chat_id)
-            if await self._ticker.say_in_group(post):
-                # It has another way now; nothing was lost.
-                await self._desk.sent(post, None)
-                return
-        if (about := reminder_of(post)) is not None:
-            self._failed = [*self._failed[-999:], (post.chat_id, str(about["kind"]), outcome.why)]
-        await self._desk.given_up(post, outcome.why)
 
     async def _give_back(self) -> None:
         """Claimed, but not begun: the next process need not wait for the claim to run out."""

@@ -7,6 +7,7 @@ from dataclasses import replace
 from datetime import datetime, timedelta
 
 from bot.clock import Clock
+from bot.storage.errors import StorageTrouble
 from bot.storage.pace import Place
 from bot.storage.store import Store
 from bot.storage.values import (
@@ -34,6 +35,7 @@ class Desk:
         self._store = store
         self._clock = clock
         self._owner = owner
+        self._unsure: set[int] = set()
 
     async def release_the_dead(self, of: str | None) -> int:
         """Free what earlier processes held: all others' (`of` None), or those of this replica's name."""
@@ -45,9 +47,9 @@ class Desk:
         """Whether this process has claimed the post."""
         return post.owner == self._owner
 
-    async def claim_posts(self, limit: int) -> tuple[Post, ...]:
+    async def claim_posts(self, limit: int, *, reminders: bool, lapsed: datetime) -> tuple[Post, ...]:
         now = self._clock.now()
-        return await self._store.claim_posts(now, self._owner, now + CLAIM, limit)
+        return await self._store.claim_posts(now, self._owner, now + CLAIM, limit, reminders=reminders, lapsed=lapsed)
 
     async def waiting_posts(self, limit: int) -> tuple[Post, ...]:
         return await self._store.pending_posts(limit)
@@ -55,8 +57,14 @@ class Desk:
     async def begin(self, post: Post, place: Place | None) -> Post | datetime | None:
         """Write down that the call is made now. None: the claim was lost (a process that slept learns it
         here); an instant: other replicas have used up the limits until then."""
-        now = self._clock.now()
-        begun = await self._store.begin_post(post.id, self._owner, now, now + LEASE, place)
+        now, again = self._clock.now(), post.id in self._unsure
+        self._unsure.discard(post.id)
+        try:
+            begun = await self._store.begin_post(post.id, self._owner, now, now + LEASE, place, again=again)
+        except StorageTrouble:
+            # Perhaps written, but no call was made: the next try may find its own beginning.
+            self._unsure.add(post.id)
+            raise
         if not isinstance(begun, int):
             return begun
         return replace(post, tries=begun, state="sending", lease_until=now + LEASE)
@@ -101,9 +109,7 @@ class Desk:
         await self._store.release_board(potluck_id, self._owner)
 
     async def board_shown(self, seen: PotluckPlace, message_id: int | None, *, pinned: bool) -> None:
-        await self._store.board_sent(
-            seen.potluck_id, message_id, pinned, seen.board_dirty_since, chat_id=seen.chat_id
-        )
+        await self._store.board_sent(seen.potluck_id, message_id, pinned, seen.board_dirty_since, chat_id=seen.chat_id)
 
     async def board_posted(self, seen: PotluckPlace, message_id: int) -> None:
         """A new message is the board from now on; it stays dirty until it is pinned or not."""

@@ -9,6 +9,7 @@ from typing import Any
 
 from bot import log
 from bot.courier.desk import Desk
+from bot.courier.lane import Lane
 from bot.courier.limiter import Limiter
 from bot.courier.waits import Waits
 from bot.storage.errors import StorageTrouble
@@ -17,6 +18,10 @@ from bot.storage.values import Post
 _log = log.get("courier")
 
 LOOKED_THROUGH = 1000
+AFTER_TROUBLE = timedelta(seconds=10)
+"""So long after a database came back nobody takes over what others' leases ran out of meanwhile: whoever made
+those calls writes down first how they ended."""
+_NEVER = timedelta(days=1)
 
 
 class Sorter:
@@ -27,12 +32,17 @@ class Sorter:
         hand_over: Callable[[Post], None],
         board_is_dirty: Callable[[str, int], None],
         limiter: Limiter,
+        lane: Lane,
     ) -> None:
         self._desk = desk
         self._clock = clock
         self._hand_over = hand_over
         self._board_is_dirty = board_is_dirty
         self._limiter = limiter
+        self._lane = lane
+        self._trouble = False
+        self._others_from: datetime | None = None
+        """From when on others' leases that ran out are believed again."""
         self._news = asyncio.Event()
         self._posts = self._boards = self._waiting = False
         self._resting = False
@@ -82,9 +92,10 @@ class Sorter:
                 self._waiting = True
             try:
                 await self._look()
+                self._trouble = False
             except StorageTrouble as trouble:
                 _log.warning("storage can't be used now", what=trouble.key)
-                self._posts = self._boards = self._waiting = True
+                self._trouble = self._posts = self._boards = self._waiting = True
                 self.look_at(now + timedelta(seconds=5))
             except Exception:
                 # One fault must not end the sending; the next look comes with the next news or tick.
@@ -105,7 +116,8 @@ class Sorter:
             self._posts = False
             # Only what can leave at once is claimed: what is claimed when a process dies is in doubt.
             places = self._limiter.places()
-            posts = await self._desk.claim_posts(places) if places > 0 else ()
+            reminders, lapsed = self._lane.has_room, self._lapsed()
+            posts = await self._desk.claim_posts(places, reminders=reminders, lapsed=lapsed) if places > 0 else ()
             for post in posts:
                 self._hand_over(post)
             if len(posts) >= places:
@@ -125,3 +137,14 @@ class Sorter:
                 free = post.lease_until if held else post.not_before
                 if free is not None and free > now:
                     self.look_at(free)
+
+    def _lapsed(self) -> datetime:
+        """Whose lease ended by then has no post any more."""
+        now = self._clock.now()
+        if self._trouble:
+            self._others_from = now + AFTER_TROUBLE
+        if self._others_from is None or self._others_from <= now:
+            self._others_from = None
+            return now
+        self.look_at(self._others_from)
+        return now - _NEVER

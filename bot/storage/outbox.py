@@ -35,7 +35,7 @@ _WAITING: list[Any] = [literal_column("'pending'"), *_HELD]
 def _ready_if(state: Any) -> Any:
     return or_(
         and_(state == "pending", or_(_p.not_before.is_(None), _p.not_before <= _now)),
-        and_(state.in_(_HELD), _p.lease_until <= _now),
+        and_(state.in_(_HELD), _p.lease_until <= bindparam("p_lapsed", type_=Instant)),
     )
 
 
@@ -70,11 +70,17 @@ def _claim_of(ready: Any) -> Any:
     )
 
 
-_CLAIM = {
-    "postgresql": _claim_of(_ready),
+_READY = {
+    "postgresql": _ready,
     # The plus keeps SQLite from collecting and sorting all that wait: it reads in the order of the ids and stops.
-    "sqlite": _claim_of(_ready_if(literal_column("+post.state", String))),
+    "sqlite": _ready_if(literal_column("+post.state", String)),
 }
+_no_reminder = _p.reminder_key.is_(None)
+_CLAIM = {
+    **{(dialect, True): _claim_of(ready) for dialect, ready in _READY.items()},
+    **{(dialect, False): _claim_of(and_(ready, _no_reminder)) for dialect, ready in _READY.items()},
+}
+"""By (dialect, whether reminders are asked for)."""
 _waiting = select(t.post).where(_p.state.in_(_WAITING)).order_by(_p.id).limit(bindparam("p_limit"))
 _next_pending = select(func.min(func.coalesce(_p.not_before, 0))).where(_p.state == "pending")
 _count = select(_p.state, func.count()).group_by(_p.state)
@@ -95,22 +101,29 @@ _give_back = (
     .where(_p.id == bindparam("p_id"), _p.owner == bindparam("p_owner"), _p.state == "claimed")
     .values(state="pending", not_before=bindparam("p_before", type_=Instant), owner=None, lease_until=None)
 )
-_mine = (_p.id == bindparam("p_id"), _p.owner == bindparam("p_owner"), _p.state == "claimed")
-_held = select(_p.id).where(*_mine).with_for_update()
-_begin = (
-    update(t.post)
-    .where(*_mine)
-    .values(state="sending", tries=_p.tries + 1, lease_until=bindparam("p_until", type_=Instant))
-    .returning(_p.tries)
-)
+
+
+def _begin_of(*states: str) -> tuple[Any, Any]:
+    """(whether it is ours to begin, locked; the beginning)."""
+    held: list[Any] = [literal_column(f"'{s}'") for s in states]
+    mine = (_p.id == bindparam("p_id"), _p.owner == bindparam("p_owner"), _p.state.in_(held))
+    begin = (
+        update(t.post)
+        .where(*mine)
+        .values(state="sending", tries=_p.tries + 1, lease_until=bindparam("p_until", type_=Instant))
+        .returning(_p.tries)
+    )
+    return select(_p.id).where(*mine).with_for_update(), begin
+
+
+_BEGIN = {False: _begin_of("claimed"), True: _begin_of("claimed", "sending")}
+"""By whether an earlier beginning may have been written although that was not heard of."""
 _release = (
     (update(t.post).where(_p.state == "claimed").values(state="pending", owner=None, lease_until=None), _p.owner),
     (update(t.post).where(_p.state == "sending").values(lease_until=_now), _p.owner),
     (update(t.reminder).where(t.reminder.c.state == "sending").values(lease_until=_now), t.reminder.c.owner),
     (
-        update(t.place)
-        .where(t.place.c.board_owner.is_not(None))
-        .values(board_owner=None, board_lease_until=None),
+        update(t.place).where(t.place.c.board_owner.is_not(None)).values(board_owner=None, board_lease_until=None),
         t.place.c.board_owner,
     ),
 )
@@ -133,12 +146,26 @@ class Outbox(Base):
         rows = await self._runner.glance(lambda conn: ask(conn, _waiting, {"p_limit": limit}))
         return tuple(post_from(r) for r in rows)
 
-    async def claim_posts(self, now: datetime, owner: str, lease_until: datetime, limit: int = 50) -> tuple[Post, ...]:
-        """Take posts that may leave now, at most one a chat (its oldest), oldest first."""
-        if not await self._runner.glance(lambda conn: ask(conn, _any_ready, {"p_now": now})):
+    async def claim_posts(
+        self,
+        now: datetime,
+        owner: str,
+        lease_until: datetime,
+        limit: int = 50,
+        *,
+        reminders: bool = True,
+        lapsed: datetime | None = None,
+    ) -> tuple[Post, ...]:
+        """Take posts that may leave now, at most one a chat (its oldest), oldest first. Without `reminders`
+        chats whose oldest is one are passed over. `lapsed`: a lease that ended by then (default: now) binds
+        nobody."""
+        ready = {"p_now": now, "p_lapsed": lapsed or now}
+        if not await self._runner.glance(lambda conn: ask(conn, _any_ready, ready)):
             return ()
-        params = {"p_now": now, "p_owner": owner, "p_until": lease_until, "p_limit": limit}
-        rows = await self._writer.job(lambda conn: ask(conn, _CLAIM[conn.dialect.name], params), lasting=False)
+        params = {**ready, "p_owner": owner, "p_until": lease_until, "p_limit": limit}
+        rows = await self._writer.job(
+            lambda conn: ask(conn, _CLAIM[conn.dialect.name, reminders], params), lasting=False
+        )
         return tuple(sorted((post_from(r) for r in rows), key=lambda p: p.id))
 
     async def mark_post_sent(self, post_id: int, message: SentMessage | None = None) -> None:
@@ -166,21 +193,30 @@ class Outbox(Base):
         return await self._writer.job(lambda conn: bool(_run(conn, _give_back, params)), lasting=False)
 
     async def begin_post(
-        self, post_id: int, owner: str, now: datetime, lease_until: datetime, place: Place | None = None
+        self,
+        post_id: int,
+        owner: str,
+        now: datetime,
+        lease_until: datetime,
+        place: Place | None = None,
+        *,
+        again: bool = False,
     ) -> int | datetime | None:
         """Write down that the call is made now. How often it has been begun; None when the claim was lost;
-        an instant when replicas share the limits and `place` is not free before (nothing is written then)."""
+        an instant when replicas share the limits and `place` is not free before (nothing is written then).
+        `again`: the last try ended in trouble, nobody knows whether it was written, and no call was made."""
         held = {"p_id": post_id, "p_owner": owner}
         params = {**held, "p_until": lease_until}
         shared = not self._runner.is_sqlite
+        ours, begin = _BEGIN[again]
 
         def work(conn: Connection) -> int | datetime | None:
             if shared and place is not None:
-                if not ask(conn, _held, held):
+                if not ask(conn, ours, held):
                     return None
                 if (free := take_place(conn, place, now)) is not None:
                     return free
-            return next((r.tries for r in ask(conn, _begin, params)), None)
+            return next((r.tries for r in ask(conn, begin, params)), None)
 
         return await self._writer.job(work)
 

@@ -16,6 +16,11 @@ T = TypeVar("T")
 POOL = 8
 """Connections to a database server, each opened when it is first needed and kept."""
 
+IDLE_S = 10.0
+"""So long a transaction may stand still before the server ends it: a frozen process, or one whose machine is
+gone, must not keep its locks from the others."""
+_PATIENTLY = "; SET LOCAL idle_in_transaction_session_timeout = 0"
+"""For what reads one database while it writes another."""
 _TRIES = 5
 
 
@@ -33,7 +38,12 @@ class AsyncRunner:
 
     is_sqlite = False
 
-    def __init__(self, url: str | URL, pool_size: int = POOL) -> None:
+    def __init__(self, url: str | URL, pool_size: int = POOL, idle_s: float = IDLE_S) -> None:
+        settings = {
+            "synchronous_commit": "on",
+            "application_name": "tureen",
+            "idle_in_transaction_session_timeout": f"{round(idle_s * 1000)}ms",
+        }
         self.engine = create_async_engine(
             url,
             # No connections beyond the pool: a new one costs more than waiting for one that knows the statements.
@@ -44,7 +54,7 @@ class AsyncRunner:
             hide_parameters=True,
             # As with SQLite: we say where a transaction begins and ends.
             isolation_level="AUTOCOMMIT",
-            connect_args={"server_settings": {"synchronous_commit": "on", "application_name": "tureen"}},
+            connect_args={"server_settings": settings},
         )
 
     async def _run(self, work: Callable[[Connection], T], begin: str | None = None, *, commit: bool = False) -> T:
@@ -107,10 +117,10 @@ class AsyncRunner:
         return await self._run(work)
 
     async def read(self, work: Callable[[Connection], T], *, heavy: bool = False) -> T:
-        return await self._run(work, "BEGIN ISOLATION LEVEL REPEATABLE READ")
+        return await self._run(work, "BEGIN ISOLATION LEVEL REPEATABLE READ" + _PATIENTLY * heavy)
 
     async def write(self, work: Callable[[Connection], T], *, heavy: bool = False, lasting: bool = True) -> T:
-        begin = "BEGIN" if lasting else "BEGIN; SET LOCAL synchronous_commit = off"
+        begin = ("BEGIN" if lasting else "BEGIN; SET LOCAL synchronous_commit = off") + _PATIENTLY * heavy
         return await self._run(work, begin, commit=True)
 
     async def close(self) -> None:

@@ -193,7 +193,8 @@ async def _row(database: str, driver: Driver, reminded: Reminded, rounds: int, u
     lost = len(book.lost) + len(missing) + max(0, len(silent) - unsure)
     half = len(book.half) + (not sound)
     did = f"{rounds} kills during {driver.sent} updates"
-    return Row("kill -9", database, did, lost, len(doubled) + len(twice), half, tuple(notes))
+    # One process; of its reminders one is on the line at a time.
+    return Row("kill -9", database, did, lost, len(doubled) + len(twice), half, tuple(notes), may_double=rounds)
 
 
 async def rows(args: argparse.Namespace) -> list[Row]:

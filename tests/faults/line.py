@@ -101,6 +101,7 @@ async def on(database: str, guests: int, *, reminders: int, seed: int = 1) -> Ro
     return Row(
         "platform", database, did, lost + len(missing) + max(0, len(silent) - unsure),
         len(doubled), sum(1 for m in words if replies[m] > 1), tuple(notes),
+        may_double=platform.faults["lost"] + platform.faults["half"],
     )  # fmt: skip
 
 

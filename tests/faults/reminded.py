@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 
 from bot.storage import Batch, ChatRecord, PotluckPlace, Store
+from bot.texts import Voice
 from planning.potluck import Potluck, Say
 from planning.reminders import KINDS, reminders
 from tests.faults.platform import SENDS, Platform
@@ -14,6 +15,7 @@ from tests.faults.stage import ZONE
 from tests.faults.table import listed
 
 FIRST_CHAT = -500_000
+SAID = Voice().plain("reminder-start")
 
 
 @dataclass(frozen=True)
@@ -58,7 +60,8 @@ class Reminded:
         return Batch(self.first, chats=tuple(chats), new_potlucks=tuple(new), reminders=tuple(rows))
 
     def sent(self, platform: Platform) -> Counter[int]:
-        return Counter(s.chat for s in platform.log if s.method in SENDS and s.chat in self.chats)
+        """By its words: with one kind the board is posted in the same chat, which is no reminder."""
+        return Counter(s.chat for s in platform.log if s.method in SENDS and s.chat in self.chats and SAID in s.text)
 
     def missing(self, platform: Platform) -> list[int]:
         sent = self.sent(platform)

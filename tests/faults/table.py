@@ -10,7 +10,8 @@ from dataclasses import dataclass
 class Row:
     """`did` says what was done, with counts. `lost`: acknowledged changes or reminders that are not there.
     `doubled`: done twice. `half`: changes of which only a part is there. `notes`: what a reader must know,
-    one line each; every doubled one is listed there."""
+    one line each; every doubled one is listed there. `may_double`: how many the faults explain (one a process
+    and fault); more is bad."""
 
     what: str
     database: str
@@ -19,13 +20,14 @@ class Row:
     doubled: int
     half: int
     notes: tuple[str, ...] = ()
+    may_double: int | None = None
 
     @property
     def bad(self) -> bool:
-        return bool(self.lost or self.half)
+        return bool(self.lost or self.half or (self.may_double is not None and self.doubled > self.may_double))
 
 
-HEAD = ("fault", "database", "lost", "doubled", "half", "what was done")
+HEAD = ("fault", "database", "lost", "doubled", "of at most", "half", "what was done")
 
 
 def listed(what: str, things: Iterable[str]) -> list[str]:
@@ -35,7 +37,18 @@ def listed(what: str, things: Iterable[str]) -> list[str]:
 
 
 def table(rows: Iterable[Row]) -> str:
-    cells = [(r.what, r.database, str(r.lost), str(r.doubled), str(r.half), r.did) for r in rows]
+    cells = [
+        (
+            r.what,
+            r.database,
+            str(r.lost),
+            str(r.doubled),
+            str("" if r.may_double is None else r.may_double),
+            str(r.half),
+            r.did,
+        )
+        for r in rows
+    ]
     widths = [max(len(row[n]) for row in [HEAD, *cells]) for n in range(len(HEAD))]
     widths[-1] = 0
     lines = [_line(HEAD, widths), _line(tuple("-" * w for w in widths), widths)]

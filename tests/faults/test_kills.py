@@ -14,7 +14,9 @@ def good(row: Row) -> bool:
 
 
 @pytest.mark.parametrize("database", ["SQLite", "PostgreSQL"])
-async def test_nothing_acknowledged_is_lost_and_nothing_half_done_when_the_process_is_killed(database: str) -> None:
+async def test_a_kill_loses_nothing_acknowledged_leaves_nothing_half_done_and_doubles_at_most_one_reminder(
+    database: str,
+) -> None:
     assert good(await killed.on(database, updates=80, rounds=2, reminders=20, groups=5))
 
 
@@ -32,10 +34,15 @@ def test_the_comparison_knows_what_was_done() -> None:
 
 
 def test_the_table_says_when_something_is_lost() -> None:
-    row = Row("kill -9", "SQLite", "5 kills", 1, 2, 0, ("LOST presses: 7",))
+    row = Row("kill -9", "SQLite", "5 kills", 1, 2, 0, ("LOST presses: 7",), may_double=5)
 
     assert row.bad
     assert [line.split() for line in table([row]).splitlines()[2:]] == [
-        ["kill", "-9", "SQLite", "1", "2", "0", "5", "kills"],
+        ["kill", "-9", "SQLite", "1", "2", "5", "0", "5", "kills"],
         ["LOST", "presses:", "7"],
     ]
+
+
+def test_more_doubled_ones_than_faults_explain_are_bad() -> None:
+    assert not Row("kill -9", "SQLite", "5 kills", 0, 5, 0, may_double=5).bad
+    assert Row("kill -9", "SQLite", "5 kills", 0, 6, 0, may_double=5).bad

@@ -93,6 +93,31 @@ async def test_a_call_is_begun_only_by_who_holds_the_post_and_only_once_a_claim(
     assert await store.claim_posts(LEASE, "you", later(hours=2)) == ()
 
 
+async def test_a_call_whose_beginning_was_perhaps_written_can_be_begun_again_by_its_holder_only(store: Store) -> None:
+    (mine,) = await put(store, post("a"))
+    await store.claim_posts(NOW, "me", LEASE)
+    await store.begin_post(mine.id, "me", NOW, LEASE)
+
+    assert await store.begin_post(mine.id, "you", NOW, LEASE, again=True) is None
+    assert await store.begin_post(mine.id, "me", NOW, LEASE, again=True) == 2
+
+
+async def test_chats_whose_oldest_post_is_a_reminder_can_be_passed_over(store: Store) -> None:
+    await put(store, post("r1", reminder_key="bring:1"), post("a1"), post("b1", OTHER_CHAT))
+
+    assert texts(await store.claim_posts(NOW, "me", LEASE, reminders=False)) == ["b1"]
+    assert texts(await store.claim_posts(NOW, "me", LEASE)) == ["r1"]
+
+
+async def test_a_lease_that_ran_out_binds_until_it_is_no_longer_believed(store: Store) -> None:
+    await put(store, post("a1"))
+    await store.claim_posts(NOW, "other", LEASE)
+    now = later(minutes=5)
+
+    assert await store.claim_posts(now, "me", later(hours=1), lapsed=later(minutes=1)) == ()
+    assert texts(await store.claim_posts(now, "me", later(hours=1))) == ["a1"]
+
+
 async def test_a_process_that_slept_can_neither_put_back_nor_give_up_what_another_took_over(store: Store) -> None:
     (mine,) = await put(store, post("a"))
     await store.claim_posts(NOW, "slept", LEASE)

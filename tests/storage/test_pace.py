@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import asyncio
 from datetime import datetime, timedelta
 
 import pytest
@@ -9,6 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from bot.storage import Batch, Post, Store
+from bot.storage.engine import AsyncRunner
 from bot.storage.pace import Limit, Place, free_at
 from tests.storage.helpers import CHAT, NOW, later, stored
 
@@ -106,3 +108,17 @@ def test_no_window_ever_holds_more_than_it_may(gaps_ms: list[int], most: int, pe
 
     span = timedelta(seconds=limit.per_s)
     assert all(sum(1 for t in taken if start <= t < start + span) <= most for start in taken)
+
+
+async def test_a_frozen_replica_in_the_middle_of_a_transaction_does_not_keep_others_from_sending(shared: str) -> None:
+    asleep = AsyncRunner(shared, idle_s=0.1)
+    async with await Store.open(shared) as store, asyncio.timeout(20):
+        (post, *_) = await store.claim_posts(NOW, "me", LEASE)
+        async with asleep.engine.connect() as frozen:
+            await frozen.exec_driver_sql("BEGIN")
+            await frozen.exec_driver_sql("LOCK TABLE pace")
+            begun = await store.begin_post(post.id, "me", NOW, LEASE, Place(post.chat_id, LIMITS, EVERYBODY))
+            await frozen.invalidate()
+    await asleep.close()
+
+    assert begun == 1
