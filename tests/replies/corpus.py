@@ -79,6 +79,19 @@ def context_of(place: str) -> ReplyContext:
     )  # fmt: skip
 
 
+def party_told(value: str, known: Party | None) -> str:
+    """The party it comes to: "+1a" from somebody known to be two is three, from somebody nobody knows of is two."""
+    sign = value[:1] if value[:1] in ("+", "-") else ""
+    told = party_of(value.removeprefix(sign))
+    if not sign:
+        return party_word(told)
+    before, times = known or Party(adults=1), -1 if sign == "-" else 1
+    after = {name: getattr(before, name) + times * getattr(told, name) for name in _LETTER.values()}
+    if min(after.values()) < 0:
+        return sign + party_word(told)
+    return party_word(Party(**after))
+
+
 def pieces_of(expected: str) -> frozenset[tuple[str, str]]:
     found = set()
     for piece in expected.split(";"):
@@ -204,6 +217,16 @@ def _alike(pieces: Collection[tuple[str, str]]) -> set[tuple[str, str]]:
 _FIGURES = {"un": "1", "una": "1"}
 
 
+def _come_to(pieces: Collection[tuple[str, str]], known: Party | None) -> set[tuple[str, str]]:
+    """The same with every party as what it comes to, and "thirty pieces" as thirty."""
+    made = set()
+    for kind, value in pieces:
+        if kind == "party":
+            value = party_told(value, known)
+        made.add((kind, value.removesuffix(" pieces").removesuffix(" piece") if kind == "bring" else value))
+    return made
+
+
 def outcome(line: Line) -> Outcome:
     """What was read right, wrong and not at all."""
     language = "es" if line.file.startswith("spanish") else "en"
@@ -223,6 +246,11 @@ def outcome_of(line: Line, reading: Reading) -> Outcome:
     expected = set(line.expected)
     if line.file.startswith("spanish"):
         got, implied, silent, expected = (_alike(pieces) for pieces in (got, implied, silent, expected))
+    known = context_of(line.place).party
+    got, implied, silent, expected = (_come_to(pieces, known) for pieces in (got, implied, silent, expected))
+    yes = ("answer", "yes")
+    if yes in got - expected and any(kind in ("bring", "party", "vague", "top") for kind, _ in expected & got):
+        got, implied = got - {yes}, implied | {yes}  # it comes to a yes, whether or not the words said one, too
     right = (got | implied) & expected
     return Outcome(
         line, reading, frozenset(right), frozenset(got - expected), frozenset(expected - right), frozenset(silent)
