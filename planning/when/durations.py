@@ -9,7 +9,8 @@ from planning.amounts import read_number
 from planning.when.values import LONGEST
 
 _DURATION = re.compile(
-    r"(?P<n>[0-9]{1,4}(?:[.,][0-9])?|half an?|an?|quarter of an|three quarters of an|[a-z]+(?:-[a-z]+)?|½|1½)"
+    r"(?P<n>[0-9]{1,4}(?:[.,][0-9])?|half an?|an?|quarter of an|three quarters of an|(?:twenty|thirty|forty|fifty)[ -]"
+    r"(?:one|two|three|four|five|six|seven|eight|nine)|[a-z]+(?:-[a-z]+)?|½|1½)"
     r"[ -]?(?:and a half )?(?P<unit>hours?|hrs?|h|minutes?|mins?|min|m|days?|weeks?)\b(?P<more> and a half)?"
     r"(?: ?(?:and )?(?P<n2>[0-9]{1,2}) ?(?:minutes?|mins?|m)?\b)?",
     re.IGNORECASE,
@@ -33,7 +34,7 @@ def parse_duration(text: str) -> timedelta | None:
             n = float(word.replace(",", "."))
         elif word in ("½", "1½"):
             n = 0.5 if word == "½" else 1.5
-        elif (read := read_number([word])) is not None:
+        elif (read := read_number(word.split())) is not None:
             n = float(read[0])
         else:
             continue

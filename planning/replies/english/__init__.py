@@ -154,7 +154,11 @@ def read(
                 public = (
                     _in_the_open(message, addressed, chatted, supper=True) if open_chat.worth_a_look(message) else []
                 )
-                return [*public, *(i for i in found if not public or not isinstance(i, (SetAnswer, SetParty)))], passed
+                errand = open_chat.TO_DO.search(message.plain) is not None
+                return [
+                    *public,
+                    *(i for i in found if not (public or errand) or not isinstance(i, (SetAnswer, SetParty))),
+                ], passed
             public = _in_the_open(message, addressed, chatted) if open_chat.worth_a_look(message) else []
             return [
                 *public,

@@ -14,7 +14,7 @@ from planning.replies.text import Message, Sentence
 
 _WHO = r"(?:(?:luckily|anyway|sadly|since|then|that) )*(?P<who>he|she|they|who|(?:my|our|the) [a-z]+|[a-z]+) (?:(?:also|still|now|just) )*"
 _NOT_THERE = re.compile(
-    rf" (?:but|and|though|although|only|so|luckily|anyway|,|:|-|\() {_WHO}(?:is|are|will|can|could|would) not (?:be )?(?:able to )?(?:com(?:e|ing)|join(?:ing)?|be there|attend(?:ing)?|there|with us|around|invited|here|make it|going)(?= |$)"
+    rf" (?:but|and|though|although|only|so|luckily|anyway|,|:|-|\() {_WHO}(?:am|is|are|will|can|could|would) not (?:be )?(?:able to )?(?:com(?:e|ing)|join(?:ing)?|be there|attend(?:ing)?|there|with us|around|invited|here|make it|going)(?= |$)"
 )
 _FAR_OFF = re.compile(
     rf" (?:but|though|although|luckily|thankfully) {_WHO}(?:(?:lives?|living|works?|studies|resides?|is based|are based) (?:(?:far )?away|abroad|overseas|elsewhere|(?:over |back |down |up |out )?in (?P<there>[a-z]+))|moved (?:away|abroad|to (?P<to>[a-z]+))|(?:is|are) (?:away|abroad|overseas|elsewhere|out of town|at sea|(?:over |back |down |up |out )?in (?P<at>[a-z]+))|(?:stays?|is staying|will stay) (?:at )?home)(?= |$)"

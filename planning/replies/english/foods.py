@@ -24,7 +24,7 @@ _FOOD_AFTER = re.compile(
     r"[a-z]+ (?:lasagna|chili|curry|pie|cake|salad|bake|soup|stew|casserole|burgers|brownies|cookies|rolls|pasta|dip))\b"
 )
 _SUBJECT = re.compile(
-    rf" {KIN}(?: [a-z]+)?(?: (?:has|have|is|with|got|who|,|a|an|also|the|real|really|very|bad|badly|severe|severely|serious|nasty|mild|terrible|strong|highly|deathly|deadly|life-threatening|anaphylactic))* ?$"
+    rf" {KIN}(?: (?!and |but |is |are |has |have |had |i |we |comes? |coming |will |can |not |that |if )[a-z]+){{0,4}}?(?: (?:has|have|is|with|got|who|,|a|an|also|the|real|really|very|bad|badly|severe|severely|serious|nasty|mild|terrible|strong|highly|deathly|deadly|life-threatening|anaphylactic))* ?$"
 )
 _ANY_KIN = re.compile(
     rf" (?:(?:my|our|the|his|her) (?:[a-z]+ )??)?(?P<kin>{any_of('kin')}|{any_of('guestkin')}|kids|children|boys|girls|twins|parents|{_AGED})(?![a-z-])"

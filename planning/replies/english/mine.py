@@ -116,7 +116,7 @@ def _sized(sentence: Sentence, named: Mention) -> tuple[float, float] | None:
         return float(number_of(other["n"] or other["m"])), 0.9
     plain = [t.plain for t in sentence.tokens]
     i = named.last
-    while i < len(plain) and plain[i] in _LINKS:
+    while i < len(plain) and (plain[i] in _LINKS or (i == named.last and plain[i] in (",", ":", "-", "–", "="))):
         i += 1
     if i > named.last and (read := _count(plain, i)) is not None and (read[1] >= len(plain) or plain[read[1]] in _ENDS):
         return read[0], 0.9

@@ -28,6 +28,7 @@ from planning.replies.english.whose import leave_out, of_guests
 from planning.replies.intents import Intent, ReplyContext, SetNeeds
 from planning.replies.text import Sentence
 
+_ONE_OF = re.compile(rf" one of (?:us|(?:my|our|the) (?:{NUMBER} )?[a-z]+) (?:[a-z]+ ){{0,3}}$| one of (?:us|(?:my|our|the)) ")
 EVERYBODY = 9999
 """Stands for the whole party until `settle` knows how many that is."""
 _SEVERAL = re.compile(
@@ -37,6 +38,8 @@ _SEVERAL = re.compile(
 
 def _count(match: re.Match[str], before: str) -> int:
     got = match.groupdict()
+    if _ONE_OF.search(f" {before[-40:]}{match[0]} ") is not None:
+        return 1
     if (several := _SEVERAL.search(f" {before[-8:]}{match[0]} ")) is not None:
         return 2 if several["both"] else number_of(several["n"])
     for group in ("n", "n2", "n4", "n5", "n6"):

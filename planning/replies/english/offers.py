@@ -21,7 +21,7 @@ _UP_WITH = re.compile(
 )
 """Coming, told by what is in one's hands."""
 _OFFERS = (
-    (re.compile(rf" (?P<who>i|we|(?:me|myself) (?:and|&) [a-z]+|[a-z]+ (?:and|&) me) (?P<aux>{_AUX} )?{_ADV}(?:volunteer to |offer to |try to |manage to )?(?P<verb>{_VERB})(?: along| over)?(?: :)? "), 0.93),
+    (re.compile(rf" (?P<who>i|we|(?:me|myself) (?:and|&) [a-z]+|[a-z]+ (?:and|&) me) (?P<aux>{_AUX} )?{_ADV}(?:volunteer to |offer to |try to |manage to )?(?P<verb>{_VERB})(?: along| over| with (?:me|us))?(?: :)? "), 0.93),
     (re.compile(r" (?:i|we) have (?:also |already |just |even )*(?:made|baked|cooked|bought|prepared) (?!(?:it|this|that|up|a mess|sure|plans)\b)"), 0.75),
     (re.compile(r" (?:let|allow|permit) (?:me|us) (?:to )?(?P<verb>bring|make|bake|do|contribute|provide|supply|cook|offer|prepare|add|handle|take care of|furnish|get) "), 0.9),
     (_UP_WITH, 0.88),

@@ -19,6 +19,10 @@ SUPPER = re.compile(
     r"|^(?:\S+ ){1,5}(?:on )?(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)$"
 )
 """In the open chatter an answer or a question is for us only beside such a word."""
+TO_DO = re.compile(
+    r"\b(?:come|coming|going|be there|round|over|along) to (?!(?:the|your|our|this|it|that|a|an|my|mine|yours|ours|see|eat|join|celebrate|feast|party|dinner|supper|lunch|potluck|everyone|you|meet|enjoy)\b)[a-z]+"
+)
+"""Coming for some other work ("coming to dig on Saturday")."""
 
 _LONGEST = 30
 """Words; what says more is talk."""

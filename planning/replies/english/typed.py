@@ -52,6 +52,8 @@ _FOR = re.compile(
 )
 _WITH = re.compile(r"(?<![\w/])[wW]/(?!o\b)")
 _NOT_WITH = re.compile(r"(?<![\w/])[wW]/(?=[oO]\b)")
+_NOW_FOR = re.compile(r"→(?= *(?:(?:now|only|just) )?(?:for |feeds? |[0-9]))", re.IGNORECASE)
+"""An arrow to a new size ("slaw → now for 16"); before another dish it stays, as a swap."""
 _SIGNS = str.maketrans({"➕": "+", "➖": "-", "✖": "x", "✕": "x", "➡": "→", "⇒": "→", "⟶": "→"})
 _NUMBERED = re.compile(r"(?:^|(?<=\s))(?P<n>[0-9]{1,2})[.)](?=\s+\S)")
 _BREAK = re.compile(r"(?<=[^\s.!?:;,…>])[ \t]*\n[ \t]*(?=[\w+])")
@@ -64,6 +66,8 @@ _ASKS = re.compile(r"\s*(?:what|when|where|who|how|which|is|are|do|does|can|coul
 def straight(text: str) -> str:
     """The text with its list on one line and its signs written so that words and sentences are told apart."""
     text = text.translate(_SIGNS).replace("->", "→ ").replace("=>", "→ ")
+    if "→" in text:
+        text = _NOW_FOR.sub(",", text)
     if _NUMBERED.search(text) is not None:
         text = _unnumbered(text)
     if "/" in text:
