@@ -21,6 +21,8 @@ OPEN = replace(context_of("chat"), language="es")
 NEWEST = "spanish_fourth.tsv"
 """Written by somebody who has not seen the reader; at first sight any change was right in 0.851, a silent one in 0.903,
 and 0.750 of what was said to the bot was understood."""
+FIFTH = "spanish_fifth.tsv"
+"""Written by somebody who has not seen the reader; no floor (0) until it has been looked at once."""
 SIXTH = "spanish_sixth.tsv"
 """Written by somebody who has not seen the reader; not looked at yet, so without a floor."""
 FLOORS = (0.98, 0.97)
@@ -28,7 +30,7 @@ FLOORS = (0.98, 0.97)
 
 
 def test_the_corpus_is_read_with_few_wrong_changes() -> None:
-    tally = counts([outcome(line) for line in lines("spanish_*.tsv") if line.file not in (NEWEST, SIXTH)])
+    tally = counts([outcome(line) for line in lines("spanish_*.tsv") if line.file not in (NEWEST, FIFTH, SIXTH)])
     right, wrong, missed = (sum(tally[k].values()) for k in ("right", "wrong", "missed"))
 
     assert right / (right + wrong) >= FLOORS[0]
