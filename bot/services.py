@@ -40,3 +40,6 @@ class Services:
     then they are asked, or say it again."""
     ill: OrderedDict[tuple[int, str], tuple[int, datetime]] = field(default_factory=OrderedDict)
     """By chat and person: the message and moment they lately told of illness, so that what they ask next is known."""
+    missed: list[tuple[int, str, str]] = field(default_factory=list)
+    """Chat, owner's name and thing of what lately was said to be missing, so that who finds it is told whose it may be.
+    Lost with the process: then everybody is asked."""

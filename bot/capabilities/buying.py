@@ -9,7 +9,7 @@ from bot.registry import Registry
 from bot.texts import Html
 from planning.changes import Refusal, pay, set_price, want_item
 from planning.headcount import headcount
-from planning.portions import find, portions
+from planning.portions import Item, find, portions
 from planning.shopping import evening_out, shopping
 
 MOST_LINES = 40
@@ -60,13 +60,21 @@ async def amount(turn: Turn) -> None:
     item = find(turn.words) or find(meant(turn.voice, turn.words))
     if item is None:
         raise Refusal("refused-unknown-item", words=turn.words[:60])
+    row = amount_of(turn, item)
+    if row is None:
+        raise Refusal("refused-unknown-item", words=turn.words[:60])
+    turn.post(row)
+
+
+def amount_of(turn: Turn, item: Item) -> Html | None:
+    """How much of it for everybody, with the source of the figure; None where the tables have none."""
     wanted = want_item(turn.potluck, turn.actor, item.name, anybody=True)
     count = headcount(wanted)
     row = next((p for p in portions(wanted, count) if p.item == item.name), None)
     if row is None:
-        raise Refusal("refused-unknown-item", words=turn.words[:60])
+        return None
     packs = [turn.voice.plain("package", size=goods(turn.voice, p.size), count=p.count) for p in row.packages]
-    turn.say(
+    return turn.voice(
         "amount-of",
         item=goods(turn.voice, row.item),
         per=row.per_eater,
