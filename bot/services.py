@@ -20,6 +20,16 @@ async def _nobody_left(chat_id: int, person_id: int) -> bool:
 
 
 @dataclass(frozen=True)
+class FoodAsked:
+    """The last question about food of a chat: the message, when, the dishes named (ids) and the foods asked for."""
+
+    message_id: int
+    at: datetime
+    dishes: tuple[str, ...]
+    foods: tuple[str, ...]
+
+
+@dataclass(frozen=True)
 class Services:
     """`username` is the bot's own, for deep links."""
 
@@ -43,3 +53,6 @@ class Services:
     missed: list[tuple[int, str, str]] = field(default_factory=list)
     """Chat, owner's name and thing of what lately was said to be missing, so that who finds it is told whose it may be.
     Lost with the process: then everybody is asked."""
+    asked: OrderedDict[int, FoodAsked] = field(default_factory=OrderedDict)
+    """By chat: what was last asked about the food, so that its cook's "yes" is known to be of it. Lost with the
+    process: then the cook is asked which dish is meant."""

@@ -3,16 +3,23 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
+from bot.buttons import Button
 from bot.context import Turn
-from bot.naming import dish_named
+from bot.naming import dishes_named
 from bot.registry import Registry
+from bot.understood import place_of
+from bot.understood.askedfood import asked_of
 from bot.understood.contents import with_contents
-from planning.changes import may_manage
-from planning.diets.contents import Told, contents_told
-from planning.potluck import Promise, Stage
+from planning.changes import Refusal, may_manage
+from planning.diets.contents import PART_OF_A_DISH, Told, answered, contents_told
+from planning.potluck import Answer, Promise, Stage
+from planning.safety.allergens import avoided, held
 
 _ARTICLE = re.compile(r"^(?:the|my|our|that|this|el|la|los|las|mi|mis|nuestr[oa]s?)\s+")
+_OF_WHAT = re.compile(r".*\b(?:for|in|on|of|with|to|over|para|de|del|en|sobre)\b\s+(?P<dish>.+)$")
+MOST_DISHES = 8
 
 
 async def read_contents(turn: Turn) -> None:
@@ -23,36 +30,107 @@ async def read_contents(turn: Turn) -> None:
     potluck = turn.potluck
     if potluck.stage is not Stage.PLANNED or event.person.anonymous or turn.about == "question:diets":
         return
-    sentences = contents_told(turn.words)
-    if not sentences:
+    if _answered(turn):
         return
-    for said in sentences:
-        found = _dish(turn, said)
-        if found is None:
-            continue
-        turn.handled = True
-        what = [*said.holds, *said.without, *said.besides]
-        changed = with_contents(turn, found, said)
-        turn.say("contents-heard", dish=found.dish, what=what, whole=found.ingredients is not None,
-                 buttons=[[turn.undo_button()]] if changed else ())  # fmt: skip
+    for said in contents_told(turn.words):
+        found = _dishes(turn, said)
+        for dish in found:
+            _note(turn, dish, said)
+        if not found and _worth_asking(turn, said):
+            turn.handled = True
+            _ask_which(turn, said)
 
 
-def _dish(turn: Turn, said: Told) -> Promise | None:
-    """The dish named; "it" is the one named in the message replied to, or the cook's only one."""
-    potluck = turn.potluck
-    own = tuple(p for p in potluck.promises if turn.me in (p.guest, *p.sharers) and p.category != "supplies")
+def _answered(turn: Turn) -> bool:
+    """ "Yes, in the dressing": the cook answers what was asked of the dish a moment ago."""
+    guest = turn.guest()
+    if guest is None or guest.answer is Answer.NONE:
+        return False
+    dish, foods = asked_of(turn)
+    said = answered(turn.words) if dish is not None and foods else None
+    if dish is None or said is None:
+        return False
+    told = Told(dish.dish, holds=foods) if said else Told(dish.dish, without=tuple(f"no {f}" for f in foods))
+    _note(turn, dish, told)
+    turn.services.asked.pop(turn.event.chat_id, None)
+    return True
+
+
+def _note(turn: Turn, dish: Promise, said: Told) -> None:
+    turn.handled = True
+    what = [*said.holds, *said.without, *said.besides]
+    changed = with_contents(turn, dish, said)
+    turn.say("contents-heard", dish=dish.dish, what=what, whole=dish.ingredients is not None,
+             buttons=[[turn.undo_button()]] if changed else ())  # fmt: skip
+
+
+def _own(turn: Turn) -> tuple[Promise, ...]:
+    return tuple(p for p in turn.potluck.promises if turn.me in (p.guest, *p.sharers) and p.category != "supplies")
+
+
+def _dishes(turn: Turn, said: Told) -> list[Promise]:
+    """The dish named (all of them, where the name fits several: what is in one may be in the other); "it" is the one
+    named in the message replied to, the one just asked about, or the cook's only one."""
+    own = _own(turn)
     if said.dish:
-        name = _ARTICLE.sub("", said.dish)
-        found = dish_named(turn, name, own)
-        if found is None and may_manage(potluck, turn.actor):
-            found = dish_named(turn, name, potluck.promises)
-        return found if found is not None and len(name.split()) <= len(found.dish.split()) + 2 else None
+        return _named(turn, said.dish, own)
     replied = turn.event.reply_text.casefold() if turn.event.reply_to_bot and turn.about != "board" else ""
     named = [p for p in own if p.dish.casefold() in replied]
     if len(named) == 1:
-        return named[0]
-    return own[0] if len(own) == 1 and not said.bare and not turn.words.strip().endswith("?") else None
+        return named
+    asked, _ = asked_of(turn)
+    if asked is not None:
+        return [asked]
+    return [*own] if len(own) == 1 and not said.bare and not turn.words.strip().endswith("?") else []
+
+
+def _named(turn: Turn, words: str, own: tuple[Promise, ...]) -> list[Promise]:
+    name = _ARTICLE.sub("", words)
+    behind = _OF_WHAT.match(name)
+    among = [own, turn.potluck.promises] if may_manage(turn.potluck, turn.actor) else [own]
+    for dishes in among:
+        for told in (name, _ARTICLE.sub("", behind["dish"]) if behind is not None else ""):
+            found = dishes_named(turn, told, dishes) if told else []
+            if found and len(told.split()) <= max(len(p.dish.split()) for p in found) + 2:
+                return found
+    if name.split()[-1] in PART_OF_A_DISH:  # "the dressing": of the only dish there is, or they are asked
+        return [*own] if len(own) == 1 else []
+    return []
+
+
+def _worth_asking(turn: Turn, said: Told) -> bool:
+    """Whether a cook of several dishes is asked which is meant: told to the bot, or of what somebody must not eat."""
+    own = _own(turn)
+    part = not said.dish or _ARTICLE.sub("", said.dish).split()[-1] in PART_OF_A_DISH
+    if len(own) < 2 or not part or not said.holds or said.bare or turn.words.strip().endswith("?"):
+        return False
+    if place_of(turn) not in (None, "person"):
+        return True
+    tried = [Promise("", turn.me, f"dish with {what}", "main") for what in said.holds]
+    return any(held(one, need) in ("listed", "named") for one in tried for need in avoided(turn.potluck))
+
+
+def _ask_which(turn: Turn, said: Told) -> None:
+    rows = [[Button(p.dish, "holds", (p.id,), owner=turn.me)] for p in _own(turn)[:MOST_DISHES]]
+    data = {"holds": list(said.holds), "without": list(said.without), "besides": list(said.besides)}
+    turn.remember_question("holds", data)
+    turn.say("contents-which", what=[*said.holds, *said.without], buttons=rows, about="question:holds")
+
+
+async def which(turn: Turn) -> None:
+    """The dish that was meant."""
+    if turn.dialog is None or turn.dialog.kind != "holds":
+        raise Refusal("refused-button-old")
+    dish = turn.known_promise(turn.args[0])
+    told = {name: tuple(str(w) for w in turn.dialog.data.get(name) or ()) for name in ("holds", "without", "besides")}
+    said = replace(Told(dish.dish), **told)
+    changed = with_contents(turn, dish, said)
+    turn.answered()
+    turn.edit_pressed("contents-heard", dish=dish.dish, what=[*said.holds, *said.without, *said.besides],
+                      whole=dish.ingredients is not None,
+                      buttons=[[turn.undo_button()]] if changed else ())  # fmt: skip
 
 
 def register(app: Registry) -> None:
     app.reader(read_contents, order=44)
+    app.button("holds", which)

@@ -8,9 +8,11 @@ from __future__ import annotations
 from bot.capabilities.allergies import is_today
 from bot.capabilities.eating import asked
 from bot.context import Turn
+from bot.naming import dishes_named
 from bot.registry import Registry
 from bot.understood import context, place_of
-from planning.diets import food_question
+from bot.understood.askedfood import remember
+from planning.diets import food_question, foods_asked
 from planning.diets.asked import DIET
 from planning.potluck import Stage
 from planning.replies import Ask, read
@@ -38,6 +40,8 @@ async def read_food_question(turn: Turn) -> None:
     if any(not isinstance(i, Ask) and i.confidence >= SURE for i in told):
         return  # it tells something, too: `words` does both
     turn.handled = True
+    foods, rest = foods_asked(found.text, potluck.promises)
+    remember(turn, dishes_named(turn, rest, potluck.promises), [one.words for one in foods])
     await asked(turn, found.text)
 
 

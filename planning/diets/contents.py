@@ -18,7 +18,11 @@ MOST_WORDS = 4
 """An ingredient of more words is a story (common practice, no source)."""
 
 _ENDS = re.compile(r"(?<=[.!?;])\s+|\n")
-_LEADS = r"(?:(?:yes|yeah|yep|yup|no|nope|nah|oh|ah|so|ok|okay|actually|fyi|btw|sorry|well|careful|note|heads up|just so you know|i forgot|forgot to say|sí|si|ojo|por cierto|bueno|perdón)\s*[,:!.-]*\s+)*"
+_LEADS = (
+    r"(?:(?:yes|yeah|yep|yup|no|nope|nah|oh|ah|so|ok|okay|actually|fyi|btw|sorry|well|careful|note|heads up|just so you know|i forgot|forgot to say|uh oh|wait|hold on|warning|attention|apparently|(?:it )?turns out(?: that)?|i see(?: that)?"
+    r"|(?:i )?(?:have )?(?:just |only )?(?:now )?(?:looked|checked|noticed|realised|realized|remembered|saw|seen|found out|read|been told)(?: (?:the|on the|at the) (?:label|box|packet|jar|bottle|bag|recipe))?(?: that)?"
+    r"|sí|si|ojo|por cierto|bueno|perdón|resulta que|cuidado|acabo de (?:ver|mirar|leer)(?: que)?|me acabo de (?:enterar|dar cuenta)(?: de)?(?: que)?|he visto que)\s*[,:!.-]*\s+)*"
+)
 _HAS = r"(?:has|have|had|'s got|have got|has got|contains?|contained|does have|do have|(?:is|are|was|were|comes?|come) (?:all )?(?:made |cooked |baked |fried )?(?:with|from|of|in)(?! (?:the|my|a|an|our) )|uses?|got|lleva|llevan|tiene|tienen|contiene|contienen|(?:está|están) hech[oa]s? con|va con|van con)"
 _OF_DISH = re.compile(rf"^{_LEADS}(?P<dish>[^?,:]{{2,60}}?):? {_HAS} (?P<what>.{{2,140}}?)[.! ]*$")
 _IN = re.compile(
@@ -41,7 +45,7 @@ _TURNED = re.compile(
 """Denied before the verb: read as "has no"."""
 _OF_SOMEBODY = re.compile(r"\b(?:for (?:me|us|him|her|them|my)|please|pls|thanks|thank you|para (?:mí|mi)|por favor|gracias)\b")
 _DENIES = re.compile(rf"^{_LEADS}(?P<what>(?:no|without|sin|zero) .{{2,120}}?)[.! ]*$")
-_SPLIT = re.compile(r"\s*(?:,|;|&|\+|\band\b|\bwith\b|\bplus\b|\bbut\b|\by\b|\bcon\b|\bpero\b)\s*")
+_SPLIT = re.compile(r"\s*(?:,|;|&|\+|\bw/|\bw\b|\band\b|\bwith\b|\bplus\b|\bbut\b|\by\b|\bcon\b|\bpero\b)\s*")
 _NOT = re.compile(r"^(?:no|without|free of|not|zero|any|sin|nada de|ningún|ni)\s+")
 _FREE = re.compile(r"^(?:[\w-]+[ -]free|vegan[oa]?s?|vegetarian[oa]?s?|halal|kosher|plant[ -]based)$")
 _SHARED = re.compile(
@@ -53,7 +57,21 @@ _AGAINST = re.compile(
 )
 _LEAD = re.compile(r"^(?:a|an|the|some|a bit of|a little|lots of|a lot of|plenty of|real|also|just|only|well|\d+|one|two|three|four|un|una|unos|unas|algo de|un poco de|el|la|"
                    r"los|las|mucho|mucha)\s+")  # fmt: skip
-_TAIL = re.compile(r"\s+(?:too|also|inside|as well|in (?:it|them|there)|fyi|btw|at all|también|dentro)$")
+_IN_PART = r"(?:it|them|there|the (?:dough|batter|sauce|dressing|crust|pastry|filling|glaze|topping|frosting|icing|marinade|broth|stock|crumbs?|mix|base|gravy)|la (?:masa|salsa|base|cobertura)|el (?:relleno|caldo|aliño))"
+_TAIL = re.compile(
+    rf"\s+(?:too|also|inside|as well|(?:in|en) {_IN_PART}|on (?:top|it|them)|sorry|though|tho|after all|fyi|btw|at all|también|dentro|por encima|encima)$"
+)
+_AFTER = re.compile(
+    r"\s*,?\s+(?:so|which means|meaning|just so you know|be careful|careful|if (?:anyone|anybody)|for (?:anyone|those)|así que|por si|o sea que|para que)\b.*$"
+)
+"""What follows from it ("so not vegan"), which says nothing more of what is in it."""
+
+
+PART_OF_A_DISH = frozenset(
+    "dressing sauce crust pastry glaze filling dough batter frosting icing topping marinade broth stock gravy crumb crumbs crumble"
+    " noodles seasoning coating base mix paste cream garnish salsa masa relleno caldo aliño cobertura base glaseado".split()
+)
+"""Words for what belongs to a dish and names none."""
 
 
 @dataclass(frozen=True)
@@ -86,9 +104,23 @@ def contents_told(words: str) -> tuple[Told, ...]:
 
 
 def _told(text: str) -> Told | None:
-    text = _TURNED.sub(lambda m: f"{m['es']} no" if m["es"] else "has no", text)
+    text = _TURNED.sub(lambda m: f"{m['es']} no" if m["es"] else "has no", _AFTER.sub("", text))
     if _AGAINST.search(text) or _OF_SOMEBODY.search(text):
         return None
+    return next((one for part in _from_its_clauses(text) if (one := _clause(part)) is not None), None)
+
+
+_PAUSE = re.compile(r"(?:,|:|\s[–-])\s+")
+
+
+def _from_its_clauses(text: str) -> Iterator[str]:
+    """The sentence, and what is left of it behind each pause: "just looked, the dressing has peanuts"."""
+    yield text
+    for pause in _PAUSE.finditer(text):
+        yield text[pause.end() :]
+
+
+def _clause(text: str) -> Told | None:
     for pattern in (_PER, _OF_IT, _IN, _HAY, _OF_DISH, _IS_IT, _DENIES):
         said = pattern.search(text)
         if said is None:
@@ -143,3 +175,24 @@ def _plain(part: str) -> str:
 def _sentences(words: str) -> Iterator[str]:
     plain = " ".join(words[:LONGEST].replace("\u2019", "'").casefold().split())
     return (text for text in _ENDS.split(plain) if text and "?" not in text)
+
+
+_YES = re.compile(
+    rf"^(?:(?:yes|yeah|yep|yup|it does|they do|it is|there is|there are|a (?:little|tiny)? ?bit|some|a little|(?:i'm )?afraid so|unfortunately|sorry|oh|ah|s[ií]|un poco|algo|lleva|claro|por desgracia|ay)[ ,!.]*)+"
+    rf"(?:(?:it|they|there) (?:does|do|has|is|are)[ ,]*)?(?:(?:a (?:little )?bit|some|lots?|plenty|un poco)[ ,]*)?(?:(?:in|en|on) {_IN_PART})?[ ,]*(?:i'm afraid|sorry|perdón)?[.! ]*$"
+)
+_NO = re.compile(
+    r"^(?:(?:no|nope|none|nah|not at all|not really|it doesn't|they don't|it does not|there isn't|there aren't|nothing like that|nada|no lleva|no llevan|para nada|ninguno|ninguna|de eso nada)[ ,!.]*)+(?:in (?:it|them)|at all|i promise|promise)?[.! ]*$"
+)
+
+
+def answered(words: str) -> bool | None:
+    """Whether a cook's few words say yes or no to "is there any in it?"; None when they say something else.
+
+    >>> answered("yes in the dressing"), answered("nope, none"), answered("yes I'm coming")
+    (True, False, None)
+    """
+    plain = " ".join(words[:LONGEST].replace("\u2019", "'").casefold().split())
+    if _YES.match(plain):
+        return True
+    return False if _NO.match(plain) else None

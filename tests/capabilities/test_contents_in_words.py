@@ -2,9 +2,9 @@
 
 import pytest
 
-from planning.diets.contents import contents_in, contents_told
+from planning.diets.contents import answered, contents_in, contents_told
 from planning.replies import AddPromise, ReplyContext, read
-from tests.capabilities.conftest import board, say
+from tests.capabilities.conftest import board, press, say
 
 
 @pytest.mark.parametrize(
@@ -132,3 +132,85 @@ async def test_the_cooks_only_dish_is_meant_by_it_and_nothing_is_added_to_the_ta
 
     assert [p["dish"] for p in played.promises("ravi")] == ["banana bread with eggs"]
     assert "must not eat egg" in played.everything()
+
+
+@pytest.mark.parametrize(
+    ("words", "dish", "what"),
+    [
+        ("uh oh. just looked, the dressing i bought for the noodle salad has peanut oil in it",
+         "the dressing i bought for the noodle salad", ("peanut oil",)),
+        ("potato salad has mayo w egg in it fyi so not vegan", "potato salad", ("mayo", "egg")),
+        ("just checked the label: the stock in my soup contains celery", "the stock in my soup", ("celery",)),
+        ("turns out the bread has sesame on top", "the bread", ("sesame",)),
+        ("dumplings are with sesame oil, fyi", "dumplings", ("sesame oil",)),
+        ("acabo de ver que la salsa lleva cacahuete", "la salsa", ("cacahuete",)),
+        ("mi empanada lleva huevo, así que ojo", "mi empanada", ("huevo",)),
+    ],
+)  # fmt: skip
+def test_what_was_found_out_of_a_dish_is_read_whatever_leads_to_it(words, dish, what):
+    (told,) = [t for t in contents_told(words) if t.holds]
+
+    assert (told.dish, told.holds) == (dish, what)
+
+
+@pytest.mark.parametrize("words", ["yes in the dressing", "yep, a bit", "afraid so", "sí, en la masa", "it does"])
+def test_a_cooks_yes_is_a_yes(words):
+    assert answered(words) is True
+
+
+@pytest.mark.parametrize("words", ["no", "nope, none at all", "para nada"])
+def test_a_cooks_no_is_a_no(words):
+    assert answered(words) is False
+
+
+@pytest.mark.parametrize("words", ["yes I'm coming", "no idea", "yes and two kids", "sí, voy", "some of us"])
+def test_other_words_answer_nothing_about_food(words):
+    assert answered(words) is None
+
+
+async def test_the_cook_answers_what_was_asked_of_one_of_several_dishes(play):
+    played = await play(
+        board("mei", "coming, severe fish allergy"),
+        board("ravi", "caesar salad for 12"),
+        board("ravi", "roast potatoes for 12"),
+        board("mei", "does the caesar have anchovies?"),
+        board("ravi", "yes in the dressing"),
+    )
+
+    assert {p["dish"] for p in played.promises("ravi")} == {"caesar salad with anchovies", "roast potatoes"}
+    assert "fish by its name" in played.everything()
+
+
+async def test_what_names_no_dish_of_several_is_asked_about_and_one_press_tells(play):
+    played = await play(
+        board("mei", "coming, severe wheat allergy"),
+        board("ravi", "gravy for 12"),
+        board("ravi", "roast potatoes for 12"),
+        say("ravi", "no its with flour"),
+        press("ravi", "gravy"),
+        first={"bot_sees_all": True},
+    )
+
+    assert {p["dish"] for p in played.promises("ravi")} == {"gravy with flour", "roast potatoes"}
+
+
+async def test_what_is_in_dishes_of_one_name_is_in_all_of_them(play):
+    played = await play(
+        board("ravi", "dumplings with pork, 60 pieces"),
+        board("ravi", "and 80 more dumplings"),
+        say("ravi", "dumplings are with sesame oil, fyi"),
+        first={"bot_sees_all": True},
+    )
+
+    assert all("sesame oil" in p["dish"] for p in played.promises("ravi"))
+
+
+async def test_a_diet_behind_a_dish_is_the_dishs_or_the_cooks_as_they_say(play):
+    played = await play(
+        board("ravi", "chili for 12"), board("ravi", "vegan tho"), press("ravi", "chili"),
+        board("mei", "slaw for 12"), board("mei", "vegetarian though"), press("mei", "I am"),
+    )  # fmt: skip
+
+    assert [p["dish"] for p in played.promises("ravi")] == ["chili, vegan"]
+    assert played.guest("ravi")["needs"] == []
+    assert [n["need"] for n in played.guest("mei")["needs"]] == ["vegetarian"]

@@ -3,3 +3,4 @@ contents-heard = In { $dish }, says the cook: { $what }.{ $whole ->
     [yes] {""}
    *[no] {" "}What else is in it nobody has listed: /contains notes all of it.
 }
+contents-which = Which of your dishes has { $what } in it?

@@ -114,7 +114,7 @@ NONE = re.compile(
 )
 ALLERGENS_ALONE = re.compile(rf"^ (?:just |only |no |yes(?: ,)? |also |and )*{LIST}(?: (?:for|-) {KIN})?(?= $| ,)")
 BARE = re.compile(
-    rf"^ (?:(?:just|only|yes|i am|a|we are|strictly|strict|also|and|,|one|oh|all|both) )*{DIETS}(?: (?:only|here|for me|for us|one|too|also|as well|both of us|for both of us|myself|by the way|btw|household|family|x (?P<n>[1-9])))*(?= $| ,| and)"
+    rf"^ (?:(?:just|only|yes|i am|a|we are|strictly|strict|also|and|,|one|oh|all|both) )*{DIETS}(?: (?:only|here|for me|for us|one|too|also|as well|both of us|for both of us|myself|by the way|btw|tho|though|fyi|of course|household|family|x (?P<n>[1-9])))*(?= $| ,| and)"
 )
 REFUSED = re.compile(
     rf"^ (?:please ,? ?)?(?:no|without|nothing with|avoid) (?:any )?{LIST}(?: in (?:anything|it|the food|there))?(?: please)?(?= $| ,| as| because| or )"
