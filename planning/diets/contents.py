@@ -67,10 +67,11 @@ _AFTER = re.compile(
 """What follows from it ("so not vegan"), which says nothing more of what is in it."""
 
 
-PART_OF_A_DISH = frozenset(
-    "dressing sauce crust pastry glaze filling dough batter frosting icing topping marinade broth stock gravy crumb crumbs crumble"
-    " noodles seasoning coating base mix paste cream garnish salsa masa relleno caldo aliño cobertura base glaseado".split()
-)
+PART_OF_A_DISH = frozenset((
+    "dressing", "sauce", "crust", "pastry", "glaze", "filling", "dough", "batter", "frosting", "icing", "topping",
+    "marinade", "broth", "stock", "gravy", "crumb", "crumbs", "crumble", "noodles", "seasoning", "coating", "base",
+    "mix", "paste", "cream", "garnish", "salsa", "masa", "relleno", "caldo", "aliño", "cobertura", "glaseado",
+))  # fmt: skip
 """Words for what belongs to a dish and names none."""
 
 
