@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from dataclasses import replace
 
 from bot.buttons import Button
 from bot.context import Turn
@@ -122,8 +121,9 @@ async def which(turn: Turn) -> None:
     if turn.dialog is None or turn.dialog.kind != "holds":
         raise Refusal("refused-button-old")
     dish = turn.known_promise(turn.args[0])
-    told = {name: tuple(str(w) for w in turn.dialog.data.get(name) or ()) for name in ("holds", "without", "besides")}
-    said = replace(Told(dish.dish), **told)
+    told = turn.dialog.data
+    holds, without, besides = (tuple(str(w) for w in told.get(k) or ()) for k in ("holds", "without", "besides"))
+    said = Told(dish.dish, holds, without, besides)
     changed = with_contents(turn, dish, said)
     turn.answered()
     turn.edit_pressed("contents-heard", dish=dish.dish, what=[*said.holds, *said.without, *said.besides],
