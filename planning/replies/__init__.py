@@ -13,7 +13,7 @@ from functools import cache, partial
 
 from planning.potluck import Party, Say
 from planning.replies import english, evidence, hosted, intents, spanish, worded
-from planning.replies.asides import contents_beside, told_and_asked, with_contents
+from planning.replies.asides import contents_beside, labels_beside, told_and_asked, with_contents, with_labels
 from planning.replies.decide import SURE, decide, tidy, with_implied
 from planning.replies.echoes import echo, read_echo
 from planning.replies.intents import *  # noqa: F403 - the one list of intents is theirs
@@ -51,6 +51,13 @@ def read(text: str, context: ReplyContext) -> Reading:
     if beside:
         reading = _read(plain, context, text)
         made = with_contents(reading.intents, beside)
+        if made is not None:
+            now = tuple(new for new, old in zip(made, reading.intents, strict=True) if old in reading.now)
+            return replace(reading, intents=tuple(made), now=now)
+    plain, labels = labels_beside(told)
+    if labels and context.asked != "diets":
+        reading = _read(plain, context, text)
+        made = with_labels(reading.intents, labels)
         if made is not None:
             now = tuple(new for new, old in zip(made, reading.intents, strict=True) if old in reading.now)
             return replace(reading, intents=tuple(made), now=now)

@@ -96,3 +96,64 @@ def with_contents(intents: Sequence[Intent], told: Sequence[Beside]) -> list[Int
         assert isinstance(promise, AddPromise)
         made[at] = replace(promise, contents=(*promise.contents, *beside.contents))
     return made
+
+
+_DIET = (
+    r"(?:vegan[oa]?s?|vegetarian[oa]?s?|veggie|plant[- ]based|meat(?:[- ]free|less)|(?:gluten|dairy|lactose|nut|egg|soy|milk)[- ]free"
+    r"|gf|df|halal|kosher|sin (?:gluten|lactosa|huevo|l[aá]cteos|frutos secos|carne))"
+)
+_LABELS = re.compile(
+    r"(?P<lead>\s*[,;.!(–—-]+\s*)(?:(?:it['’]?s|they['’]?re|all|both|totally|fully|completely|100 ?%|es|son|tod[oa]s?)\s+)*"
+    rf"(?P<labels>{_DIET}(?:\s*(?:,|/|&|\+|\band\b|\by\b)\s*{_DIET})*)\s*(?=[.;()!\n]|$)\)?",
+    re.IGNORECASE,
+)
+_SHORT = {"gf": "gluten-free", "df": "dairy-free"}
+
+
+@dataclass(frozen=True)
+class Labelled:
+    """What is said of a dish right behind it; `start` its place in the text."""
+
+    start: int
+    labels: tuple[str, ...]
+
+
+def labels_beside(text: str) -> tuple[str, tuple[Labelled, ...]]:
+    """The text with the diets blanked out that stand behind something, as behind a dish.
+
+    >>> labels_beside("rice and beans for 8, vegan and gf")[1][0].labels
+    ('vegan', 'gluten-free')
+    """
+    found = [
+        Labelled(
+            match.start(),
+            tuple(
+                _SHORT.get(label, label)
+                for label in re.findall(_DIET, match["labels"].casefold())
+            ),
+        )
+        for match in _LABELS.finditer(text[:1000]) if text[: match.start()].strip()
+    ]  # fmt: skip
+    for label in found:
+        match = _LABELS.match(text, label.start)
+        assert match is not None
+        text = text[: match.start()] + ".".ljust(match.end() - match.start()) + text[match.end() :]
+    return text, tuple(found)
+
+
+def with_labels(intents: Sequence[Intent], told: Sequence[Labelled]) -> list[Intent] | None:
+    """Each promise with the diets said right behind it as part of its name; None where one of them is behind no dish:
+    then it is somebody's own."""
+    made = list(intents)
+    for label in told:
+        before = [k for k, i in enumerate(made) if isinstance(i, AddPromise) and i.start < i.end <= label.start]
+        at = max(before, key=lambda k: made[k].end, default=None)
+        promise = made[at] if at is not None else None
+        if at is None or not isinstance(promise, AddPromise) or promise.vague:
+            return None
+        if any(i.end > promise.end and i.start < label.start for i in made if i is not promise and i.end > i.start):
+            return None  # "slaw for 12 and my wife comes, too, vegan"
+        front = [w for w in label.labels if w not in promise.dish.casefold() and not w.startswith("sin ")]
+        behind = [w for w in label.labels if w not in promise.dish.casefold() and w.startswith("sin ")]
+        made[at] = replace(promise, dish=" ".join((*front, promise.dish, *behind)))
+    return made

@@ -217,6 +217,17 @@ def _alike(pieces: Collection[tuple[str, str]]) -> set[tuple[str, str]]:
 _FIGURES = {"un": "1", "una": "1"}
 
 
+def _people(pieces: Collection[tuple[str, str]], known: Party | None) -> Party | None:
+    """How many come in all, whether "my friend" is one more of the party or a guest of their own; None where nothing
+    of the sort was said."""
+    told = [party_of(value) for kind, value in pieces if kind == "party"]
+    added = sum(kind == "add" for kind, _ in pieces)
+    if not told and not added:
+        return None
+    base = told[0] if told else known or Party(adults=1)
+    return replace(base, adults=base.adults + added)
+
+
 def _come_to(pieces: Collection[tuple[str, str]], known: Party | None) -> set[tuple[str, str]]:
     """The same with every party as what it comes to, and "thirty pieces" as thirty."""
     made = set()
@@ -248,6 +259,8 @@ def outcome_of(line: Line, reading: Reading) -> Outcome:
         got, implied, silent, expected = (_alike(pieces) for pieces in (got, implied, silent, expected))
     known = context_of(line.place).party
     got, implied, silent, expected = (_come_to(pieces, known) for pieces in (got, implied, silent, expected))
+    if _people(got, known) == _people(expected, known) is not None:
+        got = {p for p in got if p[0] not in ("party", "add")} | {p for p in expected if p[0] in ("party", "add")}
     yes = ("answer", "yes")
     if yes in got - expected and any(kind in ("bring", "party", "vague", "top") for kind, _ in expected & got):
         got, implied = got - {yes}, implied | {yes}  # it comes to a yes, whether or not the words said one, too

@@ -160,7 +160,7 @@ _MAYBE = [
         0.93,
     ),
     (rf"\b{_WE} {_ADV}(?:might|may) (?:not )?(?:just )?{_COME}\b", 0.95),
-    (rf"\b{_WE} (?:might|may) (?:be|have to|not)\b(?! (?:bring|make))", 0.75),
+    (rf"\b{_WE} (?:might|may) (?:be|have to|not)\b(?! (?:bring|make|(?:a (?:bit|little|few|tad) |(?:[a-z0-9]+ ){{0,3}}(?:minutes?|mins?|hours?) |running |slightly |very )*(?:late|later|delayed|early|earlier)\b))", 0.75),
     (
         rf"\b(?:{_WE} (?:am|are) )?not (?:yet |completely |totally |entirely |100 % )*(?:sure|certain)(?: yet)?(?: (?:if|whether|that) {_WE} (?:can|will|could)(?: {_COME})?| i can| yet|(?= $| ,))",
         0.92,

@@ -8,7 +8,7 @@ import re
 from dataclasses import replace
 
 from planning.amounts import unit_of
-from planning.replies.english.lexicon import NUMBER, number_of, words
+from planning.replies.english.lexicon import NUMBER, any_of, number_of, words
 from planning.replies.english.nouns import is_ingredient
 from planning.replies.english.offers import added
 from planning.replies.english.sizes import Behind, amount_behind
@@ -136,6 +136,11 @@ def _one_number(sentence: Sentence) -> float | None:
     return (low + int(found[0][2] or low)) / 2
 
 
+_OWN_VESSEL = re.compile(
+    rf" (?:a |one |the |my |our )?(?:(?:{any_of('sizeword')}) )*(?:{any_of('vessel')})(?: full| of it)? "
+)
+
+
 def read_amount(sentence: Sentence, before: list[Intent]) -> bool:
     """ "Salad from me! Maybe 10 portions": a sentence that is only an amount goes to the dish before it."""
     last = before[-1] if before else None
@@ -143,6 +148,9 @@ def read_amount(sentence: Sentence, before: list[Intent]) -> bool:
         return False
     dish = [Token(word, word, 0, 0) for word in last.dish.lower().split()]
     behind = amount_behind(sentence.tokens, 0, len(sentence.tokens), dish)
+    if _OWN_VESSEL.fullmatch(sentence.text):
+        sentence.take(0, len(sentence.tokens))
+        return True  # "Big bowl." says no more than that there is enough
     if behind is None and re.fullmatch(rf" (?:(?:about|around|maybe|say|like|roughly) )?(?:[0-9]{{1,4}}|{NUMBER}) of (?:them|those|these|em) ", sentence.text):
         behind = Behind(len(sentence.tokens), None, sentence.tokens[-3].raw)
     if (

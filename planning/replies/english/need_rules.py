@@ -114,7 +114,7 @@ NONE = re.compile(
 )
 ALLERGENS_ALONE = re.compile(rf"^ (?:just |only |no |yes(?: ,)? |also |and )*{LIST}(?: (?:for|-) {KIN})?(?= $| ,)")
 BARE = re.compile(
-    rf"^ (?:(?:just|only|yes|i am|a|we are|strictly|strict|also|and|,|one|oh|all|both) )*{DIETS}(?: (?:only|here|for me|for us|one|too|also|as well|both of us|for both of us|myself|by the way|btw|tho|though|fyi|of course|household|family|x (?P<n>[1-9])))*(?= $| ,| and)"
+    rf"^ (?:(?:just|only|yes|i am|a|we are|strictly|strict|also|and|,|one|oh|all|both) )*{DIETS}(?: (?:only|here|for me|for us|one|too|also|as well|both of us|for both of us|myself|by the way|btw|tho|fyi|of course|now|nowadays|these days|though|this year|then|,|household|family|x (?P<n>[1-9])))*(?= $| ,| and)"
 )
 REFUSED = re.compile(
     rf"^ (?:please ,? ?)?(?:no|without|nothing with|avoid) (?:any )?{LIST}(?: in (?:anything|it|the food|there))?(?: please)?(?= $| ,| as| because| or )"
@@ -146,7 +146,7 @@ LEADS = (
 BY_CHOICE = frozenset(("pork", "beef", "alcohol", "caffeine", "vegetarian", "chili", "sugar"))
 """What "no ..." in answer to the question for diets does not make an allergy of."""
 AFTER_PEOPLE = re.compile(
-    rf" (?:me|us|i|we|people|persons|adults?|kids?|children) , (?:and |a |one |strictly |all |both )*{DIETS}(?: please| here)*(?= $| ,)"
+    rf"(?: (?:me|us|i|we|people|persons|adults?|kids?|children)|(?<= coming)|(?<= in)|(?<= there)|(?<= yes)|(?<= joining)|(?<= come)) (?:, |- |– |but |: )(?:am |are |i am |we are )?(?:and |a |one |strictly |all |both )*{DIETS}(?: please| here)*(?= $| ,)"
 )
 THIRD = re.compile(r" (?:[a-z]+'s|someone|somebody|anyone|people) (?:is|are|has|have|was)?$")
 ALL_OF_US = re.compile(

@@ -154,7 +154,8 @@ def added(
 ) -> list[Intent]:
     found: list[Intent] = []
     choice = re.search(r" (?:or|either) ", sentence.text[sentence.text.find(things[0].dish.lower()) :]) is not None
-    offered = aux.startswith(("could", "might", "may", "would", "was", "am thinking", "want", "plan"))
+    wished = aux in ("would like to", "would love to", "would be happy to", "am happy to", "want to")
+    offered = not wished and aux.startswith(("could", "might", "may", "would", "was", "am thinking", "want", "plan"))
     buys = verb in ("buy", "buying", "pick up", "picking up", "grab", "grabbing")
     weak = verb in _WEAK
     needed = IF_NEEDED.search(sentence.text) is not None

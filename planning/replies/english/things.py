@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from planning import amounts
-from planning.replies.english.lexicon import words
+from planning.replies.english.lexicon import singulars, words
 from planning.replies.english.nouns import known_thing
 from planning.replies.english.phrases import inside_name, joined, manner, vague_at
 from planning.replies.english.sizes import SERVINGS_OF, Behind, amount_at, amount_behind, servings_in, tail
@@ -210,6 +210,19 @@ def _bare_name(thing: Thing) -> bool:
     return thing.known >= (0.7 if thing.servings or thing.quantity else 0.9)
 
 
+def _amount_at(tokens: list[Token], i: int, last: int) -> tuple[amounts.Amount, str, int] | None:
+    """An amount from token `i`, with how big its vessel is said to be ("a big pot of chili")."""
+    big = i + 1
+    while tokens[i].plain in ("a", "an", "one", "two", "three") and big < last and tokens[big].plain in words("sizeword"):
+        big += 1
+    if big == i + 1 or big >= last or not set(singulars(tokens[big].plain)) & words("vessel").keys():
+        return amount_at(tokens, i, last)
+    read = amount_at([*tokens[: i + 1], *tokens[big:]], i, last - (big - i - 1))
+    if read is None or not (big + 1 < last and tokens[big + 1].plain in ("of", "full")):
+        return amount_at(tokens, i, last)
+    return read[0], raw_words(tokens[i : big + 1]), read[2] + big - i - 1
+
+
 def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
     tokens, start = sentence.tokens, i
     amount: amounts.Amount | None = None
@@ -232,7 +245,7 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
         if plain == "enough":
             for_all, i = True, i + 1
             continue
-        read = amount_at(tokens, i, last) if amount is None and not _dish_by_name(tokens, i, last) else None
+        read = _amount_at(tokens, i, last) if amount is None and not _dish_by_name(tokens, i, last) else None
         if read is not None:
             amount, quantity, i = read[0], read[1].removesuffix(" of"), read[2]
             i += i + 1 < last and tokens[i].plain in ("x", "×")  # "2x potato salad"
