@@ -229,3 +229,24 @@ def raw_words(tokens: Sequence[Token]) -> str:
             continue
         text += (" " if before is not None and token.start > before.end else "") + token.raw
     return text
+
+
+_NUMBERED = re.compile(r"(?:^|(?<=\s))(?P<n>[0-9]{1,2})[.)](?=\s+\S)")
+
+
+def numbered(text: str) -> bool:
+    """Whether the text is a list whose items have numbers, from one on."""
+    found = [int(m["n"]) for m in _NUMBERED.finditer(text)]
+    return len(found) > 1 and found == list(range(1, len(found) + 1))
+
+
+def without_numbers(text: str) -> str:
+    """Without the numbers of a list's items, which count nothing ("1. hummus", "1) yes 2) four people")."""
+    if not numbered(text):
+        return text
+    for match in _NUMBERED.finditer(text):
+        whole = len(match["n"]) + 1
+        at = match.start("n")
+        inside = at > 0 and text[:at].rstrip(" ")[-1:] not in ("", "\n", ":")
+        text = text[:at] + ("." if inside else " ") + " " * (whole - 1) + text[at + whole :]
+    return text

@@ -59,7 +59,7 @@ from planning.replies.intents import (
     TakeTopping,
     Undo,
 )  # fmt: skip
-from planning.replies.text import Message, Sentence, cut
+from planning.replies.text import Message, Sentence, cut, numbered
 
 
 @cache
@@ -97,7 +97,7 @@ def message_of(text: str) -> Message:
     fixed = typed.straight(spelling.undictated(text))  # as long as before: places must not move
     slips = spelling.slips(fixed, _expand())
     message = cut(fixed, _expand() | slips if slips else _expand(), neutral(), _IS_BEFORE, typed.written(fixed))
-    message = replace(message, mended=frozenset(slips), numbered=typed.numbered(text))
+    message = replace(message, mended=frozenset(slips), numbered=numbered(text))
     return kintold.parted(wrapping.unwrapped(message))
 
 

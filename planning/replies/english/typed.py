@@ -13,6 +13,7 @@ from functools import cache
 from itertools import pairwise
 
 from planning.replies.english.lexicon import NUMBER, words
+from planning.replies.text import without_numbers
 
 _DO = r"(?:bring|make|be|come|do|take|cook|bake|get|grab|try|let|send|pick|buy|contribute|provide|pass|sort|join|need|miss|skip|attend|serve|drop|throw|add|put|have|help|stay|leave|go|cancel|work|say|see to|prepare|cover|handle|supply|pop|turn up|show up|tell|ask|check|call|give|want|love|stick|bow|pull|bail|sit|share|split|host|arrive|eat|stop|swap|change|fix|whip)"
 _ADVERB = r"(?:(?:all|both|also|probably|definitely|just|still|gladly|happily|certainly|then|even|only|sadly|def|prob|defo|not|never) )*"
@@ -55,7 +56,6 @@ _NOT_WITH = re.compile(r"(?<![\w/])[wW]/(?=[oO]\b)")
 _NOW_FOR = re.compile(r"→(?= *(?:(?:now|only|just) )?(?:for |feeds? |[0-9]))", re.IGNORECASE)
 """An arrow to a new size ("slaw → now for 16"); before another dish it stays, as a swap."""
 _SIGNS = str.maketrans({"➕": "+", "➖": "-", "✖": "x", "✕": "x", "➡": "→", "⇒": "→", "⟶": "→"})
-_NUMBERED = re.compile(r"(?:^|(?<=\s))(?P<n>[0-9]{1,2})[.)](?=\s+\S)")
 _BREAK = re.compile(r"(?<=[^\s.!?:;,…>])[ \t]*\n[ \t]*(?=[\w+])")
 _AFTER_BRACKET = re.compile(r"(?<=\)) (?=(?P<word>[A-Z][a-z']*)\b)")
 MOST_LINES, MOST_IN_A_LINE = 8, 9
@@ -68,8 +68,7 @@ def straight(text: str) -> str:
     text = text.translate(_SIGNS).replace("->", "→ ").replace("=>", "→ ")
     if "→" in text:
         text = _NOW_FOR.sub(",", text)
-    if _NUMBERED.search(text) is not None:
-        text = _unnumbered(text)
+    text = without_numbers(text)
     if "/" in text:
         text = _NOT_WITH.sub("w-", _WITH.sub("w ", text))
     if "\n" in text:
@@ -77,23 +76,6 @@ def straight(text: str) -> str:
     if ")" in text:
         small = _starters()
         text = _AFTER_BRACKET.sub(lambda m: "." if m["word"].lower() in small else m[0], text)
-    return text
-
-
-def numbered(text: str) -> bool:
-    """Whether the text is a list whose items have numbers, from one on."""
-    found = [int(m["n"]) for m in _NUMBERED.finditer(text)]
-    return len(found) > 1 and found == list(range(1, len(found) + 1))
-
-
-def _unnumbered(text: str) -> str:
-    """Without the numbers of a list's items, which count nothing ("1. hummus", "1) yes 2) four people")."""
-    if not numbered(text):
-        return text
-    for match in _NUMBERED.finditer(text):
-        whole = len(match["n"]) + 1
-        inside = match.start("n") > 0 and text[: match.start("n")].rstrip(" ")[-1:] not in ("", "\n", ":")
-        text = text[: match.start("n")] + ("." if inside else " ") + " " * (whole - 1) + text[match.start("n") + whole :]
     return text
 
 

@@ -39,6 +39,7 @@ from planning.replies.spanish import (
     withdrawals,
 )
 from planning.replies.spanish.lexicon import expand, neutral
+from planning.replies.spanish.vocatives import spoken_to, without_vocatives
 from planning.replies.text import Message, Sentence, Token, cut
 
 __all__ = ["message_of", "people", "read"]
@@ -66,12 +67,15 @@ class SpanishMessage(Message):
 def message_of(text: str) -> SpanishMessage:
     """The message in plain words: no accents, short forms written out, numbers as digits, slips mended."""
     flat, slips = spelling.prepared(text)
-    made = cut(flat, expand() | slips if slips else expand(), neutral())
+    made = cut(flat, expand() | slips if slips else expand(), neutral() - spoken_to(), here=spelling.there_is(flat))
     sentences = []
     for sentence in made.sentences:
-        raws = ((t, text[t.start : t.end]) for t in sentence.tokens)
+        raws = ((t, text[t.start : t.end]) for t in without_vocatives(sentence.tokens))
         tokens = spelling.joined(
-            [Token(t.plain, slips.get(flat[t.start : t.end].lower(), raw), t.start, t.end) for t, raw in raws]
+            [
+                Token(t.plain, _as_meant(t, slips.get(flat[t.start : t.end].lower(), raw)), t.start, t.end)
+                for t, raw in raws
+            ]
         )
         while tokens and tokens[0].plain in (":", ",", "-"):
             tokens = tokens[1:]
@@ -79,6 +83,11 @@ def message_of(text: str) -> SpanishMessage:
             sentences += [p for one in _at_signs(tokens, text, sentence.question) for p in kintold.parts(one)]
     plain = " . ".join(s.text.strip() for s in sentences)
     return SpanishMessage(tuple(sentences), plain, made.quoted, made.symbols, text, mended=frozenset(slips))
+
+
+def _as_meant(token: Token, raw: str) -> str:
+    """The word as typed or mended; of two words that ran together the one it is."""
+    return token.plain if " " in raw and token.plain in raw.split() else raw
 
 
 def _at_signs(tokens: list[Token], text: str, question: bool) -> list[Sentence]:

@@ -27,17 +27,17 @@ _NO = re.compile(
     rf"|{_START}{_LEAD} (?:imposible|ni modo|(?:yo |nosotros )?paso(?:mos)?(?: (?:esta vez|de esta|por esta|por esta vez))?|pasamos|lamentablemente no|desgraciadamente no|tristemente no|esta vez no|esta no|al final no|mejor no|va a ser que no|me temo que no|que va|ni de broma|ni hablar|negativo|nop|pues no|yo no|nosotros no|conmigo no cuenten|declino(?: la invitacion)?|declinamos)(?= ,| \.| $| pero| porque| que | gracias|$)"
     r"|^ no(?= ,| \.| $| pero)"
     r"| (?:no (?:me|nos) (?:va a dar|da|dara|va a alcanzar|alcanza|queda) (?:el )?tiempo(?: de [a-z]+)?|no nos veremos|no nos vemos|(?:sera|quedara|lo dejo|lo dejamos) (?:en|para) (?:otra|la proxima)|(?:en|a la|para la) (?:otra|proxima) (?:sera|vez)|otra vez sera|(?:me|nos) l[oa] (?:pierdo|perdemos|perdere|voy a perder|vamos a perder)|(?:me|nos) (?:tengo|tenemos|tendre|tendremos) que perder"
-    r"|(?:me|nos) (?:bajo|bajamos|borro|borramos|abro|abrimos|rajo|rajamos|desapunto|desapuntamos|caigo de la lista|disculpo|excuso)(?= ,| \.| $| de(?:l)? (?!slaw)| esta| por| que| porque| al final)|(?:me|nos) (?:es|resulta|sera|queda) imposible|imposible (?:ir|llegar|asistir|para mi|para nosotros|que (?:vaya|vayamos))|(?:lamento|lamentamos|siento|sentimos) (?:mucho )?(?:no (?:poder|ir|estar)|tener que)"
-    r"|(?:cancel|borr|quit|tach|sac|descont|desapunt)(?:ame|enme|adme|enos|ennos|adnos|a me|anos|arme)(?= |$)(?! (?:el|la|los|las|lo|mi|mis|un))|no (?:me|nos) (?:cuenten|cuentes|conteis|anoten|esperen|apunten|anotes|esperes)"
+    r"|(?:me|nos) (?:bajo|bajamos|borro|borramos|abro|abrimos|rajo|rajamos|desapunto|desapuntamos|caigo de la lista|disculpo|excuso)(?= ,| \.| $| de(?:l)? (?!slaw)| esta| por| que| porque| al final)|(?:me|nos) (?:es|resulta|sera|queda) imposible|imposible (?:ir|llegar|asistir|para mi|para nosotros|que (?:vaya|vayamos)|ese dia|ese finde|el [a-z]+ )|(?:lamento|lamentamos|siento|sentimos) (?:mucho )?(?:no (?:poder|ir|estar)|tener que)"
+    r"|(?:cancel|borr|quit|tach|sac|baj|descont|desapunt)(?:ame|enme|adme|enos|ennos|adnos|a me|anos|arme)(?= |$)(?! (?:el|la|los|las|lo|mi|mis|un))|no (?:me|nos) (?:cuenten|cuentes|conteis|anoten|esperen|apunten|anotes|esperes)|no (?:cuenten|cuentes|conteis|cuenteis|contes) con (?:nosotr[oa]s|mi familia|los [a-z]+)|no contamos(?= ,| $)|no (?:se nos|se me) (?:da|arma|hace)|no me da la (?:vida|agenda)"
     r"|(?:no la|no lo) (?:armo|hago|libro|logro)|tuve que cancelar|tenemos que cancelar|tengo que cancelar|he de cancelar|hay que cancelar lo mio|cancelo(?= $| ,| mi)|no (?:me|nos) (?:es|sera|va a ser) posible|no (?:va|iba) a (?:poder ser|ser posible)|no podra ser|ya (?:tengo|tenemos) (?:otro )?(?:plan|planes|compromiso|boda|viaje)|me (?:salio|surgio|toca|ha salido|ha surgido|cayo) (?:un |una |el |la )?(?:viaje|compromiso|imprevisto|turno|guardia|trabajo|trabajar|chamba|laburo|reunion|otra cosa)"
-    r"|(?:estoy|estamos|estare|estaremos|ando|andamos|andaremos) (?:fuera|de viaje|de guardia|de turno|fuera de la ciudad|en otra ciudad|de vacaciones)(?= |$)|no (?:me|nos) (?:veran|vereis|ven)|me quedo (?:en casa|sin ir)|nos quedamos (?:en casa|sin ir)|no (?:me|nos) animo|no (?:me|nos) animamos|falto|no cont(?:ad|ais) con)(?= |$)"
+    r"|(?:estoy|estamos|estare|estaremos|ando|andamos|andaremos) (?:fuera|afuera|de viaje|de guardia|de turno|fuera de la ciudad|en otra ciudad|de vacaciones|en el pueblo|en el extranjero)(?= |$)|no (?:me|nos) (?:veran|vereis|ven)|me quedo (?:en casa|sin ir)|nos quedamos (?:en casa|sin ir)|no (?:me|nos) animo|no (?:me|nos) animamos|falto|no cont(?:ad|ais) con)(?= |$)"
 )
 _MAYBE = re.compile(
-    r" (?:tal vez|talvez|quiza|quizas|a lo mejor|puede que|puede ser|capaz(?! de)|no (?:lo )?se(?: si| aun| todavia)?(?= ,| $| si | aun| todavia| pero| seguro|\.)|(?:todavia|aun) no (?:lo )?(?:se|sabemos|tengo claro|confirmo|puedo (?:confirmar|decir))|no (?:lo )?(?:sabemos|sabria)(?! que)|depende|dependo|dependemos|segun (?:salga|como|me|nos|el|la|ande|si)"
+    r" (?:tal vez|talvez|quiza|quizas|a lo mejor|puede que|puede ser|capaz(?! de)|no (?:lo )?se(?: si| aun| todavia)?(?= ,| $| si | aun| todavia| pero| seguro|\.)|(?:todavia|aun) no (?:lo )?(?:se|sabemos|tengo claro|confirmo|puedo (?:confirmar|decir))|no (?:lo )?(?:sabemos|sabria)(?! que)|no (?:te |les |os |le )?(?:se|sabria|sabemos|puedo|sabria) (?:decir|confirmar|asegurar)(?:te|les|os|le)?|depende|dependo|dependemos|segun (?:salga|como|me|nos|el|la|ande|si)"
     r"|(?<!a ver )si (?:puedo (?:cambiar|escaparme|arreglar|salir|voy|ir)|podemos|puedo|logro|consigo|alcanzo|salgo|llego|me (?:dan|da|dejan|suelta|sueltan|alcanza|recupero|cambian|libero)|nos (?:dan|da|dejan)|mi (?:jefe|jefa|marido|mujer|esposo|esposa|novi[oa]|turno|suegra|hijo|hija|madre|niñera|canguro)|encuentro|encontramos|no (?:me toca|tengo|trabajo|llueve|surge|pasa nada|hay (?:imprevistos|novedad))|el (?:trabajo|peque|jefe|niño|turno|medico|coche)|la (?:peque|niña|niñera|canguro|jefa))"
     r"|lo intento|lo intentare(?:mos)?|intentare(?:mos)?|intento (?:ir|llegar|pasar)|voy a (?:intentar|tratar)|vamos a (?:intentar|tratar)|tratare(?:mos)? de|hare(?:mos)? lo posible|hago lo posible|no (?:les |te |os |lo )?(?:prometo|prometemos|aseguro|garantizo)(?: nada)?|(?:les|te|os|lo|ya) (?:confirmo|confirmamos|confirmare|aviso|avisamos|avisare|digo|decimos|dire)(?= $| ,(?! [a-z]+ que)| luego| mañana| despues| mas| el | pronto| en | cuando| si | cerca| apenas| manana| hoy| ya)|aviso (?:luego|mañana|despues|el)|luego (?:te |os |les )?(?:confirmo|aviso|digo)|confirmo (?:luego|mañana|mas|despues|el|en|pronto|al)"
     r"|lo mas probable|probablemente|posiblemente|seguramente(?! si)|no (?:estoy|estamos) (?:muy |del todo |tan )?segur[oa]s?|ni idea|no tengo (?:ni )?(?:idea|claro)|ya veremos|veremos|vamos viendo|ya (?:os|te|les) (?:digo|dire|cuento)|a ver si (?:puedo|podemos|llego|llegamos|me|nos|logro|logramos|salgo|voy|vamos|alcanzo|consigo)|(?:en|de) principio (?:si|voy|vamos|me apunto|cuenta|contad)|en principio|creo que (?:si|voy|vamos|puedo|podemos|podre|podremos|ire|llego)|espero (?:poder|que si|ir)|esperamos poder|ojala (?:pueda|podamos)|(?:tengo|tenemos|tendria|tendriamos) que (?:ver|mirar|checar|chequear|consultar|preguntar|hablarlo|organizar|pensarlo|confirmar)"
-    r"|dej(?:ame|enme|adme|a que|en que) (?:ver|checar|chequear|mirar|consultar|preguntar|consultarlo|pensarlo|hablarlo|que)|lo (?:hablo|consulto|miro|checo|veo|pienso|platico|charlo) (?:con|y|en)|me lo pienso|lo pensare|lo voy a pensar|esta (?:complicado|dificil|por verse)|(?:mitad|50) y (?:mitad|50)|50 50|ni si ni no|quien sabe|sabe dios|a saber|igual (?:si|voy|vamos|puedo|me paso)(?= |$)|estoy en duda|tengo dudas|en veremos|pendiente de)(?= |$|,)"
+    r"|dej(?:ame|enme|adme|a que|en que) (?:ver|checar|chequear|mirar|consultar|preguntar|consultarlo|pensarlo|hablarlo|que)|lo (?:hablo|consulto|miro|checo|veo|pienso|platico|charlo) (?:con|y|en)|me lo pienso|lo pensare|lo voy a pensar|esta (?:complicado|dificil|por verse)|(?:mitad|50) y (?:mitad|50)|50 50|50/50|ni si ni no|quien sabe|sabe dios|a saber|igual (?:si|voy|vamos|puedo|me paso)(?= |$)|estoy en duda|tengo dudas|en veremos|pendiente de)(?= |$|,)"
 )
 _HERE = r"(?:ahi|alli|alla|aca|aqui|por ahi|por alla|por alli|por aca)"
 _BE = r"(?:estare|estaremos|estoy|estamos)(?= (?:ahi|alli|alla|aca|aqui|con (?:ustedes|vosotros)|presentes?|puntual(?:es)?|sin falta|(?:tod[oa]s )?l[oa]s [0-9]|list[oa]s? para|(?:su|mi) [a-z]+ y yo|dentro|en (?:tu|su|la) (?:casa|fiesta|cena))(?= |$))|(?:estare|estaremos)(?= ,| $| a las| el | seguro| encantad| con (?:mi|los|las) )"
@@ -45,12 +45,23 @@ _GO_ON = rf"{_START}{_LEAD} (?:{_CL}{_WENT}|{_CL}(?:{_BE})|(?:vamos|voy) a (?:ir
 _YES = re.compile(
     rf"{_GO_ON}"
     rf"|{_START}{_LEAD} (?:si|claro(?: que si)?|claro que (?:voy|vamos)|por supuesto(?: que (?:si|voy|vamos))?|obvio(?: que si)?|desde luego(?: que si)?|ok si|dale|va que va|sale|sale y vale|simon|orale|de una|a huevo|a guevo|va|listo|hecho|de cabeza|faltaba mas|no faltaba mas|como no|sin (?:duda|dudarlo|falta)|segurisimo|fijo|fija|seguro(?: que (?:si|voy|vamos))?|cien por ciento|al cien|con (?:mucho |muchisimo )?gusto|encantad[oa]s?(?: de (?:ir|asistir|acompañar[a-z]*))?|sera un placer|un placer|es un placer|que si|presente|presentes|me (?:late|copa|parece bien|va bien|viene bien|va perfecto|viene perfecto)|nos (?:late|copa|va bien|viene bien)|yes|afirmativo|positivo|aceptamos|acepto|claro,? cuenten|si quiero|si queremos|si si|te digo que si|le digo que si|les digo que si|mi respuesta es si|pues si|yo si|nosotros si|me encantaria ir y (?:voy|ire))(?: (?:si|claro|vamos|voy|ahi))*(?= ,| $|$| y | \.| que | gracias| alli| ahi| estaremos| estare| por supuesto)"
-    r"| (?:cuent[ae]n?(?:me|nos)? (?:con(?:migo| nosotros| nosotras| mi familia)|me)|cuent[ae]n?(?:me|nos)(?: |$)|cuent[ae]n?(?: con)? [0-9]+|contad (?:conmigo|con nosotros|con nosotras|con [0-9]+)|conta (?:conmigo|con nosotros)|cont(?:ame|anos)(?= ,| $| adentro| entre| dentro)|me (?:apunto|sumo|prendo|anoto|uno|agrego|incluyo|acoplo|engancho)|nos (?:apuntamos|sumamos|prendemos|anotamos|unimos|agregamos|acoplamos|enganchamos)|(?:apunt|anot|inclu[iy]|agreg|sum|agend)[a-z]*(?:dme|nme|dnos|nnos)(?= ,| $| a | en | para la| tambien| por)|(?:apunta|anota|agrega|suma)(?:me|nos)(?= ,| $| a | en | para la| tambien)|confirm(?:o|amos|ad[oa]s?|adisim[oa]s?)(?! (?:luego|mañana|mas|despues|el |en |pronto|al |si |que no))|asistencia confirmada|doy el si|decimos que si"
-    rf"|(?:no|ni de broma|ni loc[oa]s?|ni muert[oa]s?|ni en pedo|nunca) (?:me|nos) l[oa] (?:pierdo|perdemos|perdere|perderia|perderiamos|voy a perder|vamos a perder|perderemos)|(?:no|ni loc[oa]|ni de broma) (?:falto|faltamos|faltare|faltaremos)|como me l[oa] voy a perder|ni loc[oa]s? (?:me|nos) l[oa] (?:pierdo|perdemos|perderia)|sin falta|{_HERE} (?:estaremos|estare|estamos|estoy|nos vemos|voy|vamos|llego|llegamos|andamos|caigo|caemos|andaremos|andare|me tienen|nos tienen|nos teneis|me teneis|me tendran|nos tendran|nos veremos|caere|les caigo|te caigo|les caemos|les llego|me veran|nos veran|me vereis|nos vereis|iremos|ire)|nos vemos {_HERE}|(?:me|nos) (?:tendreis|tendran|tienen|teneis) {_HERE}|aceptamos (?:la invitacion|encantados)|acepto (?:la invitacion|encantad[oa])|con (?:mucho )?gusto (?:asist|voy|vamos|ire|iremos|acept|los|te|os)[a-z]*|me encanta la idea|no puedo (?:faltar|perdermel[oa])|no podemos (?:faltar|perdernosl[oa]))(?= |$)"
+    r"| (?:cuent[ae]n?(?:me|nos)? (?:con(?:migo| nosotros| nosotras| mi familia)|me)|cuent[ae]n?(?:me|nos)(?: |$)|cuent[ae]n?(?: con)? [0-9]+|contad (?:conmigo|con nosotros|con nosotras|con [0-9]+)|conta (?:conmigo|con nosotros)|cont(?:ame|anos)(?= ,| $| adentro| entre| dentro)|me (?:apunto|sumo|prendo|anoto|uno|agrego|incluyo|acoplo|engancho|lanzo|animo)|(?:yo )?(?:si )?le (?:entro|entramos|caigo|caemos|atoro|llego|llegamos)(?! (?:a la|a los|un|una|al))|(?:les|te|os) (?:caigo|caemos|llego|llegamos)(?= |$)(?! tarde)|nos (?:lanzamos|animamos)|nos (?:apuntamos|sumamos|prendemos|anotamos|unimos|agregamos|acoplamos|enganchamos)|(?:apunt|anot|inclu[iy]|agreg|sum|agend)[a-z]*(?:dme|nme|dnos|nnos)(?= ,| $| a | en | para la| tambien| por)|(?:apunta|anota|agrega|suma)(?:me|nos)(?= ,| $| a | en | para la| tambien)|confirm(?:o|amos|ad[oa]s?|adisim[oa]s?)(?! (?:luego|mañana|mas|despues|el |en |pronto|al |si |que no))|asistencia confirmada|doy el si|decimos que si"
+    rf"|(?:no|ni de broma|ni loc[oa]s?|ni muert[oa]s?|ni en pedo|nunca) (?:me|nos) l[oa] (?:pierdo|perdemos|perdere|perderia|perderiamos|voy a perder|vamos a perder|perderemos)|(?:no|ni loc[oa]|ni de broma) (?:falto|faltamos|faltare|faltaremos)|como me l[oa] voy a perder|ni loc[oa]s? (?:me|nos) l[oa] (?:pierdo|perdemos|perderia)|sin falta|nos vemos (?:el|este|en|entonces|a las|ese dia|pronto|alli|ahi|alla|aca|mañana)|{_HERE} (?:estaremos|estare|estamos|estoy|nos vemos|voy|vamos|llego|llegamos|andamos|caigo|caemos|andaremos|andare|me tienen|nos tienen|nos teneis|me teneis|me tendran|nos tendran|nos veremos|caere|les caigo|te caigo|les caemos|les llego|me veran|nos veran|me vereis|nos vereis|iremos|ire)|nos vemos {_HERE}|(?:me|nos) (?:tendreis|tendran|tienen|teneis) {_HERE}|aceptamos (?:la invitacion|encantados)|acepto (?:la invitacion|encantad[oa])|con (?:mucho )?gusto (?:asist|voy|vamos|ire|iremos|acept|los|te|os)[a-z]*|me encanta la idea|no puedo (?:faltar|perdermel[oa])|no podemos (?:faltar|perdernosl[oa]))(?= |$)"
 )
 _DOUBT_NO = re.compile(
-    r" (?:creo|me temo|pienso|parece|supongo) que (?:no|va a ser que no) |^ (?:lo veo|esta|veo) (?:dificil|complicado|jodido|negro)|(?:dudo|no creo)(?: (?:mucho|poder|que (?:pueda|podamos|vaya|vayamos|llegue|lleguemos)))+ | lo dudo "
+    r" (?:creo|me temo|pienso|parece|supongo) que (?:no|va a ser que no) |^ (?:lo veo|esta|veo) (?:dificil|complicado|jodido|negro)|^ no creo $|^ no creo (?=,)|(?:dudo|no creo)(?: (?:mucho|poder|que (?:pueda|podamos|vaya|vayamos|llegue|lleguemos)))+ | lo dudo "
 )
+_THAT_DAY = r"(?:(?:ese|este) (?:dia|finde|fin de semana|fds|sabado|domingo|viernes|jueves)|esa (?:fecha|noche|tarde)|el (?:sabado|domingo|viernes|jueves)|para (?:esa fecha|ese dia|entonces)|justo ese dia)"
+_ELSE = r"(?:boda|bodas|bautizo|comunion|cumple|cumpleaños|compromiso|compromisos|viaje|vuelo|evento|guardia|turno|turnos|examen|examenes|parcial|partido|cita|reunion|junta|fiesta|concierto|entierro|funeral|velorio|misa|graduacion|curso|ensayo|mudanza|clase|clases|trabajo|chamba|laburo|curro|plan|planes|visita|quince|xv|retiro|torneo|carrera|operacion|consulta|terapia|otra cosa|otro asunto|cosas|servicio)"
+_BUSY = re.compile(
+    rf" {_THAT_DAY} (?:(?:yo|nosotros|me|nos|ya|justo|mismo|que|si|tambien) )*(?:trabaj[oa](?:mos)?|curr[oa](?:mos)?|labur[oa](?:mos)?|chambe[oa](?:mos)?|viaj[oa](?:mos)?|salgo|salimos|estoy|estamos|estare|estaremos|tengo|tenemos|toca|cuido|cubro|entro)(?= |$)(?! (?:ahi|alli|libre|disponible|listos?|con (?:ustedes|vosotros)))"
+    rf"|(?:^|(?<= ,)|(?<= que)|(?<= porque)) (?:(?:uy|ay|no|es que|justo|ya|yo|que pena|perdon|,) )*(?:trabaj[oa](?:mos)?|curr[oa](?:mos)?|labur[oa](?:mos)?|viaj[oa](?:mos)?|(?:estoy|estamos|estare|estaremos) (?:trabajando|currando|viajando|laburando|ocupad[oa]s?|de [a-z]+|fuera))(?: (?:justo|en))* {_THAT_DAY}(?= |$)"
+    rf"|^ (?:(?:uy|ay|es que|justo|ya|yo|nosotros|perdon|,) )*(?:(?:tengo|tenemos|tendre|tendremos) (?:(?:un|una|otro|otra|el|la|ya|que ir a|los|las|varias|mi|nuestra?) )*{_ELSE}|(?:me|nos) toca (?:trabajar|guardia|turno|currar|laburar|chambear)|(?:estoy|estamos|estare|estaremos) (?:fuera|afuera|de viaje|de guardia|de vacaciones) )(?= |$)"
+    r"|^ (?:(?:para|a|en|sera|hasta|lo dejo|lo dejamos|quizas?|ojala) )*la proxima (?:si |vez |sera )*$|^ (?:sera |en |para )?otra (?:vez|ocasion)(?: sera)? $"
+)
+"""What else one has on that day: a no, where no other answer is told."""
+_STILL = re.compile(r" (?:pero|aunque|igual|llego|despues|antes|temprano|luego|hasta las|a las|tarde) ")
+_ACCENTED = "sí"
 _ASKED = {
     Answer.YES: r"(?:(?:si|sip|claro|vale|dale|va|ok|okey|okay|perfecto|genial|obvio|simon|orale|sale|listo|por supuesto|de una|hecho|venga|seguro|correcto|exacto|eso|asi es|afirmativo|confirmado|va que va|pues|que si|ya|adelante|bueno|cierto|de acuerdo|eso es|yo|nosotros|tambien|las 2|los 2|todas|todos|hazlo|ponlo|yes|gracias) ?,? ?)+",
     Answer.NO: r"(?:(?:no|nop|nel|que va|para nada|ni hablar|negativo|nada|ninguno|ninguna|todavia|gracias|mejor|pues|paso|de eso nada|en absoluto|asi|dejalo|dejalo asi|cancela|ni de broma|incorrecto) ?,? ?)+",
@@ -69,6 +80,8 @@ def read_answer(sentence: Sentence, context: ReplyContext) -> list[Intent]:
                 start, end = sentence.span(0, len(sentence.tokens))
                 return [SetAnswer(context.writer, answer, start=start, end=end, confidence=0.95)]
     maybe, no, yes = _MAYBE.search(text), _NO.search(text), _YES.search(text)
+    if maybe is not None and re.search(r" yo (?:y|con|\+|mas) $", text[: maybe.start() + 1]):
+        maybe = None  # "yo y quizá 3 amigos": perhaps they, but surely me
     unsure = _DOUBT_NO.search(text)
     if unsure is not None and (no is None or no.start() >= unsure.start()):
         start, end = sentence.span_of(unsure)
@@ -96,6 +109,14 @@ def read_answer(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             later, said = (then, Answer.NO if then is no else Answer.YES)
             start, end = sentence.span_of(later)
             return [SetAnswer(context.writer, said, start=start, end=end, confidence=0.82)]
+    if maybe is not None and yes is not None and maybe.start() == yes.start() and _surely(sentence, maybe):
+        maybe = None  # "sí podemos ir"
+    if maybe is None and no is None and yes is None and (busy := _BUSY.search(text)) and not _STILL.search(text):
+        start, end = sentence.span_of(busy)
+        return [SetAnswer(context.writer, Answer.NO, start=start, end=end, confidence=0.86)]
+    if maybe is None and no is None and yes is None and context.replying_to == "board" and _ME_TOO.match(text):
+        start, end = sentence.span(0, len(sentence.tokens))
+        return [SetAnswer(context.writer, Answer.YES, start=start, end=end, confidence=0.86)]
     for found, answer, sure in ((maybe, Answer.MAYBE, 0.9), (no, Answer.NO, 0.92), (yes, Answer.YES, 0.92)):
         if found is None:
             continue
@@ -103,3 +124,16 @@ def read_answer(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         conditional = answer is Answer.MAYBE and " si " in text
         return [SetAnswer(context.writer, answer, conditional, start=start, end=end, confidence=sure)]
     return []
+
+
+_ME_TOO = re.compile(r"^ (?:(?:y|pues|si|,) )*(?:yo tambien|nosotr[oa]s tambien|tambien yo|tambien nosotr[oa]s|y yo) (?:, )?$")
+
+
+def _surely(sentence: Sentence, found: re.Match[str]) -> bool:
+    """Whether "si puedo" says that one can: with its accent, or by itself with the verb of coming."""
+    first, _ = sentence.token_range(found)
+    token = sentence.tokens[first]
+    if token.plain != "si":
+        return False
+    alone = first == 0 and 3 <= len(sentence.tokens) <= 4 and "," not in sentence.text
+    return token.raw.lower() == _ACCENTED or alone

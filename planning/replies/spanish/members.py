@@ -34,6 +34,8 @@ class Group:
     sure: bool = True
     """Whether their number was said."""
     plural: bool = field(default=False, kw_only=True)
+    kind: str = field(default="a", kw_only=True)
+    """The letter of one of them, also where their number was not said."""
 
 
 def groups(words_said: Sequence[str]) -> list[Group]:
@@ -41,7 +43,7 @@ def groups(words_said: Sequence[str]) -> list[Group]:
     found: list[Group] = []
     i = 0
     while i < len(words_said):
-        group = _group(words_said, i, bool(found))
+        group = group_at(words_said, i, bool(found))
         if group is None:
             i += 1
             continue
@@ -81,7 +83,8 @@ def _with_n(role: str) -> dict[str, str]:
     return {w.replace("ñ", "n"): w for w in words(role) if "ñ" in w}
 
 
-def _group(said: Sequence[str], i: int, among: bool) -> Group | None:
+def group_at(said: Sequence[str], i: int, among: bool) -> Group | None:
+    """The group told from word `i` on; `among` others told before it."""
     start, number, own, many, definite = i, None, False, False, False
     while i < len(said) and (said[i] in _BEFORE or said[i] in _PRAISE or _number(said[i])):
         if _number(said[i]):
@@ -92,6 +95,8 @@ def _group(said: Sequence[str], i: int, among: bool) -> Group | None:
             number = 1
         own = own or said[i] in ("mi", "mis", "nuestro", "nuestra", "nuestros", "nuestras")
         many = many or said[i] in _MANY
+        if number is not None and said[i + 1 : i + 2] in (["son"], ["somos"]) and i + 2 < len(said) and not _number(said[i + 2]):
+            i += 1  # "4 personas, 2 son niños"
         definite = definite or said[i] in ("el", "la", "los", "las", "su", "sus", "al", "del", "mi", "mis")
         i += 1
     if among and i < len(said) and said[i] == "de" and i > start:
@@ -121,6 +126,8 @@ def _group(said: Sequence[str], i: int, among: bool) -> Group | None:
         count = _PAIR if value.isupper() and (own or many) else 0
         sure = count > 0
     letters = [each] * count
+    if plural and not count and len(ages) == 1 and not {"de", "años", "añitos", "meses"} & {*said[after:last]}:
+        ages = []  # "los chicos, 4"
     if ages and (each != "a" or all(a < 18 for a in ages)):
         told = [letter_of(a) for a in ages]
         if len(told) == 1 and count > 1:
@@ -132,7 +139,14 @@ def _group(said: Sequence[str], i: int, among: bool) -> Group | None:
     else:
         last = after
     return Group(
-        start, last, tuple(letters), word if k and value == words("kin").get(word) else "", own, sure, plural=plural
+        start,
+        last,
+        tuple(letters),
+        word if k and value == words("kin").get(word) else "",
+        own,
+        sure,
+        plural=plural,
+        kind=each,
     )
 
 

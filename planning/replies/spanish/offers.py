@@ -9,6 +9,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from planning.replies.intents import AddPromise, Intent, ReplyContext, TakeTopping
+from planning.replies.spanish.company import runs
 from planning.replies.spanish.members import groups
 from planning.replies.spanish.names import known_dish
 from planning.replies.spanish.things import Thing, attached, read_things
@@ -27,7 +28,7 @@ _VERB = re.compile(
     rf"|{_CAN}{_ADV} (?:{_INF})(?:les|te|os|le|me|nos|lo|la|los|las)?(?= )"
     rf"|(?:estoy|estamos|ando|andamos) (?:{_GER})(?= )"
     r"|(?:me|nos) (?:encargo|ocupo|encargamos|ocupamos|hago cargo|hacemos cargo|encargare|encargaremos|ocupare|pido|pedimos|adjudico)(?: yo| nosotros| tambien)* ?(?:de|del)?(?= )"
-    r"|(?:corro|corremos|vengo|venimos|caigo|caemos|caere|llego|llegamos|llegare|colaboro|colaboramos|contribuyo|contribuimos|participo|coopero|cooperamos|ayudo|me presento|aparezco|me apunto|nos apuntamos|me anoto|nos anotamos|me sumo|nos sumamos|me prendo|voy|vamos|ire|iremos|puedo|podemos|me pongo|nos ponemos|me quedo|nos quedamos|me tiro)(?: (?:yo|nosotros|tambien|ahi))* con(?= )"
+    r"|(?:corro|corremos|vengo|venimos|caigo|caemos|caere|llego|llegamos|llegare|colaboro|colaboramos|contribuyo|contribuimos|participo|coopero|cooperamos|ayudo|me presento|aparezco|me apunto|nos apuntamos|me anoto|nos anotamos|me sumo|nos sumamos|me prendo|le entro|le entramos|le caigo|les caigo|me animo|voy|vamos|ire|iremos|puedo|podemos|me pongo|nos ponemos|me quedo|nos quedamos|me tiro)(?: (?:yo|nosotros|tambien|ahi))* con(?= )"
     r"|(?:me|nos) (?:apunto|apuntamos|anoto|anotamos)(?: (?:yo|tambien))* (?:para (?:llevar|traer|hacer|poner)?|a (?:llevar|traer|hacer|poner)|el|la|los|las)(?= )"
     r"|(?:apunt|anot|pon|ponga|inscrib|agend|registr)(?:ame|enme|adme|arme|dme|edme|nme|me|anos|ennos|adnos|dnos|anme)(?: (?:a mi|por favor|ahi|tambien|ademas))*(?: (?:para|con|lo de))?(?= )"
     r"|(?:cuent[ae]n?|contad|conta) con (?:mi|mis|nuestr[oa]s?|un|una|el|la|los|las|unos|unas)(?= )"
@@ -65,9 +66,9 @@ def read_promises(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         if made:
             return made
     verb = next((v for v in _VERB.finditer(text) if not _denied(text, v)), None)
-    if verb is not None and _with_persons(sentence, verb):
+    if verb is not None and _with_persons(sentence, verb, context):
         later = _VERB.finditer(text, verb.end() - 1)
-        verb = next((v for v in later if not _denied(text, v) and not _with_persons(sentence, v)), None)
+        verb = next((v for v in later if not _denied(text, v) and not _with_persons(sentence, v, context)), None)
     if verb is not None and not _ELSE.match(text[verb.end() :]):
         made = offered(sentence, verb.end(), context)
         if made:
@@ -96,7 +97,7 @@ def offered(sentence: Sentence, at: int, context: ReplyContext) -> list[Intent]:
         things, last = read_things(said, first, toppings=context.toppings)
         found += list(_made(sentence, things, context))
         again = next((v for v in _VERB.finditer(text, max(0, sentence.offset(last) - 1)) if not _denied(text, v)), None)
-        if again is None or again.end() <= at or _ELSE.match(text[again.end() :]) or _with_persons(sentence, again):
+        if again is None or again.end() <= at or _ELSE.match(text[again.end() :]) or _with_persons(sentence, again, context):
             return found
         at = again.end()
 
@@ -266,7 +267,7 @@ def _denied(text: str, verb: re.Match[str]) -> bool:
     )
 
 
-def _with_persons(sentence: Sentence, verb: re.Match[str]) -> bool:
+def _with_persons(sentence: Sentence, verb: re.Match[str], context: ReplyContext) -> bool:
     """ "Voy con mi esposa", "llevo a mi hermana", "cuenten con nosotros": persons, no food."""
     if re.search(r" (?:con|mi|mis|nuestr[oa]s?) $", verb[0] + " ") is None:
         return False
@@ -275,6 +276,9 @@ def _with_persons(sentence: Sentence, verb: re.Match[str]) -> bool:
         said = ["mi", *said]
     if not said:
         return False
+    at = len(sentence.tokens) - len(said) + (verb[0].split()[-1] in ("mi", "mis"))
+    if any(run.first <= at < run.last for run in runs(sentence, context)):
+        return True
     told = groups(said[:6])
     if told and told[0].first <= 1:
         return True

@@ -10,13 +10,14 @@ from dataclasses import replace
 
 from planning.potluck import Party
 from planning.replies.intents import AddPerson, Intent, ReplyContext, SetParty
+from planning.replies.spanish import company
 from planning.replies.spanish.lexicon import any_of
 from planning.replies.spanish.members import LETTER, Group, counts_of, groups, phrase
 from planning.replies.spanish.names import known_dish
 from planning.replies.spanish.verbs import any_form
 from planning.replies.text import Sentence
 
-_GO = rf"(?:{any_form('come', '1s', '1p', 'f1')}|estare|estaremos|estamos|somos|seremos|vamos a (?:ser|ir|estar)|voy a ir|queremos ir|podemos ir|puedo ir)"
+_GO = rf"(?:{any_form('come', '1s', '1p', 'f1')}|iria|iriamos|estare|estaremos|estamos|somos|seremos|vamos a (?:ser|ir|estar)|voy a ir|queremos ir|podemos ir|puedo ir)"
 _FILL = r"(?: (?:en total|en|total|solo|solamente|nada mas|unos|unas|a ser|ya|como|por|todos|finalmente|entonces|aca|por ahora|seguro|ahora|al final|casi|unicamente|ahi|alli|alla|de|aqui|tambien|los|las|nosotros|a|lo|mas|bien))*"
 _NOT_PEOPLE = r"(?! ?(?:kilos?|kg|litros?|docenas?|horas?|hs|h|min|minutos?|dias?|semanas?|meses|años|anos|veces|botellas?|latas?|bandejas?|paquetes?|cajas?|bolsas?|tortillas?|pizzas?|cuadras?|calles?|km|de la (?:tarde|mañana|noche)|pm|am|vegan[oa]s?|vegetarian[oa]s?|celiac[oa]s?|alergic[oa]s?|intolerantes?|diabetic[oa]s?|en punto|y media|tarde|a [0-9]|-|% |grados?|euros?|pesos?|menos|por ciento)(?= |$))"
 _COMES = re.compile(
@@ -47,6 +48,9 @@ _STAYS = r"(?:se (?:queda|quedan|quedo|quedara|va|van|baja|bajan|bajo|baja)|no (
 _LEFT = re.compile(
     rf"(?:^|(?<= ,)|(?<= que)|(?<= pero)|(?<= final)) (?:al final |finalmente |que |resulta que |)*(?P<some>(?P<of>un[oa]|[0-9]) de (?:los|las|mis) (?P<whose>[a-zñ]+)|(?:mi|el|la|los|las|su|mis|nuestr[oa]) (?P<who>[a-zñ]+(?: (?:mayor|menor|pequeñ[oa]|chic[oa]|grande))?))(?: (?:al final|ya|tampoco|finalmente|se|me|nos|tambien))* {_STAYS}(?= )"
 )
+_NOT_COMING = re.compile(
+    r"(?:^|(?<= ,)|(?<= que)|(?<= pero)|(?<= final)) (?P<some>(?:al final |ya |finalmente )*no (?:va|van|viene|vienen|puede|pueden|vendra|ira|podra)(?: (?:a )?(?:ir|venir|poder ir|poder))? (?P<of>(?P<whose>(?!)))?(?:mi|el|la|los|las|mis) (?P<who>[a-zñ]+))(?= )"
+)
 _TOTAL_ONLY = re.compile(
     r"^ (?:,? ?)?(?:(?:los|las|unos|unas|como|solo|nada mas|con|para) )*([0-9]{1,3})(?: (?:personas|en total|nosotros|de nosotros|todos|nada mas|solo))*(?= ,| $| con | \(| : | y )"
 )
@@ -59,12 +63,26 @@ _WHOLE = re.compile(
 _NO_PARTY = re.compile(
     r"^ (?:ya )?no (?:somos|vamos|voy|se|puedo|podemos|puede)| (?:cumple|cumplen|cumplio|cumplira|trabaja|nacio) [0-9]+|(?<! vamos)(?<! ir)(?<! voy) con (?:mi|mis) [a-z]+ (?:tengo|tenemos|estoy|estamos|ceno|cenamos)| (?:regalo|recoger|recojo|cuidar|cuido) "
 )
+_ENDS = re.compile(r" ,(?: en total| total| asi que(?: somos)?| somos)? (?P<end>[0-9]{1,2})(?= $)")
+_GOES = re.compile(rf"^ (?:(?:si|claro|ok|dale|pues|nosotros|,) )*(?:{_GO}|confirmo|confirmamos|presentes?|(?:me|nos) (?:apunto|apuntamos|sumo|sumamos|anoto|anotamos))(?: (?:en familia|todos|juntos|con gusto|encantad[oa]s|la familia|toda la familia|ahi|alli|alla|al asado|a la [a-z]+|con los niños|con las niñas|con los chicos))* ,")
+_BARE = re.compile(r"^ (?:(?:si|claro|ok|dale|pues) ,? ?)?(?P<n>[0-9]{1,2})(?: (?:x favor|por favor|porfa|nosotros|nosotras))? $")
+""" "3", "si, 3": said to the board, how many come."""
 BIG = 12
+
+
+_ME_PLUS = re.compile(
+    r"(?:^|(?<= ,)|(?<= si)|(?<= voy)|(?<= somos)|(?<= vamos)) yo (?:\+|y|mas|con) (?P<may>(?:quizas?|tal vez|a lo mejor|capaz|puede que|posiblemente) )?(?P<n>[0-9]{1,2}) ?(?P<who>mas|amig[oa]s|personas|acompañantes|invitad[oa]s|compas|adult[oa]s)?(?= $| ,| y )"
+)
+""" "Yo + 2", "yo y quizá 3 amigos"."""
 
 
 def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """The party this sentence tells of: whole, or how many more."""
     text = sentence.text
+    if not sentence.question and (plus := _ME_PLUS.search(text)) is not None:
+        return [
+            _party(sentence, context, Party(1 + int(plus["n"])), plus.start(), plus.end(), 0.6 if plus["may"] else 0.88)
+        ]
     if sentence.question or (_NO_PARTY.search(text) and context.asked not in ("people", "party")):
         return []
     said = [t.plain for t in sentence.tokens]
@@ -72,7 +90,9 @@ def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     if (alone := _ALONE.search(text)) is not None and (
         alone[0].strip() != "yo" or context.asked in ("people", "party")
     ):
-        return [_party(sentence, context, Party(1), alone.start(), alone.end())]
+        stays = _LEFT.search(text) if context.party is not None else None
+        first = min(alone.start(), stays.start()) if stays is not None else alone.start()
+        return [_party(sentence, context, Party(1), first, alone.end())]
     if (fewer := _left(sentence, context, told)) is not None:
         return [_left_whole(sentence, context, fewer)]
     joining = _JOIN.search(text)
@@ -113,13 +133,29 @@ def _whole(sentence: Sentence, context: ReplyContext, told: Sequence[Group]) -> 
         total = None  # "apúntame con dos pasteles"
     if total is None and (alone := re.search(r" sol[oa] con ", text)) is not None:
         told = [g for g in told if sentence.offset(g.first) >= alone.end() - 1]
+    if total is None and context.replying_to in ("board", "bot") and context.addressed:
+        bare = _BARE.match(text)
+        if bare is not None and 0 < int(bare["n"]) <= BIG:
+            return [_party(sentence, context, Party(int(bare["n"])), 0, bare.end(), 0.82)]
+    if total is None and (any(not g.sure for g in told) or (context.addressed and _GOES.match(text))):
+        total = _ENDS.search(text)  # "vamos con los chicos, 4"
+    if (listed := _listed(sentence, context, total, asked=asked)) is not None:
+        return [listed]
     with_me = _WITH_ME.search(text) is not None
     pair = re.search(r" (?:en pareja|(?:los|nosotros|nosotras) (?:dos|2)|con (?:un )?acompañante)(?= )", text)
     if pair is not None and "los" not in pair[0] and total is None:
         counts = counts_of(told)
         counts["adults"] = max(2, counts["adults"] + 1) if " acomp" not in pair[0] else counts["adults"] + 1
         return [_party(sentence, context, Party(**counts), pair.start(), max(pair.end(), _end(sentence, told)))]
-    people = [_known_ones(g, said, context) for g in told if g.letters]
+    if company.told_of(sentence, context):
+        return []  # "mi esposo y yo no vamos"
+    told = [
+        g
+        for g in told
+        if not company.PREDICATE.match(text[sentence.offset(g.last) - 1 :])
+        and not re.search(r" (?:sin|menos|salvo|excepto|ni) $", text[: sentence.offset(g.first)])
+    ]
+    people = [company.known_ones(g, said, context) for g in told if g.letters]
     if people and (total is not None or with_me or _WHOLE.search(text) is not None or asked):
         counts = counts_of(people)
         spoken = sum(counts.values())
@@ -127,12 +163,9 @@ def _whole(sentence: Sentence, context: ReplyContext, told: Sequence[Group]) -> 
         start, end = sentence.offset(first), sentence.offset(last)
         sure = 0.88
         if total is not None:
-            whole = int(
-                next(g for g in total.groupdict().values() if g and g.isdecimal())
-                if "n" in total.groupdict()
-                else total[1]
-            )
-            overlapping = any(sentence.offset(g.first) <= total.end() - 2 < sentence.offset(g.last) for g in people)
+            whole = _number_of(total)
+            at = _number_at(total)
+            overlapping = any(sentence.offset(g.first) <= at < sentence.offset(g.last) for g in people)
             if overlapping:  # "vamos 2 adultos y 1 niño": the number belongs to the first of the groups
                 counts["adults"] += int(with_me and not _starts_with_number(sentence, people[0]))
             else:
@@ -147,8 +180,7 @@ def _whole(sentence: Sentence, context: ReplyContext, told: Sequence[Group]) -> 
             sure = 0.6
         return [_party(sentence, context, Party(**counts), start - 1, end, sure)]
     if total is not None:
-        got = total.groupdict()
-        whole = int(next((v for v in got.values() if v and v.isdecimal()), None) or total[1])
+        whole = _number_of(total)
         if whole < 1:
             return []
         sure = 0.9 if all(g.sure for g in told) else 0.7  # "we're 5 with the kids": how many are children?
@@ -156,13 +188,31 @@ def _whole(sentence: Sentence, context: ReplyContext, told: Sequence[Group]) -> 
     return []
 
 
-def _known_ones(group: Group, said: Sequence[str], context: ReplyContext) -> Group:
-    """ "Los tres chicos" of a party with three minors are those, whatever their ages."""
-    if context.party is None or "a" in group.letters or said[group.first] not in ("los", "las", "mis"):
-        return group
-    own = [x for x in "tcdi" for _ in range(getattr(context.party, LETTER[x]))]
-    plain = group.letters and not any(w.isdecimal() for w in said[group.first + 2 : group.last])
-    return replace(group, letters=tuple(own)) if plain and len(own) == len(group.letters) else group
+def _number_of(total: re.Match[str]) -> int:
+    return int(next(v for v in total.groups() if v and v.isdecimal()))
+
+
+def _number_at(total: re.Match[str]) -> int:
+    """Where in the sentence's text its number stands."""
+    return next(total.start(k + 1) for k, v in enumerate(total.groups()) if v and v.isdecimal())
+
+
+def _listed(sentence: Sentence, context: ReplyContext, total: re.Match[str] | None, *, asked: bool) -> SetParty | None:
+    """The party counted off person by person, with the number in all where one is told beside it."""
+    found = company.counted(sentence, context, _number_of(total) if total is not None else None, asked=asked)
+    if found is None:
+        return None
+    run, counts = found
+    first, last = sentence.offset(run.first), sentence.offset(run.last)
+    sure = 0.88
+    if total is not None and not first <= _number_at(total) < last:
+        whole, spoken = _number_of(total), sum(counts.values())
+        beside = re.search(r" [0-9]+ (?:y|mas|\+) $", sentence.text[:first]) is not None  # "somos tres y un bebé"
+        beside = beside and _number_at(total) < first and not run.me
+        counts["adults"] += whole if beside else max(0, whole - spoken)
+        sure = 0.9 if beside or whole >= spoken else 0.6
+        first, last = min(first, total.start() + 1), max(last, total.end())
+    return _party(sentence, context, Party(**counts), first - 1, last, sure)
 
 
 def _starts_with_number(sentence: Sentence, group: Group) -> bool:
@@ -222,7 +272,7 @@ def _left(sentence: Sentence, context: ReplyContext, told: Sequence[Group]) -> S
         n = _count(few["n"])
         letter = "children" if " niñ" in few[0] else "adults"
         return _relative(sentence, context, counts_of(()) | {letter: -n}, few.start(), few.end())
-    found = _LEFT.search(sentence.text)
+    found = _LEFT.search(sentence.text) or _NOT_COMING.search(sentence.text)
     if found is None:
         return None
     whose = found["whose"] or (found["who"] or "").split()[0]
@@ -285,17 +335,21 @@ def read_party(text: str) -> Party | None:
 
 
 _ALSO = re.compile(
-    r"^ (?:tambien |y )*(?:viene|va|vienen|van|vendra|ira)(?: tambien)? (?:mi|nuestr[oa]) ([a-zñ]+)(?= ,| $| tambien| a | el | y)|^ (?:y |tambien )*(?:mi|nuestr[oa]) ([a-zñ]+) (?:tambien )?(?:viene|va|vendra|ira|se viene|quiere (?:venir|ir))(?= |$)(?! a )"
+    r"^ (?:tambien |y )*(?:viene|va|vienen|van|vendra|ira)(?: tambien)? (?:mi|nuestr[oa]) ([a-zñ]+)(?= ,| $| tambien| a | el | y| de [0-9]| \( )|^ (?:y |tambien )*(?:mi|nuestr[oa]) ([a-zñ]+) (?:tambien )?(?:viene|va|vendra|ira|se viene|quiere (?:venir|ir))(?= |$)(?! a )"
 )
 
 
-def _added_person(sentence: Sentence, context: ReplyContext) -> AddPerson | None:
+def _added_person(sentence: Sentence, context: ReplyContext) -> AddPerson | SetParty | None:
     match = _ALSO.search(sentence.text)
     if match is None:
         return None
     who = match[1] or match[2]
-    told = [g for g in groups(["mi", who]) if g.letters == ("a",)]
+    told = [g for g in groups(["mi", who]) if len(g.letters) == 1]
+    start, end = sentence.span_of(match)
+    if told and told[0].letters != ("a",):
+        at = next(i for i, t in enumerate(sentence.tokens) if t.plain == who)
+        with_age = next((g for g in groups([t.plain for t in sentence.tokens[: at + 6]]) if g.first <= at < g.last), told[0])
+        return _relative(sentence, context, counts_of([with_age]), match.start(), sentence.offset(with_age.last), [with_age])
     if not told:
         return None
-    start, end = sentence.span_of(match)
     return AddPerson(f"{who} de {context.name}" if context.name else who, start=start, end=end, confidence=0.86)

@@ -18,7 +18,7 @@ from planning.replies.intents import Ask, Intent
 from planning.replies.slips import cuts, is_slip, without_a_letter
 from planning.replies.spanish.lexicon import PLAIN, expand, words
 from planning.replies.spanish.verbs import finite, forms, verbs
-from planning.replies.text import Message, Token
+from planning.replies.text import Message, Token, without_numbers
 from planning.tables import rows
 
 LESS_SURE = 0.04
@@ -135,11 +135,27 @@ def mended(word: str) -> str | None:
     if same is not None:
         return same
     if len(word) < 5:
-        return None
+        return _apart(word)
     near = {w for shape in cuts(word) for w in _near().get(shape, ()) if is_slip(word, w)}
     if len(near) > 1:
         near = {w for w in near if sorted(w) == sorted(word)} or {w for w in near if len(w) > len(word)} or near
-    return next(iter(near)) if len(near) == 1 else None
+    return next(iter(near)) if len(near) == 1 else _apart(word)
+
+
+_FIRST = ("si", "no", "yo", "voy", "llevo", "traigo", "vamos", "somos", "llevamos", "para", "con", "una", "unas", "unos", "los", "las", "mis", "ahi", "nos", "hago", "pongo")  # fmt: skip
+"""What a word is typed together with that ought to follow it."""
+
+
+def _apart(word: str) -> str | None:
+    """ "novoy" -> "no voy", "llevoensalada" -> "llevo ensalada": two words that ran together."""
+    ours = _ours() | forms("come", "1s", "1p") | forms("can", "1s", "1p") | {"conmigo", "estare", "estoy"}
+    found = [
+        f"{first} {word.removeprefix(first)}"
+        for first in _FIRST
+        if word.startswith(first)
+        and (word.removeprefix(first) in ours or word.removeprefix(first) in ("voy", "va", "se"))
+    ]
+    return found[0] if len(found) == 1 else None
 
 
 _LINE = re.compile(
@@ -152,6 +168,18 @@ def _one_line(match: re.Match[str]) -> str:
     return ",".ljust(len(match[0]))
 
 
+_AY = re.compile(r"\bay\b(?=\s+(?:que|q|k|ke|algo|alguien|lugar|donde|estacionamiento|hora|mas|opcion(?:es)?|sitio|comida|wifi)\b)", re.IGNORECASE)
+
+
+def there_is(text: str) -> dict[int, str]:
+    """Where "ay" stands for "hay": place -> the word."""
+    return {m.start(): "hay" for m in _AY.finditer(text)}
+
+
+_NAMED = re.compile(r"\s+(?:y|e|lleva|trae|va|viene|vendra|no|dice|dijo|tambien|ya|hace|pone|puede|cae|esta)\b", re.IGNORECASE)
+"""Behind a capital letter at the start this makes a name of the word."""
+
+
 def prepared(text: str) -> tuple[str, dict[str, str]]:
     """The text without accents, letter for letter, and its slips: word as typed (lower case) -> what stands for it. A
     past like "llevó" keeps its accent: without it it would be "llevo"."""
@@ -160,7 +188,7 @@ def prepared(text: str) -> tuple[str, dict[str, str]]:
         | forms("come", "1s")
         | {"apunto", "sumo", "anoto", "confirmo", "cancelo", "encargo", "quedo"}
     )
-    flat = _LINE.sub(_one_line, text.replace("➕", "+")).translate(PLAIN)
+    flat = _LINE.sub(_one_line, without_numbers(text.replace("➕", "+"))).translate(PLAIN)
     for match in _ENDED.finditer(text):
         if match[0].lower().translate(PLAIN) in now:
             flat = f"{flat[: match.start()]}{match[0].lower()[:-1].translate(PLAIN)}ó{flat[match.end() :]}"
@@ -175,6 +203,8 @@ def prepared(text: str) -> tuple[str, dict[str, str]]:
             and not text.isupper()
         ):
             continue  # a name
+        if match[0][:1].isupper() and _NAMED.match(flat, match.end()) and not text.isupper():
+            continue
         meant = mended(word)
         if meant is not None and meant != word:
             found[word] = expand().get(meant, meant)

@@ -10,7 +10,7 @@ from dataclasses import dataclass, replace
 from functools import cache
 
 from planning.replies.spanish.lexicon import any_of, value_of, words
-from planning.replies.spanish.members import phrase
+from planning.replies.spanish.members import group_at, phrase
 from planning.replies.spanish.names import JOINS, NUMERALS, known_dish, more_of_a_name, name_at, past_tail
 
 _NUMBER = re.compile(r"[0-9]+(?:[.,][0-9]+)?")
@@ -59,6 +59,10 @@ def read_things(
             at += 1
         if at >= len(said):
             break
+        if found and at > start and (skipped := _other_cook(said, at)) != at:
+            if skipped < 0:
+                return found, start
+            at = skipped
         if found and (more := attached(said, at, found[-1])) is not None:
             found[-1] = replace(more[0], last=more[1])
             at = more[1]
@@ -72,6 +76,22 @@ def read_things(
         found.append(thing)
         at = thing.last
     return found, at
+
+
+def _other_cook(said: Sequence[str], i: int) -> int:
+    """Behind "mi marido" in "llevo arroz y mi marido el pan", whose verb is left out; -1 where somebody is spoken of
+    otherwise ("y mi hija es vegana"); `i` itself where it is nobody."""
+    if i < len(said) and said[i] in ("yo", "nosotros", "nosotras"):
+        return i
+    group = group_at(said, i, False)
+    if group is None or not (group.own or group.kin) or said[i] not in ("mi", "mis", "nuestro", "nuestra", "la", "el"):
+        return i
+    after = group.last
+    while after < len(said) and said[after] in (",", "tambien"):
+        after += 1
+    if after < len(said) and said[after] in ("el", "la", "los", "las", "un", "una", "unos", "unas"):
+        return after
+    return -1
 
 
 def attached(said: Sequence[str], i: int, thing: Thing) -> tuple[Thing, int] | None:

@@ -29,9 +29,9 @@ _REPORTED = re.compile(
     r" (?:dijo|dice|dicen|decia|dijeron|conto|cuentan|(?:me|nos|le) cuenta|segun (?:el|la|mi|dicen|me)|me dijeron|comento|cree|piensa|escribio|prometio|asegura|jura|juro|avisa|opina|pregunto|grito) (?:que |a |mi |el |la )?"
 )
 _WISH = re.compile(
-    r" ojala(?! (?:pueda|podamos))| (?:pudiera|pudieramos|hubiera|hubieramos|fuera|fueramos|tuviera|tuvieramos|lloviera|viniera|vinieran|supiera|sacara|ganara|quisiera haber|pudiese|tuviese|fuese)"
-    r"| me (?:gustaria|encantaria) (?:ir|poder|llevar|estar|verlos)(?! y)|(?<! le)(?<! nos)(?<! me) (?:seria|estaria|iria|iriamos|llevaria|llevariamos|haria|comeria|deberia|deberiamos|habria|podrian|podria alguien) "
-    r"| que tal si | y si (?!voy|vamos|es|cuent|contad|me|nos|lo)| por que no | deberia(?:n|mos)? | habria que | hay que (?:llevar|traer|hacer) | alguien deberia "
+    r" ojala(?! (?:pueda|podamos))| (?:pudiera|pudieramos|hubiera|hubieramos|(?<!estoy )(?<!estamos )(?<!estare )(?<!estaremos )(?<!ando )(?<!de )(?<!por )fuera(?! de)|fueramos|tuviera|tuvieramos|lloviera|viniera|vinieran|supiera|sacara|ganara|quisiera haber|pudiese|tuviese|fuese)"
+    r"| me (?:gustaria|encantaria) (?:ir|poder|llevar|estar|verlos)(?! y)|(?<! le)(?<! nos)(?<! me) (?:seria|estaria|iria(?! (?:yo|sol[oa]|con|[0-9]|mi|nosotros))|iriamos(?! (?:l[oa]s|con|[0-9]|mi|tod[oa]s|nosotros))|llevaria|llevariamos|haria|comeria|deberia|deberiamos|habria|podrian|podria alguien) "
+    r"| que tal si | y si (?!voy|vamos|es|cuent|contad|me|nos|lo)| por que no | deberia(?:n|mos)? | habria que | hay que (?:llevar|traer|hacer) (?!$)| alguien deberia "
 )
 _THEY = any_form("bring", "3s", "3p", "s3p", "imp")
 _OTHERS = re.compile(
