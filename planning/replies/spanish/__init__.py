@@ -212,8 +212,25 @@ def _statement(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             made = [replace(i, with_guest=other) if isinstance(i, AddPromise) else i for i in made]
         elif other is not None:
             made = offers.read_promises(sentence, context)
-        found += made
+        found += _coming_anyhow(made, sentence, context)
     return found
+
+
+_MINE_IF = re.compile(
+    r" (?:si (?:puedo|podemos|voy|vamos|me|nos|consigo|encuentro|alcanzo|llego|salgo|logro)|quizas?|tal vez|talvez|a lo mejor|puede que|capaz|no se|depende|igual) "
+)
+"""Conditions that are the writer's own: they may not come at all."""
+
+
+def _coming_anyhow(made: list[Intent], sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    """ "If you like I'll bring flan": whether the dish is wanted is open, that its cook comes is not."""
+    held = [i for i in made if isinstance(i, AddPromise) and i.conditional and i.by is None]
+    if not held or context.answer is not Answer.NONE or not context.addressed or _MINE_IF.search(sentence.text):
+        return made
+    return [
+        SetAnswer(context.writer, Answer.YES, implied=True, start=held[0].start, end=held[0].end, confidence=0.84),
+        *made,
+    ]
 
 
 def _answer_beside(sentence: Sentence, context: ReplyContext, swaps: list[Intent]) -> list[Intent]:

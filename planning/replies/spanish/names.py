@@ -6,13 +6,15 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from functools import cache
 
 from planning.dishes import lookup
 from planning.dishes.catalogue import Dish
 from planning.dishes.index import dish_in
-from planning.replies.spanish.lexicon import value_of, words
+from planning.replies.spanish.lexicon import PLAIN, value_of, words
 from planning.replies.spanish.members import phrase
 from planning.replies.spanish.verbs import finite
+from planning.tables import rows
 
 _INFINITIVE = re.compile(r"^[a-zñ]{2,}(?:ar|er|ir)(?:[mts]e|l[oa]s?|les?|nos)?$")
 LONGEST_NAME = 7
@@ -134,6 +136,9 @@ def _onward(said: Sequence[str], at: int, first: int, *, known: bool) -> int:
     i = at
     while i < len(said) and i - first < LONGEST_NAME:
         word = said[i]
+        if word in ("y", "e") and _beside_inside(said, first, i):
+            i += 2  # "sandwiches de jamón y queso"
+            continue
         if word in _WITH and i > first:
             if i + 1 >= len(said) or not _plausible(said[i + 1]) or said[i + 1] in _OWN or phrase(said, i, "eaters")[1]:
                 break
@@ -175,6 +180,29 @@ def _onward(said: Sequence[str], at: int, first: int, *, known: bool) -> int:
             break
         i += 1
     return i
+
+
+_FILLINGS = re.compile(r"(?:harina|azucar|sal|agua|vino|cerveza|ron|aceite|galletas|vinagre|gelatina|hielo|pan)$")
+"""What is no filling, though it is an ingredient: "guacamole con chips y cerveza"."""
+
+
+@cache
+def _ingredients() -> frozenset[str]:
+    return frozenset(r["name"].translate(PLAIN) for r in rows("ingredients_es") if " " not in r["name"])
+
+
+def _beside_inside(said: Sequence[str], first: int, i: int) -> bool:
+    """Whether "y queso" at word `i` goes on with what a dish is of: "de jamón y queso", one word each, nothing behind."""
+    if i - 2 <= first or said[i - 2] not in ("de", "con") or i + 1 >= len(said):
+        return False
+    inside, beside = said[i - 1], said[i + 1]
+    after = said[i + 2] if i + 2 < len(said) else ","
+    return (
+        inside in _ingredients()
+        and beside in _ingredients()
+        and _FILLINGS.match(beside) is None
+        and (after in (",", "y", "para", "pa", "como", ".", "(", "que", "por", "unos", "unas") or after in words("tail"))
+    )
 
 
 def known_dish(text: str) -> Dish | None:

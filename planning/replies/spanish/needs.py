@@ -42,7 +42,7 @@ _NOT_MINE = re.compile(
 _LEADS = r"(?:a la|a el|a los|a las|al|a|el|la|los|las|ni|de|del|de la|de los|nada de|nada con|con|ningun|ninguna|ningun tipo de|todo tipo de|cualquier|todos los|todas las|tipo|muy|casi|todo|comer|tomar|beber|probar|su|lo|que lleve|que tenga|cosas con|productos con|cualquier cosa con|y)"
 _HOW = (
     r"(?P<how>alergi(?:c[oa]s?|a|as|quit[oa])|anafilactic[oa]s?|anafilaxia|alergi[oa]s?|(?:desensibilizad|reaccion)[a-z]*|intoleran(?:tes?|cia)|sensib(?:le|les|ilidad)|no (?:lo |la |los |las |le |les |nos |me |se )*(?:puede|puedo|podemos|pueden|debe|debo|debemos|deben|podria)(?: (?:ni|con|comer|tomar|probar|oler|ver|tocar|tener|beber|consumir|ingerir))*"
-    r"|no (?:les |le |me |nos )?(?:como|come|comemos|comen|comere|tolero|tolera|toleramos|toleran|bebo|bebe|bebemos|beben|tomo|toma|tomamos|toman|consumo|consume|consumimos|pruebo|prueba|soporto|soporta|aguanto|aguanta|quiero|quiere)|(?:le|me|les|nos) (?:da|dan|hace|hacen|cae|caen|sienta|sientan|produce|producen) (?:mucha |muy |super )?(?:alergia|daño|mal|fatal|diarrea|ronchas|reaccion|urticaria)|(?:evito|evita|evitamos|evitan)|nada (?:de|con)|cero|ni)"
+    r"|no (?:les |le |me |nos )?(?:como|come|comemos|comen|comere|tolero|tolera|toleramos|toleran|bebo|bebe|bebemos|beben|tomo|toma|tomamos|toman|consumo|consume|consumimos|pruebo|prueba|soporto|soporta|aguanto|aguanta|quiero|quiere)|(?:le|me|les|nos) (?:da|dan|hace|hacen|cae|caen|sienta|sientan|produce|producen) (?:mucha |muy |super )?(?:alergia|daño|mal|fatal|diarrea|ronchas|reaccion|urticaria)|no (?:le|me|les|nos) (?:cae|caen|sienta|sientan|hace|hacen) (?:muy |nada |tan )?bien|(?:evito|evita|evitamos|evitan)|nada (?:de|con)|cero|ni)"
 )
 _REACTS = re.compile(
     r" (?:alergi[a-z]*|ronchas|urticaria|se hincha|hincho|garganta|hospital|urgencias|reaccion|anafil[a-z]+|sarpullido|diarrea|daño|sienta (?:mal|fatal)|cae (?:mal|fatal)|brota|broto) "
@@ -78,7 +78,7 @@ def read_needs(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     if sentence.question:
         return []
     if (none := _NONE.search(text)) is not None and (
-        (" nada" not in none[0] and none[0] != " de todo") or context.asked == "diets"
+        (" nada" not in none[0] and none[0] != " de todo") or " alergi" in none[0] or context.asked == "diets"
     ):
         start, end = sentence.span_of(none)
         return [SetNeeds(context.writer, (), True, start=start, end=end, confidence=0.88)]
@@ -106,6 +106,7 @@ def read_needs(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         if (
             match[1].startswith("sin ")
             and context.asked != "diets"
+            and not re.fullmatch(r" (?:(?:todo|lo mio|la mia|para (?:mi|nosotros)|mi [a-z]+|mejor|que sea|yo|nosotros|si|,) )*", before)
             and not re.search(
                 r" (?:soy|es|como|come|comemos|comida|dieta|somos|necesito|necesita|necesitamos|tiene que (?:ser|comer)|todo|va|vamos|para (?:mi|ella|el|nosotros)|comiendo|lo mio|la mia) (?:[a-z]+ )?$",
                 before,
@@ -195,7 +196,7 @@ def _severity(how: str, text: str, need: str) -> str:
         how.startswith(("intoleran", "sensib"))
         or "tolero" in how
         or "tolera" in how
-        or re.search(r"(?:mal|fatal|daño|diarrea)$", how)
+        or re.search(r"(?:mal|fatal|daño|diarrea|bien)$", how)
     ):
         return "intolerance"
     diet = need.endswith("-free") or need in ("vegetarian", "vegan", "diabetic", "low-salt", "low-carb", "pescatarian")

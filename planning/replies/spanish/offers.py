@@ -10,6 +10,7 @@ from dataclasses import replace
 
 from planning.replies.intents import AddPromise, Intent, ReplyContext, TakeTopping
 from planning.replies.spanish.company import runs
+from planning.replies.spanish.lexicon import PLAIN
 from planning.replies.spanish.members import groups
 from planning.replies.spanish.names import known_dish
 from planning.replies.spanish.things import Thing, attached, read_things
@@ -24,7 +25,7 @@ _CLITIC = r"(?:(?:les|le|te|os|se|me|nos|lo|la|los|las) )*"
 _ADV = r"(?: (?:yo|nosotros|nosotras|tambien|ya|ademas|entonces|mejor|luego|siempre|igual|solo|solamente|de paso|encima|mismo|misma|pues|les|os|te|nos|gustosamente|gustoso|gustosa|encantado|encantada|con gusto|por ejemplo|aparte|claro|en (?:el|la) (?:super|supermercado|panaderia|pasteleria|mercado|tienda|carniceria)))*"
 _CAN = r"(?:puedo|podemos|podria|podriamos|podre|podremos|voy a|vamos a|quiero|queremos|quisiera|quisieramos|me gustaria|nos gustaria|me encantaria|pienso|pensamos|pensaba|estaba pensando en|me toca|nos toca|me animo a|nos animamos a|me ofrezco a|nos ofrecemos a|me comprometo a|prometo|tengo pensado|tenemos pensado|tenia pensado|quede en|quedamos en|he decidido|prefiero|preferimos|me encargo de|nos encargamos de|me ocupo de|soy capaz de|me apunto a|nos apuntamos a|paso a)"
 _VERB = re.compile(
-    rf" (?:{_CLITIC}(?:{ME}){_ADV}(?= )(?! a (?:mi|la|el|los|las|tu|su|mis|un|una|otr[oa]s?|[0-9]+|ambos|todos) )(?! (?:cont|que (?:ver|hacer)))"
+    rf" (?:{_CLITIC}(?:{ME}){_ADV}(?= )(?! a (?:mi|la|el|los|las|tu|su|mis|un|una|otr[oa]s?|[0-9]+|ambos|todos) )(?! (?:cont|que (?:ver|hacer)|a (?:{_INF}) ))"
     rf"|{_CAN}{_ADV} (?:{_INF})(?:les|te|os|le|me|nos|lo|la|los|las)?(?= )"
     rf"|(?:estoy|estamos|ando|andamos) (?:{_GER})(?= )"
     r"|(?:me|nos) (?:encargo|ocupo|encargamos|ocupamos|hago cargo|hacemos cargo|encargare|encargaremos|ocupare|pido|pedimos|adjudico)(?: yo| nosotros| tambien)* ?(?:de|del)?(?= )"
@@ -40,9 +41,10 @@ _AFTER = re.compile(
     rf" (?:,? ?(?:(?:ya )?(?:lo|la|los|las) (?:{ME})(?: yo| nosotros)?|(?:lo|la|los|las) (?:voy a|vamos a|puedo|podemos|quiero) (?:{_INF})(?: yo)?|me encargo(?: yo)?|nos encargamos|me ocupo(?: yo)?|nos ocupamos|(?:corre|corren|va|van) (?:por|de) (?:(?:mi|nuestra) (?:cuenta|parte)|mi|nosotros)|(?:de|por) (?:mi|nuestra) (?:parte|cuenta)|cuenta mia|es mi[oa]|son mi[oa]s|me toca(?: a mi)?|de los mios)|,? (?:yo|nosotros)(?: ?$| ,))(?=[ ,]|$)"
 )
 """What makes an offer of the things before it: "el postre lo pongo yo", "vasos de mi cuenta"."""
-_TAKE = re.compile(
-    r" (?:me quedo con|quiero|me pido|yo (?:pongo|llevo|traigo)|pongo|llevo|traigo|me toca|elijo|tomo|agarro|para mi|me encargo de|me encargo del|yo) "
+_ELIDED = re.compile(
+    r"^ (?:(?:si|pues|bueno|ok|vale|dale|entonces|va|venga|y|,) )*(?:yo|nosotros|nosotras)(?: tambien)?(?: con)? ,? ?(?=(?:el|la|los|las|un|una|unos|unas|[0-9]+|lo que|algo|mi) )"
 )
+"""What offers without a verb: "yo el postre"."""
 _IF_NONE = re.compile(
     rf" si (?:nadie (?:mas )?|no (?:hay|llevan|traen|tienen)(?: quien)? ?)(?:trae|lleva|pone|hace|lleve|traiga|ponga|haga|)(?P<what> .+?) ,? ?(?:entonces |yo |pues |nosotros )*(?:(?:lo|la|los|las) )?(?:{ME}|paso por|puedo (?:{_INF})(?:lo|la|los|las)?|me encargo|voy por|busco)(?P<much> .*)$"
 )
@@ -82,6 +84,11 @@ def read_promises(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             return _held_back([*made, *_more_behind(sentence, after.end(), context)], text, 0)
     if verb is not None:
         return []
+    if (elided := _ELIDED.match(text)) is not None:
+        begins = text[: elided.end()].count(" ") - 1
+        things, last = read_things([t.plain for t in sentence.tokens], begins, toppings=context.toppings)
+        if things and last >= len(sentence.tokens) and all(t.known >= 0.85 for t in things):
+            return _held_back(list(_made(sentence, things, context)), text, 0)
     if context.asked in ("bring", "dish", "askdish"):
         return _intents(sentence, *_named(sentence), context)
     return _bare(sentence, context) if context.addressed or context.near_board else []
@@ -93,13 +100,23 @@ def offered(sentence: Sentence, at: int, context: ReplyContext) -> list[Intent]:
     while True:
         first = text.count(" ", 0, at + 1) - 1 if at < len(text) else len(sentence.tokens)
         first = next((i for i in range(len(sentence.tokens)) if sentence.offset(i) >= at), len(sentence.tokens))
-        said = [t.plain for t in sentence.tokens]
+        said = [t.plain for t in sentence.tokens[: _others_from(sentence, first, context)]]
         things, last = read_things(said, first, toppings=context.toppings)
         found += list(_made(sentence, things, context))
         again = next((v for v in _VERB.finditer(text, max(0, sentence.offset(last) - 1)) if not _denied(text, v)), None)
         if again is None or again.end() <= at or _ELSE.match(text[again.end() :]) or _with_persons(sentence, again, context):
             return found
         at = again.end()
+
+
+def _others_from(sentence: Sentence, first: int, context: ReplyContext) -> int:
+    """Where in a list of things another guest's begin: "llevo la carne y Pat el postre"."""
+    names = {n.casefold().translate(PLAIN).split()[0] for g, n in context.guests if g != context.writer and n.strip()}
+    for i in range(first + 1, len(sentence.tokens)):
+        token = sentence.tokens[i]
+        if token.raw[:1].isupper() and token.plain in names and sentence.tokens[i - 1].plain in ("y", "e", ","):
+            return i - 1
+    return len(sentence.tokens)
 
 
 def _before_only(sentence: Sentence, found: re.Match[str], context: ReplyContext) -> list[Intent]:

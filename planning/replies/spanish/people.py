@@ -25,7 +25,7 @@ _COMES = re.compile(
     r"|(?:apunt|anot|pon|reserv|agreg|inscrib)[a-z]*(?:me|nos|dme|dnos)(?: (?:a|para|con))?|confirm(?:ad[oa]s?|o|amos)|(?:mesa|reserva|lugar|sitio|plazas?|sillas?) para|(?:de|en) (?:mi|nuestra) (?:casa|familia)(?: (?:van|vamos|somos|seremos|iremos))?|(?:de|por) (?:mi|nuestra) (?:parte|lado)(?: (?:van|vamos|somos|seremos|iremos))?"
     rf"|familia de|nosotros|nosotras|mi familia y yo somos|sino){_FILL} (?P<n>[0-9]{{1,4}}){_NOT_PEOPLE}(?= )"
     rf"|(?:^|(?<= ,)|(?<= y)|(?<= si)|(?<= todos)|(?<= todas)|(?<= familia)|(?<= nosotros)|(?<= estamos)|(?<= estaremos)) (?:todos )?(?:los|las|nosotros|nosotras) (?P<los>[0-9]{{1,2}})(?= ,| \.| $| pero | de casa| de siempre| de la familia| con | y | : | \(| juntos)"
-    rf"| (?P<many>[0-9]{{1,3}}) (?:en total|personas?(?! mas)|de nosotros|comensales|cabezas|lugares|cubiertos|asistentes|plazas|bocas)(?= )"
+    rf"| (?P<many>[0-9]{{1,3}}) (?:en total|personas?(?! mas)|de nosotros(?! (?:somos|son|no|comen|tienen|es))|comensales|cabezas|lugares|cubiertos|asistentes|plazas|bocas)(?= )"
 )
 _ALONE = re.compile(
     rf" (?:{_GO}|viajo) (?:yo |nada mas |solo )*(?:sol[oa](?! [0-9]| los| las| nosotr| con| mi| ell| un)|solit[oa]|por mi cuenta|sin (?:compañia|acompañante|pareja|nadie))(?= )|^ (?:solo|nada mas|unicamente|solamente|solo voy|nada mas voy) yo(?= ,| \.| $| nada)"

@@ -106,10 +106,25 @@ def sound(word: str) -> str:
     return _RUN.sub(r"\1", word)
 
 
+_CLITICS = ("melo", "mela", "melos", "melas", "noslo", "nosla", "selo", "sela", "telo", "tela", "me", "nos", "te", "os", "les", "le", "los", "las", "lo", "la", "se")
+
+
+@cache
+def _orders() -> frozenset[str]:
+    """Forms that a pronoun is hung on: "manda", "manden", "mandar", "mandando"."""
+    return frozenset(f for v in verbs() for slot in ("imp", "3s", "s1", "s3p", "inf", "ger") for f in v.forms.get(slot, ()))
+
+
+def _with_pronoun(word: str) -> bool:
+    return any(word.endswith(c) and word.removesuffix(c) in _orders() for c in _CLITICS)
+
+
 def known(word: str) -> bool:
+    """Whether anything here has that word, or a plural, a diminutive or an order with a pronoun made of it."""
     found = _known()
     return (
         word in found
+        or _with_pronoun(word)
         or any(word.endswith(e) and word.removesuffix(e) in found for e in ("s", "es"))
         or any(
             word.endswith(e) and word.removesuffix(e) + o in found
