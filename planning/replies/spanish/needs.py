@@ -95,7 +95,7 @@ def read_needs(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             continue
         for need in _named(f"{match['first']}{match['more']} ", avoided=not _ill(match["how"], text)):
             severity = _severity(match["how"], text, need)
-            found.setdefault(need, Need(need, _count(text, match.start()), severity))
+            _note(found, Need(need, _count(text, match.start()), severity))
         starts.append(sentence.span_of(match))
         sentence.take_match(match)
     for match in _diet().finditer(text):
@@ -106,7 +106,7 @@ def read_needs(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         if (
             match[1].startswith("sin ")
             and context.asked != "diets"
-            and not re.fullmatch(r" (?:(?:todo|lo mio|la mia|para (?:mi|nosotros)|mi [a-z]+|mejor|que sea|yo|nosotros|si|,) )*", before)
+            and not re.fullmatch(rf" (?:(?:todo|lo mio|la mia|para (?:mi|nosotros)|mi (?:{any_of('kin')})|yo|nosotros|si|,) )*", before)
             and not re.search(
                 r" (?:soy|es|como|come|comemos|comida|dieta|somos|necesito|necesita|necesitamos|tiene que (?:ser|comer)|todo|va|vamos|para (?:mi|ella|el|nosotros)|comiendo|lo mio|la mia) (?:[a-z]+ )?$",
                 before,
@@ -115,7 +115,7 @@ def read_needs(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             continue
         if severity == "allergy" and _SEVERE.search(text) and re.search(r" (?:muy |grave)", text):
             severity = "severe allergy"
-        found.setdefault(need, Need(need, _count(text, match.start()), severity))
+        _note(found, Need(need, _count(text, match.start()), severity))
         starts.append(sentence.span_of(match))
     intents: list[Intent] = []
     if context.asked == "diets" and not found:
@@ -134,6 +134,16 @@ def read_needs(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         denied = re.search(r" no (?:estoy|esta) ", text) is not None
         intents.append(SetPregnant(context.writer, not denied, member, start=start, end=end, confidence=0.88))
     return intents
+
+
+_GRAVER = ("diet", "intolerance", "allergy", "severe allergy")
+
+
+def _note(found: dict[str, Need], need: Need) -> None:
+    """Of one need told twice the graver counts: "sin gluten, soy celíaca"."""
+    before = found.get(need.need)
+    if before is None or _GRAVER.index(need.severity) > _GRAVER.index(before.severity):
+        found[need.need] = need
 
 
 def _bare(sentence: Sentence) -> tuple[dict[str, Need], list[tuple[int, int]]]:
