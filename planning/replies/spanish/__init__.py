@@ -6,7 +6,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from planning.potluck import Answer
 from planning.replies.hosted import read_hosted
@@ -16,7 +16,6 @@ from planning.replies.intents import (
     Ask,
     DropPromise,
     Intent,
-    KitchenSays,
     Late,
     ReplyContext,
     SetAnswer,
@@ -27,7 +26,7 @@ from planning.replies.intents import (
 from planning.replies.spanish import (
     answers,
     doubt,
-    kintold,
+    kitchens,
     needs,
     offers,
     open_chat,
@@ -38,9 +37,9 @@ from planning.replies.spanish import (
     traps,
     withdrawals,
 )
-from planning.replies.spanish.lexicon import expand, neutral
-from planning.replies.spanish.vocatives import spoken_to, without_vocatives
-from planning.replies.text import Message, Sentence, Token, cut
+from planning.replies.spanish.fewer import changed_by
+from planning.replies.spanish.messages import message_of
+from planning.replies.text import Message, Sentence
 
 __all__ = ["message_of", "people", "read"]
 
@@ -57,50 +56,6 @@ _TURN = re.compile(
 )
 
 
-@dataclass(frozen=True)
-class SpanishMessage(Message):
-    """`original` is the text with its accents: places in it are those of the words."""
-
-    original: str = ""
-
-
-def message_of(text: str) -> SpanishMessage:
-    """The message in plain words: no accents, short forms written out, numbers as digits, slips mended."""
-    flat, slips = spelling.prepared(text)
-    made = cut(flat, expand() | slips if slips else expand(), neutral() - spoken_to(), here=spelling.there_is(flat))
-    sentences = []
-    for sentence in made.sentences:
-        raws = ((t, text[t.start : t.end]) for t in without_vocatives(sentence.tokens))
-        tokens = spelling.joined(
-            [
-                Token(t.plain, _as_meant(t, slips.get(flat[t.start : t.end].lower(), raw)), t.start, t.end)
-                for t, raw in raws
-            ]
-        )
-        while tokens and tokens[0].plain in (":", ",", "-"):
-            tokens = tokens[1:]
-        if tokens:
-            sentences += [p for one in _at_signs(tokens, text, sentence.question) for p in kintold.parts(one)]
-    plain = " . ".join(s.text.strip() for s in sentences)
-    return SpanishMessage(tuple(sentences), plain, made.quoted, made.symbols, text, mended=frozenset(slips))
-
-
-def _as_meant(token: Token, raw: str) -> str:
-    """The word as typed or mended; of two words that ran together the one it is."""
-    return token.plain if " " in raw and token.plain in raw.split() else raw
-
-
-def _at_signs(tokens: list[Token], text: str, question: bool) -> list[Sentence]:
-    """ "Obvio, ¿cuándo dije que no?": the sign before a question begins a sentence of its own."""
-    for k in range(1, len(tokens)):
-        if question and "¿" in text[tokens[k - 1].end : tokens[k].start]:
-            before = tokens[:k]
-            while before and before[-1].plain in (",", "-", ":"):
-                before = before[:-1]
-            return [*([Sentence(before, False)] if before else []), Sentence(tokens[k:], True)]
-    return [Sentence(tokens, question)]
-
-
 def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[str]]:
     """All that the message says for us, and the reasons for what was passed over."""
     found: list[Intent] = []
@@ -109,6 +64,8 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
         return [], ["joke"]
     if not message.sentences and context.addressed and any(s in "👍✅🙋🙌💯👌" for s in message.symbols):
         return [SetAnswer(context.writer, Answer.YES, confidence=0.6)], []
+    if context.asked == "servings" and context.own_promises and (feeds := withdrawals.read_servings(message, context)):
+        return feeds, []
     earlier = ""
     for whole in _unhosted(message, context, found):
         for sentence in _parts(whole):
@@ -266,7 +223,7 @@ def _settled(found: list[Intent], message: Message, context: ReplyContext) -> li
     whole_now = next((i for i in found if isinstance(i, SetParty) and not i.relative), None)
     if fewer is not None and whole_now is not None:
         found = [i for i in found if i is not fewer]
-        left = people.changed_by(context, fewer)
+        left = changed_by(context, fewer)
         if left is not None and left.total == whole_now.party.total:  # "my mother isn't coming. That leaves 4"
             found = [replace(i, party=left) if i is whole_now else i for i in found]
     if context.answer is Answer.YES and any(isinstance(i, SetParty) for i in found):  # a yes again changes nothing
@@ -295,32 +252,13 @@ def _parts(sentence: Sentence) -> list[Sentence]:
     return [sentence]
 
 
-_APPLIANCE = r"(?:hornos?|rejillas?|bandejas?|baldas|hornillas?|hornallas?|fuegos|quemadores|parrillas?|microondas|ollas? (?:de coccion lenta|lentas?)|enchufes|circuitos|neveras?|heladeras?|refrigerador(?:es)?|cociner[oa]s|asador(?:es)?)"
-_STOVE = r"(?:(?:una? )?(?:vitro(?:ceramica)?|placa|cocina|estufa|induccion) (?:de|con) )?"
-_KITCHEN = re.compile(
-    rf"^ (?:(?:tenemos|tengo|hay|en la cocina|en casa|la cocina tiene|mi cocina tiene|solo|pues|para cocinar|cocina|, |: ?) ?)*(?P<what>(?:[0-9]+|una?) {_APPLIANCE}(?:(?: ,)?(?: y| con| ,| mas)* {_STOVE}(?:[0-9]+|una?) {_APPLIANCE})*)(?: (?:en total|nada mas|solo))* $"
-)
-
-
-def _kitchen(sentence: Sentence, context: ReplyContext) -> KitchenSays | None:
-    """What the host has to cook with: "un horno con dos rejillas y 4 hornallas"."""
-    if not context.host or not context.addressed or context.asked is not None or sentence.question:
-        return None
-    match = _KITCHEN.match(sentence.text)
-    if match is None:
-        return None
-    start, end = sentence.span(0, len(sentence.tokens))
-    said = sentence.tokens[slice(*sentence.token_range(match, "what"))]
-    return KitchenSays(" ".join(t.plain for t in said), start=start, end=end, confidence=0.9)
-
-
 def _unhosted(message: Message, context: ReplyContext, found: list[Intent]) -> Iterator[Sentence]:
     """The sentences that are not a host's about the potluck itself; what those say is added to `found`."""
     for sentence in message.sentences:
         if len(sentence.tokens) > MOST_WORDS:
             yield sentence
             continue
-        if (kitchen := _kitchen(sentence, context)) is not None:
+        if (kitchen := kitchens.read_kitchen(sentence, context)) is not None:
             found.append(kitchen)
             continue
         said, rest = read_hosted(sentence, context, "es", float, "[0-9]{1,4}")

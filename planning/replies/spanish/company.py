@@ -25,7 +25,6 @@ _OPEN = re.compile(
     rf"(?:^ (?:(?:si|claro|dale|ok|vale|pues|va|bueno|perfecto|y|yo|{_I}|{_US}) ?[,:]? )*| [,:.] | y | que | pero | entonces | porque | asi que | final )$"
 )
 _MORE = frozenset((",", "y", "e", "mas", "+", "&", "(", ")", "/", "con", "ademas", "tambien", "junto"))
-_ME = frozenset(("yo", "servidor", "servidora", "menda", "conmigo", "mi"))
 PREDICATE = re.compile(
     r"^ (?:que )?(?:(?:tambien|los dos|ambos|ambas|todos|ademas|las dos|los 2|las 2) )*(?:somos|es|son|soy|tiene|tienen|tenemos|cumple|cumplen|no|hace|hacen|esta|estan|estamos (?!ahi|alli|alla|list)|prefiere|prefieren|odia|odiamos|quiere|lleva|trae|prepara|pone|dice|dijo|dicen|viene|vienen|va|van|puede|se|nos casamos|trabaja[a-z]*|viv[a-z]+)(?= )"
 )
@@ -82,13 +81,13 @@ def _run_at(sentence: Sentence, said: Sequence[str], i: int, context: ReplyConte
             joined = at
         if joined >= len(said):
             break
-        if said[joined] in ("yo", "menda", "conmigo") or said[joined : joined + 2] in (
-            ["un", "servidor"],
-            ["una", "servidora"],
+        if said[joined] in ("yo", "menda", "conmigo") or (
+            said[joined] in ("un", "una", "su", "este", "esta")
+            and said[joined + 1 : joined + 2] in (["servidor"], ["servidora"])
         ):
             if joined == at and at > first and last and said[at - 1] not in _MORE:
                 break
-            me, at = True, joined + (2 if said[joined] in ("un", "una") else 1)
+            me, at = True, joined + (1 if said[joined] in ("yo", "menda", "conmigo") else 2)
             last = at
             continue
         group = group_at(said, joined, bool(told))

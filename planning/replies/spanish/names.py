@@ -59,7 +59,7 @@ def past_tail(said: Sequence[str], i: int) -> int:
 
 
 _AFTER = re.compile(
-    r"^ (?:de (?:mi|nuestra|la) (?:abuela|madre|mama|suegra|tia|huerta|casa|jardin|receta|autora?)|de la (?:abuela|huerta|casa)|para (?:compartir|picar|acompañar|el postre|empezar|la sobremesa|la picada|los niños|los peques|brindar|el brindis|el aperitivo|el asado|la parrilla|comer|cenar|todo el mundo)"
+    r"^ (?:de (?:mi|nuestra|la) (?:abuela|madre|mama|suegra|tia|huerta|casa|jardin|receta|autora?)|de la (?:abuela|huerta|casa)|de l[oa]s? (?:de (?:mi |la |el |su )?[a-zñ]+|mi[oa]s?|nuestr[oa]s?|buen[oa]s?|ric[oa]s?|grandes?|caser[oa]s?|verdad)|del (?:bueno|rico|bueno bueno|barato)|de es[oa]s? (?:de|que|con) [a-zñ ]{2,30}|de (?:camino|paso|ida|vuelta)|(?:ese|el mismo) dia|para (?:el|este) (?:sabado|domingo|viernes|dia)|para la (?:fiesta|cena|comida|reunion)|el (?:sabado|domingo|viernes)|mañana|hoy|temprano|por la mañana|para (?:compartir|picar|acompañar|el postre|empezar|la sobremesa|la picada|los niños|los peques|brindar|el brindis|el aperitivo|el asado|la parrilla|comer|cenar|todo el mundo)"
     r"|que (?:hago|hacemos|siempre hago|me sale[n]? (?:bien|riquisim[oa]s?|muy bien)|hace mi (?:mama|madre|abuela|suegra|marido|esposa|mujer)|(?:me |nos )?(?:queda[n]?|sale[n]?) (?:muy )?(?:bien|ric[oa]s?|buen[oa]s?))|si (?:quieren|les parece|os parece|queres|quereis|gustan|no hay)|por si acaso|por si (?:faltan?|las moscas)|bien (?:fri[oa]s?|ric[oa]s?|picante|calientit[oa]s?)|recien hech[oa]s?|como siempre|otra vez|de siempre|hech[oa]s? en casa|en (?:el|la) (?:super|panaderia|pasteleria|mercado|mercadona|tienda|supermercado|pescaderia|carniceria)|del (?:super|mercado|chino)|de la (?:tienda|panaderia|pasteleria|esquina|carniceria)|comprad[oa]s?|de (?:compra|supermercado)|y ya(?: esta)?|y listo|y arreando|y va que chuta) "
 )
 
@@ -82,6 +82,8 @@ def _plausible(word: str) -> bool:
 def name_at(said: Sequence[str], i: int, toppings: Sequence[str]) -> tuple[int, str, float]:
     """(the end of the name at word `i`, its category, how sure it is one)."""
     best, category, sure = i, "", 0.0
+    if i < len(said) and said[i] in words("nofood"):
+        return i, "", 0.0
     lowered = {t.casefold() for t in toppings}
     for k in range(min(len(said), i + LONGEST_NAME), i, -1):
         text = " ".join(NUMERALS.get(w, w) for w in said[i:k])
@@ -262,8 +264,9 @@ def category_of(name: str) -> tuple[str, float]:
     for n in range(len(pieces) - 1, 0, -1):
         if (known := known_dish(" ".join(pieces[:n]))) is not None:
             return known.category, 0.86
-    if pieces[0] in words("head"):
-        return value_of("head", pieces[0]), 0.86
+    for form in (pieces[0], *_singulars(pieces[:1])):
+        if form in words("head"):
+            return value_of("head", form), 0.86
     guess = lookup(name)
     if guess.category is not None and guess.confidence >= 0.8:
         return guess.category, 0.85

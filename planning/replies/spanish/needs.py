@@ -249,7 +249,7 @@ def _count(text: str, at: int) -> int:
     """ "2 somos veganos", "en casa somos 2 veganos": how many, where it is said right before."""
     before = text[: at + 1]
     said = re.search(
-        r" ([0-9]{1,2}) (?:(?:de (?:nosotros|ellos|los [a-z0-9]+) )?(?:somos|son|personas son|comen|no comen|no comemos)|personas?|adultos?|niñ[oa]s?|invitad[oa]s?)? ?$",
+        r" ([0-9]{1,2}) (?:(?:de (?:nosotr[oa]s|ell[oa]s|l[oa]s [a-z0-9]+|mis [a-z]+) )?(?:somos|son|personas son|comen|no comen|no comemos)|personas?|adultos?|niñ[oa]s?|invitad[oa]s?)? ?$",
         before,
     )
     if said is None and re.search(r" (?:todos )?somos $", before):

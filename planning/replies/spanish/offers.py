@@ -10,7 +10,7 @@ from dataclasses import replace
 
 from planning.replies.intents import AddPromise, Intent, ReplyContext, TakeTopping
 from planning.replies.spanish.company import runs
-from planning.replies.spanish.lexicon import PLAIN
+from planning.replies.spanish.lexicon import PLAIN, any_of, words
 from planning.replies.spanish.members import groups
 from planning.replies.spanish.names import known_dish
 from planning.replies.spanish.things import Thing, attached, read_things
@@ -29,16 +29,19 @@ _VERB = re.compile(
     rf"|{_CAN}{_ADV} (?:{_INF})(?:les|te|os|le|me|nos|lo|la|los|las)?(?= )"
     rf"|(?:estoy|estamos|ando|andamos) (?:{_GER})(?= )"
     r"|(?:me|nos) (?:encargo|ocupo|encargamos|ocupamos|hago cargo|hacemos cargo|encargare|encargaremos|ocupare|pido|pedimos|adjudico)(?: yo| nosotros| tambien)* ?(?:de|del)?(?= )"
-    r"|(?:corro|corremos|vengo|venimos|caigo|caemos|caere|llego|llegamos|llegare|colaboro|colaboramos|contribuyo|contribuimos|participo|coopero|cooperamos|ayudo|me presento|aparezco|me apunto|nos apuntamos|me anoto|nos anotamos|me sumo|nos sumamos|me prendo|le entro|le entramos|le caigo|les caigo|me animo|voy|vamos|ire|iremos|puedo|podemos|me pongo|nos ponemos|me quedo|nos quedamos|me tiro)(?: (?:yo|nosotros|tambien|ahi))* con(?= )"
+    rf"|(?:paso|pasamos|voy|vamos|ire|pasare) (?:yo |nosotros )?(?:(?:a )?por|comprando|a (?:comprar|buscar|recoger)|trayendo|recogiendo|buscando)(?= (?:el|la|los|las|un|una|unos|unas|[0-9]+|mas) )(?! (?:el|la|los|las|un|una) (?:niñ|nen|peque|camino|calle|centro|mañana|tarde|noche|casa|{any_of('kin')}))"
+    r"|(?:tengo|tenemos) (?:ya )?(?:list[oa]s?|preparad[oa]s?|hech[oa]s?|pensad[oa]s?)(?= )|(?:sumo|sumamos|agrego|agregamos|añado|añadimos|incluyo|recojo|recogemos)(?: yo| nosotros| tambien)*(?= )(?! (?:a |al |[0-9]+ (?:$|,|mas|personas|en total|con|adult|niñ)))"
+    r"|(?:me|nos) (?:marco|marcamos|curro|curramos|mando|mandamos|tiro|rifo|rifamos|aviento|aventamos|luzco(?: con)?|saco|estreno con|comprometo con|comprometemos con|ofrezco con|ofrezco para)(?= (?:con |a hacer |a preparar |a llevar )?(?:un|una|unos|unas|el|la|los|las|mi|[0-9]+) )"
+    r"|(?:corro|corremos|vengo|venimos|caigo|caemos|caere|llego|llegamos|llegare|colaboro|colaboramos|contribuyo|contribuimos|participo|coopero|cooperamos|ayudo|me presento|aparezco|me apunto|nos apuntamos|me anoto|nos anotamos|me sumo|nos sumamos|me prendo|le entro|le entramos|le caigo|les caigo|me animo|voy|vamos|ire|iremos|puedo|podemos|me pongo|nos ponemos|me quedo|nos quedamos|me tiro|jalo|jalamos|cargo|cargamos|arrimo|cumplo|coopero|apoyo|apoyamos)(?: (?:yo|nosotros|tambien|ahi))* con(?= )"
     r"|(?:me|nos) (?:apunto|apuntamos|anoto|anotamos)(?: (?:yo|tambien))* (?:para (?:llevar|traer|hacer|poner)?|a (?:llevar|traer|hacer|poner)|el|la|los|las)(?= )"
     r"|(?:apunt|anot|pon|ponga|inscrib|agend|registr)(?:ame|enme|adme|arme|dme|edme|nme|me|anos|ennos|adnos|dnos|anme)(?: (?:a mi|por favor|ahi|tambien|ademas))*(?: (?:para|con|lo de))?(?= )"
-    r"|(?:cuent[ae]n?|contad|conta) con (?:mi|mis|nuestr[oa]s?|un|una|el|la|los|las|unos|unas)(?= )"
+    r"|(?:cuent[ae]n?|contad|conta) con (?:mi|mis|nuestr[oa]s?|un|una|el|la|los|las|unos|unas)(?= )|(?:cuent[ae]n?|contad|conta) con (?=[0-9]+ [a-z]+ de |media |medio )"
     r"|(?:de|por) (?:mi|nuestra) (?:parte|lado|cuenta)(?: ,)?(?: (?:van|va|ira|iran|pongo|llevo|ponemos|llevamos))?(?= )|(?:de|por) (?:mi|nuestra) casa (?:va|van)(?= )|va[n]? por (?:mi|nuestra) cuenta(?= )"
     r"|(?:lo (?:mio|nuestro)|mi (?:aporte|plato|contribucion|parte|turno)|nuestro (?:aporte|plato)) (?:es|sera|seria|son|seran|va a ser|:|,)(?= )"
     r"|dej(?:ame|adme|enme) (?:a mi )?(?:(?:lo de|el tema de|llevar|traer|poner|hacer) )?(?=(?:el|la|los|las|un|una) ))"
 )
 _AFTER = re.compile(
-    rf" (?:,? ?(?:(?:ya )?(?:lo|la|los|las) (?:{ME})(?: yo| nosotros)?|(?:lo|la|los|las) (?:voy a|vamos a|puedo|podemos|quiero) (?:{_INF})(?: yo)?|me encargo(?: yo)?|nos encargamos|me ocupo(?: yo)?|nos ocupamos|(?:corre|corren|va|van) (?:por|de) (?:(?:mi|nuestra) (?:cuenta|parte)|mi|nosotros)|(?:de|por) (?:mi|nuestra) (?:parte|cuenta)|cuenta mia|es mi[oa]|son mi[oa]s|me toca(?: a mi)?|de los mios)|,? (?:yo|nosotros)(?: ?$| ,))(?=[ ,]|$)"
+    rf" (?:,? ?(?:(?:ya )?(?:lo|la|los|las) (?:{ME})(?: yo| nosotros)?|(?:lo|la|los|las) (?:voy a|vamos a|puedo|podemos|quiero) (?:{_INF})(?: yo)?|me encargo(?: yo)?|nos encargamos|me ocupo(?: yo)?|nos ocupamos|(?:corre|corren|va|van) (?:por|de) (?:(?:mi|nuestra) (?:cuenta|parte)|mi|nosotros)|(?:de|por) (?:mi|nuestra) (?:parte|cuenta)|cuenta mia|es mi[oa]|son mi[oa]s|me toca(?: a mi)?|de los mios|,? ?(?:anot|apunt|pon)(?:ame|enme|adme|eme|edme)(?: a mi| ahi| porfa)*(?= $)|,? ?me (?:anoto|apunto|ofrezco|encargo yo))|,? (?:yo|nosotros)(?: ?$| ,))(?=[ ,]|$)"
 )
 """What makes an offer of the things before it: "el postre lo pongo yo", "vasos de mi cuenta"."""
 _ELIDED = re.compile(
@@ -114,7 +117,10 @@ def _others_from(sentence: Sentence, first: int, context: ReplyContext) -> int:
     names = {n.casefold().translate(PLAIN).split()[0] for g, n in context.guests if g != context.writer and n.strip()}
     for i in range(first + 1, len(sentence.tokens)):
         token = sentence.tokens[i]
-        if token.raw[:1].isupper() and token.plain in names and sentence.tokens[i - 1].plain in ("y", "e", ","):
+        if not token.raw[:1].isupper() or sentence.tokens[i - 1].plain not in ("y", "e", ","):
+            continue
+        article = i + 1 < len(sentence.tokens) and sentence.tokens[i + 1].plain in ("el", "la", "los", "las", "un", "una")
+        if token.plain in names or (article and known_dish(token.plain) is None and token.plain not in words("head")):
             return i - 1
     return len(sentence.tokens)
 
@@ -266,7 +272,8 @@ def _bare(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             continue
         things, last = read_things(said, i, toppings=context.toppings)
         closed = last >= len(said) or said[last] in (",", ".", "pero", "y")
-        kept = [t for t in things if t.known >= 0.9 and t.category and not t.vague]
+        least = 0.86 if i == 0 and last >= len(said) else 0.9  # nothing but things: they need not be in the catalogue
+        kept = [t for t in things if t.known >= least and t.category and not t.vague]
         if kept and closed and len(kept) == len(things):
             found += _made(sentence, kept, context)
             i = last

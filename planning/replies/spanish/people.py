@@ -6,14 +6,15 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import replace
 
 from planning.potluck import Party
 from planning.replies.intents import AddPerson, Intent, ReplyContext, SetParty
 from planning.replies.spanish import company
+from planning.replies.spanish.fewer import LEFT, fewer_of, of_whom_is_left
 from planning.replies.spanish.lexicon import any_of
-from planning.replies.spanish.members import LETTER, Group, counts_of, groups, phrase
+from planning.replies.spanish.members import Group, counts_of, groups, phrase
 from planning.replies.spanish.names import known_dish
+from planning.replies.spanish.parties import count, end_of, party, relative
 from planning.replies.spanish.verbs import any_form
 from planning.replies.text import Sentence
 
@@ -28,7 +29,7 @@ _COMES = re.compile(
     rf"| (?P<many>[0-9]{{1,3}}) (?:en total|personas?(?! mas)|de nosotros(?! (?:somos|son|no|comen|tienen|es))|comensales|cabezas|lugares|cubiertos|asistentes|plazas|bocas)(?= )"
 )
 _ALONE = re.compile(
-    rf" (?:{_GO}|viajo) (?:yo |nada mas |solo )*(?:sol[oa](?! [0-9]| los| las| nosotr| con| mi| ell| un)|solit[oa]|por mi cuenta|sin (?:compañia|acompañante|pareja|nadie))(?= )|^ (?:solo|nada mas|unicamente|solamente|solo voy|nada mas voy) yo(?= ,| \.| $| nada)"
+    rf" (?:{_GO}|viajo) (?:yo |nada mas |solo )*(?:sol[oa](?! [0-9]| los| las| nosotr| con| mi| ell| un)|solit[oa]|por mi cuenta|sin (?:compañia|acompañante|pareja|nadie))(?= )|^ (?:solo|nada mas|nomas|unicamente|solamente|solo voy|nada mas voy|nomas voy) yo(?= ,| \.| $| nada| y)|^ (?:(?:voy|vengo|solo|nomas) )*(?:su|un|una|este|esta) servidora? (?:y ya|solo|sola|nada mas|y nadie mas|y punto)?(?= ?$)|^ yo (?:y (?:ya|nadie mas|punto|solo yo)|nomas|solito|solita|solo|sola) $"
     r"| yo (?:sol[oa]|solit[oa]|nada mas)(?= ,| \.| $)|^ (?:yo )?(?:sol[oa]|solit[oa])(?= ,| $)| (?:voy|vengo|ire) (?:solo|nada mas) yo(?= )|^ (?:1|un[oa]?)(?: (?:sol[oa]|persona|adult[oa]|nada mas))+ $| (?:somos|soy) (?:solo |nada mas )*(?:yo|1)(?: sol[oa])?(?= ,| $)|^ yo $"
 )
 _MORE = re.compile(
@@ -37,19 +38,11 @@ _MORE = re.compile(
     r"|(?<! y)(?: y)? mas (?P<mas>un[oa]|[0-9]{1,2})(?= |$)"
     r"| (?:sum|agreg|añad|anad|apunt|anot|pon)(?:a|e|en|ad|o|amos|ganle|les?)[a-z]* (?:a )?(?P<add>un[oa]|otr[oa]|[0-9]{1,2})(?: mas| personas?| adultos?| niños?)(?= )"
 )
-_FEWER = re.compile(r" (?P<n>un[oa]?|[0-9]{1,2}) (?:personas? |adult[oa]s? |niñ[oa]s? )?menos(?= )")
 _JOIN = re.compile(
     r" (?:(?:se|tambien se) (?:(?:me|nos) )?(?:sum[ao]n?|sumaron|apunt[ao]n?|apuntaron|un[ei]n?|unio|peg[ao]n?|pegaron|anot[ao]n?|agreg[ao]n?|cuel[ao]n?|colo|viene|vienen|incorpor[ao]n?|añad[eo]n?|prend[eo]n?)"
     r"|(?:me|nos) acompañ(?:a|an|ara|aran)|(?:viene|vienen|vendra|vendran|va|van|ira|iran) (?:tambien )?(?:conmigo|con nosotros)"
     r"|(?:me )?(?:llevo|traigo|llevare|traere|llevamos|traemos|llevaremos|invito|invite|voy a (?:llevar|traer)|vamos a (?:llevar|traer)|puedo (?:llevar|traer)|sumo|agrego) (?:tambien )?(?:a|al)"
     r"|tambien (?:vienen|van|vendran|iran)|(?:vienen|van|vendran|iran) tambien)(?= )"
-)
-_STAYS = r"(?:se (?:queda|quedan|quedo|quedara|va|van|baja|bajan|bajo|baja)|no (?:va|van|viene|vienen|puede|pueden|vendra|vendran|ira|iran|podra|podran|llega|llegan|se apunta|asiste|nos acompaña|me acompaña)|(?:ya )?no (?:va|viene|puede)|falla|cancela|cancelo|esta (?:mal[oa]|enferm[oa]|con fiebre|malit[oa])|cayo enferm[oa]|amanecio (?:mal|malit[oa]|enferm[oa])|tiene (?:fiebre|guardia|turno|examen))"
-_LEFT = re.compile(
-    rf"(?:^|(?<= ,)|(?<= que)|(?<= pero)|(?<= final)) (?:al final |finalmente |que |resulta que |)*(?P<some>(?P<of>un[oa]|[0-9]) de (?:los|las|mis) (?P<whose>[a-zñ]+)|(?:mi|el|la|los|las|su|mis|nuestr[oa]) (?P<who>[a-zñ]+(?: (?:mayor|menor|pequeñ[oa]|chic[oa]|grande))?))(?: (?:al final|ya|tampoco|finalmente|se|me|nos|tambien))* {_STAYS}(?= )"
-)
-_NOT_COMING = re.compile(
-    r"(?:^|(?<= ,)|(?<= que)|(?<= pero)|(?<= final)) (?P<some>(?:al final |ya |finalmente )*no (?:va|van|viene|vienen|puede|pueden|vendra|ira|podra)(?: (?:a )?(?:ir|venir|poder ir|poder))? (?P<of>(?P<whose>(?!)))?(?:mi|el|la|los|las|mis) (?P<who>[a-zñ]+))(?= )"
 )
 _TOTAL_ONLY = re.compile(
     r"^ (?:,? ?)?(?:(?:los|las|unos|unas|como|solo|nada mas|con|para) )*([0-9]{1,3})(?: (?:personas|en total|nosotros|de nosotros|todos|nada mas|solo))*(?= ,| $| con | \(| : | y )"
@@ -64,8 +57,12 @@ _NO_PARTY = re.compile(
     r"^ (?:ya )?no (?:somos|vamos|voy|se|puedo|podemos|puede)| (?:cumple|cumplen|cumplio|cumplira|trabaja|nacio) [0-9]+|(?<! vamos)(?<! ir)(?<! voy) con (?:mi|mis) [a-z]+ (?:tengo|tenemos|estoy|estamos|ceno|cenamos)| (?:regalo|recoger|recojo|cuidar|cuido) "
 )
 _ENDS = re.compile(r" ,(?: en total| total| asi que(?: somos)?| somos)? (?P<end>[0-9]{1,2})(?= $)")
-_GOES = re.compile(rf"^ (?:(?:si|claro|ok|dale|pues|nosotros|,) )*(?:{_GO}|confirmo|confirmamos|presentes?|(?:me|nos) (?:apunto|apuntamos|sumo|sumamos|anoto|anotamos))(?: (?:en familia|todos|juntos|con gusto|encantad[oa]s|la familia|toda la familia|ahi|alli|alla|al asado|a la [a-z]+|con los niños|con las niñas|con los chicos))* ,")
-_BARE = re.compile(r"^ (?:(?:si|claro|ok|dale|pues) ,? ?)?(?P<n>[0-9]{1,2})(?: (?:x favor|por favor|porfa|nosotros|nosotras))? $")
+_GOES = re.compile(
+    rf"^ (?:(?:(?:los|las) [a-zñ]+|si|claro|ok|dale|pues|nosotros|,) )*(?:{_GO}|confirmo|confirmamos|presentes?|(?:me|nos) (?:apunto|apuntamos|sumo|sumamos|anoto|anotamos))(?: (?:en familia|todos|juntos|en bloque|en bola|en grupo|en combo|en banda|completos|con gusto|encantad[oa]s|la familia|toda la familia|ahi|alli|alla|al asado|a la [a-z]+|con los niños|con las niñas|con los chicos))* ,"
+)
+_BARE = re.compile(
+    r"^ (?:(?:si|claro|ok|dale|pues) ,? ?)?(?P<n>[0-9]{1,2})(?: (?:x favor|por favor|porfa|nosotros|nosotras))? $"
+)
 """ "3", "si, 3": said to the board, how many come."""
 BIG = 12
 
@@ -81,7 +78,7 @@ def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     text = sentence.text
     if not sentence.question and (plus := _ME_PLUS.search(text)) is not None:
         return [
-            _party(sentence, context, Party(1 + int(plus["n"])), plus.start(), plus.end(), 0.6 if plus["may"] else 0.88)
+            party(sentence, context, Party(1 + int(plus["n"])), plus.start(), plus.end(), 0.6 if plus["may"] else 0.88)
         ]
     if sentence.question or (_NO_PARTY.search(text) and context.asked not in ("people", "party")):
         return []
@@ -90,11 +87,11 @@ def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     if (alone := _ALONE.search(text)) is not None and (
         alone[0].strip() != "yo" or context.asked in ("people", "party")
     ):
-        stays = _LEFT.search(text) if context.party is not None else None
+        stays = LEFT.search(text) if context.party is not None else None
         first = min(alone.start(), stays.start()) if stays is not None else alone.start()
-        return [_party(sentence, context, Party(1), first, alone.end())]
-    if (fewer := _left(sentence, context, told)) is not None:
-        return [_left_whole(sentence, context, fewer)]
+        return [party(sentence, context, Party(1), first, alone.end())]
+    if (fewer := fewer_of(sentence, context, told)) is not None:
+        return [of_whom_is_left(_whole(sentence, context, ()), fewer, context)]
     joining = _JOIN.search(text)
     if joining is not None and (all_told := _whole(sentence, context, ())) and " mas " not in text:
         return all_told  # "se suma mi hermano, somos 3"
@@ -102,7 +99,7 @@ def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         at = text.count(" ", 0, joining.end())
         joined = [g for g in told if g.first >= at - 1]
         if joined and all(g.sure for g in joined) and _brings_persons(joining[0], joined):
-            return [_relative(sentence, context, counts_of(joined), joining.start(), _end(sentence, joined), joined)]
+            return [relative(sentence, context, counts_of(joined), joining.start(), end_of(sentence, joined), joined)]
         if joined:
             return []
     if (added := _added_person(sentence, context)) is not None:
@@ -111,11 +108,11 @@ def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     if more is not None and not re.search(
         r" (?:porciones|kilos?|mas (?:de|que)|no .*mas|algo mas|litros?|docenas?|botellas?) ", text
     ):
-        count = _count(next(g for g in more.groups() if g))
+        n = count(next(g for g in more.groups() if g))
         counts = counts_of(told)
-        if sum(counts.values()) != count:
-            counts = counts_of(()) | {"children" if " niñ" in more[0] else "adults": count}
-        return [_relative(sentence, context, counts, more.start(), more.end())]
+        if sum(counts.values()) != n:
+            counts = counts_of(()) | {"children" if " niñ" in more[0] else "adults": n}
+        return [relative(sentence, context, counts, more.start(), more.end())]
     return _whole(sentence, context, told)
 
 
@@ -136,7 +133,7 @@ def _whole(sentence: Sentence, context: ReplyContext, told: Sequence[Group]) -> 
     if total is None and context.replying_to in ("board", "bot") and context.addressed:
         bare = _BARE.match(text)
         if bare is not None and 0 < int(bare["n"]) <= BIG:
-            return [_party(sentence, context, Party(int(bare["n"])), 0, bare.end(), 0.82)]
+            return [party(sentence, context, Party(int(bare["n"])), 0, bare.end(), 0.82)]
     if total is None and (any(not g.sure for g in told) or (context.addressed and _GOES.match(text))):
         total = _ENDS.search(text)  # "vamos con los chicos, 4"
     if (listed := _listed(sentence, context, total, asked=asked)) is not None:
@@ -146,7 +143,7 @@ def _whole(sentence: Sentence, context: ReplyContext, told: Sequence[Group]) -> 
     if pair is not None and "los" not in pair[0] and total is None:
         counts = counts_of(told)
         counts["adults"] = max(2, counts["adults"] + 1) if " acomp" not in pair[0] else counts["adults"] + 1
-        return [_party(sentence, context, Party(**counts), pair.start(), max(pair.end(), _end(sentence, told)))]
+        return [party(sentence, context, Party(**counts), pair.start(), max(pair.end(), end_of(sentence, told)))]
     if company.told_of(sentence, context):
         return []  # "mi esposo y yo no vamos"
     told = [
@@ -178,13 +175,13 @@ def _whole(sentence: Sentence, context: ReplyContext, told: Sequence[Group]) -> 
             start, end = min(start, me.start() + 1) if me else start, max(end, me.end()) if me else end
         if not all(g.sure for g in told) and (total is None or sum(counts.values()) == spoken):
             sure = 0.6
-        return [_party(sentence, context, Party(**counts), start - 1, end, sure)]
+        return [party(sentence, context, Party(**counts), start - 1, end, sure)]
     if total is not None:
         whole = _number_of(total)
         if whole < 1:
             return []
         sure = 0.9 if all(g.sure for g in told) else 0.7  # "we're 5 with the kids": how many are children?
-        return [_party(sentence, context, Party(whole), total.start(), total.end(), sure)]
+        return [party(sentence, context, Party(whole), total.start(), total.end(), sure)]
     return []
 
 
@@ -212,7 +209,7 @@ def _listed(sentence: Sentence, context: ReplyContext, total: re.Match[str] | No
         counts["adults"] += whole if beside else max(0, whole - spoken)
         sure = 0.9 if beside or whole >= spoken else 0.6
         first, last = min(first, total.start() + 1), max(last, total.end())
-    return _party(sentence, context, Party(**counts), first - 1, last, sure)
+    return party(sentence, context, Party(**counts), first - 1, last, sure)
 
 
 def _starts_with_number(sentence: Sentence, group: Group) -> bool:
@@ -225,99 +222,9 @@ def _of_food(rest: str) -> bool:
     return bool(said) and (phrase(said, 0, "unit")[1] > 0 or any(known_dish(" ".join(said[:n])) for n in (1, 2, 3)))
 
 
-def _party(
-    sentence: Sentence, context: ReplyContext, party: Party, first: int, last: int, sure: float = 0.9
-) -> SetParty:
-    start, end = _span(sentence, first, last)
-    return SetParty(context.writer, party, start=start, end=end, confidence=sure)
-
-
-def _relative(
-    sentence: Sentence, context: ReplyContext, counts: dict[str, int], first: int, last: int, told: Sequence[Group] = ()
-) -> SetParty:
-    if told:
-        first = min(first, sentence.offset(told[0].first) - 1)
-    start, end = _span(sentence, first, last)
-    return SetParty(context.writer, Party(**counts), True, start=start, end=end, confidence=0.86)
-
-
-def _span(sentence: Sentence, first: int, last: int) -> tuple[int, int]:
-    """The characters of the message for places in the sentence's text."""
-    at = [
-        t
-        for i, t in enumerate(sentence.tokens)
-        if first < sentence.offset(i) + len(t.plain) and sentence.offset(i) < last
-    ]
-    return (at[0].start, at[-1].end) if at else (0, 0)
-
-
-def _end(sentence: Sentence, told: Sequence[Group]) -> int:
-    return sentence.offset(told[-1].last) if told else 0
-
-
-def _count(said: str) -> int:
-    return int(said) if said.isdecimal() else 1
-
-
 def _brings_persons(said: str, joined: Sequence[Group]) -> bool:
     """ "Llevo a mi hermana" is a person; "llevo a los niños a la escuela" is told apart before, as a trap."""
     return bool(joined) and bool(said)
-
-
-def _left(sentence: Sentence, context: ReplyContext, told: Sequence[Group]) -> SetParty | None:
-    """One of a party we know stays away."""
-    if context.party is None or context.party.total < 2:
-        return None
-    if (few := _FEWER.search(sentence.text)) is not None:
-        n = _count(few["n"])
-        letter = "children" if " niñ" in few[0] else "adults"
-        return _relative(sentence, context, counts_of(()) | {letter: -n}, few.start(), few.end())
-    found = _LEFT.search(sentence.text) or _NOT_COMING.search(sentence.text)
-    if found is None:
-        return None
-    whose = found["whose"] or (found["who"] or "").split()[0]
-    n = _count(found["of"]) if found["of"] else 1
-    stays = [
-        g
-        for g in groups([*(["1"] if found["of"] else ["mi"]), whose.removesuffix("s") if found["of"] else whose])
-        if g.letters
-    ]
-    if not stays and found["of"]:
-        stays = [g for g in groups(["1", whose]) if g.letters]
-    if not stays:
-        return None
-    letters = [x for g in stays for x in g.letters][:1] * n if found["of"] else [x for g in stays for x in g.letters]
-    field = LETTER[letters[0]]
-    have = context.party
-    if getattr(have, field) < len(letters):
-        younger = [
-            f
-            for f in ("children", "toddlers", "teens", "infants")
-            if field != "adults" and getattr(have, f) >= len(letters)
-        ]
-        if len(younger) != 1:
-            return None
-        field = younger[0]
-    return _relative(sentence, context, counts_of(()) | {field: -len(letters)}, found.start(), found.end())
-
-
-def _left_whole(sentence: Sentence, context: ReplyContext, fewer: SetParty) -> SetParty:
-    """ "Mi madre no va, quedamos 4": who is left, where the number told agrees."""
-    left = _whole(sentence, context, ())
-    now = changed_by(context, fewer)
-    if not left or now is None or not isinstance(left[0], SetParty):
-        return fewer
-    if now.total != left[0].party.total:
-        return replace(fewer, confidence=0.7)
-    return replace(fewer, party=now, relative=False, end=max(fewer.end, left[0].end), confidence=0.88)
-
-
-def changed_by(context: ReplyContext, by: SetParty) -> Party | None:
-    """The party we know with so many more or fewer; None where we know none, or nobody would be left of a group."""
-    if context.party is None:
-        return None
-    counts = {name: getattr(context.party, name) + getattr(by.party, name) for name in LETTER.values()}
-    return Party(**counts) if min(counts.values()) >= 0 else None
 
 
 def read_party(text: str) -> Party | None:
@@ -348,8 +255,12 @@ def _added_person(sentence: Sentence, context: ReplyContext) -> AddPerson | SetP
     start, end = sentence.span_of(match)
     if told and told[0].letters != ("a",):
         at = next(i for i, t in enumerate(sentence.tokens) if t.plain == who)
-        with_age = next((g for g in groups([t.plain for t in sentence.tokens[: at + 6]]) if g.first <= at < g.last), told[0])
-        return _relative(sentence, context, counts_of([with_age]), match.start(), sentence.offset(with_age.last), [with_age])
+        with_age = next(
+            (g for g in groups([t.plain for t in sentence.tokens[: at + 6]]) if g.first <= at < g.last), told[0]
+        )
+        return relative(
+            sentence, context, counts_of([with_age]), match.start(), sentence.offset(with_age.last), [with_age]
+        )
     if not told:
         return None
     return AddPerson(f"{who} de {context.name}" if context.name else who, start=start, end=end, confidence=0.86)

@@ -89,7 +89,7 @@ def read_question(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         return [Ask(topic, about, start=start, end=end, confidence=sure)]
     if (
         context.addressed
-        and sentence.question
+        and (sentence.question or (led is not None and _IS_THERE.search(text)))
         and re.search(
             r" (?:hay|habra|puedo|podemos|podria|se puede|se pueden|tienen|tienes|teneis|tenes|cuanto|como|cual|donde|es|va a|toca|ocupan|piensan|saben|sabes|sabeis|tengo que|tenemos que|hay que|tendran|tendras|tendreis|sirve|sirven|vale|valen|prefieren|preferis|prefieres|quieren|quieres|queres|quereis|necesitan|necesitas|necesitais|dan|sirve|funciona|queda|quedan|llevo|llevamos|traigo|hace falta|necesito|necesitamos|permiten|aceptan|dejan|importa|molesta|esta bien|podre|puede|pueden|cabe|cabemos|sera|van a|me dejan) ",
             text,
@@ -97,6 +97,12 @@ def read_question(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     ):
         return [Ask("host", confidence=0.82)]
     return []
+
+
+_IS_THERE = re.compile(
+    r"^ (?:[a-z]+ |, ){0,3}(?:hay|habra|tienen|tendran|va a haber) (?:donde|lugar|sitio|espacio|forma|manera|modo|como|algun|alguna|estacionamiento|parking|wifi|internet|alberca|piscina|pileta|sombra|sillas|mesas|enchufes?|luz|baño|baños|juegos|area) "
+)
+""" "Oiga y hay donde conectar la plancha": asked without the sign."""
 
 
 def read_undo(sentence: Sentence) -> list[Intent]:

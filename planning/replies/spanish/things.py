@@ -26,6 +26,22 @@ _ALL = re.compile(
 )
 
 
+_THAT_ONE = frozenset(("ese", "esa", "esos", "esas", "aquel", "aquella", "una", "uno", "unas", "unos", "otra", "otro", "otras", "otros", "todo", "toda", "todos", "todas", "la", "el", "las", "los"))  # fmt: skip
+_HOW_IT_IS = frozenset(("con", "que", "de", "sin", "del", "tipo", "estilo"))
+
+
+def _told(said: Sequence[str], i: int) -> bool:
+    """Whether an article or an amount makes a thing of what follows."""
+    return said[i] in ("un", "una", "unos", "unas", "mi", "mis") or _NUMBER.fullmatch(said[i]) is not None
+
+
+def _describes(said: Sequence[str], i: int) -> bool:
+    """Whether what stands behind a comma or "y" tells of the thing before it: "una con cebolla y otra sin"."""
+    if said[i] in ("sin", "con", "tipo", "estilo"):
+        return True
+    return said[i] in _THAT_ONE and i + 1 < len(said) and said[i + 1] in _HOW_IT_IS
+
+
 @dataclass(frozen=True)
 class Thing:
     """One thing of a list: tokens `first` up to, not including, `last`; its name is tokens `name[0]` up to `name[1]`."""
@@ -63,16 +79,18 @@ def read_things(
             if skipped < 0:
                 return found, start
             at = skipped
+        if found and at > start and _describes(said, at):
+            return found, start  # "un flan, ese con mucho caramelo", "lasaña, sin carne"
         if found and (more := attached(said, at, found[-1])) is not None:
             found[-1] = replace(more[0], last=more[1])
             at = more[1]
             continue
-        if found and start == at and said[at] not in ("de", "con"):
+        if found and start == at:
             # Nothing joins what follows to the thing before it.
             return found, start
         thing = thing_at(said, at, toppings)
-        if thing is None:
-            return found, start
+        if thing is None or (found and found[0].category and not thing.category and not thing.vague and not _told(said, at)):
+            return found, start  # a word nobody knows behind a dish is hardly another one
         found.append(thing)
         at = thing.last
     return found, at
@@ -96,6 +114,13 @@ def _other_cook(said: Sequence[str], i: int) -> int:
 
 def attached(said: Sequence[str], i: int, thing: Thing) -> tuple[Thing, int] | None:
     """What is added to the thing before: "para unos 15", ", 40", ", tres botellas", "un caldero grande"."""
+    if said[i] in ("blanco", "blanca", "tinto", "rosado", "rojo", "roja", "verde", "integral", "dulce", "salado", "negro"):
+        return thing, i + 1  # "vino tinto y blanco"
+    if said[i] == "de" and i + 1 < len(said) and _NUMBER.fullmatch(said[i + 1]):
+        size, after = quantity_at(said, i + 1)  # "refresco de 3 litros"
+        if size is not None and " " in size:
+            bare = thing.quantity is not None and _NUMBER.fullmatch(thing.quantity) is not None
+            return replace(thing, quantity=f"{thing.quantity} de {size}" if bare else thing.quantity or size), after
     servings, after, for_all = _feeds(said, i)
     if after > i:
         return replace(thing, servings=servings or thing.servings, for_all=for_all or thing.for_all), after

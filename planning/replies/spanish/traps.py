@@ -18,7 +18,7 @@ _LAUGH = re.compile(
 )
 _OURS = r"(?:lleve|traje|trajimos|hice|hicimos|prepare|compre|puse|cocine)"
 _PAST = re.compile(
-    r" (?:el (?:año|ano|mes|verano|invierno|finde|sabado|domingo|fin de semana) pasado|la (?:vez|otra vez|semana|navidad|fiesta|cena) pasada|la ultima vez|la otra vez|la vez (?:que|anterior)|ayer|antier|anteayer|anoche|hace (?:un|una|unos|unas|mucho|muchos|[0-9]+|años|tiempo|poco)"
+    r" (?:el (?:año|ano|mes|verano|invierno|finde|sabado|domingo|fin de semana) pasado|la (?:vez|otra vez|semana|navidad|fiesta|cena) pasada|la ultima vez|la otra vez|la vez (?:que|anterior)|ayer|antier|anteayer|anoche|(?<!desde )hace (?:un|una|unos|unas|mucho|muchos|[0-9]+|años|tiempo|poco)"
     r"|de (?:niñ[oa]|nin[oa]|chic[oa]|pequeñ[oa]|joven)|aquella vez|en aquel|en (?:mis|nuestros) tiempos|en mi epoca|cuando (?:era|eramos|tenia|viviamos|vivia)|antes (?:siempre |se )?(?:llevaba|traia|haciamos|ibamos)|siempre (?:traiamos|llevabamos|haciamos|ibamos)|en la otra (?:fiesta|cena|reunion)|aquel (?:dia|año))(?= |$)"
 )
 _BROUGHT = "|".join(sorted(forms("bring", "p3") - forms("bring", "1s"), key=len, reverse=True))
@@ -31,7 +31,7 @@ _REPORTED = re.compile(
 _WISH = re.compile(
     r" ojala(?! (?:pueda|podamos))| (?:pudiera|pudieramos|hubiera|hubieramos|(?<!estoy )(?<!estamos )(?<!estare )(?<!estaremos )(?<!ando )(?<!de )(?<!por )fuera(?! de)|fueramos|tuviera|tuvieramos|lloviera|viniera|vinieran|supiera|sacara|ganara|quisiera haber|pudiese|tuviese|fuese)"
     r"| me (?:gustaria|encantaria) (?:ir|poder|llevar|estar|verlos)(?! y)|(?<! le)(?<! nos)(?<! me) (?:seria|estaria|iria(?! (?:yo|sol[oa]|con|[0-9]|mi|nosotros))|iriamos(?! (?:l[oa]s|con|[0-9]|mi|tod[oa]s|nosotros))|llevaria|llevariamos|haria|comeria|deberia|deberiamos|habria|podrian|podria alguien) "
-    r"| que tal si | y si (?!voy|vamos|es|cuent|contad|me|nos|lo)| por que no | deberia(?:n|mos)? | habria que | hay que (?:llevar|traer|hacer) (?!$)| alguien deberia "
+    r"| que tal si | (?<!igual )(?<!chance )y si (?!, |$|voy|puedo|vamos|es|cuent|contad|me|nos|lo)| por que no | deberia(?:n|mos)? | habria que | hay que (?:llevar|traer|hacer) (?!$)| alguien deberia "
 )
 _THEY = any_form("bring", "3s", "3p", "s3p", "imp")
 _OTHERS = re.compile(
@@ -41,8 +41,8 @@ _OTHERS = re.compile(
 )
 _ELSEWHERE = re.compile(
     r" (?:voy|vamos|ir|iba|estoy|estamos|llego|llegue|llegamos|salgo|vengo|venimos|ire)(?: [a-z]+)? (?:al|del|en el|para el|de el) (?:super|supermercado|trabajo|medico|doctor|gimnasio|gym|banco|colegio|cole|autobus|metro|baño|pueblo|hospital|taller|dentista|partido|cine|aeropuerto)"
-    r"| (?:me )?llevo (?:ya )?(?:[0-9]+|un|una|unos|unas|toda|todo|varios|varias|mucho|muchas|como) (?:horas?|dias?|minutos?|semanas?|mes|meses"
-    r"|años?|anos?|rato|tiempo|la|el|[0-9]+ horas)| (?:a|en|de) (?:mi )?casa (?:de mi|con|a las|ya)| (?:llego|voy|estoy|vamos) (?:a|en) (?:mi )?casa(?= )| me duele | (?:al taller|al cole|a la escuela|al colegio|a la oficina|al trabajo|a la junta|al medico) | (?:los niños|los nenes|las niñas|el coche|el carro|el auto|al perro|el perro|la moto|a los (?:niños|nenes|chicos)) (?:a|al) "
+    r"| (?:me )?llevo (?:ya )?(?:[0-9]+|un|una|unos|unas|toda|todo|varios|varias|mucho|muchas|como|todo el|toda la)(?: [0-9]+)? (?:horas?|dias?|minutos?|semanas?|mes|meses"
+    r"|años?|anos?|rato|tiempo|vida|la (?:vida|tarde|mañana|noche)|el dia)(?= )| (?:a|en|de) (?:mi )?casa (?:de mi|con|a las|ya)| (?:llego|voy|estoy|vamos) (?:a|en) (?:mi )?casa(?= )| me duele | (?:al taller|al cole|a la escuela|al colegio|a la oficina|al trabajo|a la junta|al medico) | (?:los niños|los nenes|las niñas|el coche|el carro|el auto|al perro|el perro|la moto|a los (?:niños|nenes|chicos)) (?:a|al) "
 )
 
 

@@ -12,14 +12,14 @@ from planning.replies.intents import ChangePromise, DropPromise, Intent, ReplyCo
 from planning.replies.spanish.names import known_dish
 from planning.replies.spanish.offers import ME, offered
 from planning.replies.spanish.verbs import any_form
-from planning.replies.text import Sentence
+from planning.replies.text import Message, Sentence
 
 _INF = any_form("bring", "inf")
 _NOT = re.compile(
     rf" (?:no|ya no|tampoco|mejor no|al final no) (?:(?:les|te|os|lo|la|los|las|me|nos|se|le|yo) )*(?:(?:voy a|vamos a|puedo|podemos|podre|podremos|alcanzo a|llego a|me da tiempo (?:a|de)|tengo (?:tiempo|ganas) (?:de|para)|quiero|creo que pueda|voy a poder|vamos a poder|me animo a|consigo|logro) (?:{_INF})|{ME}|consigo|encuentro|puedo con)(?= )"
 )
 _GONE = re.compile(
-    r" (?:quit(?:a|en|ad|ame|enme|adme|alo|enlo|arme|o|amos|ar)|borr(?:a|en|ad|ame|enme|adme|o|ar)|sac(?:a|en|ad|ame|enme|a me|o|ar)|elimin(?:a|en|ad|o|ar)|tach(?:a|en|ad|ame|enme|o|ar)|cancel(?:a|en|ad|ame|o|ar|amos)|anul(?:a|en|ad|o|ar)|olvid(?:a|en|ad|ate|ense|aos)(?: de)?|descart(?:a|en|ad|o|ar)|retir(?:a|en|o|ar)|me bajo (?:con|de|del)|me desapunto de|paso del?|suelto|dejo)(?: (?:ya|mejor|lo de|lo del|por favor|de la lista))*(?= (?:de|del|el|la|los|las|mi|mis|lo|ese|esa|esos|esas|nuestr))"
+    r" (?:quit(?:a|en|ad|ame|enme|adme|alo|enlo|arme|o|amos|ar)|borr(?:a|en|ad|ame|enme|adme|o|ar)|sac(?:a|en|ad|ame|enme|a me|o|ar)|elimin(?:a|en|ad|o|ar)|tach(?:a|en|ad|ame|enme|o|ar)|cancel(?:a|en|ad|ame|o|ar|amos)|anul(?:a|en|ad|o|ar)|olvid(?:a|en|ad|ate|ense|aos)(?: de)?|baj(?:ame|enme|adme) de|descart(?:a|en|ad|o|ar)|retir(?:a|en|o|ar)|me bajo (?:con|de|del)|me desapunto de|paso del?|suelto|dejo)(?: (?:ya|mejor|lo de|lo del|por favor|de la lista))*(?= (?:de|del|el|la|los|las|mi|mis|lo|ese|esa|esos|esas|nuestr))"
     r"|(?:^| ,) ?(?:lo de(?:l)?|el|la|los|las|mi|mis|con|de|ni) .{2,40} (?:no va a (?:poder ser|ser|salir|ir|haber)|no (?:podra ser|puede ser|sale|saldra|va|ira|llega|llegara|podre|puedo|me (?:da|dara) tiempo|me (?:sale|salio|queda))|se (?:me )?(?:quemo|quemaron|arruino|arruinaron|echo a perder|rompio|cayo|cayeron|cancela|cae|estropeo|salo|pego)|queda (?:cancelad[oa]|anulad[oa])|fuera|cancelad[oa]s?|se lo (?:dejo|paso) a|mejor no|ya no|al final no)(?= |$)"
     r"| (?:se me|se nos) (?:quemo|quemaron|arruino|arruinaron|echo a perder|cayo|cayeron|estropeo|pego|pegaron) (?:el|la|los|las|mi|mis) "
 )
@@ -123,7 +123,7 @@ def _dropped(sentence: Sentence, context: ReplyContext) -> list[Intent] | None:
         mine is None
         and len(context.own_promises) == 1
         and re.search(
-            r" (?:nada(?: al final)?|el mio|lo mio|la mia|mi plato|lo que dije|lo que iba a llevar|mi parte) ", text
+            r" (?:nada(?: al final)?|el mio|lo mio|la mia|lo nuestro|mi plato|(?:lo|el|la|el plato|la comida) que (?:yo )?(?:dije|ofreci|prometi|anote|apunte|puse|habia (?:dicho|ofrecido|prometido|anotado|apuntado)|iba a (?:llevar|traer|hacer)|quede)|mi parte|mi platillo|mi aporte) ", text
         )
     ):
         mine = context.own_promises[0][0]
@@ -142,6 +142,8 @@ def _dropped(sentence: Sentence, context: ReplyContext) -> list[Intent] | None:
 def _changed(sentence: Sentence, context: ReplyContext) -> list[Intent] | None:
     text = sentence.text
     mine = mine_in(text, context)
+    if mine is None and len(context.own_promises) == 1 and _THAT_ONE.search(text):
+        mine = context.own_promises[0][0]
     if mine is None:
         return None
     if (twice := _DOUBLE.search(text)) is not None:
@@ -157,6 +159,9 @@ def _changed(sentence: Sentence, context: ReplyContext) -> list[Intent] | None:
     return None
 
 
+_THAT_ONE = re.compile(
+    r" (?:lo (?:mio|nuestro)|el mio|la mia|mi (?:plato|platillo|aporte)|lo que (?:dije|ofreci|prometi|anote|llevo|voy a llevar)) (?:alcance|alcanza|alcanzara|da|rinde|rinda|es|era|sera|sea|seria|sirve|va|que sea)(?= )"
+)
 _SHORT = re.compile(
     r" (?:no (?:bastan|alcanzan|alcanza|van a alcanzar|son suficientes|llegan|da)|(?:son|es) (?:poc[oa]s?|muy poc[oa]s?)|se (?:queda|quedan) cort)"
 )
@@ -171,3 +176,26 @@ def not_answered(found: list[Intent], context: ReplyContext) -> list[Intent]:
         i for i in found
         if not (isinstance(i, SetAnswer) and i.answer is Answer.NO and any(d.start <= i.start < d.end for d in drops))
     ]  # fmt: skip
+
+
+_HOW_MANY = re.compile(
+    r" ?(?:(?:pues|para|pa|como|unos|unas|como para|unas|casi|mas o menos|aprox|alcanza|rinde|da|comen|salen|son|seran|de|hasta|creo que|yo creo que|calculo|alrededor de|por|ahi de|,|minimo|por lo menos|sirve|bien) )*(?P<n>[0-9]{1,4})(?: ?(?:a|o|-) ?(?P<to>[0-9]{1,4}))?(?: (?:personas|porciones|raciones|platos|gentes?|comensales|mas o menos|o asi|aprox|y pico|facil|bien|creo|maximo|minimo|adultos|bocas))* ?"
+)
+_EVERYBODY = re.compile(r" ?(?:(?:pues|que|alcanza|da|rinde) )*(?:para|pa) tod[oa]s(?: (?:los que vengan|nosotros|ustedes|el mundo))? ?")
+
+
+def read_servings(message: Message, context: ReplyContext) -> list[Intent]:
+    """Below "how many will it feed?": the number alone, for the newest promise."""
+    if len(message.sentences) != 1:
+        return []
+    sentence = message.sentences[0]
+    start, end = sentence.span(0, len(sentence.tokens))
+    mine = context.own_promises[-1][0]
+    if _EVERYBODY.fullmatch(sentence.text):
+        return [ChangePromise(mine, for_all=True, start=start, end=end, confidence=0.9)]
+    ranged = re.sub(r"([0-9]+)[-–]([0-9]+)", r"\1 a \2", sentence.text)
+    many = _HOW_MANY.fullmatch(ranged)
+    if many is None:
+        return []
+    n = (float(many["n"]) + float(many["to"] or many["n"])) / 2
+    return [ChangePromise(mine, n, start=start, end=end, confidence=0.9)]
