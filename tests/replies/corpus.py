@@ -34,6 +34,8 @@ from planning.replies.spanish.lexicon import PLAIN, expand
 HERE = Path(__file__).parent
 _LETTER = {"a": "adults", "t": "teens", "c": "children", "d": "toddlers", "i": "infants"}
 NOW = datetime(2027, 9, 10, 14, tzinfo=UTC)
+SLAW_FOR = 12
+"""How many servings the slaw of the places is for: doubled, it is for 24."""
 GUESTS = (("ravi", "Ravi"), ("pat", "Pat"), ("mei", "Mei Lin"))
 
 
@@ -163,7 +165,8 @@ def said(intent: Intent) -> list[tuple[str, str]]:
                 said_of.append(("by", intent.by or intent.by_name or ""))
             return said_of
         case replies.ChangePromise():
-            return [("change", intent.promise + (f"|{intent.servings:g}" if intent.servings else ""))]
+            size = intent.servings or (intent.factor or 0) * SLAW_FOR
+            return [("change", intent.promise + (f"|{size:g}" if size else ""))]
         case replies.DropPromise():
             return [("drop", intent.promise or "")]
         case replies.TakeTopping():
@@ -261,6 +264,13 @@ def outcome_of(line: Line, reading: Reading) -> Outcome:
     got, implied, silent, expected = (_come_to(pieces, known) for pieces in (got, implied, silent, expected))
     if _people(got, known) == _people(expected, known) is not None:
         got = {p for p in got if p[0] not in ("party", "add")} | {p for p in expected if p[0] in ("party", "add")}
+    swaps = {i.dish.lower() for i in reading.intents if isinstance(i, replies.ChangePromise) and i.dish}
+    named = {value.split("|")[0] for kind, value in expected if kind == "bring"}
+    if ("drop", "p1") in expected and ("change", "p1") in got and swaps & named:
+        # a swap is one dish given up and another brought, in one change or in two
+        swapped = {p for p in expected if p[0] == "bring" and p[1].split("|")[0] in swaps} | {("drop", "p1")}
+        got = got - {("change", "p1")} | swapped
+        silent = silent - {("change", "p1")} | (swapped if ("change", "p1") in silent else set())
     yes = ("answer", "yes")
     if yes in got - expected and any(kind in ("bring", "party", "vague", "top") for kind, _ in expected & got):
         got, implied = got - {yes}, implied | {yes}  # it comes to a yes, whether or not the words said one, too

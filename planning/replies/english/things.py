@@ -210,6 +210,15 @@ def _bare_name(thing: Thing) -> bool:
     return thing.known >= (0.7 if thing.servings or thing.quantity else 0.9)
 
 
+_POURS = frozenset(("thermos", "flask", "jug", "pitcher", "dispenser", "urn", "keg", "carafe", "bottle", "bottles"))
+
+
+def _is_drink(tokens: list[Token], i: int, last: int) -> bool:
+    """Whether a drink is named from token `i` on."""
+    names = (" ".join(t.plain for t in tokens[i:j]) for j in range(min(last, i + 3), i, -1))
+    return any(known_thing(name)[0] == "drink" and known_thing(name)[1] >= 0.75 for name in names)
+
+
 def _amount_at(tokens: list[Token], i: int, last: int) -> tuple[amounts.Amount, str, int] | None:
     """An amount from token `i`, with how big its vessel is said to be ("a big pot of chili")."""
     big = i + 1
@@ -256,6 +265,9 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
         if plain in words("vessel") and i + 1 < last and tokens[i + 1].plain == "of":
             i += 2
             continue
+        if plain in _POURS and i + 2 < last and tokens[i + 1].plain == "with" and _is_drink(tokens, i + 2, last):
+            i += 2
+            continue  # "a thermos with mulled cider"
         if plain == "store-bought" or (plain == "store" and i + 1 < last and tokens[i + 1].plain == "bought"):
             store, i = True, i + (1 if plain == "store-bought" else 2)
             continue
