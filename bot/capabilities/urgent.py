@@ -1,4 +1,4 @@
-"""What must not wait: an emergency, an ill cook, food that stood out, food that is raw or frozen inside."""
+"""What must not wait: an emergency, food that stood out, food that is raw or frozen inside."""
 
 from __future__ import annotations
 
@@ -19,27 +19,20 @@ from planning.potluck import Promise, Stage
 from planning.safety.allergens import SEVERE, avoided
 from planning.safety.clocks import clock
 from planning.safety.heat import cook_notes
-from planning.safety.ill import may_cook_from
 from planning.safety.urgent import (
     Stood,
-    asks_after_illness,
     asks_if_still_good,
     country,
     emergency,
-    illness,
     languages,
     out_since,
     out_so_far,
-    says_more,
     stood,
     undone,
 )
 from planning.safety.words import perishable
 
 MOST_REMEMBERED = 1000
-ILL_NEAR, ILL_SPOKEN = timedelta(days=4), timedelta(hours=12)
-"""From so long before the start the illness of somebody who has not answered yet matters, too; so long what they ask
-next is about it (common practice, no source)."""
 EARLY, LATE = timedelta(hours=24), timedelta(days=4)
 """Talk of food on the table is meant from a day before the start until leftovers are past their days (STORE-01)."""
 
@@ -73,38 +66,6 @@ async def read_emergency(turn: Turn) -> None:
 async def why_number(turn: Turn) -> None:
     reasons(turn, "EMER-02")
     turn.toast("answer-below")
-
-
-async def read_ill(turn: Turn) -> None:
-    """A cook is, or just was, ill with what food passes on: two days from the last symptom (ILL-01)."""
-    if not readable(turn) or (turn.event.reply_to is not None and not turn.event.reply_to_bot):
-        return
-    language = next((one for one in languages() if illness(turn.words, one)), None)
-    guest, near = turn.guest(), turn.potluck.starts_at - ILL_NEAR <= turn.now <= turn.potluck.ends
-    free = may_cook_from(turn.now)
-    if language is None:
-        if _spoke_of_illness(turn) and any(asks_after_illness(turn.words, one) for one in languages()):
-            turn.handled = True
-            late = free > turn.potluck.starts_at
-            turn.say("ill-follows", until=free, late=late, source=source_words(turn, "ILL-01"))
-        return
-    if guest is None and not near:
-        return
-    dishes = [p.dish for p in turn.potluck.promises_of(turn.me) if p.category != "supplies"]
-    turn.services.ill[turn.event.chat_id, turn.me] = (turn.event.message_id or 0, turn.now)
-    while len(turn.services.ill) > MOST_REMEMBERED:
-        turn.services.ill.popitem(last=False)
-    turn.say(
-        "ill-noted", dishes=dishes, n=len(dishes), until=free, late=free > turn.potluck.starts_at,
-        source=source_words(turn, "ILL-01"),
-    )  # fmt: skip
-    # Whoever cannot come for it says so in the same message: the other readers go on.
-    turn.handled = turn.handled or not says_more(turn.words, language)
-
-
-def _spoke_of_illness(turn: Turn) -> bool:
-    told = turn.services.ill.get((turn.event.chat_id, turn.me))
-    return told is not None and told[0] != turn.event.message_id and turn.now - told[1] <= ILL_SPOKEN
 
 
 async def read_food(turn: Turn) -> None:
@@ -216,5 +177,4 @@ def _undone(turn: Turn, found: Promise | None, kind: str) -> None:
 def register(app: Registry) -> None:
     app.button("whynum", why_number)
     app.reader(read_emergency, order=15)
-    app.reader(read_ill, order=16)
     app.reader(read_food, order=18)

@@ -13,10 +13,10 @@ from bot.context import Turn
 from bot.registry import Registry
 from bot.understood import Understood, act, context, place_of, say_understood
 from bot.understood.asked import answer_question
-from bot.understood.consequences import tell_host
+from bot.understood.consequences import gaps, tell_host
 from bot.understood.echoes import said_before_it
 from planning.changes import Refusal
-from planning.potluck import Answer, Stage
+from planning.potluck import Answer, Say, Stage
 from planning.replies import Ask, CallOff, Intent, Late, MoveTo, Reading, SetAnswer, SetNeeds, Undo, echo, read
 
 MOST_READ = 4096
@@ -153,6 +153,14 @@ async def carry_out(turn: Turn, reading: Reading, intents: Sequence[Intent]) -> 
     if words and understood.lines:
         turn.tag_action(read=str(words)[:120], said=(turn.echoed or turn.words)[:SAID], chat=turn.event.chat_id)
     left = came and any(isinstance(i, SetAnswer) and i.who == turn.me and i.answer is Answer.NO for i in intents)
+    if left:
+        from bot.capabilities.ill import spoke_of_illness, without_their_food
+
+        if spoke_of_illness(turn, now_too=True) and (off := without_their_food(turn)):
+            # No food goes to others out of a kitchen where somebody is ill.
+            understood.lines = [s for s in understood.lines if s.key != "read-still-theirs"]
+            understood.lines += [Say("read-dropped", {"dish": p.dish}) for p in off]
+            understood.lines += gaps(turn, [p.category for p in off])
     gone = [p for p in before if turn.potluck.promise(p.id) is None]
     if left or gone:
         await tell_host(turn, list(before) if left else gone, left=left)

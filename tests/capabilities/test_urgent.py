@@ -263,3 +263,46 @@ async def test_still_frozen_is_never_thawed_on_the_counter(play):
 )
 def test_an_allergy_told_in_spanish_is_no_emergency_unless_it_is_now(words: str, now: bool) -> None:
     assert emergency(words, "es", told=True) is now
+
+
+async def test_who_was_ill_and_stays_home_takes_their_food_off_and_it_is_asked_for_again(play):
+    played = await play(
+        board("ravi", "3 of us, chicken soup for 12"),
+        until("2027-09-17T08:00"),
+        say("ravi", "my kid threw up all night"),
+        say("ines", "oh no. please don't bring the soup then"),
+        say("ravi", "ok we stay home then. sorry everyone"),
+        until("2027-09-18T12:00"),
+        first=SEES_ALL,
+    )
+
+    assert (played.guest("ravi")["answer"], played.guest("ines")["answer"]) == ("no", "yes")
+    assert played.promises("ravi") == []
+    assert not any("chicken soup" in r["text"] for r in played.reminders("bring"))
+
+
+async def test_food_made_before_somebody_fell_ill_is_asked_after_and_taken_off_by_a_press(play):
+    played = await play(
+        board("ravi", "garlic bread for 12"),
+        until("2027-09-18T08:00"),
+        say("ravi", "been sick all night, both ends"),
+        say("ravi", "i made the garlic bread yesterday, should tom pick it up?"),
+        press("ravi", "Take garlic bread off"),
+        first=SEES_ALL,
+    )
+
+    assert "not what was made just before either" in played.texts()[-1]
+    assert played.promises("ravi") == []
+
+
+async def test_in_spanish_who_is_ill_and_asks_who_shall_fetch_the_food_is_told_and_taken_off(play):
+    played = await play(
+        say("ines", "/settings language es"),
+        board("ravi", "llevo tortillas para 12"),
+        until("2027-09-18T08:00"),
+        say("ravi", "he estado vomitando desde las 4, no voy. ya las hice anoche. ¿se las mando con Tom?"),
+        first=SEES_ALL,
+    )
+
+    assert any("no sale comida para otros" in t for t in played.texts())
+    assert (played.guest("ravi")["answer"], played.promises("ravi")) == ("no", [])

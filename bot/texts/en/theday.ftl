@@ -50,6 +50,11 @@ ill-follows = Please don’t: no food goes to others out of a kitchen where some
     [yes] , after we eat
    *[no] {""}
 }. Somebody else may bring something in its place. ({ $source })
+button-ill-off = Take { $dishes } off
+ill-off = { $dishes }: off the list. { $has-short ->
+    [yes] Now short: { $short }.
+   *[no] {""}
+}
 reminders-head = { $n ->
     [one] One reminder ahead:
    *[other] { $n } reminders ahead:

@@ -48,6 +48,11 @@ ill-follows = Mejor no: de una cocina donde alguien está enfermo así no sale c
     [yes] , después de comer
    *[no] {""}
 }. Otra persona puede traer algo en su lugar. ({ $source })
+button-ill-off = Quitar { $dishes }
+ill-off = { $dishes }: fuera de la lista. { $has-short ->
+    [yes] Ahora falta: { $short }.
+   *[no] {""}
+}
 reminders-head = { $n ->
     [one] Viene un aviso:
    *[other] Vienen { $n } avisos:

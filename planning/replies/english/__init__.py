@@ -59,7 +59,7 @@ from planning.replies.intents import (
     TakeTopping,
     Undo,
 )  # fmt: skip
-from planning.replies.text import Message, Sentence, cut, numbered
+from planning.replies.text import DISMAY, Message, Sentence, cut, numbered
 
 
 @cache
@@ -92,6 +92,7 @@ __all__ = ["as_to_the_board", "for_us", "message_of", "overheard", "people", "re
 
 def message_of(text: str) -> Message:
     """The message in plain words. "ill bring" is "I'll bring"; "I am ill" stays."""
+    text = DISMAY.sub(lambda m: " " * len(m[0]), text)
     text = _FEWER.sub("−", _YEARS.sub("yo ", _HYPHENED.sub(" ", text)))
     text = _ISH.sub(" ", text)
     fixed = typed.straight(spelling.undictated(text))  # as long as before: places must not move

@@ -125,6 +125,11 @@ _NO = [
         0.88,
     ),
     (rf"(?:{_START}|\b{_WE} )(?:probably|likely|most likely) not(?= $| ,)", 0.72),
+    (
+        rf"(?:{_START}|\b{_WE} ){_ADV}(?:(?:will|would|had|should|going to|have to|better|best|rather|then|just|all|three|two|both|am|are|be) )*stay(?:ing)? (?:at home|home|away)(?= $| ,| then| this| instead| for| so| because| with (?:him|her|them|the kids))",
+        0.88,
+    ),
+    (rf"\b{_WE} (?:will |would |am going to |are going to |should |had )(?:better |rather )?give (?:it|this(?: one)?) a miss\b", 0.9),
     (rf"{_START}no can do\b", 0.93),
     (rf"{_START}(?:sadly|unfortunately|regretfully|afraid) (?:no|not)\b", 0.93),
     (

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from planning.replies.spanish import kintold, spelling
 from planning.replies.spanish.lexicon import expand, neutral
 from planning.replies.spanish.vocatives import spoken_to, without_vocatives
-from planning.replies.text import Message, Sentence, Token, cut
+from planning.replies.text import DISMAY, Message, Sentence, Token, cut
 
 
 @dataclass(frozen=True)
@@ -19,6 +19,7 @@ class SpanishMessage(Message):
 
 def message_of(text: str) -> SpanishMessage:
     """The message in plain words: no accents, short forms written out, numbers as digits, slips mended."""
+    text = DISMAY.sub(lambda m: " " * len(m[0]), text)
     flat, slips = spelling.prepared(text)
     made = cut(flat, expand() | slips if slips else expand(), neutral() - spoken_to(), here=spelling.there_is(flat))
     sentences = []
