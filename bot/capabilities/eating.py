@@ -122,9 +122,9 @@ def told_of_guest(turn: Turn, guest: Guest, dish: Promise | None) -> None:
     mine = guest.id == turn.me or may_manage(turn.potluck, turn.actor)
     if not mine:
         if dish is not None:
-            turn.say("eat-ask-them", name=guest.name, about=in_dish(turn, dish), known=True)
+            turn.say("eat-ask-them", name=guest.name, held=in_dish(turn, dish), known=True)
         else:
-            turn.say("eat-ask-them", name=guest.name, about="", known=False)
+            turn.say("eat-ask-them", name=guest.name, held="", known=False)
         return
     needs = [one.need for one in guest.all_needs()]
     dishes = [dish] if dish is not None else [p for p in turn.potluck.promises if p.category != "supplies"]

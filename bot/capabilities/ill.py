@@ -100,7 +100,7 @@ def _cooked(turn: Turn) -> list[Promise]:
 def _take_off(turn: Turn, dishes: list[Promise]) -> list[list[Button]]:
     if not dishes:
         return []
-    label = turn.voice.plain("button-ill-off", dishes=[p.dish for p in dishes[:3]])
+    label = turn.voice.plain("button-ill-off", dish=", ".join(p.dish for p in dishes[:3]))
     return [[Button(label, "illoff", (), owner=turn.me)]]
 
 

@@ -36,3 +36,12 @@ async def test_an_allergy_told_with_a_question_is_kept_and_answered_where_it_was
     assert any("pecan pie: nuts by its name" in t for t in played.texts())
     assert "Going by what the cooks listed" in played.last()
     assert "Mei" not in played.last()
+
+
+async def test_whether_a_dish_is_all_right_for_another_guest_is_answered_by_what_is_in_it(play):
+    played = await play(
+        board("ravi", "lasagna for 12"), board("mei", "coming, gluten free"), board("tom", "is the lasagna ok for mei?")
+    )
+
+    assert "What Mei can’t eat is Mei’s to say" in played.last()
+    assert "lasagna" in played.last()

@@ -10,7 +10,7 @@ when-dish-unknown = { $dish } has no hour in the kitchen: nobody has told me how
 }
 whose-asked = Whose it is, its owner says here, please.
 eat-ask-them = { $known ->
-    [yes] { $about } What { $name } can’t eat is { $name }’s to say: ask there.
+    [yes] { $held } What { $name } can’t eat is { $name }’s to say: ask there.
    *[no] What { $name } can’t eat is { $name }’s to say: ask there. /table shows what is in the dishes.
 }
 eat-none-told = { $name } told me of no needs. That is not to say there are none: ask.

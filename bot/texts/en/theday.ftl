@@ -50,7 +50,7 @@ ill-follows = Please don’t: no food goes to others out of a kitchen where some
     [yes] , after we eat
    *[no] {""}
 }. Somebody else may bring something in its place. ({ $source })
-button-ill-off = Take { $dishes } off
+button-ill-off = Take { $dish } off
 ill-off = { $dishes }: off the list. { $has-short ->
     [yes] Now short: { $short }.
    *[no] {""}

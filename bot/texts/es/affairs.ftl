@@ -10,7 +10,7 @@ when-dish-unknown = { $dish } no tiene hora en la cocina: nadie me dijo cómo se
 }
 whose-asked = De quién es, que lo diga aquí su dueño, por favor.
 eat-ask-them = { $known ->
-    [yes] { $about } Lo que { $name } no puede comer lo dice { $name }: pregúntale.
+    [yes] { $held } Lo que { $name } no puede comer lo dice { $name }: pregúntale.
    *[no] Lo que { $name } no puede comer lo dice { $name }: pregúntale. /table muestra qué llevan los platos.
 }
 eat-none-told = { $name } no me dijo nada. Eso no quiere decir que no haya nada: pregunta.

@@ -48,7 +48,7 @@ ill-follows = Mejor no: de una cocina donde alguien está enfermo así no sale c
     [yes] , después de comer
    *[no] {""}
 }. Otra persona puede traer algo en su lugar. ({ $source })
-button-ill-off = Quitar { $dishes }
+button-ill-off = Quitar { $dish }
 ill-off = { $dishes }: fuera de la lista. { $has-short ->
     [yes] Ahora falta: { $short }.
    *[no] {""}
