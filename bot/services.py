@@ -56,3 +56,5 @@ class Services:
     asked: OrderedDict[int, FoodAsked] = field(default_factory=OrderedDict)
     """By chat: what was last asked about the food, so that its cook's "yes" is known to be of it. Lost with the
     process: then the cook is asked which dish is meant."""
+    asked_to_host: dict[str, str] = field(default_factory=dict)
+    """By potluck: the guest whom its host asked to take over. Lost with the process: then the host presses."""

@@ -18,7 +18,7 @@ from bot.outgoing import mention
 from bot.registry import Registry
 from bot.texts import Html
 from bot.understood import place_of
-from planning.changes import Actor, Refusal, add_cohost, find_guest, may_manage, pay
+from planning.changes import Actor, Refusal, add_cohost, find_guest, may_manage, name_cohost, pay
 from planning.potluck import Guest, Promise, Stage
 from planning.theday.affairs import Affair, currency_of, languages, read_affairs
 from planning.theday.evening import of_a_table
@@ -95,6 +95,11 @@ def _paid(turn: Turn, found: tuple[Affair, ...], *, addressed: bool) -> bool:
 
 def _role(turn: Turn, said: Affair, *, addressed: bool) -> bool:
     who = find_guest(turn.potluck, said.name)
+    if who is None and addressed and said.kind == "cohost" and len(said.name.split()) <= 2:
+        after, _ = name_cohost(turn.potluck, turn.actor, said.name.title())
+        turn.change(after, "did-cohost")
+        turn.say("cohost-awaited", name=said.name.title(), buttons=[[turn.undo_button()]])
+        return True
     if who is None and addressed and said.kind != "host-asked":
         raise Refusal("refused-unknown-person", name=said.name[:60])
     if who is None or who.id == turn.potluck.host:
@@ -106,6 +111,7 @@ def _role(turn: Turn, said: Affair, *, addressed: bool) -> bool:
     elif said.kind == "host":
         handed_over(turn, who)
     else:
+        turn.services.asked_to_host[turn.potluck.id] = who.id
         turn.say("host-asked", name=mention(who), buttons=[_hand_button(turn, who)])
     return True
 
@@ -120,10 +126,12 @@ async def _takes_over(turn: Turn) -> bool:
     potluck, me = turn.potluck, turn.guest()
     if me is None or me.id == potluck.host:
         return False
+    host = potluck.guest(potluck.host)
     if may_manage(potluck, turn.actor):
         handed_over(turn, me)
+    elif host is not None and turn.services.asked_to_host.get(potluck.id) == me.id:
+        handed_over(turn, me, by=Actor(host.id, host.name))  # as the host asked
     else:
-        host = potluck.guest(potluck.host)
         turn.say("host-offered", name=me.name, host=host.name if host else "", buttons=[_hand_button(turn, me)])
     return True
 

@@ -10,6 +10,7 @@ from html import unescape
 from bot.buttons import Button
 from bot.capabilities import coldpot, lesser
 from bot.capabilities.buying import source_words
+from bot.capabilities.kitchentold import read_kitchen_told
 from bot.context import Turn
 from bot.kitchen_words import step_line
 from bot.naming import dish_named
@@ -55,6 +56,11 @@ _INSIDE_TO = re.compile(
     r"\b(?:inside|indoors|adentro|dentro|bajo techo) (?:to|into|in|at|a|al|en) (?P<place>[^,.;!?\n]{2,60})",
     re.IGNORECASE,
 )
+_BESIDE = re.compile(
+    r"(?:inside|indoors|adentro|dentro|bajo techo)\b[^,.;:!?\n]*[,.;:!\n]\s*(?P<rest>.{4,})",
+    re.IGNORECASE,
+)
+"""What is said beside moving inside."""
 _I_MYSELF = re.compile(
     r"\b(?:i|we|i'm|we're|yo|no puedo|no podemos)\b[^.!?]*\b(?:come|coming|make it|ir|venir)\b", re.IGNORECASE
 )
@@ -122,6 +128,10 @@ async def read_words(turn: Turn) -> None:
         return
     turn.handled = True
     await _take(turn, found)
+    beside = _BESIDE.search(turn.words)
+    if found.kind == "rain" and beside is not None:  # where it goes there may be another kitchen
+        turn.words = beside["rest"]
+        await read_kitchen_told(turn)
 
 
 def _in_time(turn: Turn, found: Trouble) -> bool:

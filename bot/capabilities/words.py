@@ -17,7 +17,20 @@ from bot.understood.consequences import gaps, tell_host
 from bot.understood.echoes import said_before_it
 from planning.changes import Refusal
 from planning.potluck import Answer, Say, Stage
-from planning.replies import Ask, CallOff, Intent, Late, MoveTo, Reading, SetAnswer, SetNeeds, Undo, echo, read
+from planning.replies import (
+    Ask,
+    CallOff,
+    Intent,
+    Late,
+    MoveTo,
+    Reading,
+    Reschedule,
+    SetAnswer,
+    SetNeeds,
+    Undo,
+    echo,
+    read,
+)
 
 MOST_READ = 4096
 SAID = 300
@@ -103,11 +116,13 @@ async def take(turn: Turn, reading: Reading, *, addressed: bool) -> None:
         from bot.capabilities.confirming import ask_back
 
         await ask_back(turn, reading, understood)
-        if addressed and reading.unread:
+        if (addressed or reading.overheard) and reading.unread:
             # A question about one part must not let another get lost.
             turn.say("read-unread", words=list(reading.unread), n=len(reading.unread))
         return
     if not reading.sure or not reading.intents:
+        return
+    if not addressed and _nothing_new(turn, reading.intents):
         return
     turn.handled = True
     if any(isinstance(i, Undo) for i in reading.intents):
@@ -124,16 +139,29 @@ async def take(turn: Turn, reading: Reading, *, addressed: bool) -> None:
     if understood.lines:
         turn.react("👍")
         say_understood(turn, understood, until=None if turn.private else turn.now + LINE_KEPT)
-    if addressed and not any(isinstance(i, SetNeeds) for i in reading.intents) and CAN_NOT_EAT.search(turn.words):
+    told_us = addressed or reading.overheard
+    if told_us and not any(isinstance(i, SetNeeds) for i in reading.intents) and CAN_NOT_EAT.search(turn.words):
         # Something was said about what somebody can't eat and nobody could read it: it must not get lost.
         turn.say("needs-missed")
-    elif addressed and reading.unread:
+    elif told_us and reading.unread:
         # Half a message must not get lost behind the half that was understood.
         turn.say("read-unread", words=list(reading.unread), n=len(reading.unread))
     if understood.vague:
         from bot.capabilities.bringing import offer
 
         await offer(turn)
+
+
+def _nothing_new(turn: Turn, intents: Sequence[Intent]) -> bool:
+    """Whether a host only told the group the hour it is at already, or one that can't be."""
+    from bot.capabilities.hosting import new_start
+
+    try:
+        return all(
+            isinstance(i, Reschedule) and new_start(turn, i.words).starts_at == turn.potluck.starts_at for i in intents
+        )
+    except Refusal:
+        return True
 
 
 async def carry_out(turn: Turn, reading: Reading, intents: Sequence[Intent]) -> Understood:

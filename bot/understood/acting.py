@@ -100,6 +100,8 @@ def _hosting(turn: Turn, intent: Intent, understood: Understood) -> None:
             understood.lines.append(Say("setting-changed", {"setting": setting}))
         case MoveTo():
             turn.change(set_place(turn.potluck, turn.actor, intent.place), "did-place")
+            if intent.setting and intent.setting != turn.potluck.setting:
+                turn.change(set_setting(turn.potluck, turn.actor, intent.setting), "did-place")
             understood.lines.append(Say("read-where", {"place": turn.potluck.place}))
         case Resize():
             turn.change(resize(turn.potluck, turn.actor, intent.people), "did-resize")

@@ -66,7 +66,8 @@ def _rename_id(potluck: Potluck, named: Guest, by: Actor) -> Potluck:
         potluck.bar, toppings=tuple(replace(t, guest=swap.get(t.guest or "", t.guest)) for t in potluck.bar.toppings)
     )
     guests = tuple(taken_over if g.id == named.id else g for g in potluck.guests)
-    return replace(potluck, guests=guests, promises=promises, bar=bar)
+    cohosts = tuple(swap.get(c, c) for c in potluck.cohosts)
+    return replace(potluck, guests=guests, promises=promises, bar=bar, cohosts=cohosts)
 
 
 def find_guest(potluck: Potluck, name: str) -> Guest | None:
@@ -193,6 +194,16 @@ def invite(potluck: Potluck, by: Actor, names: tuple[str, ...]) -> tuple[Potluck
         potluck = replace(potluck, guests=(*potluck.guests, guest))
         added.append(guest)
     return potluck, tuple(added)
+
+
+def name_cohost(potluck: Potluck, by: Actor, name: str) -> tuple[Potluck, str]:
+    """A co-host who has not written yet, by name or @username, from their first message on; also gives their id."""
+    require_manager(potluck, by)
+    after, added = invite(potluck, by, (name,))
+    guest = added[0] if added else find_guest(after, name)
+    if guest is None:
+        raise Refusal("refused-unknown-person", name=name[:60])
+    return replace(after, cohosts=(*dict.fromkeys((*after.cohosts, guest.id)),)), guest.id
 
 
 def remove_person(potluck: Potluck, by: Actor, guest_id: str) -> Potluck:

@@ -25,6 +25,13 @@ SURE_NEED = 0.85
 CLASH = 6
 """A party that grows by so many people or more is confirmed first (common practice, no source)."""
 
+OWN_SURE: dict[type[Intent], float] = {said.TakeTopping: 0.6, said.ChangePromise: 0.6, said.DropPromise: 0.7}
+"""What a guest does with what is their own is done at once from here on: the line says what was done and takes it back
+with one press. Of the corpus's readings between these and SURE, 31 of 33 are right."""
+MORE_AT_ONCE = 2
+"""So many more people of the writer's own, named as such, are taken without asking (common practice, no source)."""
+MORE_SURE = 0.75
+
 HOSTS = (said.Reschedule, said.MoveTo, said.Resize, said.CallOff)
 """What only a host says of the potluck itself."""
 
@@ -70,6 +77,8 @@ def decide(
             why = Say("reply-why-read", {"words": _words(hosted, original)})
             if any(isinstance(i, said.CallOff) for i in hosted):
                 return Reading(hosted, True, why=why)
+            if all(isinstance(i, said.Reschedule) and i.confidence >= SURE for i in hosted):
+                return Reading(hosted, True, why=why)
             return Reading(hosted, question=question_for(hosted[0], hosted, context, original), why=why)
         others = [i for i in kept if isinstance(i, said.SetAnswer) and i.who != context.writer]
         feared = tuple(i for i in intents if isinstance(i, said.SetNeeds) and _allergy(i) and i.confidence >= ASK)
@@ -92,13 +101,32 @@ def decide(
     kept = tuple(i for i in intents if i.confidence >= ASK)
     if not kept:
         return Reading(why=Say("reply-why-nothing", {"reason": "unsure"}))
-    unsure = [i for i in kept if i.confidence < SURE or _clashes(i, context)]
+    unsure = [i for i in kept if _unsure(i, kept, context)]
     why = Say("reply-why-read", {"words": _words(kept, original)})
     if not unsure:
         return Reading(kept, True, why=why)
     worst = min(unsure, key=lambda i: isinstance(i, said.SetAnswer) and i.implied)
     asked = question_for(worst, unsure, context, original)
     return Reading(kept, False, asked, _need_not_wait(kept, unsure, context), why)
+
+
+def _unsure(intent: Intent, kept: Sequence[Intent], context: ReplyContext) -> bool:
+    """Whether it must be asked about: what one press takes back, and hurts nobody till then, need be less sure."""
+    if _clashes(intent, context):
+        return True
+    if isinstance(intent, said.SetAnswer) and intent.implied:  # as sure as what it comes from
+        reasons = [i for i in kept if _comes_to_yes(i) and getattr(i, "who", context.writer) == context.writer]
+        return all(_unsure(i, kept, context) for i in reasons) if reasons else intent.confidence < SURE
+    sure = OWN_SURE.get(type(intent), SURE)
+    if isinstance(intent, said.DropPromise) and (intent.promise is None or intent.to is not None):
+        sure = SURE
+    if isinstance(intent, said.SetParty) and intent.relative and 0 < intent.party.total <= MORE_AT_ONCE:
+        only = sum(isinstance(i, said.SetParty) for i in kept) == 1
+        coming = context.answer is Answer.YES or any(
+            isinstance(i, said.SetAnswer) and i.who == context.writer and i.answer is Answer.YES for i in kept
+        )
+        sure = MORE_SURE if only and coming and intent.who == context.writer else SURE
+    return intent.confidence < sure
 
 
 def _need_not_wait(kept: Sequence[Intent], unsure: Sequence[Intent], context: ReplyContext) -> tuple[Intent, ...]:

@@ -12,6 +12,7 @@ import re
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 from functools import cache
+from zoneinfo import ZoneInfo
 
 from planning.replies.intents import CallOff, Intent, MoveTo, ReplyContext, Reschedule, Resize
 from planning.replies.text import Sentence, raw_words
@@ -24,8 +25,12 @@ OWN_PARTY = 12
 """Up to so many a host may mean the own party (common practice, no source)."""
 LONGEST_PLACE = 80
 MOVED = "words_moved"
-_HALF = re.compile(r" , (?:it|we|so|but|and|es|nos|pero) |^(?:it is|we are|we will|es|sera) ")
-IN_THE_OPEN = 0.75
+_HALF = re.compile(
+    r" , (?:it|we|so|but|and|there|they|you|i|with|es|nos|pero|hay|tiene|tienen|tenemos|con|ahi|alla|alli) "
+    r"|^(?:it is|we are|we will|es|sera) "
+)
+IN_THE_OPEN, TOLD_IN_THE_OPEN = 0.75, 0.85
+"""What a host says in the open chatter is asked about; "moving it to 6:30" is told to everybody, and done."""
 NOT_SAID = ("unless", "later")
 _NO_PLACE = re.compile(
     r"\b(?:bring|bringing|come|coming|comes|make it|me|you|us|him|them|that|touch|charge|trouble|love|changed?|moved|traer|traigo|vengo)\b"
@@ -40,7 +45,9 @@ _ENDING = re.compile(r"^(?:at|in|to|on|@|en|a) +", re.IGNORECASE)
 _PEOPLE = re.compile(r"\b(?:people|guests|persons|folks|heads|personas|invitados)\b")
 _BARE = re.compile(r"^(?:[0-9]{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)$", re.IGNORECASE)
 _BEFORE_AN_HOUR = re.compile(r"(?:\b(?:at|to|until|till|for|by|from|las?|time|hour|start|hora|say|with)|[:,-]) $")
-_BACKWARDS = re.compile(r"^(?:postpon|delay|push|late|behind|aplaz|posterg|atras|retras|demor|mas tarde|tarde|despues|de retraso)")
+_BACKWARDS = re.compile(
+    r"^(?:postpon|delay|push|late|behind|aplaz|posterg|atras|retras|demor|mas tarde|tarde|despues|de retraso)"
+)
 _FORWARDS = re.compile(r"^adelant")
 
 
@@ -112,7 +119,10 @@ def hour_instead(words: str) -> str | None:
     return said if said[0].lower() == "a" else f"at {said}"
 
 
-_OWN = re.compile(r" (?:bring|bringing|make|making|bake|cook|traigo|llevo|hago|allergic|alergic[oa]) ")
+_OWN = re.compile(
+    r" (?:bring|bringing|make|making|bake|cook|traigo|llevo|hago|allergic|alergic[oa]"
+    r"|ovens?|burners?|stoves?|grills?|microwaves?|slow cookers?|hornos?|hornillas?|fuegos|parrillas?|microondas) "
+)
 
 
 def _clauses(sentence: Sentence) -> Iterator[Sentence]:
@@ -153,7 +163,8 @@ def _clause(
         if clause.question and not re.match(r"^ (?:can|could|would|will) you ", clause.text):
             sure = min(sure, 0.7)
         if not context.addressed:
-            sure = min(sure, IN_THE_OPEN)
+            plainly = row.kind == "time" and row.sure >= 0.9 and _told(text)
+            sure = TOLD_IN_THE_OPEN if plainly else min(sure, IN_THE_OPEN)
         if row.kind == "cancel":
             return None if clause.question else CallOff(start=start, end=end, confidence=sure)
         if row.kind == "size":
@@ -171,8 +182,18 @@ def _clause(
         if (where := _place(match["place"].strip(" ,"), place, context, language)) is not None:
             if not _PLACE_BEGINS.match(_ENDING.sub("", match["place"])) and not _PLACE_NAMED.search(text):
                 sure = min(sure, 0.75)
-            return MoveTo(where, start=start, end=end, confidence=sure)
+            return MoveTo(where, _setting(text), start=start, end=end, confidence=sure)
     return None
+
+
+def _setting(text: str) -> str:
+    """Whether the words say that the place is under a roof, or under the sky."""
+    inside, outside = _INSIDE.search(text) is not None, _OUTSIDE.search(text) is not None
+    return "" if inside is outside else "indoor" if inside else "outdoor"
+
+
+_INSIDE = re.compile(r"\b(?:inside|indoors|adentro|dentro|bajo techo)\b")
+_OUTSIDE = re.compile(r"\b(?:outside|outdoors|afuera|al aire libre)\b")
 
 
 def _raw(match: re.Match[str], clause: Sentence, group: str) -> str:
@@ -188,7 +209,14 @@ def _token_at(clause: Sentence, place: int) -> int:
 
 def _time(match: re.Match[str], clause: Sentence, context: ReplyContext, language: str) -> str | None:
     words, got = _raw(match, clause, "time"), match.groupdict()
-    if _BARE.match(words) and not _BEFORE_AN_HOUR.search(match.string[: match.start("time")]):
+    if got.get("old") is not None and not _old_hour(got["old"] or "", words, context):
+        return None
+    if (
+        _BARE.match(words)
+        and got.get("old") is None
+        and not _RIGHT.search(match.string)
+        and not _BEFORE_AN_HOUR.search(match.string[: match.start("time")])
+    ):
         return None  # "we are 3 now"
     verb, way = got.get("verb") or "", got.get("way") or ""
     length = as_read_here(words.casefold(), language, MOVED)
@@ -200,6 +228,42 @@ def _time(match: re.Match[str], clause: Sentence, context: ReplyContext, languag
     # "Se cambia a las 6": what was read as a way to the time belongs to it.
     said = (words, f"a {words}") if language == "es" else (words,)
     return next((w for w in said if a_time(as_read_here(w, language), context)), None)
+
+
+_RIGHT = re.compile(r" (?:was|is|era|es|estaba) (?:right|correct|fine|bien|correct[oa])\b")
+_PROPOSED = re.compile(
+    r" (?:let us|can|could|shall|should|would|want to|would like to|might|maybe|perhaps|how about|what about"
+    r"|podemos|podriamos|deberiamos|quiza|tal vez|que tal|mejor|hay que|tenemos que|vamos a) "
+)
+"""A host who proposes is asked whether it is settled."""
+_ORDERED = re.compile(
+    r"^(?:(?:ok|okay|so|please|hey|and|then) )*(?:move|push|shift|postpone|reschedule|change|delay|switch|bring|make)\b"
+)
+
+
+def _told(text: str) -> bool:
+    """Whether a host tells everybody another hour, and neither proposes it nor asks somebody for it; another day is
+    always asked about."""
+    said = f" {text} "
+    return _DIGITS.search(said) is not None and not (
+        _PROPOSED.search(said) or _ORDERED.match(text) or _DAY.search(said)
+    )
+
+
+_DAY = re.compile(
+    r"\b(?:mon|tues|wednes|thurs|fri|satur|sun)days?\b|\b(?:lunes|martes|miercoles|jueves|viernes|sabado|domingo)\b"
+    r"|\b(?:tomorrow|week|month|mañana|semana|mes)\b|\b[0-9]{1,2}(?:st|nd|rd|th)\b|\b(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\b"
+)
+_DIGITS = re.compile(r"[0-9]{1,2}")
+
+
+def _old_hour(old: str, new: str, context: ReplyContext) -> bool:
+    """Whether "4, not 3" speaks of the hour: a word says so, or the old figure is the hour it starts at."""
+    if context.starts_at is None:
+        return False
+    local = context.starts_at.astimezone(ZoneInfo(context.timezone))
+    said = _DIGITS.search(old)
+    return said is not None and int(said.group()) % 12 == local.hour % 12 and _DIGITS.search(new) is not None
 
 
 def _way(verb: str, way: str) -> str:

@@ -178,10 +178,11 @@ class Reschedule(Intent):
 
 @dataclass(frozen=True)
 class MoveTo(Intent):
-    """The host names another place."""
+    """The host names another place; `setting` is "indoor" or "outdoor" where the words say so."""
 
     kind = "move"
     place: str
+    setting: str = ""
 
 
 @dataclass(frozen=True)

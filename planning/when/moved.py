@@ -40,6 +40,8 @@ def moved(words: str, starts_at: datetime, now: datetime, timezone: str) -> When
         return _at(local + by, zone, words)
     words = _SAME.sub("", words).strip(" ,") or words
     if (bare := _BARE_HOUR.match(words)) is not None:
+        if (near := _nearer_half(int(bare["h"]), int(bare["m"] or 0), local)) is not None:
+            return _at(near, zone, words)
         words = f"at {bare['h']}:{bare['m']}" if bare["m"] else f"at {bare['h']}"
     said = parse_when(words, now, timezone)
     if not said.has_date:
@@ -53,6 +55,22 @@ def moved(words: str, starts_at: datetime, now: datetime, timezone: str) -> When
         return said
     notes = tuple(n for n in said.notes if n.key != "when-next-weekday") if said.by_weekday else said.notes
     return replace(_at(datetime.combine(day, clock), zone, said.words), rest=said.rest, notes=notes)
+
+
+MEALS_FROM = 7
+"""Nobody moves a meal to an earlier hour unless it was as early (common practice, no source)."""
+NEARER_BY = timedelta(hours=1)
+
+
+def _nearer_half(hour: int, minute: int, old: datetime) -> datetime | None:
+    """That hour of the old day in the half of it which is nearer to the old start; None where neither is plainly."""
+    if not 1 <= hour <= 12:
+        return None
+    wall = old.replace(minute=minute, second=0, microsecond=0)
+    both = [wall.replace(hour=h) for h in (hour % 12, hour % 12 + 12)]
+    meant = [b for b in both if b.hour >= min(MEALS_FROM, old.hour)] or both
+    away = sorted((abs(b - old), b) for b in meant)
+    return away[0][1] if len(away) == 1 or away[1][0] - away[0][0] > NEARER_BY else None
 
 
 def shift(words: str) -> timedelta | None:

@@ -154,10 +154,11 @@ async def test_two_dishes_of_one_name_are_told_apart_by_their_amounts(play):
     assert [p["servings"] for p in told.promises("mei")] == [10]
 
 
-async def test_toppings_asked_about_are_named(play):
+async def test_toppings_are_taken_at_once_with_a_way_back(play):
     played = await play(say("ines", "/bar taco"), board("mei", "cheese and salsa"))
 
-    assert "grated cheddar and salsa" in played.last()
+    assert "grated cheddar for the bar; salsa for the bar" in played.last()
+    assert played.guest("mei")["answer"] == "yes"
 
 
 async def test_no_allergies_after_some_were_noted_is_asked_about_and_not_done_in_silence(play):

@@ -112,3 +112,11 @@ def test_a_day_by_itself_is_no_shift():
 )
 def test_how_many_people_are_read_from_an_answer(words, people):
     assert read_size(words) == people
+
+
+def test_a_bare_hour_is_in_the_half_of_the_day_nearer_to_the_old_one() -> None:
+    brunch = datetime(2027, 11, 7, 16, tzinfo=UTC)  # 11 AM in New York
+
+    later = moved("11:30", brunch, datetime(2027, 11, 5, tzinfo=UTC), "America/New_York").starts_at
+
+    assert later - brunch == timedelta(minutes=30)

@@ -21,6 +21,7 @@ HOST = ReplyContext(
 )
 ESPAÑOL = replace(HOST, language="es")
 OPEN = replace(HOST, replying_to=None)
+AT_FIVE = replace(HOST, starts_at=datetime(2027, 9, 18, 22, tzinfo=UTC))
 HOSTS = (Reschedule, MoveTo, Resize, CallOff)
 
 TIMES = (
@@ -103,7 +104,7 @@ def test_what_only_sounds_like_it_is_not_heard(text):
         assert not [i for i in read(text, context).intents if isinstance(i, HOSTS)]
 
 
-@pytest.mark.parametrize("text", ["let's move it to Sunday", "dinner is at 6 now", "moved to the scout hut"])
+@pytest.mark.parametrize("text", ["let's move it to Sunday", "moved to the scout hut"])
 def test_in_the_open_chatter_the_host_is_asked(text):
     reading = read(text, OPEN)
 
@@ -130,3 +131,25 @@ def test_an_answer_may_leave_the_question_open(text, language):
 @pytest.mark.parametrize("text", ["the hall", "at the mill", "30", "behind the later church"])
 def test_a_place_does_not_leave_it_open(text):
     assert not says_later(text)
+
+
+@pytest.mark.parametrize("text", ["dinner is at 6 now", "ok moving it to 6:30", "it's at 6, not 5"])
+def test_an_hour_the_host_tells_the_open_group_is_taken(text):
+    reading = read(text, OPEN)
+
+    assert reading.sure
+    assert [i.kind for i in reading.intents] == ["reschedule"]
+
+
+@pytest.mark.parametrize(("text", "hour"), [("yes but at 4 not 5", "4"), ("sorry no, 4 was right", "4")])
+def test_an_hour_is_set_right_against_the_old_one(text, hour):
+    reading = read(text, AT_FIVE)
+
+    assert [(i.kind, i.words) for i in reading.intents] == [("reschedule", hour)]
+
+
+def test_another_place_under_a_roof_comes_with_its_kitchen():
+    move, kitchen = read("moving inside to the clubhouse, there's one oven and 2 burners", AT_FIVE).intents
+
+    assert (move.place, move.setting) == ("the clubhouse", "indoor")
+    assert kitchen.words == "one oven and 2 burners"

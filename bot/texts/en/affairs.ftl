@@ -17,3 +17,4 @@ eat-none-told = { $name } told me of no needs. That is not to say there are none
 eat-for-guest = For { $name }, going by what is listed:
 eat-told-private = I wrote it to you in private.
 when-dish-conflict = { $dish } finds no place in the kitchen as it is planned now: /kitchen says why and what would help.
+cohost-awaited = { $name } is a co-host from the first message they write here.

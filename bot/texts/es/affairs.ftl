@@ -17,3 +17,4 @@ eat-none-told = { $name } no me dijo nada. Eso no quiere decir que no haya nada:
 eat-for-guest = Para { $name }, según lo anotado:
 eat-told-private = Te lo escribí en privado.
 when-dish-conflict = { $dish } no encuentra sitio en la cocina tal como está calculada: /kitchen dice por qué y qué ayudaría.
+cohost-awaited = { $name } también organiza desde el primer mensaje que escriba aquí.

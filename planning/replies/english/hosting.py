@@ -37,6 +37,13 @@ def read_hosting(sentence: Sentence, context: ReplyContext) -> tuple[list[Intent
         said = raw_words(sentence.tokens[slice(*sentence.token_range(match, "what"))]).strip(" ,")
         return [KitchenSays(said, start=start, end=end, confidence=0.9)], []
     found, left = read_hosted(sentence, context, "en", number_of, NUMBER)
+    if found and context.addressed:  # "moving inside to the clubhouse, there's one oven and 2 burners"
+        for clause in list(left):
+            if (kitchen := _KITCHEN.match(clause.text)) is not None:
+                start, end = clause.span(0, len(clause.tokens))
+                said = raw_words(clause.tokens[slice(*clause.token_range(kitchen, "what"))]).strip(" ,")
+                found.append(KitchenSays(said, start=start, end=end, confidence=0.9))
+                left.remove(clause)
     if found or not context.addressed:
         return found, left
     for pattern, sure in _SIZE:
