@@ -46,6 +46,12 @@ async def read_emergency(turn: Turn) -> None:
     told = turn.private or turn.about is not None
     if not any(emergency(turn.words, language, told=told, names=names) for language in languages()):
         return
+    answer_emergency(turn)
+
+
+def answer_emergency(turn: Turn) -> None:
+    """The number and the injector, once for a message and its edits."""
+    event = turn.event
     turn.handled = True
     here, known = (event.chat_id, event.message_id or 0), turn.services.urgent
     if event.kind == "edited" and here in known:

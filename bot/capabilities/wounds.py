@@ -14,6 +14,7 @@ from planning.safety.clocks import clock
 from planning.safety.told import grills_inside, hurt, ill_from_food
 from planning.safety.urgent import country, languages, out_so_far
 from planning.safety.words import perishable
+from planning.theday.hazards import denied, hazard
 
 SOURCES = {"wound": "EMER-06", "scald": "EMER-07", "fire": "EMER-08", "poison": "EMER-01", "gas-smell": "practice"}
 OPEN_WORDS = 16
@@ -30,8 +31,10 @@ async def read_hurt(turn: Turn) -> None:
     if not (turn.private or turn.about is not None) and len(turn.words.split()) > OPEN_WORDS:
         return
     kind = next((k for one in languages() if (k := hurt(turn.words, one))), None)
-    if kind is None:
+    if kind is None or denied(turn.words, kind):
         return
+    if kind in ("poison", "wound") and hazard(turn.words, kinds=("chemical", "glass")) is not None:
+        return  # on the food, in nobody: `hazards` tells of it
     turn.handled = True
     where = country(turn.zone.key)
     turn.post(turn.voice(f"hurt-{kind}", country=where, source=source_words(turn, SOURCES[kind])))
