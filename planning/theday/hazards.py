@@ -23,8 +23,8 @@ LONGEST = 45
 PEOPLE = ("reaction", "choking", "fire", "gas-smell", "co", "poison", "heat", "scald", "wound", "ate-raw")
 """Somebody is in danger: looked for first, and in this order."""
 THINGS = (
-    "chemical", "container", "juices", "marinade", "spit", "glass", "pests", "animal", "floor", "flood", "water", "recall",
-    "can", "mold",
+    "chemical", "container", "juices", "marinade", "spit", "glass", "pests", "animal", "floor", "flood", "water",
+    "recall", "can", "mold",
 )  # fmt: skip
 """Something is on or in the food, or there is nothing to wash with."""
 _ENDS = re.compile(r"(?<=[.!?;])\s+|\n")
