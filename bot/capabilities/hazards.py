@@ -43,7 +43,7 @@ _GONE = re.compile(
     re.IGNORECASE,
 )
 _MORE = re.compile(
-    r"\b(?:instead|i'?ll (?:bring|make|get|buy)|bringing|i can (?:make|bring)|(?:can'?t|can't|not) (?:make it|come|coming)|"
+    r"\b(?:instead|i'?ll (?:bring|make|get|buy)|bringing|i can (?:make|bring)|(?:can['’]?t|not) (?:make it|come|coming)|"
     r"en su lugar|llevo|traigo|llevar[eé]|compro|hago otr[oa]|no (?:voy|vamos|puedo ir))\b",
     re.IGNORECASE,
 )

@@ -16,6 +16,7 @@ from planning.potluck import Answer, Promise
 from planning.replies import SetAnswer, read
 from planning.safety.ill import may_cook_from
 from planning.safety.urgent import asks_after_illness, illness, languages, says_more
+from planning.theday.hazards import ailing
 
 ILL_NEAR, ILL_SPOKEN = timedelta(days=4), timedelta(hours=24)
 """From so long before the start the illness of somebody who has not answered yet matters, too; so long what they ask
@@ -30,6 +31,8 @@ async def read_ill(turn: Turn) -> None:
     if not readable(turn) or (turn.event.reply_to is not None and not turn.event.reply_to_bot):
         return
     language = next((one for one in languages() if illness(turn.words, one)), None)
+    if language is None and ailing(turn.words):
+        language = turn.voice.language
     asks = any(asks_after_illness(turn.words, one) for one in languages())
     guest, near = turn.guest(), turn.potluck.starts_at - ILL_NEAR <= turn.now <= turn.potluck.ends
     if language is None:

@@ -1,7 +1,7 @@
 """Danger told in plain words: somebody is hurt, or something got at the food that makes it food no more.
 
 The words stand in `data/words_hazards.csv`, as patterns over folded text. A row that wants "food" counts only where the
-message names a food, a dish of the list or what food stands on; "<kind>-not" takes a kind back. Of these kinds none is a
+message names a food, a dish of the list or what food stands on; "<kind>-not" takes a kind back. None of these is a
 matter of how long: what stood out is `situation`.
 """
 
