@@ -44,7 +44,8 @@ _GONE = re.compile(
 )
 _MORE = re.compile(
     r"\b(?:instead|i'?ll (?:bring|make|get|buy)|bringing|i can (?:make|bring)|"
-    r"(?:can['’]?t|not) (?:make it|come|coming)|en su lugar|llevo|traigo|llevar[eé]|compro|hago otr[oa]|no (?:voy|vamos|puedo ir))\b",
+    r"(?:can['’]?t|not) (?:make it|come|coming)|en su lugar|"
+    r"llevo|traigo|llevar[eé]|compro|hago otr[oa]|no (?:voy|vamos|puedo ir))\b",
     re.IGNORECASE,
 )
 """The message says what follows from it, too: the other readers go on."""
