@@ -61,7 +61,7 @@ async def read_situation(turn: Turn) -> None:
         _remember(turn, found)
         if found.freezer and not _is_trouble(turn):
             turn.handled = True
-            turn.say("sit-freezer-any", metric=_metric(turn), source=source_words(turn, "POWER-04"))
+            turn.say("sit-freezer-any", metric=_metric(turn), source=source_words(turn, "POWER-14"))
 
 
 def _put_out(turn: Turn, found: Judged) -> bool:

@@ -66,8 +66,8 @@ _I_MYSELF = re.compile(
 )
 _BOLD = re.compile(r"<b>(.*?)</b>")
 RULES = {
-    "trouble-power": ("POWER-01", "POWER-03", "TIME-05"),
-    "trouble-works-again": ("TIME-01", "POWER-03"),
+    "trouble-power": ("POWER-01", "POWER-13", "TIME-05"),
+    "trouble-works-again": ("TIME-01", "POWER-13"),
     "trouble-rain": ("CO-01",),
     "trouble-slow-cooker": ("TIME-05",),
     "trouble-oven": ("TIME-01", "COOK-38"),
@@ -184,7 +184,7 @@ async def _take(turn: Turn, found: Trouble) -> None:
             coldpot.take(turn, found)
         case "fridge-out":
             cold = [p.dish for p in before.promises if perishable(p) and p.serve != "hot" and p.out_since is None]
-            turn.say("trouble-fridge", dishes=cold[:MOST_NAMED], n=len(cold), source=source_words(turn, "POWER-03"))
+            turn.say("trouble-fridge", dishes=cold[:MOST_NAMED], n=len(cold), source=source_words(turn, "POWER-13"))
         case "burner-out":
             after = lose_burners(before, turn.actor, found.number)
             await changed(turn, before, after, "trouble-burners", back=True, left=after.kitchen.burners)
@@ -194,7 +194,7 @@ async def _take(turn: Turn, found: Trouble) -> None:
                 return
             await changed(turn, before, set_setting(before, turn.actor, "outdoor"), "trouble-dry")
         case "power-back" | "back-on" if before.kitchen_before is None:
-            turn.say("trouble-power-back", source=source_words(turn, "POWER-03"))
+            turn.say("trouble-power-back", source=source_words(turn, "POWER-13"))
         case "power-back" | "oven-back" | "back-on":
             after, power = restore_kitchen(before, turn.actor), found.kind != "oven-back"
             await changed(turn, before, after, "trouble-works-again", power=power)

@@ -61,11 +61,11 @@ def answer_emergency(turn: Turn) -> None:
         known.popitem(last=False)
     where = country(turn.zone.key)
     severe = turn.has_potluck and any(one.degree >= SEVERE for one in avoided(turn.potluck))
-    # Who is known to be severely allergic has the injector prescribed: it comes first, the call with it (EMER-05).
+    # Who is known to be severely allergic has the injector prescribed: it comes first, the call with it (EMER-15).
     keys: tuple[str, ...] = ("urgent-injector", "urgent-call") if severe else ("urgent-call", "urgent-injector")
     keys = (*keys, "safety-emergency", "safety-poison-line")
     buttons = [[Button(turn.voice.plain("button-why"), "whynum")]] if turn.has_potluck else []
-    source = source_words(turn, "EMER-05")
+    source = source_words(turn, "EMER-15")
     turn.post(Html("\n".join(turn.voice(key, country=where, source=source) for key in keys)), buttons=buttons)
 
 

@@ -16,7 +16,7 @@ from planning.safety.urgent import country, languages, out_so_far
 from planning.safety.words import perishable
 from planning.theday.hazards import denied, hazard
 
-SOURCES = {"wound": "EMER-06", "scald": "EMER-07", "fire": "EMER-08", "poison": "EMER-01", "gas-smell": "practice"}
+SOURCES = {"wound": "EMER-16", "scald": "EMER-17", "fire": "EMER-08", "poison": "EMER-01", "gas-smell": "practice"}
 OPEN_WORDS = 16
 """In the open chat a longer message tells a story (common practice, no source)."""
 ILL_FOR = timedelta(days=7)
@@ -52,7 +52,7 @@ async def read_ill_guests(turn: Turn) -> None:
     turn.handled = True
     where = country(turn.zone.key)
     dish = dish_named(turn, turn.words, potluck.promises)
-    lines: list[str] = [turn.voice("ill-eaters", country=where, source=source_words(turn, "ILL-02"))]
+    lines: list[str] = [turn.voice("ill-eaters", country=where, source=source_words(turn, "ILL-12"))]
     if dish is not None:
         spent = out_so_far(potluck, dish, turn.now)
         over = perishable(dish) and spent is not None and spent >= clock(potluck, dish).limit_min

@@ -83,7 +83,7 @@ def verdict(potluck: Potluck, food: Food, state: State, now: datetime, outside_f
             return Verdict(food, "frozen", "THAW-05", lb=lb, water_min=water,
                            days=thaw_days(lb) if lb else 0, state=state)  # fmt: skip
         case "freezer":
-            return Verdict(food, "freezer", "POWER-04", state=state)
+            return Verdict(food, "freezer", "POWER-14", state=state)
         case "hot":
             return Verdict(food, "hot", "HOLD-06", days=leftover_days(dish)[0], state=state)
         case "cold":
