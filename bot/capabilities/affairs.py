@@ -25,7 +25,7 @@ from planning.theday.evening import of_a_table
 
 NEAR = timedelta(days=2)
 """What was thrown out so shortly before the start was for this table (common practice, no source)."""
-OWN = re.compile(r"(?:mine|ours|it|)")
+OWN = re.compile(r"(?:mine|ours|it|them|)")
 _ARTICLE = re.compile(r"^(?:the|my|our|some|el|la|los|las|mi|mis|unos|unas)\s+")
 _COOKED = re.compile(r"\b(?:in|on|oven|grill|stove|plug|freezer|out|horno|fuego|olla)\b")
 
@@ -54,7 +54,7 @@ async def _take(turn: Turn, found: tuple[Affair, ...], *, addressed: bool) -> bo
         case "take-over":
             return await _takes_over(turn)
         case "binned":
-            return await _binned(turn, first)
+            return await _binned(turn, first, addressed=addressed)
         case "when-dish":
             return _when(turn, first)
         case "ok-for":
@@ -76,7 +76,9 @@ def _paid(turn: Turn, found: tuple[Affair, ...], *, addressed: bool) -> bool:
     """Each sum is noted for whoever paid it; in the open chat only what is plainly for a table."""
     things = [_ARTICLE.sub("", a.thing) for a in found]
     bought = (re.split(r"\s*(?:,|\band\b|\by\b|&)\s*", thing) for thing in things)
-    if not addressed and not all(any(of_a_table(p, turn.voice.language) for p in parts) for parts in bought):
+    of_ours = [any(of_a_table(p, turn.voice.language) for p in parts) for parts in bought]
+    # Several sums told together are shared costs, once one of them is plainly for a table.
+    if not addressed and not (all(of_ours) or (len(of_ours) > 1 and any(of_ours))):
         return False
     for one, thing in zip(found, things, strict=True):
         who = find_guest(turn.potluck, one.name) if one.name else None
@@ -147,9 +149,11 @@ async def hand_pressed(turn: Turn) -> None:
     turn.toast("answer-below")
 
 
-async def _binned(turn: Turn, said: Affair) -> bool:
+async def _binned(turn: Turn, said: Affair, *, addressed: bool) -> bool:
     """It is off the table, with what that changes; after the meal it is only tidying up."""
     potluck = turn.potluck
+    if not addressed and said.thing in ("", "it", "them") and (turn.event.chat_id, turn.me) not in turn.services.spoken:
+        return False  # "I'll throw it out" may be of anything; of food only if they spoke of food just before
     if not potluck.starts_at - NEAR <= turn.now <= potluck.ends:
         return False
     dish = _dish(turn, said.thing)

@@ -35,6 +35,10 @@ _SOME = re.compile(
 """Who takes a part leaves the rest where it stands."""
 
 
+ON_THE_WAY = timedelta(minutes=45)
+"""So long after the start who has not said "here" may still be on the way (common practice, no source)."""
+
+
 async def read_words(turn: Turn) -> None:
     """Words about the evening, on the day: below a message of the bot, in private, or where it reads along."""
     event = turn.event
@@ -69,7 +73,7 @@ async def _take(turn: Turn, said: Said) -> bool:
             return await _late(turn, said, addressed=addressed)
         case "forgot" if not over:
             return await _forgot(turn, said, addressed=addressed)
-        case "ran-out" if not over:
+        case "ran-out":
             return await _ran_out(turn, said, addressed=addressed)
         case "take-home" if served:
             return _takes(turn, said, addressed=addressed)
@@ -181,14 +185,17 @@ async def _ran_out(turn: Turn, said: Said, *, addressed: bool) -> bool:
     coming = [
         g.name for g in potluck.guests
         if g.answer is Answer.YES and g.arrived_at is None and g.id not in (turn.me, potluck.host)
+        and turn.now < potluck.starts_at + ON_THE_WAY
     ]  # fmt: skip
+    over = turn.now > potluck.ends
     host = potluck.guest(potluck.host)
     turn.say(
         "evening-ran-out",
+        next="yes" if turn.changed and found is not None else "no",
         thing=thing,
-        others=others[:MOST_NAMES],
+        others=[] if over else others[:MOST_NAMES],
         coming=coming[:MOST_NAMES],
-        host=host.name if host is not None and host.id != turn.me else "",
+        host=host.name if host is not None and host.id != turn.me and not over else "",
         buttons=[[turn.undo_button()]] if turn.changed else (),
     )
     await _tell_host(turn, "told-ran-out", thing=thing)

@@ -6,14 +6,14 @@ In the open only those that can mean nothing else: a dish of the list is named, 
 from __future__ import annotations
 
 from bot.capabilities.allergies import is_today
-from bot.capabilities.eating import asked
+from bot.capabilities.eating import asked, for_me
 from bot.context import Turn
 from bot.naming import dishes_named
 from bot.registry import Registry
 from bot.understood import context, place_of
 from bot.understood.askedfood import remember
 from planning.diets import food_question, foods_asked
-from planning.diets.asked import DIET
+from planning.diets.asked import DIET, asks_what_to_eat
 from planning.potluck import Stage
 from planning.replies import Ask, read
 
@@ -29,11 +29,15 @@ async def read_food_question(turn: Turn) -> None:
         return
     names = [g.name for g in potluck.guests if g.id != turn.me]
     found = food_question(turn.words, potluck.promises, names)
-    if found is None:
-        return
     place = place_of(turn)
     addressed = place is not None and place != "person"
     near = context(turn, replying_to=None).near_board or is_today(turn)
+    if found is None:
+        guest = turn.guest()
+        if asks_what_to_eat(turn.words) and guest is not None and guest.all_needs() and (addressed or near):
+            turn.handled = True
+            await for_me(turn)
+        return
     if not addressed and not (found.sure or (near and any(a.sense == DIET for a in found.asked))):
         return
     told = read(turn.words, context(turn, replying_to=place if addressed else "board")).intents

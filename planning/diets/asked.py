@@ -206,6 +206,23 @@ BUY_FOR = re.compile(
 )
 
 
+_OWN_FOOD = re.compile(
+    r"^(?:(?:and|so|but|ok|okay|hey|um|oh|then|y|entonces|pues|oye|bueno)[ ,]+)*(?:(?:what|which (?:dishes|ones|of (?:it|these|those|them))) (?:can|could|may|should) (?:i|we|he|she|they|(?:my|our) [a-z]+) (?:still |actually |safely )?(?:eat|have)(?: (?:here|now|then|tonight|today|of (?:it|this|that|these)|from the table|on the table))*"
+    r"|(?:what(?:'s| is)?|is there anything|anything|is there something)(?: (?:here|there|on the table))? (?:safe |ok |okay |fine |suitable )?for (?:me|us|my [a-z]+|our [a-z]+)(?: to eat)?(?: here| now)?"
+    r"|qué (?:puedo|podemos|puede|pueden|podemos) comer(?: (?:yo|nosotr[oa]s|mi [a-zñáéíóú]+|mis [a-zñáéíóú]+|él|ella|aquí|ahora|de (?:esto|todo esto)))*|(?:hay|habrá) algo para (?:mí|nosotr[oa]s|mi [a-zñáéíóú]+|mis [a-zñáéíóú]+))\s*\?*$"
+)
+
+
+def asks_what_to_eat(words: str) -> bool:
+    """ "What can we eat now?", "¿qué puede comer mi hijo?": by somebody whose needs are known it is after the table.
+
+    >>> asks_what_to_eat("ok so what can my son eat?"), asks_what_to_eat("what can I make?")
+    (True, False)
+    """
+    plain = " ".join(words[:LONGEST].replace("\u2019", "'").replace("¿", " ").casefold().split())
+    return any(_OWN_FOOD.match(part.strip()) for part in re.split(r"(?<=[.!?])\s+", plain))
+
+
 @dataclass(frozen=True)
 class FoodQuestion:
     """`text` the question alone; `dish` whether a dish of the list is named; `sure` whether it can be nothing else, so

@@ -102,16 +102,14 @@ def _split(plain: str, language: str) -> list[Affair]:
     return found
 
 
+_SUM_TOLD = re.compile(
+    r"(?:paid|spent|pag[oó]|gast[oó]|pagu[eé]|gast[eé])\b|\b\w+ \d+(?:[.,]\d+)? (?:for|on|por|de|en)\b"
+)
+
+
 def _holds_two(piece: str) -> bool:
     """Two sums of money in one piece: it is to be cut further."""
-    return (
-        len(
-            re.findall(
-                r"(?:paid|spent|pag[oó]|gast[oó]|pagu[eé]|gast[eé])\b|\b\w+ \d+(?:[.,]\d+)? (?:for|por)\b", piece
-            )
-        )
-        > 1
-    )
+    return len(_SUM_TOLD.findall(piece)) > 1
 
 
 def _one(plain: str, language: str, *, also_on: bool = False) -> Iterator[Affair]:

@@ -12,12 +12,13 @@ from datetime import UTC, datetime, timedelta
 from functools import cache
 from zoneinfo import ZoneInfo
 
+from planning.diets.ingredients import find
 from planning.dishes import lookup
 from planning.tables import rows, table_names
 from planning.word_patterns import restored, said_in
 
 KINDS = ("here", "late", "eta", "forgot", "ran-out", "own-back", "take-home", "may-i", "rest", "left", "away", "hard")
-CUT = ("forgot", "late", "eta")
+CUT = ("forgot", "late", "eta", "ran-out")
 """Kinds that one clause tells in full; what stands beside it is the reason, or is read by itself."""
 LONGEST, MOST_WORDS = 400, 22
 KNOWN = 0.75
@@ -91,11 +92,20 @@ def next_hour(said: str, now: datetime, zone: ZoneInfo) -> datetime | None:
     return min(soon, default=None)
 
 
+KINDS_OF_GOODS = frozenset(
+    ("drinks", "drink", "food", "groceries", "meat", "plates", "cups", "napkins", "charcoal", "snacks", "decorations")
+)
+"""What is bought for a table and no table of ours names."""
+
+
 def of_a_table(thing: str, language: str = "en") -> bool:
     """Whether the words name something to eat, drink or eat from ("out of time" does not)."""
     if language != "en" and thing.casefold() in _names(language):
         return True
-    return lookup(thing).confidence >= KNOWN and lookup(thing).category is not None
+    if lookup(thing).confidence >= KNOWN and lookup(thing).category is not None:
+        return True
+    named = find(thing)
+    return thing.casefold() in KINDS_OF_GOODS or (bool(named.rows) and not named.unmatched)
 
 
 @cache

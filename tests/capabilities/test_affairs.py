@@ -67,3 +67,27 @@ async def test_whose_pot_it_is_brings_the_list_of_what_waits(play):
     played = await play(*COMING, AFTER, board("tom", "whose blue bowl is this?"))
 
     assert "lasagna → Ravi" in played.last()
+
+
+async def test_a_dish_thrown_out_after_it_was_spoken_of_leaves_the_table_and_its_successor_comes(play):
+    played = await play(
+        say("ines", "/settings language es"),
+        board("ravi", "ensaladilla para 12"),
+        until("2027-09-18T15:00"),
+        say("ravi", "se quedó la nevera abierta toda la noche, la ensaladilla estaba dentro"),
+        say("ravi", "vale, la tiro. hago una ensalada de tomate para 10"),
+        first={"bot_sees_all": True},
+    )
+
+    assert [p["dish"] for p in played.promises("ravi")] == ["ensalada de tomate"]
+
+
+async def test_throwing_something_out_with_no_food_spoken_of_takes_no_dish_away(play):
+    played = await play(
+        board("ravi", "chili for 12"),
+        until("2027-09-18T15:00"),
+        say("ravi", "that old chair? i'll throw it out"),
+        first={"bot_sees_all": True},
+    )
+
+    assert [p["dish"] for p in played.promises("ravi")] == ["chili"]

@@ -140,3 +140,11 @@ async def test_a_dish_still_hard_gets_the_time_that_is_left(play):
     played = await play(board("tom", "roast potatoes for 12"), DAY, board("tom", "the potatoes are still hard"))
 
     assert "15 minutes are left" in played.last()
+
+
+async def test_what_ran_out_late_in_the_evening_is_remembered_and_nobody_is_called_to_the_road(play):
+    played = await play(*BROUGHT, until("2027-09-18T20:30"), say("ines", "we ran out of lasagna"), first=SEES_ALL)
+
+    assert played.promises("ravi")[0]["outcome"] == "ran-out"
+    assert "on the way" not in played.last()
+    assert "more of it next time" in played.last()

@@ -45,3 +45,13 @@ async def test_whether_a_dish_is_all_right_for_another_guest_is_answered_by_what
 
     assert "What Mei can’t eat is Mei’s to say" in played.last()
     assert "lasagna" in played.last()
+
+
+async def test_who_has_needs_asks_what_to_eat_in_the_open_and_is_answered_in_both_languages(play):
+    played = await play(
+        board("mei", "coming, gluten free"), board("ravi", "lasagna for 12"),
+        say("mei", "so what can i eat?"), say("mei", "¿qué puedo comer yo?"), say("tom", "what can i eat?"),
+        first={"bot_sees_all": True},
+    )  # fmt: skip
+
+    assert len([t for t in played.texts() if t.startswith("Going by what the cooks listed")]) == 2

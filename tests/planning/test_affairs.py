@@ -91,3 +91,24 @@ def test_a_peso_and_a_bare_sum_are_those_of_the_place():
     assert currency_of("", "Europe/Madrid", None) == "EUR"
     assert currency_of("", "America/Chicago", None) == "USD"
     assert currency_of("", "America/Chicago", "EUR") == "EUR"
+
+
+@pytest.mark.parametrize(
+    ("words", "language", "sums"),
+    [
+        ("he pagado 24 de bebidas y luz 9 de hielo, lo repartimos", "es", [("", "24"), ("luz", "9")]),
+        ("bought drinks 36 dollars and tomas paid 12 for cheese", "en", [("", "36"), ("tomas", "12")]),
+        ("i paid 12 for wine, mei 8.50 for ice and ravi 20 for the meat", "en",
+         [("", "12"), ("mei", "8.50"), ("ravi", "20")]),
+    ],
+)  # fmt: skip
+def test_sums_of_several_people_in_one_sentence_are_each_their_own(words, language, sums):
+    assert [(a.name, str(a.amount)) for a in read_affairs(words, language)] == sums
+
+
+@pytest.mark.parametrize(
+    ("words", "language"),
+    [("vale, la tiro", "es"), ("las tiramos todas", "es"), ("ok binning it", "en"), ("i'll throw it out", "en")],
+)
+def test_throwing_out_what_was_spoken_of_is_read(words, language):
+    assert [a.kind for a in read_affairs(words, language)] == ["binned"]

@@ -16,6 +16,9 @@ evening-ran-out = Out of { $thing }.{ $has-others ->
 }{ $has-host ->
     [yes] {" "}{ $host } is the one to ask.
    *[no] {""}
+}{ $next ->
+    [yes] {" "}I reckon with more of it next time.
+   *[no] {""}
 }
 told-ran-out = { $name } says that { $thing } ran out.
 evening-taken = Yours: { $dish }. Into the refrigerator at once; there it keeps until { $until }.

@@ -21,7 +21,7 @@ sit-cold = <b>{ $dish }</b>: being kept cold counts if it stayed at { at-40 } or
    *[other] days
 }.
 sit-keeps = <b>{ $dish }</b>: by its name it has no two-hour clock. Whoever made it knows what is in it; when in doubt, throw it out.
-sit-below = <b>{ $dish }</b>: { temp-said } is not enough. It has to reach { sit-target } inside, in the thickest part and away from the bone, measured in two places. Back on the heat until then; nobody eats of it before.
+sit-below = <b>{ $dish }</b>: { temp-said } is not enough. It has to reach { sit-target } inside, in the thickest part and away from the bone, measured in two places. Back on the heat until then; nobody eats of it before. If its heat was off meanwhile, or it cooled down again, for more than { $limit } minutes in all, or nobody knows how long: throw it out.
 sit-reached = <b>{ $dish }</b>: the figure to reach is { sit-target } inside, and { temp-said } is { $exact ->
     [yes] exactly that
    *[no] above it

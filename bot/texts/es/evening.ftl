@@ -16,6 +16,9 @@ evening-ran-out = Se acabó: { $thing }.{ $has-others ->
 }{ $has-host ->
     [yes] {" "}Pregunta a { $host }.
    *[no] {""}
+}{ $next ->
+    [yes] {" "}La próxima vez cuento con más.
+   *[no] {""}
 }
 told-ran-out = { $name } dice que se acabó: { $thing }.
 evening-taken = Tuyo: { $dish }. Al refrigerador enseguida; ahí dura hasta el { $until }.

@@ -21,7 +21,7 @@ sit-cold = <b>{ $dish }</b>: cuenta como frío si estuvo a { at-40 } o menos; m�
    *[other] días
 } en el refrigerador.
 sit-keeps = <b>{ $dish }</b>: por su nombre no tiene reloj de dos horas. Quien lo hizo sabe qué lleva; en caso de duda, a la basura.
-sit-below = <b>{ $dish }</b>: { temp-said } no alcanza. Tiene que llegar a { sit-target } por dentro, en la parte más gruesa y lejos del hueso, medido en dos sitios. De vuelta al fuego hasta entonces; antes nadie lo come.
+sit-below = <b>{ $dish }</b>: { temp-said } no alcanza. Tiene que llegar a { sit-target } por dentro, en la parte más gruesa y lejos del hueso, medido en dos sitios. De vuelta al fuego hasta entonces; antes nadie lo come. Si el fuego estuvo apagado entretanto, o se volvió a enfriar, más de { $limit } minutos en total, o nadie sabe cuánto: a la basura.
 sit-reached = <b>{ $dish }</b>: la cifra por dentro es { sit-target }, y { temp-said } { $exact ->
     [yes] es justo eso
    *[no] la pasa
