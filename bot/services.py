@@ -58,3 +58,6 @@ class Services:
     process: then the cook is asked which dish is meant."""
     asked_to_host: dict[str, str] = field(default_factory=dict)
     """By potluck: the guest whom its host asked to take over. Lost with the process: then the host presses."""
+    begun: dict[tuple[str, str], datetime] = field(default_factory=dict)
+    """By potluck and promise: when a dish is ready that went in at another hour than planned. Lost with the process:
+    then the planned hour is told."""

@@ -6,7 +6,7 @@ import re
 from datetime import timedelta
 
 from bot.buttons import Button
-from bot.capabilities.buying import paid_sheet
+from bot.capabilities.buying import paid_sheet, source_words
 from bot.capabilities.eating import told_of_guest
 from bot.capabilities.hosting import handed_over
 from bot.capabilities.leftovers import containers
@@ -19,13 +19,19 @@ from bot.registry import Registry
 from bot.texts import Html
 from bot.understood import place_of
 from planning.changes import Actor, Refusal, add_cohost, find_guest, may_manage, name_cohost, pay
+from planning.kitchen import PlannedStep, Timeline
 from planning.potluck import Guest, Promise, Stage
+from planning.safety.thaw import cold_water_min, thaw_by, thaw_days
 from planning.theday.affairs import Affair, currency_of, languages, read_affairs
 from planning.theday.evening import of_a_table
 
 NEAR = timedelta(days=2)
 """What was thrown out so shortly before the start was for this table (common practice, no source)."""
 OWN = re.compile(r"(?:mine|ours|it|them|)")
+_FREEZER = re.compile(r"\b(?:freezer|thaw\w*|defrost\w*|fridge|congelador|descongel\w*)\b")
+APPLIANCES = (("oven|horno", "oven"), ("slow ?cooker|crock|olla lenta", "slow-cooker"), ("grill|parrilla", "grill"))
+PREHEAT_MIN = 15
+"""KITCHEN: an oven's first heating, as the timeline reckons it."""
 _ARTICLE = re.compile(r"^(?:the|my|our|some|el|la|los|las|mi|mis|unos|unas)\s+")
 _COOKED = re.compile(r"\b(?:in|on|oven|grill|stove|plug|freezer|out|horno|fuego|olla)\b")
 
@@ -182,7 +188,9 @@ def _when(turn: Turn, said: Affair) -> bool:
         return False
     dish = _dish(turn, said.thing)
     if dish is None:
-        return False
+        return _appliance_when(turn, said.thing)
+    if _FREEZER.search(turn.words.casefold()) and _thaws(turn, dish):
+        return True
     planner = turn.services.planner
     known = planner.timeline(turn.potluck) if planner is not None else None
     steps = [s for s in (known.doable if known is not None else ()) if s.promise == dish.id]
@@ -192,6 +200,37 @@ def _when(turn: Turn, said: Affair) -> bool:
         return True
     lines = [turn.voice("when-dish"), *(step_line(turn.voice, turn.potluck, s) for s in steps[:6])]
     turn.post(Html("\n".join(lines)))
+    return True
+
+
+def _thaws(turn: Turn, dish: Promise) -> bool:
+    """When it leaves the freezer: by its pounds, or the rule where nobody told those."""
+    if dish.frozen_lb is not None and (by := thaw_by(turn.potluck, dish, _planned(turn))) is not None:
+        water = round(cold_water_min(dish.frozen_lb) / 60, 1)
+        turn.say("thaw-when", dish=dish.dish, lb=dish.frozen_lb, days=thaw_days(dish.frozen_lb), when=by,
+                 past=by <= turn.now, hours=water, source=source_words(turn, "THAW-03"))  # fmt: skip
+    else:
+        turn.say("thaw-rule", dish=dish.dish, when=turn.potluck.starts_at, source=source_words(turn, "THAW-03"))
+    return True
+
+
+def _planned(turn: Turn) -> tuple[PlannedStep, ...]:
+    planner = turn.services.planner
+    known: Timeline | None = planner.timeline(turn.potluck) if planner is not None else None
+    return known.doable if known is not None else ()
+
+
+def _appliance_when(turn: Turn, thing: str) -> bool:
+    """ "When does the oven go on?": so long before what goes in first as it takes to get hot; the host is told then."""
+    kind = next((k for word, k in APPLIANCES if re.search(word, thing)), None)
+    steps = sorted((s for s in _planned(turn) if kind is not None and s.kind.startswith(kind)), key=lambda s: s.start)
+    first = next((s for s in steps if s.start > turn.now and s.at != "home"), None)
+    if first is None:
+        return False
+    dish = turn.potluck.promise(first.promise)
+    on = first.start - timedelta(minutes=PREHEAT_MIN if kind == "oven" else 0)
+    turn.say("appliance-when", on=turn.voice.moment(on), at=turn.voice.time(first.start),
+             dish=dish.dish if dish is not None else "")  # fmt: skip
     return True
 
 

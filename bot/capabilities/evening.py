@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import re
 from datetime import timedelta
-from typing import Any
 
 from bot.buttons import Button
 from bot.capabilities.late import here, running_late
 from bot.capabilities.leftovers import show
+from bot.capabilities.ranout import ran_out, tell_host
 from bot.capabilities.stowed import away, left, one_line, own_back, row_of, unlisted
 from bot.context import Turn
 from bot.naming import dish_named
@@ -16,7 +16,7 @@ from bot.registry import Registry
 from bot.understood import Understood, place_of, say_understood
 from bot.understood.consequences import gaps
 from bot.understood.dishes import add_dish
-from planning.changes import drop_promise, may_manage, say_outcome, take_home
+from planning.changes import drop_promise, take_home
 from planning.dishes import lookup
 from planning.kitchen import PlannedStep, Timeline
 from planning.potluck import Answer, Promise, Stage
@@ -28,14 +28,12 @@ LANGUAGES = ("en", "es")
 BEFORE, HERE_BEFORE, AFTER = timedelta(hours=12), timedelta(hours=6), timedelta(days=2)
 SERVED = timedelta(minutes=30)
 """From so long after the start on, what is left is talked about. All four: common practice, no source."""
-MOST_NAMES = 5
 _SOME = re.compile(
     r"\b(?:some|a bit|a little|half|a portion|a box|a slice|un poco|algo|la mitad|una porci[oó]n)\b", re.IGNORECASE
 )
 """Who takes a part leaves the rest where it stands."""
 
 
-ON_THE_WAY = timedelta(minutes=45)
 """So long after the start who has not said "here" may still be on the way (common practice, no source)."""
 
 
@@ -74,7 +72,7 @@ async def _take(turn: Turn, said: Said) -> bool:
         case "forgot" if not over:
             return await _forgot(turn, said, addressed=addressed)
         case "ran-out":
-            return await _ran_out(turn, said, addressed=addressed)
+            return await ran_out(turn, said)
         case "take-home" if served:
             return _takes(turn, said, addressed=addressed)
         case "own-back" if served:
@@ -154,7 +152,7 @@ async def _forgot(turn: Turn, said: Said, *, addressed: bool) -> bool:
     late = [Button(turn.voice.plain("button-late", n=n), "late", (str(n),), owner=turn.me) for n in (20, 40, 60)]
     drop = [Button(turn.voice.plain("button-drop", dish=found.dish), "drop", (found.id,), owner=turn.me)]
     turn.say("evening-forgot", dish=found.dish, short=short, buttons=[late, drop])
-    await _tell_host(turn, "told-forgot", dish=found.dish, short=short)
+    await tell_host(turn, "told-forgot", dish=found.dish, short=short)
     return True
 
 
@@ -163,43 +161,6 @@ def _short_without(turn: Turn, found: Promise) -> list[str]:
     before = turn.potluck
     without = drop_promise(before, turn.actor, found.id)
     return [turn.voice.say(gap) for gap in gaps(turn, [found.category], without)]
-
-
-async def _ran_out(turn: Turn, said: Said, *, addressed: bool) -> bool:
-    """Who could still bring some: whoever has it on the list or is on the way; it is remembered for the next time."""
-    potluck = turn.potluck
-    found = _named(turn, said.thing)
-    if found is None and not of_a_table(said.thing, turn.voice.language):
-        return False
-    thing = found.dish if found is not None else said.thing
-    before_start = turn.now < potluck.starts_at - HERE_BEFORE
-    if before_start:
-        return False
-    if found is not None and may_manage(potluck, turn.actor) and found.outcome != "ran-out":
-        turn.change(say_outcome(potluck, turn.actor, found.id, "ran-out"), "did-lesson", dish=found.dish)
-    others = [
-        p.dish
-        for p in potluck.promises
-        if found is not None and p.category == found.category and p.out_since is None and p.id != found.id
-    ]
-    coming = [
-        g.name for g in potluck.guests
-        if g.answer is Answer.YES and g.arrived_at is None and g.id not in (turn.me, potluck.host)
-        and turn.now < potluck.starts_at + ON_THE_WAY
-    ]  # fmt: skip
-    over = turn.now > potluck.ends
-    host = potluck.guest(potluck.host)
-    turn.say(
-        "evening-ran-out",
-        next="yes" if turn.changed and found is not None else "no",
-        thing=thing,
-        others=[] if over else others[:MOST_NAMES],
-        coming=coming[:MOST_NAMES],
-        host=host.name if host is not None and host.id != turn.me and not over else "",
-        buttons=[[turn.undo_button()]] if turn.changed else (),
-    )
-    await _tell_host(turn, "told-ran-out", thing=thing)
-    return True
 
 
 def _takes(turn: Turn, said: Said, *, addressed: bool) -> bool:
@@ -271,16 +232,6 @@ def _hard(turn: Turn, said: Said) -> bool:
 def _steps(turn: Turn) -> tuple[PlannedStep, ...]:
     known: Timeline | None = turn.services.planner.timeline(turn.potluck) if turn.services.planner is not None else None
     return known.doable if known is not None else ()
-
-
-async def _tell_host(turn: Turn, key: str, **facts: Any) -> None:
-    """The host reads it in private; where that can't be, the group's line says it."""
-    host = turn.potluck.guest(turn.potluck.host)
-    if host is None or host.id == turn.me or not host.id.isdecimal():
-        return
-    person = await turn.store.person(int(host.id))
-    if person is not None and person.can_dm:
-        await turn.tell(host, key, name=turn.event.person.name, **facts)
 
 
 def register(app: Registry) -> None:

@@ -18,6 +18,7 @@ from bot.texts import Html
 from bot.understood import place_of
 from planning.changes import hotter_outside, may_manage, put_out
 from planning.kitchen.units import celsius
+from planning.kitchen.usual import steps_of
 from planning.potluck import Stage
 from planning.safety.clocks import HOT_DAY_F, clock, more_minutes
 from planning.safety.told import put_out_words
@@ -145,7 +146,7 @@ def _line(turn: Turn, one: Verdict) -> Html:
         "until": voice.time(one.by) if one.by is not None else "", "days": one.days, "metric": _metric(turn),
         "temp": temp, "temp_c": celsius(temp), "target": round(one.target_f), "target_c": celsius(one.target_f),
         "exact": "yes" if one.f is not None and round(one.f) == round(one.target_f) else "no",
-        "known": "no", "hours": 0,
+        "known": "no", "hours": 0, "rest": _rest(turn, one),
     }  # fmt: skip
     if one.kind == "frozen" and one.water_min:
         facts |= {"known": "yes", "hours": round(one.water_min / 60, 1),
@@ -153,6 +154,13 @@ def _line(turn: Turn, one: Verdict) -> Html:
     if one.kind == "limit" and one.by is not None and one.by > turn.now:
         facts["known"] = "yes" if potluck.promise(one.food.promise) is not None else "no"
     return voice(f"sit-{kind}", **facts)
+
+
+def _rest(turn: Turn, one: Verdict) -> int:
+    """Minutes it rests before it is carved, by its cook or as is usual; 0 for none."""
+    dish = turn.potluck.promise(one.food.promise)
+    steps = steps_of(turn.potluck, dish)[0] if dish is not None else ()
+    return sum(s.minutes for s in steps if s.kind == "rest")
 
 
 def _metric(turn: Turn) -> str:

@@ -20,7 +20,7 @@ async def answer_question(turn: Turn, question: Ask) -> None:
         case "missing" | "what-should-i-bring":
             turn.post(missing_lines(turn))
         case "when":
-            turn.say("answer-when", when=potluck.starts_at)
+            _when(turn)
         case "where":
             turn.say("answer-where", place=potluck.place, known=bool(potluck.place))
         case "who-brings":
@@ -35,6 +35,17 @@ async def answer_question(turn: Turn, question: Ask) -> None:
             await _why(turn)
         case _:
             await _to_host(turn)
+
+
+def _when(turn: Turn) -> None:
+    """The start, and which dish makes people wait longer, as far as its cook told."""
+    from bot.capabilities.begun import waits_for
+
+    wait = waits_for(turn)
+    if wait is None:
+        turn.say("answer-when", when=turn.potluck.starts_at)
+    else:
+        turn.say("begun-when", when=turn.potluck.starts_at, dish=wait[0], ready=turn.voice.time(wait[1]))
 
 
 async def _to_host(turn: Turn) -> None:

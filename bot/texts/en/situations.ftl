@@ -25,7 +25,10 @@ sit-below = <b>{ $dish }</b>: { temp-said } is not enough. It has to reach { sit
 sit-reached = <b>{ $dish }</b>: the figure to reach is { sit-target } inside, and { temp-said } is { $exact ->
     [yes] exactly that
    *[no] above it
-}. Measure the thickest part in two places; the lowest figure counts.
+}. Measure the thickest part in two places; the lowest figure counts.{ $rest ->
+    [0] {""}
+   *[other] {" "}When both reach it, it comes off the heat and rests { $rest } minutes before it is carved.
+}
 sit-cool = <b>{ $dish }</b>: { temp-said } is too cool; hot food is kept at { at-140 } or more. If it has been below that for less than { $limit } minutes in all, heat it through to { at-165 } right now on a stove or in an oven, not in a slow cooker, and then keep it at { at-140 }. If it was longer, or nobody knows, throw it out.
 sit-held = <b>{ $dish }</b>: { temp-said } is above { at-140 }, the figure for hot food. Keep it on the heat that works and measure again; once it is below { at-140 } it has { $limit } minutes in all.
 sit-warm = <b>{ $dish }</b>: { temp-said } is too warm; cold food is kept at { at-40 } or below. If it has been above that for less than { $limit } minutes in all, eat it or chill it now. If it was longer, or nobody knows, throw it out.

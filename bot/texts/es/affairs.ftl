@@ -18,3 +18,9 @@ eat-for-guest = Para { $name }, según lo anotado:
 eat-told-private = Te lo escribí en privado.
 when-dish-conflict = { $dish } no encuentra sitio en la cocina tal como está calculada: /kitchen dice por qué y qué ayudaría.
 cohost-awaited = { $name } también organiza desde el primer mensaje que escriba aquí.
+thaw-when = { $dish }, { $lb } lb congelado: { $past ->
+    [yes] tenía que pasar al refrigerador antes del { $when }, { $days } días antes de cocinarlo. Pásalo ya; lo que siga duro va a agua fría en una bolsa cerrada, cambiando el agua cada 30 minutos, unas { $hours } horas para todo, y se cocina enseguida.
+   *[no] al refrigerador antes del { $when }: hace falta un día por cada 4 libras ({ $days } días). Te aviso entonces. En agua fría tarda unas { $hours } horas, cambiando el agua cada 30 minutos, y se cocina enseguida.
+} <i>({ $source })</i>
+thaw-rule = { $dish }: en el refrigerador un día por cada 4 libras (1.8 kg), listo antes de cocinarlo para el { $when }. Escribe cuántas libras están congeladas («{ $dish }, 16 lb, congelado») y te aviso a tiempo. Nunca en el mostrador. <i>({ $source })</i>
+appliance-when = { $on }: así { $dish } entra a las { $at }, según lo calculado ahora. A quien organiza le llega un aviso; /now y /next lo dicen en cualquier momento.

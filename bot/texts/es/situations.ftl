@@ -25,7 +25,10 @@ sit-below = <b>{ $dish }</b>: { temp-said } no alcanza. Tiene que llegar a { sit
 sit-reached = <b>{ $dish }</b>: la cifra por dentro es { sit-target }, y { temp-said } { $exact ->
     [yes] es justo eso
    *[no] la pasa
-}. Midan la parte más gruesa en dos sitios; cuenta la cifra más baja.
+}. Midan la parte más gruesa en dos sitios; cuenta la cifra más baja.{ $rest ->
+    [0] {""}
+   *[other] {" "}Cuando las dos llegan, se saca y reposa { $rest } minutos antes de cortarlo.
+}
 sit-cool = <b>{ $dish }</b>: { temp-said } es poco; lo caliente se mantiene a { at-140 } o más. Si lleva por debajo de eso menos de { $limit } minutos en total, caliéntenlo ya hasta { at-165 } en la estufa o el horno, no en la olla lenta, y luego manténganlo a { at-140 }. Si fue más, o nadie lo sabe, a la basura.
 sit-held = <b>{ $dish }</b>: { temp-said } pasa de { at-140 }, la cifra para lo caliente. Déjenlo al fuego que funcione y vuelvan a medir; por debajo de { at-140 } tiene { $limit } minutos en total.
 sit-warm = <b>{ $dish }</b>: { temp-said } es demasiado; lo frío se mantiene a { at-40 } o menos. Si lleva por encima de eso menos de { $limit } minutos en total, a comerlo o a enfriarlo ya. Si fue más, o nadie lo sabe, a la basura.

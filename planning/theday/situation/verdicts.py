@@ -85,9 +85,11 @@ def verdict(potluck: Potluck, food: Food, state: State, now: datetime, outside_f
         case "freezer":
             return Verdict(food, "freezer", "POWER-14", state=state)
         case "hot":
-            return Verdict(food, "hot", "HOLD-06", days=leftover_days(dish)[0], state=state)
+            limit = limit_of(potluck, dish, state, outside_f)[0]
+            return Verdict(food, "hot", "HOLD-06", limit=limit, days=leftover_days(dish)[0], state=state)
         case "cold":
-            return Verdict(food, "cold", "HOLD-07", days=leftover_days(dish)[0], state=state)
+            limit = limit_of(potluck, dish, state, outside_f)[0]
+            return Verdict(food, "cold", "HOLD-07", limit=limit, days=leftover_days(dish)[0], state=state)
     return _clocked(potluck, food, dish, state, now, outside_f)
 
 

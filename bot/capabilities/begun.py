@@ -1,0 +1,92 @@
+"""In words: a dish went on the heat only now, or earlier than planned - when it is done, and what that does."""
+
+from __future__ import annotations
+
+import re
+from datetime import datetime, timedelta
+
+from bot.context import Turn
+from bot.naming import dish_named
+from bot.registry import Registry
+from bot.texts import Html
+from bot.understood.asking import asked_in
+from planning.changes import may_manage
+from planning.kitchen.usual import HEATING, steps_of
+from planning.potluck import Promise
+from planning.safety.urgent import passed
+from planning.when.clockchange import change_between
+
+BEFORE = timedelta(hours=16)
+"""Nothing is on the heat longer than that before a meal (common practice, no source)."""
+EARLY_MIN = 30
+_IT = re.compile(r"(?:it|them|lo|la|los|las|)")
+_OLD = re.compile(r"\b(?:old time|old clock|before the change|hora vieja|hora de antes)\b", re.IGNORECASE)
+
+
+async def read_begun(turn: Turn) -> None:
+    if not turn.has_potluck or not turn.potluck.starts_at - BEFORE <= turn.now <= turn.potluck.ends:
+        return
+    found = asked_in(turn, "began")
+    if found is None:
+        return
+    dish = _dish(turn, found["thing"].removesuffix("'s"))
+    if dish is None:
+        return
+    steps, _ = steps_of(turn.potluck, dish)
+    cooked = sum(s.minutes for s in steps if s.kind in HEATING)
+    rest = sum(s.minutes for s in steps if s.kind == "rest")
+    if not cooked:
+        return
+    since = _since(turn, found["at"])
+    done = since + timedelta(minutes=cooked)
+    ready = done + timedelta(minutes=rest)
+    turn.handled = True
+    turn.services.begun[turn.potluck.id, dish.id] = ready
+    start = turn.potluck.starts_at
+    late = round((ready - start).total_seconds() / 60)
+    slow = any(s.kind.startswith("slow-cooker") for s in steps)
+    voice, host = turn.voice, turn.potluck.guest(turn.potluck.host)
+    lines = [
+        voice("begun-done", dish=dish.dish, since=voice.time(since), minutes=cooked, done=voice.time(done), rest=rest,
+              ready=voice.time(ready), early=-late >= EARLY_MIN, slow=slow, start=voice.time(start))
+    ]  # fmt: skip
+    if late > 0:
+        manages = may_manage(turn.potluck, turn.actor)
+        lines.append(voice("begun-late", late=late, start=voice.time(start), ready=voice.time(ready), manages=manages,
+                           host=host.name if host is not None else ""))  # fmt: skip
+    turn.post(Html("\n".join(lines)))
+
+
+def _dish(turn: Turn, thing: str) -> Promise | None:
+    """The dish named; "it" is one's only one that is heated."""
+    potluck = turn.potluck
+    own = potluck.promises_of(turn.me)
+    if _IT.fullmatch(thing):
+        heated = [p for p in own if any(s.kind in HEATING for s in steps_of(potluck, p)[0])]
+        return heated[0] if len(heated) == 1 else None
+    return dish_named(turn, thing, own) or dish_named(turn, thing, potluck.promises)
+
+
+def _since(turn: Turn, at: str) -> datetime:
+    """When it went in; an hour by the clock of before is put into the new one."""
+    since = (passed(at, turn.now, turn.zone) if at else None) or turn.now
+    if _OLD.search(turn.words):
+        change = change_between(turn.potluck.timezone, turn.now - timedelta(days=1), turn.now)
+        if change is not None:
+            since += timedelta(minutes=change.minutes)
+    return since
+
+
+def waits_for(turn: Turn) -> tuple[str, datetime] | None:
+    """The dish that is ready last after the start, as was told, and when."""
+    potluck = turn.potluck
+    known = [
+        (p.dish, ready)
+        for p in potluck.promises
+        if (ready := turn.services.begun.get((potluck.id, p.id))) is not None and ready > potluck.starts_at
+    ]
+    return max(known, key=lambda one: one[1], default=None)
+
+
+def register(app: Registry) -> None:
+    app.reader(read_begun, order=16)
