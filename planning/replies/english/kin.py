@@ -34,6 +34,11 @@ _PREDICATE = re.compile(
 """Words between the person and the coming ("my sister is vegetarian and comes too")."""
 _TOLD = re.compile(r" (?:(?:is|are|has|have|can|does|not|also|who|,) )*\x00")
 """After a person: something else was told of them."""
+_TOO = re.compile(r"^ (?:too|as well|also|along with (?:me|us))(?= $| ,| and )")
+_BEGINS = re.compile(
+    r"(?:^|,|:|-)(?: (?:and|also|plus|oh|yes))*$|\b(?:yes|coming|in|there|me|myself|us|come|join) (?:, )?(?:and|plus|&|\+)$"
+)
+"""Where "my sister too" says that she comes: at the beginning, or joined to a coming."""
 _BARE_KIN = ("husband", "wife", "partner", "kids")
 
 
@@ -102,6 +107,8 @@ def _joined(sentence: Sentence, i: int, found: People, context: ReplyContext) ->
     before = sentence.text[: sentence.offset(i) - 1]
     lead = _LEAD.search(before)
     comes = _COMES_TOO.match(after)
+    if comes is None and context.addressed and _BEGINS.search(before) is not None:
+        comes = _TOO.match(after)
     told = _PREDICATE.match(after) if comes is None else None
     if told is not None:
         comes = _COMES_TOO.match(after[told.end() - 1 :])
