@@ -246,7 +246,7 @@ def handed_over(turn: Turn, guest: Guest, by: Actor | None = None) -> None:
     turn.change(hand_over(before, by or turn.actor, guest.id), "did-host")
     turn.say("host-new", name=mention(guest), buttons=[[turn.undo_button()]])
     old = before.guest(before.host)
-    if old is not None and MINE.search(before.place):
+    if old is not None and (MINE.search(before.place) or old.name.casefold() in before.place.casefold()):
         theirs = turn.voice.plain("place-of", name=old.name)
         turn.change(replace(turn.potluck, place=theirs))
         turn.say("host-new-place", place=theirs, reply=False)

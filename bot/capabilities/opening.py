@@ -92,7 +92,7 @@ async def start(turn: Turn, line: str) -> None:
         timezone=turn.chat.timezone or "UTC",
         now=turn.now,
         title=opening.title or "",
-        place=opening.place or "",
+        place=_whose(turn, opening.place or ""),
         people=opening.people,
         setting=opening.setting or "indoor",
         mealtime=opening.mealtime or "meal",
@@ -178,8 +178,25 @@ async def place_told(turn: Turn) -> None:
     if says_later(turn.words, turn.voice.language):
         turn.say("noted-later")
         return
-    turn.change(set_place(turn.potluck, turn.actor, _named(turn.words)), "did-place")
+    turn.change(set_place(turn.potluck, turn.actor, _whose(turn, _named(turn.words))), "did-place")
     turn.say("noted-place", place=turn.potluck.place)
+
+
+_MINE = re.compile(
+    r"(?:(?:at|en) )?(?:(?:my|our|mi|nuestr[oa]) (?P<what>[\w -]{2,40})|(?:mine|ours))", re.IGNORECASE
+)
+_HOME = re.compile(r"house|home|place|flat|apartment|casa|piso|departamento|apartamento", re.IGNORECASE)
+
+
+def _whose(turn: Turn, place: str) -> str:
+    """ "My house" in the words of everybody else."""
+    match = _MINE.fullmatch(place.strip())
+    if match is None:
+        return place
+    what = (match["what"] or "home").strip()
+    if _HOME.fullmatch(what):
+        return turn.voice.plain("place-of", name=turn.event.person.name)
+    return turn.voice.plain("place-of-what", name=turn.event.person.name, what=what)
 
 
 def _named(words: str) -> str:

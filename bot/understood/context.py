@@ -36,6 +36,7 @@ def context(turn: Turn, *, replying_to: str | None, replied_text: str = "") -> R
         replied_text=replied_text,
         language=turn.voice.language,
         near_board=_near_board(turn),
+        today=_today(turn),
         needs=tuple(n.need for n in guest.all_needs()) if guest else (),
     )
 
@@ -52,6 +53,14 @@ def _near_board(turn: Turn) -> bool:
     if starts_at is not None and turn.now >= starts_at:
         return False  # by then nobody is asked who comes
     return board is not None and own is not None and not turn.private and 0 < own - board <= NEAR
+
+
+def _today(turn: Turn) -> bool:
+    potluck = turn.potluck
+    if potluck.starts_at is None or turn.private:
+        return False
+    same = potluck.local(turn.now).date() == potluck.local(potluck.starts_at).date()
+    return same or potluck.starts_at <= turn.now <= potluck.ends
 
 
 def place_of(turn: Turn) -> str | None:

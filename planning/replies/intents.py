@@ -242,6 +242,8 @@ class ReplyContext:
     language: str = "en"
     near_board: bool = False
     """Whether the group was asked just before: only a few messages stand between the board and this one."""
+    today: bool = False
+    """Whether it is the potluck's day: what the group asks then is mostly about it."""
     needs: tuple[str, ...] = ()
     """What is noted of the writer's party: taking all of it back is asked about."""
 

@@ -14,6 +14,7 @@ from planning.kitchen_words import kitchen_within
 from planning.potluck import Money, Say
 from planning.when.reading import parse_when
 from planning.when.values import LONGEST, Unclear, When
+from planning.when.where import BLANK, PLACE, place_and_rest
 
 MOST_PEOPLE = 1000
 """More are a slip (common practice, no source)."""
@@ -113,21 +114,15 @@ _MEAL = re.compile(
     re.IGNORECASE,
 )
 _TITLE = re.compile(r"[“\"](?P<q>[^”\"\n]{2,80})[”\"]|\b(?:called|named|titled?:?) (?P<n>[^,;\n]{2,80})", re.IGNORECASE)
-_PLACE = re.compile(
-    r"^(?:it is |place: ?|where: ?|location: ?|venue: ?)?(?:(?P<lead>(?:at|in|on|behind|by|near|outside|inside)\b|@)) ?(?P<where>.+)$|^(?:place|where|location|venue): ?(?P<named>.+)$",
-    re.IGNORECASE,
-)
-_PLACE_INSIDE = re.compile(r"^(?P<title>.{2,60}?) (?P<lead>at|@|in) (?P<where>(?:the |our |my |[A-Z0-9])[^,]{1,80})$")
-_FILLER = re.compile(
-    r"^(?:and|with|plus|a|an|the|we|for|on|it's|its|it is|please|potluck|our|start(?:ing|s)?|from|at|there will be|expecting|approx|about|around|let's have|let's do)$",
-    re.IGNORECASE,
-)
-_BLANK = "\x00"
+
+_JOINER = "\u2060"
+_NO_DAY = re.compile(r"\b(?:3[2-9]|[4-9][0-9]|[0-9]{3})(?:st|nd|rd|th)\b", re.IGNORECASE)
+"""A birthday or a jubilee ("grandma's 80th"), which is no day of a month."""
 
 
 def _blank(text: str, match: re.Match[str]) -> str:
     """Takes a match out; a mark stays, so that its two sides do not become one phrase."""
-    return text[: match.start()] + _BLANK + text[match.end() :]
+    return text[: match.start()] + BLANK + text[match.end() :]
 
 
 _BELOW_ZERO = re.compile(rf"(?<!\w)[-−–] ?(?P<n>[0-9]{{1,7}}) {_WHO}", re.IGNORECASE)
@@ -215,14 +210,15 @@ def parse_potluck_line(text: str, now: datetime, timezone: str) -> Opening:
     Never raises for any text: a date that can't be acted on comes back in `unclear`. Without any date `when` is
     None and nothing is unclear. A party given as a range ("20-30 people") is taken at its upper end: too much food is the smaller fault.
     """
-    text = " ".join(re.sub(r"[\r\n;]+", ", ", text[:LONGEST]).replace(_BLANK, " ").split())
+    text = " ".join(re.sub(r"[\r\n;]+", ", ", text[:LONGEST]).replace(BLANK, " ").replace(_JOINER, "").split())
+    text = _NO_DAY.sub(lambda m: _JOINER.join(m[0]), text)
     unclear: list[Say] = []
     title = None
     if (match := _TITLE.search(text)) is not None:
         title = (match["q"] or match["n"]).strip()
         text = _blank(text, match)
     text, budget = _budget(text)
-    text, kitchen = kitchen_within(text, _BLANK)
+    text, kitchen = kitchen_within(text, BLANK)
     text, people, wrong = _people(text)
     if wrong is not None:
         unclear.append(wrong)
@@ -255,18 +251,19 @@ def parse_potluck_line(text: str, now: datetime, timezone: str) -> Opening:
         rest, people, wrong = _people(rest, _FREE_NUMBER)
         if wrong is not None:
             unclear.append(wrong)
-        rest = rest.replace(_BLANK, " ").strip(" ,")
-    place, left = _place_and_rest(rest)
+        rest = rest.replace(BLANK, " ").strip(" ,")
+    place, left = place_and_rest(rest)
     if title is None and left:
         title = left
     if setting is None and place:
         setting = "outdoor" if _OUT_PLACE.search(place) and not _IN_PLACE.search(place) else None
+    title, place = (piece.replace(_JOINER, "") if piece else piece for piece in (title, place))
     return Opening(when, people, setting, place, title, mealtime, budget, base, kitchen, tuple(unclear))
 
 
 def _when(text: str, now: datetime, timezone: str, unclear: list[Say]) -> tuple[When | None, str]:
     try:
-        when = parse_when(text.replace(_BLANK, " , "), now, timezone, foreign=False)
+        when = parse_when(text.replace(BLANK, " , "), now, timezone, foreign=False)
     except Unclear as wrong:
         if wrong.say.key != "when-not-understood":
             unclear.append(wrong.say)
@@ -284,9 +281,9 @@ def _when(text: str, now: datetime, timezone: str, unclear: list[Say]) -> tuple[
 
 def _foreign_piece(text: str, now: datetime, timezone: str) -> tuple[When, str] | None:
     """A piece between commas that is a date in another language."""
-    pieces = [p.strip() for p in re.split(rf"[,{_BLANK}]", text) if p.strip()]
+    pieces = [p.strip() for p in re.split(rf"[,{BLANK}]", text) if p.strip()]
     for piece in pieces[:4]:
-        if len(piece.split()) > 5 or _MEAL.search(piece) or _PLACE.match(piece):
+        if len(piece.split()) > 5 or _MEAL.search(piece) or PLACE.match(piece):
             continue
         try:
             when = parse_when(piece, now, timezone)
@@ -295,39 +292,3 @@ def _foreign_piece(text: str, now: datetime, timezone: str) -> tuple[When, str] 
         if when.has_date:
             return when, ", ".join(p for p in pieces if p != piece)
     return None
-
-
-def _tidy(piece: str) -> str:
-    piece = piece.strip(" .,;:!?-–—")
-    words = piece.split()
-    while words and _FILLER.match(words[-1]):
-        words.pop()
-    while words and words[0].lower() in ("and", "with", "plus", "for", "from", "on", "we", "please") and len(words) > 1:
-        words.pop(0)
-    return "" if len(words) == 1 and _FILLER.match(words[0]) else " ".join(words)
-
-
-def _place_and_rest(rest: str) -> tuple[str | None, str]:
-    """The piece that says where, and what is left besides (the first such piece is the title)."""
-    place: str | None = None
-    left: list[str] = []
-    for piece in re.split(rf"[,{_BLANK}]", rest):
-        piece = piece.strip(" .;:!?-–—")
-        if not piece:
-            continue
-        match = _PLACE.match(piece)
-        if match is not None and place is None:
-            where = (match["where"] or match["named"] or "").strip(" .,")
-            lead = (match["lead"] or "").lower()
-            if where:
-                place = f"{lead} {where}" if lead in ("behind", "by", "near", "outside", "inside", "on") else where
-                continue
-        inside = _PLACE_INSIDE.match(piece)
-        if inside is not None and place is None:
-            place = inside["where"].strip()
-            piece = inside["title"]
-        if (tidy := _tidy(piece)) and len(tidy) >= 3:
-            left.append(tidy)
-    if place is not None:
-        place = re.sub(r"(?: (?:with|and|for|on|at|plus|from))+$", "", place)
-    return place, left[0][:80] if left else ""

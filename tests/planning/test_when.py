@@ -300,3 +300,25 @@ def test_a_day_gone_by_its_own_words_is_refused_and_never_taken_as_one_to_come(t
 
 def test_the_last_saturday_of_a_month_is_a_day_to_come() -> None:
     assert wall("last Saturday of September 5pm") == "2027-09-25 17:00"
+
+
+@pytest.mark.parametrize(
+    ("line", "place"),
+    [
+        ("Sat 16 Oct 7pm, the club hut, 16 people", "the club hut"),
+        ("Sat 16 Oct 7pm, my backyard, 16 people", "my backyard"),
+        ("end of season supper, mine 14 Elm Row, fri 8 oct 6pm", "14 Elm Row"),
+        ("Fri 8 Oct 6pm, flat 12", "flat 12"),
+        ("Sat 18 Sep 5pm, Lakeside Park, 40 people", "Lakeside Park"),
+        ("Sat 18 Sep 5pm, Ines's place", "Ines's place"),
+    ],
+)
+def test_a_piece_that_can_only_be_a_place_is_the_place_without_a_word_before_it(line: str, place: str) -> None:
+    assert parse_potluck_line(line, datetime(2027, 9, 1, tzinfo=UTC), "UTC").place == place
+
+
+@pytest.mark.parametrize("title", ["Garden party", "Church picnic", "Park Street reunion", "grandma's 80th"])
+def test_what_is_held_is_the_title_though_it_names_a_place_or_a_number(title: str) -> None:
+    opening = parse_potluck_line(f"Sat 18 Sep 5pm, {title}, 30 people", datetime(2027, 9, 1, tzinfo=UTC), "UTC")
+
+    assert (opening.title, opening.place, opening.unclear) == (title, None, ())

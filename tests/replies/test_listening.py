@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -69,3 +71,17 @@ def test_odds_are_probabilities_whatever_is_found(found: frozenset[str]) -> None
     assert 0 <= asked <= 1
 
 
+
+
+@pytest.mark.parametrize("asked", ["who's actually coming now?", "who's bringing the bread?", "what time is it again?"])
+def test_on_the_day_a_question_the_plan_answers_is_for_us_wherever_it_stands(asked: str) -> None:
+    assert any(isinstance(i, Ask) for i in read(asked, replace(NEAR, near_board=True, today=True)).intents)
+
+
+@pytest.mark.parametrize("asked", ["is the number 12 bus running?", "is the tap frozen?", "what time is the match?"])
+def test_on_the_day_other_questions_are_left_alone(asked: str) -> None:
+    assert not read(asked, replace(FAR, today=True)).intents
+
+
+def test_a_host_who_asks_what_is_missing_is_answered_long_after_the_board() -> None:
+    assert read("what is still missing?", replace(FAR, host=True)).intents

@@ -3,6 +3,7 @@ host-offered = { $name } offers to take over. { $host } decides.
 button-hand-over = { $name } is the host
 host-new-place = It is still at { $place }. If it is elsewhere now, the new host says so, like “/where 5 Elm Court”.
 place-of = { $name }’s place
+place-of-what = { $name }’s { $what }
 when-dish = As planned now:
 when-dish-unknown = { $dish } has no hour in the kitchen: nobody has told me how it is heated. Say it like “/heat { $dish }: oven 40 min at 375”.{ $frozen ->
     [yes] {" "}When to take it out of the freezer, a message tells its cook in time.

@@ -3,6 +3,7 @@ host-offered = { $name } se ofrece a organizar. Decide { $host }.
 button-hand-over = Organiza { $name }
 host-new-place = Sigue siendo en { $place }. Si ahora es en otro sitio, quien organiza lo dice, así: «/where Calle Olmo 5».
 place-of = casa de { $name }
+place-of-what = { $what } de { $name }
 when-dish = Según lo calculado ahora:
 when-dish-unknown = { $dish } no tiene hora en la cocina: nadie me dijo cómo se calienta. Dilo así: «/heat { $dish }: horno 40 min a 190 °C».{ $frozen ->
     [yes] {" "}Cuándo sacarlo del congelador se le avisa a tiempo a quien lo hace.

@@ -42,7 +42,9 @@ SEVERAL, NEAR_UNANSWERED, NEAR, FAR = 0.5, 0.72, 0.85, 0.95
 one; from somebody who has; and long after the board. With
 each file of the corpus left out in turn, at 0.8 88 % of what was meant for us passed, and 6 % of talk made to be taken
 for it (`python -m tests.replies.learn --leave-out`)."""
-ASKS = 0.75
+ASKS, ASKS_THE_HOST, ASKS_FAR = 0.55, 0.85, 0.93
+"""How likely a question must be ours: one the plan answers, one only the host could, and long after the board (from a
+host, who asks what is missing, or on the day itself)."""
 MOST_WORDS = 60
 """A longer message is a story."""
 _WORD = re.compile(r"\w")
@@ -131,7 +133,12 @@ def for_us(message: Message, found: Sequence[Intent], context: ReplyContext) -> 
     told, asked = odds(features(message, found, context))
     if any(isinstance(i, Ask) for i in found):
         only = all(isinstance(i, Ask) for i in found)
-        return only and context.near_board and asked >= ASKS
+        if not only:
+            return False
+        least = ASKS_THE_HOST if any(isinstance(i, Ask) and i.topic in ("host", "why") for i in found) else ASKS
+        if not (context.near_board or context.today):
+            least = ASKS_FAR if context.host else 2.0
+        return asked >= least
     mine = [i for i in found if isinstance(i, CHANGES) and getattr(i, "who", context.writer) == context.writer]
     if not mine or all(isinstance(i, (SetNeeds, SetAnswer)) and i.confidence < 0.6 for i in mine):
         return False
