@@ -14,6 +14,7 @@ from functools import cache
 from planning.potluck import Answer, Need, Say
 from planning.replies.decide import SURE, decide
 from planning.replies.intents import AddPromise, Intent, Reading, ReplyContext, SetAnswer, SetNeeds, SetPregnant
+from planning.replies.spanish.lexicon import neutral
 from planning.word_patterns import restored, said_in
 
 LONGEST = 60
@@ -33,8 +34,22 @@ def echo(text: str, language: str) -> str | None:
     if len(text) > 2 * LONGEST:
         return None
     words = "".join(c for c in restored(text).casefold() if c.isalnum() or c in " ,'!-+")
-    words = " ".join(words.split()).strip(_ENDS)
+    words = _without_thanks(" ".join(words.split()).strip(_ENDS), language)
     return next((kind for kind, p in _patterns(language) if len(words) <= LONGEST and p.fullmatch(words)), None)
+
+
+@cache
+def _polite(language: str) -> re.Pattern[str] | None:
+    """Thanks and greetings at the end, of a language that has a list of them."""
+    if language != "es":
+        return None
+    said = "|".join(re.escape(w) for w in sorted(neutral(), key=len, reverse=True))
+    return re.compile(rf"(?:,? (?:{said}))+$")
+
+
+def _without_thanks(words: str, language: str) -> str:
+    polite = _polite(language)
+    return polite.sub("", words) if polite is not None else words
 
 
 def read_echo(text: str, context: ReplyContext, read: Callable[[str, ReplyContext], Reading]) -> Reading | None:

@@ -22,7 +22,8 @@ NEWEST = "spanish_fourth.tsv"
 """Written by somebody who has not seen the reader; at first sight any change was right in 0.851, a silent one in 0.903,
 and 0.750 of what was said to the bot was understood."""
 FIFTH = "spanish_fifth.tsv"
-"""Written by somebody who has not seen the reader; no floor (0) until it has been looked at once."""
+"""Written by somebody who has not seen the reader; at first sight any change was right in 0.882 (0.895 with mends made
+before it was seen), a silent one in 0.873 (0.887), and 0.778 (0.800) of what was said to the bot was understood."""
 SIXTH = "spanish_sixth.tsv"
 """Written by somebody who has not seen the reader; not looked at yet, so without a floor."""
 FLOORS = (0.98, 0.97)
@@ -38,8 +39,9 @@ def test_the_corpus_is_read_with_few_wrong_changes() -> None:
     assert not tally["wrong"]["needs"]
 
 
-def test_the_newest_sentences_are_read_no_worse_than_they_were() -> None:
-    tally = counts([outcome(line) for line in lines(NEWEST)])
+@pytest.mark.parametrize("name", [NEWEST, FIFTH])
+def test_the_newest_sentences_are_read_no_worse_than_they_were(name: str) -> None:
+    tally = counts([outcome(line) for line in lines(name)])
     right, wrong, missed = (sum(tally[k].values()) for k in ("right", "wrong", "missed"))
 
     assert right / (right + wrong) >= 0.97

@@ -94,6 +94,7 @@ def _said(sentence: Sentence, context: ReplyContext, earlier: str = "") -> tuple
             else []
         )
         return rest or list(undo), []
+    sentence = questions.straight(sentence)
     if _ORDER.match(sentence.text):
         sentence = Sentence(sentence.tokens, False)
     swaps = (
@@ -201,6 +202,11 @@ def _answer_beside(sentence: Sentence, context: ReplyContext, swaps: list[Intent
     )
 
 
+_STAYS_AWAY = re.compile(
+    r" (?:no (?:voy|vamos|ire|iremos|asistire|asistiremos|llego|llegamos|puedo ir|podemos ir|podre ir|podremos ir|podre asistir|estare|estaremos|vengo|vendre)(?! a (?:poder(?! ir)|llevar|hacer|traer|tener|preparar))|poder (?:ir|asistir)|tampoco voy|ni voy|cancelo todo|me bajo de todo) "
+)
+
+
 def _settled(found: list[Intent], message: Message, context: ReplyContext) -> list[Intent]:
     """Several sentences' worth of intents together: a correction counts as what it corrects to; a party told twice."""
     if len(found) > 1:
@@ -230,6 +236,9 @@ def _settled(found: list[Intent], message: Message, context: ReplyContext) -> li
         found = [
             i for i in found if not (isinstance(i, SetAnswer) and i.who == context.writer and i.answer is Answer.YES)
         ]
+    if any(isinstance(i, DropPromise) for i in found) and not _STAYS_AWAY.search(f" {message.plain} "):
+        # "Quita lo mío, no voy a poder": no to the dish
+        found = [i for i in found if not (isinstance(i, SetAnswer) and i.answer is Answer.NO)]
     if any(isinstance(i, Ask) for i in found) and any(isinstance(i, AddPromise) and i.vague for i in found):
         found = [i for i in found if not (isinstance(i, AddPromise) and i.vague and not i.category)]
     return found

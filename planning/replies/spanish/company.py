@@ -16,7 +16,7 @@ from planning.replies.spanish.spelling import known
 from planning.replies.spanish.verbs import any_form, finite
 from planning.replies.text import Sentence
 
-_FILL = r"(?: (?:yo|nosotros|nosotras|todos|tambien|ahi|alli|alla|aca|seguro|ya|los dos|juntos|sola|solo|feliz|felices|encantad[oa]s?|mañana|a ir|a ser|a estar|en total|pues|entonces|al final|por ahora|de momento|como|unos|la familia|gustos[oa]s?|que|al (?:asado|convite|evento|convivio|almuerzo)|a la (?:fiesta|cena|comida|reunion|barbacoa|parrillada|carne asada|junta|juntada)|el (?:sabado|domingo|viernes|jueves|lunes)|asistencia|mi asistencia|nuestra asistencia|sin falta|puntual(?:es)?|el dia|ese dia|en))*"
+_FILL = r"(?: (?:yo|nosotros|nosotras|todos|tambien|ahi|alli|alla|aca|seguro|ya|los dos|juntos|sola|solo|feliz|felices|encantad[oa]s?|mañana|a ir|a ser|a estar|en total|pues|entonces|al final|por ahora|de momento|como|unos|la familia|gustos[oa]s?|que|al (?:asado|convite|evento|convivio|almuerzo)|a la (?:fiesta|cena|comida|reunion|barbacoa|parrillada|carne asada|junta|juntada)|el (?:sabado|domingo|viernes|jueves|lunes)|asistencia|mi asistencia|nuestra asistencia|sin falta|puntual(?:es)?|el dia|ese dia|en|(?:tipo|a|sobre|como a|despues de|a eso de|desde|hacia|pasadas) (?:las? )?[0-9:]+(?: y media| de la (?:tarde|noche)| pm)?))*"
 _US = rf"(?:{any_form('come', '1p')}|iremos|vendremos|asistiremos|acudiremos|caeremos|llegaremos|somos|seremos|seriamos|estaremos|estamos|vamos a (?:ir|ser|estar)|queremos ir|podemos ir|nos (?:apuntamos|sumamos|anotamos|prendemos|unimos|vemos|acoplamos|enganchamos)|confirmamos|confirmad[oa]s|apunt[a-z]*nos|anot[a-z]*nos|contad con|cuent[ae]n? con|conta con|en total|total|de (?:mi|nuestra) (?:parte|familia|casa)|por (?:mi|nuestra) parte|familia|quedamos)"
 _I = rf"(?:{any_form('come', '1s', 'f1')}|estare|estoy|voy a (?:ir|estar)|quiero ir|puedo ir|me (?:apunto|sumo|anoto|prendo|uno|acoplo|engancho|presento|tienen|tendran|teneis)|confirmo|confirmad[oa]|apunt[a-z]*me|anot[a-z]*me|cont[aeo][a-z]*me|agreg[a-z]*me|contad conmigo|cuent[ae]n? conmigo|conta conmigo|conmigo|(?:ir|ire|voy|caigo|llego)|si|claro|claro que si|dale|presente|listo|va|sale|por supuesto|obvio|perfecto|vale|ok|(?:ahi|alli|alla) (?:estare|nos vemos|voy|estoy)|cuent[ae]n?|contad|conta)"
 _BEFORE_US = re.compile(rf" {_US}{_FILL}(?: ?[,:])? $")
@@ -96,6 +96,11 @@ def _run_at(sentence: Sentence, said: Sequence[str], i: int, context: ReplyConte
             told.append(group)
             at = last = group.last
             continue
+        brought = said[first - 1 : first] == ["con"] and _BEFORE_I.search(sentence.text[: sentence.offset(first - 1)])
+        if (me or brought or context.asked in ("people", "party")) and said[joined] in ("mi", "nuestra", "nuestro") and _somebody(said, joined + 1):
+            names, at = names + 1, joined + 2  # "yo y mi hembrita": whoever that is
+            last = at
+            continue
         if (joined > at or at == first) and _stranger(sentence, joined, context):
             names, at = names + 1, joined + 1
             while at < len(said) and sentence.tokens[at].raw[:1].isupper() and _stranger(sentence, at, context):
@@ -134,6 +139,14 @@ def known_ones(group: Group, said: Sequence[str], context: ReplyContext) -> Grou
     return replace(group, letters=tuple(own)) if plain and len(own) == len(group.letters) else group
 
 
+def _somebody(said: Sequence[str], i: int) -> bool:
+    """Whether the word behind "mi" may be a person: no dish, no verb, nothing that is one's own otherwise."""
+    if i >= len(said) or not said[i].isalpha() or len(said[i]) < 4:
+        return False
+    word = said[i]
+    return known_dish(word) is None and not any(word in words(r) for r in ("head", "plain", "stop", "nofood", "unit", "vague", "lead", "tail"))
+
+
 def _stranger(sentence: Sentence, i: int, context: ReplyContext) -> bool:
     """A name nobody here knows: a capital letter inside the sentence, and no word of ours."""
     token = sentence.tokens[i]
@@ -148,6 +161,8 @@ def _stranger(sentence: Sentence, i: int, context: ReplyContext) -> bool:
     if known_dish(plain) is not None or plain in words("head") or plain in words("neutral") or plain in words("stop"):
         return False
     if plain in finite() or any(plain in name.casefold().translate(PLAIN).split() for _, name in context.guests):
+        return False
+    if i and sentence.tokens[i - 1].plain in ("familia", "los", "las", "señor", "señora", "doña", "don", "en", "de", "desde", "a", "san", "santa"):
         return False
     if i == 0 and (known(plain) or len(sentence.tokens) < 3 or sentence.tokens[1].plain not in ("y", "e", ",")):
         return False
@@ -209,4 +224,6 @@ def _writer(run: Run, before: str, after: str, *, asked: bool) -> int | None:
         return None
     if _BEFORE_US.search(before):
         return 0 if crowd else 1
+    if crowd and _BEFORE_I.search(before):
+        return 0
     return 0 if asked and _OPEN.search(before) else None

@@ -114,6 +114,7 @@ def unread(sentence: Sentence, found: Sequence[Intent], context: ReplyContext) -
     ends = _place(sentence, reason.start()) if reason is not None else 1 << 30
     tokens = [t for t in sentence.tokens if t.plain[:1].isalnum() and not _read(t, found)]
     before = [t for t in tokens if t.start < ends]
+    before = [t for k, t in enumerate(before) if not _refuted(before, k)]
     members = " ".join(i.member for i in found if isinstance(i, SetNeeds) and i.member).split()
     own = {w for _, dish in context.own_promises for w in dish.lower().split()}
     plain = [t.plain for t in before]
@@ -124,6 +125,13 @@ def unread(sentence: Sentence, found: Sequence[Intent], context: ReplyContext) -
         turns=sum(w in _TURNS for w in plain),
         content=len({w for w in plain if len(w) > 2 and not _small(w)}),
     )
+
+
+def _refuted(left: Sequence[Token], k: int) -> bool:
+    """ "Somos 3, no 2": the number that is not so, and its "no"."""
+    if left[k].plain == "no":
+        return k + 1 < len(left) and left[k + 1].plain.isdecimal()
+    return left[k].plain.isdecimal() and k > 0 and left[k - 1].plain == "no"
 
 
 def _place(sentence: Sentence, at: int) -> int:

@@ -24,15 +24,19 @@ _NOT_COMING = re.compile(
 )
 
 
+_BY_AGE = frozenset(("mayor", "menor", "mediano", "mediana", "pequeño", "pequeña", "chico", "chica", "grande", "peque"))
+"""One of the children, where there are some: "el mayor se queda con su abuela"."""
+
+
 def fewer_of(sentence: Sentence, context: ReplyContext, told: Sequence[Group]) -> SetParty | None:
     """One of a party we know stays away."""
     if context.party is None or context.party.total < 2:
         return None
-    if (few := _FEWER.search(sentence.text)) is not None:
+    found = LEFT.search(sentence.text) or _NOT_COMING.search(sentence.text)
+    if (few := _FEWER.search(sentence.text)) is not None and found is None:
         n = count(few["n"])
         letter = "children" if " niñ" in few[0] else "adults"
         return relative(sentence, context, counts_of(()) | {letter: -n}, few.start(), few.end())
-    found = LEFT.search(sentence.text) or _NOT_COMING.search(sentence.text)
     if found is None:
         return None
     whose = found["whose"] or (found["who"] or "").split()[0]
@@ -44,6 +48,8 @@ def fewer_of(sentence: Sentence, context: ReplyContext, told: Sequence[Group]) -
     ]
     if not stays and found["of"]:
         stays = [g for g in groups(["1", whose]) if g.letters]
+    if whose in _BY_AGE and context.party.total > context.party.adults:
+        stays = [g for g in groups(["mi", "niño"]) if g.letters]
     if not stays:
         return None
     letters = [x for g in stays for x in g.letters][:1] * n if found["of"] else [x for g in stays for x in g.letters]
@@ -55,9 +61,9 @@ def fewer_of(sentence: Sentence, context: ReplyContext, told: Sequence[Group]) -
             for f in ("children", "toddlers", "teens", "infants")
             if field != "adults" and getattr(have, f) >= len(letters)
         ]
-        if len(younger) != 1:
+        if len(younger) != 1 and (younger or have.total != have.adults):
             return None
-        field = younger[0]
+        field = younger[0] if younger else "adults"
     return relative(sentence, context, counts_of(()) | {field: -len(letters)}, found.start(), found.end())
 
 

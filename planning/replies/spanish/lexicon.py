@@ -14,7 +14,24 @@ PLAIN = str.maketrans("áéíóúüàèìòùÁÉÍÓÚÜ", "aeiouuaeiouAEIOUU")
 @cache
 def words(role: str) -> dict[str, str]:
     """Words of a role -> their value."""
-    return {row["word"].translate(PLAIN): row["value"] for row in rows("words_es") if row["role"] == role}
+    found = {row["word"].translate(PLAIN): row["value"] for row in rows("words_es") if row["role"] == role}
+    return _with_forms(found) if role == "kin" else found
+
+
+def _with_forms(kin: dict[str, str]) -> dict[str, str]:
+    """Relatives of either sex, one or more: "patojo" gives "patoja", "patojos", "patojas"; not what is a dish, too."""
+    dishes = {w for row in rows("dishes_es") for w in row["name"].translate(PLAIN).split()}
+    made = dict(kin)
+    for word, value in kin.items():
+        if " " in word or value not in ("a", "t", "c") or len(word) < 4:
+            continue
+        stem = word[:-1]
+        one = (word, stem + "a") if word.endswith("o") else (word,)
+        many = [w + ("s" if w[-1] in "aeiou" else "es") for w in one]
+        for form, worth in [*((w, value) for w in one), *((w, "A" if value == "a" else value) for w in many)]:
+            if form not in dishes:
+                made.setdefault(form, worth)
+    return made
 
 
 @cache

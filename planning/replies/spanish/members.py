@@ -110,6 +110,8 @@ def group_at(said: Sequence[str], i: int, among: bool) -> Group | None:
     word, n = phrase(said, i, "group")
     value = words("group").get(word, "")
     kin, k = phrase(said, i, "kin")
+    if kin == "papas" and i > start and said[i - 1] not in ("mis", "sus", "los", "nuestros"):
+        k = 0  # potatoes
     if k > n or (k and (own or (definite and number is None))):
         word, n, value = kin, k, words("kin")[kin]
     if not n or (i == start and not _alone(said, i, word)):

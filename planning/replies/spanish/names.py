@@ -76,7 +76,7 @@ def more_of_a_name(said: Sequence[str], i: int, vague: str) -> bool:
 
 
 def _plausible(word: str) -> bool:
-    return word.isalpha() and word not in words("stop") and word not in finite() and word not in JOINS
+    return word.replace("-", "").isalpha() and word not in words("stop") and word not in finite() and word not in JOINS
 
 
 def name_at(said: Sequence[str], i: int, toppings: Sequence[str]) -> tuple[int, str, float]:
@@ -110,7 +110,9 @@ def name_at(said: Sequence[str], i: int, toppings: Sequence[str]) -> tuple[int, 
         end = _without_tail(said, best, end)
         return end, category, sure if end == best else min(sure, 0.88)
     end = _without_tail(said, i + 1, end)
-    if end == i or end - i > UNKNOWN_NAME or not any(len(w) > 2 for w in said[i:end]):
+    if end - i > UNKNOWN_NAME and not category_of(" ".join(said[i:end]))[0]:
+        return i, "", 0.0
+    if end == i or not any(len(w) > 2 for w in said[i:end]):
         return i, "", 0.0
     name = " ".join(said[i:end])
     category, sure = category_of(name)
@@ -144,7 +146,7 @@ def _onward(said: Sequence[str], at: int, first: int, *, known: bool) -> int:
         if word in _WITH and i > first:
             if i + 1 >= len(said) or not _plausible(said[i + 1]) or said[i + 1] in _OWN or phrase(said, i, "eaters")[1]:
                 break
-            if phrase(said, i + 1, "kin")[1] or said[i + 1] in (
+            if (phrase(said, i + 1, "kin")[1] and known_dish(said[i + 1]) is None and said[i + 1] not in words("head")) or said[i + 1] in (
                 "parte",
                 "casa",
                 "camino",

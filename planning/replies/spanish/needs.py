@@ -115,7 +115,8 @@ def read_needs(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             continue
         if severity == "allergy" and _SEVERE.search(text) and re.search(r" (?:muy |grave)", text):
             severity = "severe allergy"
-        _note(found, Need(need, _count(text, match.start()), severity))
+        behind = re.match(r" ([2-9])(?= $| ,)", text[match.end() :])  # "somos celíacos dos"
+        _note(found, Need(need, int(behind[1]) if behind else _count(text, match.start()), severity))
         starts.append(sentence.span_of(match))
     intents: list[Intent] = []
     if context.asked == "diets" and not found:

@@ -266,7 +266,11 @@ def _bare(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     found: list[Intent] = []
     said = [t.plain for t in sentence.tokens]
     i = 0
+    persons = {k for run in runs(sentence, context) for k in range(run.first, run.last)}
     while i < len(said):
+        if i in persons or (i + 1 in persons and said[i] == "con"):
+            i += 1
+            continue
         if i and said[i - 1] not in (",", "y", "+", ":", "mas", "-", "&"):
             i += 1
             continue

@@ -31,6 +31,10 @@ from planning.replies.text import Message
 SUPPER = re.compile(
     r" (?:convite|fiesta|cena|comida|almuerzo|asado|parrillada|reunion|junte|juntada|merienda|convivio|potluck|barbacoa|pachanga|carne asada|festejo|comilona|quedada|cotorreo|guateque|celebracion|posada|encuentro)(?= )"
 )
+_OURS = re.compile(
+    r" (?:soy|somos|tengo|tenemos|mi|mis|nuestr[oa]s?|me|nos|yo|nosotr[oa]s|en casa|no (?:como|puedo|podemos|comemos|tolero|tolera|puede)|[a-z]+ (?:mi[oa]))(?= )"
+)
+"""What makes an allergy one of the writer's party: the neighbour's is talk."""
 LONGEST = 24
 """Words; what says more is talk."""
 _ELSEWHERE = re.compile(
@@ -42,7 +46,7 @@ def kept(message: Message, found: Sequence[Intent], context: ReplyContext) -> li
     """What of `found` is plainly for this supper though it hangs below nothing."""
     size = sum(len(s.tokens) for s in message.sentences)
     text = f" {message.plain} "
-    feared = [i for i in found if isinstance(i, SetNeeds)]
+    feared = [i for i in found if isinstance(i, SetNeeds) and _OURS.search(text)]
     talk = size > LONGEST or message.quoted or any(s.question for s in message.sentences)
     supper = SUPPER.search(text) is not None
     bring = [i for i in found if isinstance(i, (AddPromise, TakeTopping)) and i.confidence >= 0.86]
@@ -62,7 +66,7 @@ def kept(message: Message, found: Sequence[Intent], context: ReplyContext) -> li
         if isinstance(i, (SetAnswer, SetParty)) and (not isinstance(i, SetAnswer) or i.who == context.writer)
     ]
     sized = any(isinstance(i, AddPromise) and (i.servings or i.quantity or i.for_all) for i in bring)
-    said = [*who, *(i for i in found if isinstance(i, (AddPromise, TakeTopping, SetNeeds)))]
+    said = [*who, *(i for i in found if isinstance(i, (AddPromise, TakeTopping))), *feared]
     kinds = {
         "answer" if isinstance(i, (SetAnswer, SetParty)) else type(i).__name__ for i in said if i.confidence >= 0.85
     }

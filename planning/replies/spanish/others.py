@@ -41,7 +41,8 @@ def read_others(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             continue
         for shape in dict.fromkeys((name.casefold().translate(PLAIN), name.casefold().translate(PLAIN).split()[0])):
             at = re.search(
-                rf"(?:^|(?<= ,)|(?<= y)|(?<= que)|(?<= pero)|(?<= -)) (?:a )?{re.escape(shape)}(?= )(?! y yo)", text
+                rf"(?:^|(?<= ,)|(?<= y)|(?<= que)|(?<= pero)|(?<= -)|(?<= dice)|(?<= dijo)|(?<= avisa)|(?<= aviso)|(?<= cuenta)|(?<= segun)) (?:a )?{re.escape(shape)}(?= )(?! y yo)(?: que(?: (?:ella|el|al final|siempre|ya))*(?= ))?",
+                text,
             )
             if at is not None and (made := _of_guest(sentence, context, guest, at.start(), at.end())):
                 return made

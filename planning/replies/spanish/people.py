@@ -26,6 +26,7 @@ _COMES = re.compile(
     r"|(?:apunt|anot|pon|reserv|agreg|inscrib)[a-z]*(?:me|nos|dme|dnos)(?: (?:a|para|con))?|confirm(?:ad[oa]s?|o|amos)|(?:mesa|reserva|lugar|sitio|plazas?|sillas?) para|(?:de|en) (?:mi|nuestra) (?:casa|familia)(?: (?:van|vamos|somos|seremos|iremos))?|(?:de|por) (?:mi|nuestra) (?:parte|lado)(?: (?:van|vamos|somos|seremos|iremos))?"
     rf"|familia de|nosotros|nosotras|mi familia y yo somos|sino){_FILL} (?P<n>[0-9]{{1,4}}){_NOT_PEOPLE}(?= )"
     rf"|(?:^|(?<= ,)|(?<= y)|(?<= si)|(?<= todos)|(?<= todas)|(?<= familia)|(?<= nosotros)|(?<= estamos)|(?<= estaremos)) (?:todos )?(?:los|las|nosotros|nosotras) (?P<los>[0-9]{{1,2}})(?= ,| \.| $| pero | de casa| de siempre| de la familia| con | y | : | \(| juntos)"
+    rf"| [a-zñ]+mos (?:todos )?(?:los|las) (?P<losn>[0-9]{{1,2}})(?= ,| \.| $)"
     rf"| (?P<many>[0-9]{{1,3}}) (?:en total|personas?(?! mas)|de nosotros(?! (?:somos|son|no|comen|tienen|es))|comensales|cabezas|lugares|cubiertos|asistentes|plazas|bocas)(?= )"
 )
 _ALONE = re.compile(
@@ -57,8 +58,12 @@ _NO_PARTY = re.compile(
     r"^ (?:ya )?no (?:somos|vamos|voy|se|puedo|podemos|puede)| (?:cumple|cumplen|cumplio|cumplira|trabaja|nacio) [0-9]+|(?<! vamos)(?<! ir)(?<! voy) con (?:mi|mis) [a-z]+ (?:tengo|tenemos|estoy|estamos|ceno|cenamos)| (?:regalo|recoger|recojo|cuidar|cuido) "
 )
 _ENDS = re.compile(r" ,(?: en total| total| asi que(?: somos)?| somos)? (?P<end>[0-9]{1,2})(?= $)")
+_BETWEEN = re.compile(r"^ (?:si|claro|voy|vamos|asisto|asistimos|confirmo|confirmado|presente) [,:] (?P<n>[0-9]{1,2})(?= ,| $)")
+""" "Sí / 3 / flan"."""
+_MEANT = re.compile(r"^ (?:digo|perdon|corrijo|mejor dicho|quise decir|error|no|ay|uy|,| )*(?:digo|corrijo|mejor dicho|quise decir|somos|seremos) (?P<n>[0-9]{1,2}) $")
+""" "Digo 3": said again by who is coming."""
 _GOES = re.compile(
-    rf"^ (?:(?:(?:los|las) [a-zñ]+|si|claro|ok|dale|pues|nosotros|,) )*(?:{_GO}|confirmo|confirmamos|presentes?|(?:me|nos) (?:apunto|apuntamos|sumo|sumamos|anoto|anotamos))(?: (?:en familia|todos|juntos|en bloque|en bola|en grupo|en combo|en banda|completos|con gusto|encantad[oa]s|la familia|toda la familia|ahi|alli|alla|al asado|a la [a-z]+|con los niños|con las niñas|con los chicos))* ,"
+    rf"(?:^|(?<= ,)) (?:(?:(?:los|las) [a-zñ]+|si|claro|ok|dale|pues|nosotros|,) )*(?:{_GO}|confirmo|confirmamos|presentes?|(?:me|nos) (?:apunto|apuntamos|sumo|sumamos|anoto|anotamos))(?: (?:en familia|todos|juntos|la [a-zñ]+|en bloque|en bola|en grupo|en combo|en banda|completos|con gusto|encantad[oa]s|la familia|toda la familia|ahi|alli|alla|al asado|a la [a-z]+|con los niños|con las niñas|con los chicos))* ,"
 )
 _BARE = re.compile(
     r"^ (?:(?:si|claro|ok|dale|pues) ,? ?)?(?P<n>[0-9]{1,2})(?: (?:x favor|por favor|porfa|nosotros|nosotras))? $"
@@ -68,7 +73,8 @@ BIG = 12
 
 
 _ME_PLUS = re.compile(
-    r"(?:^|(?<= ,)|(?<= si)|(?<= voy)|(?<= somos)|(?<= vamos)) yo (?:\+|y|mas|con) (?P<may>(?:quizas?|tal vez|a lo mejor|capaz|puede que|posiblemente) )?(?P<n>[0-9]{1,2}) ?(?P<who>mas|amig[oa]s|personas|acompañantes|invitad[oa]s|compas|adult[oa]s)?(?= $| ,| y )"
+    r"(?:^|(?<= ,)|(?<= si)) voy (?:\+|mas) (?P<n3>[0-9]{1,2})(?= $| ,)|(?:^|(?<= ,)|(?<= si)|(?<= voy)|(?<= somos)|(?<= vamos)) yo (?:\+|y|mas|con) (?P<may>(?:quizas?|tal vez|a lo mejor|capaz|puede que|posiblemente) )?(?P<n>[0-9]{1,2}) ?(?P<who>mas|amig[oa]s|personas|acompañantes|invitad[oa]s|compas|adult[oa]s)?(?= $| ,| y )"
+    r"|^ (?:acompañantes?|invitados|mas|ademas)(?: de mi)? : (?P<n2>[0-9]{1,2})(?= $| ,)"
 )
 """ "Yo + 2", "yo y quizá 3 amigos"."""
 
@@ -78,7 +84,7 @@ def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     text = sentence.text
     if not sentence.question and (plus := _ME_PLUS.search(text)) is not None:
         return [
-            party(sentence, context, Party(1 + int(plus["n"])), plus.start(), plus.end(), 0.6 if plus["may"] else 0.88)
+            party(sentence, context, Party(1 + int(plus["n"] or plus["n2"] or plus["n3"])), plus.start(), plus.end(), 0.6 if plus["may"] else 0.88)
         ]
     if sentence.question or (_NO_PARTY.search(text) and context.asked not in ("people", "party")):
         return []
@@ -131,15 +137,16 @@ def _whole(sentence: Sentence, context: ReplyContext, told: Sequence[Group]) -> 
     if total is None and (alone := re.search(r" sol[oa] con ", text)) is not None:
         told = [g for g in told if sentence.offset(g.first) >= alone.end() - 1]
     if total is None and context.replying_to in ("board", "bot") and context.addressed:
-        bare = _BARE.match(text)
+        bare = _BARE.match(text) or (_MEANT.match(text) if context.party is not None else None)
+        bare = bare or _BETWEEN.match(text)
         if bare is not None and 0 < int(bare["n"]) <= BIG:
             return [party(sentence, context, Party(int(bare["n"])), 0, bare.end(), 0.82)]
-    if total is None and (any(not g.sure for g in told) or (context.addressed and _GOES.match(text))):
+    if total is None and (any(not g.sure for g in told) or (context.addressed and _GOES.search(text))):
         total = _ENDS.search(text)  # "vamos con los chicos, 4"
     if (listed := _listed(sentence, context, total, asked=asked)) is not None:
         return [listed]
     with_me = _WITH_ME.search(text) is not None
-    pair = re.search(r" (?:en pareja|(?:los|nosotros|nosotras) (?:dos|2)|con (?:un )?acompañante)(?= )", text)
+    pair = re.search(r" (?:en pareja|(?:los|nosotros|nosotras) (?:dos|2)" + _NOT_PEOPLE + r"|con (?:un )?acompañante)(?= )", text)
     if pair is not None and "los" not in pair[0] and total is None:
         counts = counts_of(told)
         counts["adults"] = max(2, counts["adults"] + 1) if " acomp" not in pair[0] else counts["adults"] + 1
@@ -218,7 +225,7 @@ def _starts_with_number(sentence: Sentence, group: Group) -> bool:
 
 def _of_food(rest: str) -> bool:
     """Whether a number counts what follows it, and no persons."""
-    said = rest.split()[:3]
+    said = rest.split()[:3] if not rest.startswith(" ,") else []
     return bool(said) and (phrase(said, 0, "unit")[1] > 0 or any(known_dish(" ".join(said[:n])) for n in (1, 2, 3)))
 
 

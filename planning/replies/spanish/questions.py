@@ -13,7 +13,7 @@ from planning.replies.text import Sentence
 
 _WHO = r"quien(?:es)?"
 _TELL = re.compile(
-    r"^ (?:(?:y|oye|che|bot|porfa|por favor|a ver|oigan|,) )*(?:pas[ae]n?me|pasad(?:me|nos)|pas[ae]n?(?: otra vez)?|mand[ae]n?(?:me|nos)?|mandad(?:me|nos)|envi[ae]n?(?:me|nos)?|compart[ae]n?(?:me)?|recuerd[ae]n?(?:me|nos)?|record[ae](?:me|nos)|recordad(?:me|nos)|d[ií](?:me|nos|ganme)|dig[ae]n?(?:me|nos)|decidme|deci(?:me|nos)|indic[ae]n?me|necesito|quiero saber|quisiera saber|me falta|perdi|no (?:tengo|encuentro|recuerdo|me acuerdo de|se)) (?:(?:otra vez|de nuevo|porfa|por favor|bien|cual es|cuando es|donde es|a) )*(?:(?:la|el|los|las|que|mi) )?(?P<what>direccion|ubicacion|ubi|domicilio|lugar|sitio|hora|fecha|dia|horario|lista|que falta|cuando|donde)(?= )"
+    r"^ (?:(?:y|oye|che|bot|porfa|por favor|a ver|oigan|,) )*(?:(?:ruego|rogaria|agradeceria|agradezco|quisiera|queria|me gustaria|quiero) (?:que )?(?:me |nos )?(?:indiquen?|digan?|pasen?|manden?|envien?|saber|confirmen?|compartan?|recuerden?|facilit[ae]n)|me (?:regala[ns]?|regalan|facilita[ns]?|comparte[ns]?|colabora[ns]? con)|pas[ae]n?me|pasad(?:me|nos)|pas[ae]n?(?: otra vez)?|mand[ae]n?(?:me|nos)?|mandad(?:me|nos)|envi[ae]n?(?:me|nos)?|compart[ae]n?(?:me)?|recuerd[ae]n?(?:me|nos)?|record[ae](?:me|nos)|recordad(?:me|nos)|d[ií](?:me|nos|ganme)|dig[ae]n?(?:me|nos)|decidme|deci(?:me|nos)|indic[ae]n?me|necesito|quiero saber|quisiera saber|me falta|perdi|no (?:tengo|encuentro|recuerdo|me acuerdo de|se)) (?:(?:otra vez|de nuevo|porfa|por favor|bien|cual es|cuando es|donde es|a) )*(?:(?:la|el|los|las|que|mi) )?(?P<what>direccion|ubicacion|ubi|domicilio|lugar|sitio|hora|fecha|dia|horario|lista|que falta|cuando|donde)(?= )"
 )
 _TOPICS = (
     ("why", r"(?:por que|porque|xq|como es que|a que viene que) (?:no )?(?:(?:me|nos|le|lo|la|te|se|a mi) )*(?:hiciste|dijiste|anotaste|pusiste|pides|pide|pedis|preguntas|preguntais|quitaste|cambiaste|borraste|apuntaste|toca|sale|dice|mandas|recomiendas|sugieres|propones|insistes|piden|asignaste|moviste)"),
@@ -26,7 +26,7 @@ _TOPICS = (
     ("who-comes", rf"{_WHO} (?:(?:mas|al final|ya|todos|si|se|ha|han) )*(?:va|van|viene|vienen|confirmo|confirmaron|confirmado|asiste|asisten|vendra|vendran|va a ir|van a ir|va a venir|van a venir|faltan? (?:por )?confirmar|estara|estaran|son|somos|apunto|apuntado|falta por contestar|apuntaron|anotaron|sumaron|(?:esta|estan) (?:apuntad|anotad|confirmad)[oa]s?)|cuant[oa]s (?:(?:personas?|gente|al final|en total|ya) )*(?:somos|seremos|vamos|van|vienen|seran|hay|sois|son|vais|confirmad[oa]s|confirmaron|vendran|estamos|sumamos|quedamos|iremos|bocas)|cuanta gente|(?:viene|va|vendra|ira|vienen|van) (?:al final )?(?:mucha gente|todos|alguien|pat|mei|ravi|mei lin)|(?:al final )?(?:pat|ravi|mei|mei lin) (?:va|viene|confirmo)"),
     ("oven", r"(?:puedo|podemos|se puede|podre|podria|podriamos|me dejan|me dejais|me dejas|nos dejan|hay (?:forma|modo|manera) de|hay donde|habra donde|hay lugar para|hay sitio para|hay espacio para) (?:usar|ocupar|prender|encender|meter|calentar|recalentar|enchufar|poner|terminar|hornear|gratinar|en)? ?(?:.{0,30} )?(?:horno|estufa|cocina|microondas|hornilla|hornalla|fuego|fogon|fogones|vitro|placa|nevera|heladera|refri|refrigerador|frigorifico|parrilla|calentar|recalentar|gratinar)|(?:el|la|tu|su) (?:horno|estufa|cocina|microondas|parrilla|nevera|heladera|refri) (?:esta|estara|va a estar|queda|hay|funciona|se puede)|(?:hay|habra|tienen|tienes|teneis|tenes|queda) (?:algun |un |el )?(?:sitio|espacio|lugar|hueco|turno)? ?(?:en el |en la |para el |de )?(?:horno|microondas|estufa|nevera|heladera|refri|hornalla)|a que hora (?:me toca|puedo usar|tengo) (?:el )?horno|horno libre|puedo (?:calentar|recalentar|gratinar|hornear)"),
     ("when", r"(?:a|sobre|desde|hasta|para) ?que hora(?:s)?|que horas? (?:es|era|son|empieza|quedamos)|(?:cuando|cuándo) (?:es|era|empieza|arranca|sera|seria|va a ser|nos|quedamos|toca|comienza|hay que|llegamos|comemos|cenamos|habiamos|se hace|hacemos)|(?:que|cual) (?:dia|fecha)|hora es|(?:es|era|seria) (?:el|este) (?:sabado|domingo|viernes|jueves|lunes|martes|miercoles)|es (?:a las|hoy|mañana)|a partir de cuando|de que hora"),
-    ("where", r"(?:a|en|por|pa|para|hacia)? ?donde (?:es|era|sera|seria|va a ser|van a hacerlo|queda|quedaria|nos|hay que|vive|vives|vivis|quedamos|vamos|tenemos que|toca|caemos|caigo|llego|llegamos|voy|se hace|lo hacen)|(?:cual es|me pasas?|me pasan|nos pasan|pasan|pasas|pasame|pasenme|pasadme|manda|mandan|mandas|mandame|mandenme|comparten|compartes|envian|envias|recuerdame|recordarme|tienen|me das|me dan|alguien tiene) (?:(?:de nuevo|otra vez|por favor|me) )?(?:la |su |tu )?(?:direccion|ubicacion|ubi|loc|locacion|domicilio|maps?|calle|google maps)|(?:en|a) que (?:lugar|sitio|domicilio|direccion|casa|parte|calle|numero|piso|salon)|(?:es|sera) en (?:casa|tu casa|el|la|lo de)|la direccion|como (?:llego|se llega|llegamos)"),
+    ("where", r"(?:a|en|por|pa|para|hacia)? ?donde (?:es|era|sera|seria|va a ser|van a hacerlo|queda|quedaria|nos|hay que|vive|vives|vivis|quedamos|vamos|tenemos que|toca|caemos|caigo|llego|llegamos|voy|se hace|lo hacen)|(?:cual es|me pasas?|me pasan|nos pasan|pasan|pasas|pasame|pasenme|pasadme|manda|mandan|mandas|mandame|mandenme|comparten|compartes|envian|envias|recuerdame|recordarme|tienen|me das|me dan|alguien tiene) (?:(?:de nuevo|otra vez|por favor|me) )?(?:la |su |tu )?(?:direccion|ubicacion|ubi|loc|locacion|domicilio|maps?|calle|google maps)|(?:en|a) que (?:lugar|sitio|domicilio|direccion|casa|parte|calle|numero|piso|salon|distrito|barrio|colonia|ciudad|pueblo|zona|urbanizacion|portal|bloque|torre|local|parque|plaza|edificio)|(?:es|sera) en (?:casa|tu casa|el|la|lo de)|la direccion|como (?:llego|se llega|llegamos)"),
     ("can-eat", "@CONTAINS"),
 )  # fmt: skip
 _LEAD = re.compile(
@@ -36,7 +36,8 @@ _TOLD = re.compile(
     r" (?:donde sea|cuando sea|que (?:haya|sea|digan|quieran)|cuando (?:pueda|salga|llegue|este|quieran)) "
 )
 _LATE = re.compile(
-    r" (?:llego|llegamos|voy|vamos|llegare|llegaremos|ire|iremos|(?:voy|vamos) a llegar|estare|estaremos|aparezco|caigo|caemos|apareceremos|vengo|venimos|andamos|ando)(?: (?:a llegar|con|como|un|unos|unas|poco|poquito|algo|mas|a|ya|por lo menos|al menos|aprox|bastante|muy|super|por ahi de))* ?(?:(?P<n>[0-9]{1,3}) ?(?:min(?:utos?|s|utitos)?|m) |(?P<hours>una|1|media|[2-9]) horas? (?P<half>y media )?)?(?:(?:de|un poco|algo|mas) )*(?:tarde|con retraso|de retraso|retrasad[oa]s?|atrasad[oa]s?|demorad[oa]s?|retraso|tardecito|tardisimo|despues|mas tarde)(?= )"
+    r" (?:llego|llegamos|voy|vamos|llegare|llegaremos)(?: (?:un poco|algo|bastante))? tarde ,? ?(?:(?:como|unos|unas|mas o menos) )*(?:(?P<n5>[0-9]{1,3}) ?min(?:utos?|s)?|(?P<hours5>una|1|media|[2-9]) horas?)(?= )"
+    r"| (?:llego|llegamos|voy|vamos|llegare|llegaremos|ire|iremos|(?:voy|vamos) a llegar|estare|estaremos|aparezco|caigo|caemos|apareceremos|vengo|venimos|andamos|ando)(?: (?:a llegar|con|como|un|unos|unas|poco|poquito|algo|mas|a|ya|por lo menos|al menos|aprox|bastante|muy|super|por ahi de))* ?(?:(?P<n>[0-9]{1,3}) ?(?:min(?:utos?|s|utitos)?|m) |(?P<hours>una|1|media|[2-9]) horas? (?P<half>y media )?)?(?:(?:de|un poco|algo|mas) )*(?:tarde|con retraso|de retraso|retrasad[oa]s?|atrasad[oa]s?|demorad[oa]s?|retraso|tardecito|tardisimo|despues|mas tarde)(?= )"
     r"| (?:me|nos|se me|se nos) (?:retraso|retrase|retrasamos|atraso|atrase|atrasamos|demoro|demore|demoramos|demorare|hizo tarde|hace tarde|hizo tardisimo|voy a (?:retrasar|demorar|atrasar)|vamos a (?:retrasar|demorar|atrasar)|retrasare|atrasare|tardo|tardamos)(?: (?:(?P<n3>[0-9]{1,3}) min(?:utos?)?|(?P<hours3>una|1|media|[2-9]) horas?))?(?= )"
     r"| (?:voy|vamos|llevo|llevamos|tengo|tenemos|con) (?:un )?retraso(?: de (?:(?P<n2>[0-9]{1,3}) ?min(?:utos?)?|(?P<hours2>una|1|media|[2-9]) horas?))?(?= )"
     r"| (?:llego|llegamos|llegare|llegaremos|caigo|caemos)(?: (?:como|tipo|sobre|hasta|recien|a|por ahi de|pasadas|mas bien))* (?:a )?(?:las? )?[0-9]{1,2}(?::[0-9]{2})?(?: y media)? ?,? ?(?:empiecen|empezad|arranquen|coman|comiencen|no me esperen|no nos esperen|vayan)"
@@ -58,6 +59,25 @@ def _patterns() -> tuple[tuple[str, re.Pattern[str]], ...]:
     )
 
 
+_NOUN = re.compile(
+    r"^ (?:(?:y|la|el|cual|,) )*(?:(?P<where>direccion|ubicacion|ubi|lugar|sitio|domicilio|mapa|donde)|(?P<when>hora|fecha|dia|horario|cuando|a que hora))(?: (?:exact[oa]|porfa|por favor|final|de la [a-z]+|del [a-z]+|y [a-z]+))* $"
+)
+""" "Dirección?": a question of one noun."""
+_INDIRECT = re.compile(
+    r"^ (?:(?:oye|hola|bot|disculpen?|una pregunta|y|pues|,|:) )*(?:(?:quisiera|queria|quiero|me gustaria|necesito|querria|quisieramos|queriamos) saber|me pregunto|alguien sabe|saben|sabes|sabeis|sabras|me (?:pueden|puedes|podrian|podrias) decir|quiero preguntar|pregunto|consulto|consulta|duda)(?: ?[,:])? (?P<si>si )?(?=(?:[a-zñ]+ ){1,20}$)"
+)
+""" "Quisiera saber si hay opciones vegetarianas": asked without a question."""
+
+
+def straight(sentence: Sentence) -> Sentence:
+    """An indirect question as the question it is."""
+    found = _INDIRECT.match(sentence.text)
+    if found is None or (not found["si"] and _LEAD.match(sentence.text[found.end() - 1 :]) is None):
+        return sentence
+    _, first = sentence.token_range(found)
+    return Sentence(sentence.tokens[first:], True) if first < len(sentence.tokens) else sentence
+
+
 def read_question(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """A question of a known kind; of another kind it goes to the host when it was put to the bot."""
     text = sentence.text
@@ -72,6 +92,9 @@ def read_question(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         )
         start, end = sentence.span_of(tell)
         return [Ask(topic, start=start, end=end, confidence=0.85)]
+    if sentence.question and context.addressed and (noun := _NOUN.match(text)) is not None:
+        start, end = sentence.span_of(noun)
+        return [Ask("where" if noun["where"] else "when", start=start, end=end, confidence=0.88)]
     led = _LEAD.match(text) if _TOLD.search(text) is None else None
     if not (sentence.question or led):
         return []
@@ -116,7 +139,7 @@ def read_undo(sentence: Sentence) -> list[Intent]:
 _ARRIVES = re.compile(
     r" (?:(?:solo|recien|nada mas)(?: (?:puedo|podemos|podre|podremos|llego|llegamos|vengo|estoy libre|llegar|estar|ir|venir|alli|ahi|voy|recien))* (?:a partir de|desde|despues de|a|sobre|como a)"
     r"|no (?:(?:puedo|podemos|podre|podremos|voy a poder|vamos a poder) )?(?:llego|llegamos|llegar|llegare|llegaremos|ir|venir|estar|estoy|estamos|salgo)(?: (?:alli|ahi|libre))* (?:antes de|hasta)"
-    r"|(?:llego|llegamos|llegare|llegaremos|puedo llegar|podemos llegar)(?: (?:recien|solo))* (?:a|sobre|como a|despues de|a eso de|hacia)) las? (?P<h>[0-9]{1,2}(?:[:.][0-9]{2})?)(?: (?:de la (?:tarde|noche)|pm))?(?= |$)"
+    r"|(?:llego|llegamos|llegare|llegaremos|puedo llegar|podemos llegar|caigo|caemos|caere)(?: (?:recien|solo|por ahi|por alla|yo|tipo|alli|ahi))* (?:a|sobre|como a|despues de|a eso de|hacia|por ahi de|por ahi a|tipo|mas o menos a)) las? (?P<h>[0-9]{1,2}(?:[:.][0-9]{2})?)(?: (?:de la (?:tarde|noche)|pm))?(?= |$)"
 )
 """The writer's own hour of arrival."""
 
@@ -132,7 +155,7 @@ def read_late(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     start, end = sentence.span_of(found)
     sentence.take_match(found)
     got = found.groupdict()
-    n, hours = got["n"] or got["n2"] or got["n3"] or got["n4"], got["hours"] or got["hours2"] or got["hours3"]
+    n, hours = got["n"] or got["n2"] or got["n3"] or got["n4"] or got["n5"], got["hours"] or got["hours2"] or got["hours3"] or got["hours5"]
     minutes = int(n) if n else None
     if hours:
         minutes = {"una": 60, "media": 30}.get(hours) or 60 * int(hours)

@@ -178,6 +178,11 @@ _LINE = re.compile(
 )
 
 
+_BULLET = re.compile(r"\n[^\S\n]*[-*•·–▪✅☑✔➡→] ?(?=\S)")
+_SLASH = re.compile(r"(?<=[^\W_]) / (?=[^\W_])")
+"""What separates items as a comma does."""
+
+
 def _one_line(match: re.Match[str]) -> str:
     """Short lines are pieces of one sentence: a comma instead, and as long as before."""
     return ",".ljust(len(match[0]))
@@ -203,7 +208,8 @@ def prepared(text: str) -> tuple[str, dict[str, str]]:
         | forms("come", "1s")
         | {"apunto", "sumo", "anoto", "confirmo", "cancelo", "encargo", "quedo"}
     )
-    flat = _LINE.sub(_one_line, without_numbers(text.replace("➕", "+"))).translate(PLAIN)
+    text = _SLASH.sub(" , ", _BULLET.sub(lambda m: "\n".ljust(len(m[0])), text.replace("➕", "+")))
+    flat = _LINE.sub(_one_line, without_numbers(text)).translate(PLAIN)
     for match in _ENDED.finditer(text):
         if match[0].lower().translate(PLAIN) in now:
             flat = f"{flat[: match.start()]}{match[0].lower()[:-1].translate(PLAIN)}ó{flat[match.end() :]}"

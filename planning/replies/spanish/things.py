@@ -32,6 +32,8 @@ _HOW_IT_IS = frozenset(("con", "que", "de", "sin", "del", "tipo", "estilo"))
 
 def _told(said: Sequence[str], i: int) -> bool:
     """Whether an article or an amount makes a thing of what follows."""
+    if said[i] in ("el", "la", "los", "las") and i + 1 < len(said):
+        return not any(said[i + 1] in words(role) for role in ("stop", "plain", "kin", "group", "nofood"))
     return said[i] in ("un", "una", "unos", "unas", "mi", "mis") or _NUMBER.fullmatch(said[i]) is not None
 
 
@@ -219,6 +221,15 @@ def _numbered(said: Sequence[str], i: int) -> bool:
     return i + 1 < len(said) and said[i] in NUMERALS and known_dish(f"{NUMERALS[said[i]]} {said[i + 1]}") is not None
 
 
+def _unit_in_name(said: Sequence[str], i: int, after: int) -> int | None:
+    """Where a name begins whose first word was taken for a measure: "tabla de quesos"."""
+    for k in range(i, min(after, len(said))):
+        of = said[k + 1 : k + 2] == ["de"] and phrase(said, k, "unit")[1]
+        if of and said[k] in words("head") and value_of("head", said[k]) != "supplies":
+            return k
+    return None
+
+
 def thing_at(said: Sequence[str], i: int, toppings: Sequence[str] = ()) -> Thing | None:
     """One thing from word `i` on, or None."""
     first, at = i, i
@@ -240,6 +251,9 @@ def thing_at(said: Sequence[str], i: int, toppings: Sequence[str] = ()) -> Thing
         amount, after = quantity_at(said, i)
     if amount is None and at > i and not numbered:
         amount, after = quantity_at(said, at)
+    if amount is not None and (named := _unit_in_name(said, i, after)) is not None:
+        amount, after = (said[i] if _NUMBER.fullmatch(said[i]) else None), named  # "una tabla de quesos"
+        at = named
     if amount is not None:
         at = _past_leads(said, after)
         servings, after, for_all = _feeds(said, at)

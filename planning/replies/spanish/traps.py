@@ -31,7 +31,7 @@ _REPORTED = re.compile(
 _WISH = re.compile(
     r" ojala(?! (?:pueda|podamos))| (?:pudiera|pudieramos|hubiera|hubieramos|(?<!estoy )(?<!estamos )(?<!estare )(?<!estaremos )(?<!ando )(?<!de )(?<!por )fuera(?! de)|fueramos|tuviera|tuvieramos|lloviera|viniera|vinieran|supiera|sacara|ganara|quisiera haber|pudiese|tuviese|fuese)"
     r"| me (?:gustaria|encantaria) (?:ir|poder|llevar|estar|verlos)(?! y)|(?<! le)(?<! nos)(?<! me) (?:seria|estaria|iria(?! (?:yo|sol[oa]|con|[0-9]|mi|nosotros))|iriamos(?! (?:l[oa]s|con|[0-9]|mi|tod[oa]s|nosotros))|llevaria|llevariamos|haria|comeria|deberia|deberiamos|habria|podrian|podria alguien) "
-    r"| que tal si | (?<!igual )(?<!chance )y si (?!, |$|voy|puedo|vamos|es|cuent|contad|me|nos|lo)| por que no | deberia(?:n|mos)? | habria que | hay que (?:llevar|traer|hacer) (?!$)| alguien deberia "
+    r"| que tal si | el (?:año|mes|verano|invierno) que viene | el proximo (?:año|mes|verano) | algun dia | (?<!igual )(?<!chance )y si (?!, |$|voy|puedo|vamos|es|cuent|contad|me|nos|lo)| por que no | deberia(?:n|mos)? | habria que | hay que (?:llevar|traer|hacer) (?!$)| alguien deberia "
 )
 _THEY = any_form("bring", "3s", "3p", "s3p", "imp")
 _OTHERS = re.compile(
@@ -64,7 +64,7 @@ def blocked(sentence: Sentence, context: ReplyContext) -> str | None:
     if _REPORTED.search(text):
         return "reported"
     if _WISH.search(text) and not re.search(
-        r" (?:si puedo|si podemos|no podria(?:mos)? (?:faltar|perder)|podria(?:mos)? (?:llevar|traer|hacer|poner|preparar)|me (?:gustaria|encantaria) llevar|nos gustaria llevar) ",
+        r" (?:si puedo|si podemos|no podria(?:mos)? (?:faltar|perder)|podria (?:llevar|traer|hacer|poner|preparar|aportar|comprar)|podriamos (?:llevar|traer|poner|aportar)|me (?:gustaria|encantaria) llevar|nos gustaria llevar) ",
         text,
     ):
         return "hypothetical"

@@ -36,6 +36,9 @@ _INSTEAD = re.compile(
 )
 
 
+_FOR_IT = re.compile(r"^ (?:(?:mejor|perdon|cambio|pues|,) )*(?:en (?:vez|lugar) (?:de|del)|cambio de) (?P<old>[^,]+?) , (?P<new>.+) $")
+
+
 def mine_in(text: str, context: ReplyContext) -> str | None:
     """The writer's promise named in a sentence, in its own words or as the dish is called in Spanish."""
     if (mine := context.own_promise_in(text)) is not None:
@@ -67,7 +70,7 @@ def read_withdrawals(sentence: Sentence, context: ReplyContext, earlier: str = "
     text = sentence.text
     if earlier and mine_in(text, context) is None and (mine := mine_in(earlier, context)) is not None:
         return _of_it(sentence, mine, context)
-    for pattern in (_SWAP, _INSTEAD):
+    for pattern in (_SWAP, _INSTEAD, _FOR_IT):
         found = pattern.search(text)
         if found is None:
             continue
