@@ -49,7 +49,7 @@ def _polite(language: str) -> re.Pattern[str] | None:
 
 def _without_thanks(words: str, language: str) -> str:
     polite = _polite(language)
-    return polite.sub("", words) if polite is not None else words
+    return polite.sub("", words).strip(_ENDS) if polite is not None else words
 
 
 def read_echo(text: str, context: ReplyContext, read: Callable[[str, ReplyContext], Reading]) -> Reading | None:
