@@ -100,7 +100,9 @@ def test_a_dish_ends_where_its_name_does(text: str, named: list[str]) -> None:
 def test_two_and_a_half_dozen_are_an_amount() -> None:
     reading = read("2.5 docenas de empanadas", BOARD)
 
-    assert [(i.dish, i.quantity) for i in reading.intents if isinstance(i, AddPromise)] == [("empanadas", "2.5 docenas")]
+    assert [(i.dish, i.quantity) for i in reading.intents if isinstance(i, AddPromise)] == [
+        ("empanadas", "2.5 docenas")
+    ]
 
 
 @pytest.mark.parametrize("text", ["ese día trabajo", "no cuenten con nosotros", "novoy", "tengo una boda"])
