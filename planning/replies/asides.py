@@ -103,7 +103,7 @@ _DIET = (
     r"|gf|df|halal|kosher|sin (?:gluten|lactosa|huevo|l[aá]cteos|frutos secos|carne))"
 )
 _LABELS = re.compile(
-    r"(?P<lead>\s*[,;.!(–—-]+\s*)(?:(?:it['’]?s|they['’]?re|all|both|totally|fully|completely|100 ?%|es|son|tod[oa]s?)\s+)*"
+    r"(?P<lead>\s*[,;.!(–—-]+\s*)(?:(?:it['’]?s|it is|they are|which is|which are|they['’]?re|all|both|totally|fully|completely|100 ?%|es|son|tod[oa]s?)\s+)*"
     rf"(?P<labels>{_DIET}(?:\s*(?:,|/|&|\+|\band\b|\by\b)\s*{_DIET})*)\s*(?=[.;()!\n]|$)\)?",
     re.IGNORECASE,
 )

@@ -74,3 +74,24 @@ def test_ones_own_after_what_is_told_of_others_is_heard() -> None:
 )  # fmt: skip
 def test_how_many_have_it_is_counted(text: str, count: int) -> None:
     assert {n.count for i in needs(text) for n in i.needs} == {count}
+
+
+@pytest.mark.parametrize(
+    ("text", "member"),
+    [
+        ("my daughter is vegetarian and allergic to peanuts", "daughter"),
+        ("My wife is celiac and can't have dairy either", "wife"),
+        ("our toddler is veggie and has an egg allergy", "toddler"),
+        ("my guy Luis from work has a shellfish allergy and comes too", "guy"),
+    ],
+)
+def test_what_is_told_behind_ones_diet_is_theirs_too(text: str, member: str) -> None:
+    assert {i.member for i in needs(text)} == {member}
+
+
+@pytest.mark.parametrize("text", ["Lou is vegan and allergic to cashews", "Tess is vegetarian and can't have nuts"])
+def test_an_allergy_of_somebody_unknown_is_never_noted_as_the_writers(text: str) -> None:
+    reading = read(text, context_of("board"))
+
+    assert reading.question is not None
+    assert all(i.member for i in reading.intents if isinstance(i, SetNeeds))

@@ -51,7 +51,7 @@ _WHO_HAS_NEEDS = re.compile(
     r"\b(?:any|how many|who is|is anyone|is anybody|is someone|are there|(?:does|do) (?:anyone|anybody|someone|somebody|people|any of (?:us|you)) have) (?:[a-z]+ )?(?:vegetarians|vegans|celiacs|coeliacs|allergies|allergic|veggies)\b(?!.* (?:food|dish|option))"
 )
 _HOST = re.compile(
-    rf"^ (?:(?:ok|so|and|but|also|sorry|hi|hey|bot|,) )*(?:(?:can|could|may|should|shall|must|do) {_I} (?!bring (?:anything|something))|(?:is|are|will) there (?:be )?(?:a |an |any |some |still )?(?:[a-z'-]+)|(?:is it|would it be) (?:ok|okay|all right|fine|possible|a problem) (?:if|to)|where (?:can|do|should|could) {_I}|what (?:about|happens|is the plan)|how (?:much|do|should|can) {_I}|(?:is it|are we|will it be) [a-z ]{2, 30} or [a-z ]{2, 30}|(?:is|are|do|does|will|has|have) (?:the|they|it|there) |are (?:kids|children|dogs|pets|partners|plus ones) )"
+    rf"^ (?:(?:ok|so|and|but|also|sorry|hi|hey|bot|,) )*(?:(?:can|could|may|should|shall|must|do) {_I} (?!bring (?:anything|something))|(?:is|are|will) there (?:be )?(?:a |an |any |some |still )?(?:[a-z'-]+)|(?:is it|would it be) (?:ok|okay|all right|fine|possible|a problem) (?:if|to)|where (?:can|do|should|could) {_I}|what (?:about|happens|is the plan)|how (?:much|do|should|can) {_I}|(?:is it|are we|will it be) [a-z ]{2, 30} or [a-z ]{2, 30}|(?:is|are|do|does|will|has|have) (?:the|they|it|there) |(?:need|want) (?:any )?(?:help|a hand|volunteers?)|are (?:kids|children|dogs|pets|partners|plus ones) )"
 )
 
 

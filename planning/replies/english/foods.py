@@ -24,7 +24,7 @@ _FOOD_AFTER = re.compile(
     r"[a-z]+ (?:lasagna|chili|curry|pie|cake|salad|bake|soup|stew|casserole|burgers|brownies|cookies|rolls|pasta|dip))\b"
 )
 _SUBJECT = re.compile(
-    rf" {KIN}(?: (?!and |but |is |are |has |have |had |i |we |comes? |coming |will |can |not |that |if )[a-z]+){{0,4}}?(?: (?:has|have|is|with|got|who|,|a|an|also|the|real|really|very|bad|badly|severe|severely|serious|nasty|mild|terrible|strong|highly|deathly|deadly|life-threatening|anaphylactic))* ?$"
+    rf" {KIN}(?: (?!and |but |is |are |has |have |had |i |we |comes? |coming |will |can |not |that |if )[a-z]+){{0,4}}?(?: (?:(?:is|are) (?:(?:a|also|strictly|fully) )*(?:{any_of('diet')})(?: (?:and|&|plus|,|but)(?: also| is)?)?|has|have|is|with|got|who|,|a|an|also|the|real|really|very|bad|badly|severe|severely|serious|nasty|mild|terrible|strong|highly|deathly|deadly|life-threatening|anaphylactic))* ?$"
 )
 _ANY_KIN = re.compile(
     rf" (?:(?:my|our|the|his|her) (?:[a-z]+ )??)?(?P<kin>{any_of('kin')}|{any_of('guestkin')}|kids|children|boys|girls|twins|parents|{_AGED})(?![a-z-])"
@@ -97,7 +97,7 @@ def member_of(sentence: Sentence, match: re.Match[str], earlier: str) -> str | N
 
 
 _SOMEBODY = re.compile(
-    r" (?P<name>[^\W\d_][\w'-]*)(?: \( [^()]{1,20} \)| , [^,]{1,20} ,)?(?: (?:is|has|have|can|does|do|will|got|not|also|a|an|the|very|really|severely|who|badly|seriously|highly|terrible|bad|nasty|serious|severe))+ ?$"
+    rf" (?P<name>[^\W\d_][\w'-]*)(?: \( [^()]{{1,20}} \)| , [^,]{{1,20}} ,)?(?: (?:(?:is|are) (?:(?:a|also|strictly|fully) )*(?:{any_of('diet')})(?: (?:and|&|plus|,|but)(?: also| is)?)?|is|has|have|can|does|do|will|got|not|also|a|an|the|very|really|severely|who|badly|seriously|highly|terrible|bad|nasty|serious|severe))+ ?$"
 )
 
 

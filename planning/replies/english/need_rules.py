@@ -83,7 +83,7 @@ CELIAC = re.compile(
     rf" (?:i|{KIN}|he|she|one of us) (?:have|has)(?: got)?(?: a)? (?P<diet>celiac)(?: disease)?(?![a-z])"
 )
 FISH_NO_MEAT = re.compile(
-    r" (?:(?:i|we) )?(?:(?:do |can |will )?eat |only eat )?(?:vegetarian ,? ?(?:but|who|and|though) (?:i |we )?(?:do |also |still )*eats? (?:fish|seafood)|fish(?: is (?:ok|okay|fine|good))? ,? ?(?:but|and) (?:no|not|never|do not eat|not eat) (?:eat )?(?:any )?(?:other )?meat|no meat ,? ?(?:but|though) (?:(?:i|we) (?:do )?eat )?fish(?: is (?:ok|okay|fine|good))?)(?= $| ,| for| here| thanks| please)"
+    r" (?:(?:i|we) )?(?:(?:do |can |will )?eat |only eat )?(?:(?:(?:i|we) )?do not eat meat(?: ,)? (?:but|though) (?:fish|seafood) (?:is|are) (?:ok|okay|fine|good|all right)|vegetarian ,? ?(?:but|who|and|though) (?:i |we )?(?:do |also |still )*eats? (?:fish|seafood)|fish(?: is (?:ok|okay|fine|good))? ,? ?(?:but|and) (?:no|not|never|do not eat|not eat) (?:eat )?(?:any )?(?:other )?meat|no meat ,? ?(?:but|though) (?:(?:i|we) (?:do )?eat )?fish(?: is (?:ok|okay|fine|good))?)(?= $| ,| for| here| thanks| please)"
 )
 ILL_FROM = re.compile(rf" (?:get|gets|got)(?: [a-z]+)?? (?:ill|sick|hives|a rash|migraines) from (?:eating )?{LIST}")
 MAKES_ILL = re.compile(
@@ -94,7 +94,7 @@ EXCEPT = re.compile(
     rf" (?:everything|anything|all|fine) (?:(?:is|are) (?:fine|good|ok|okay) )?(?:except(?: for)?|but(?: not)?|apart from|besides|other than|bar) (?:the )?{LIST}"
 )
 NO_AND_ALLERGY = re.compile(rf" no {LIST}(?= |$)(?=.* (?:allergy|allergic|allergies)\b)")
-NOR = re.compile(rf"(?:\x00|,| and) (?:and |also )?no {LIST}(?: either| too| as well| for me| for us)*(?= $| ,)")
+NOR = re.compile(rf"(?:\x00|,| and) (?:and |also )*(?:no|(?:can|could|may|must|should|will) not (?:have|eat|do|take|tolerate|touch)(?: any)?|(?:does|do) not (?:eat|do|tolerate|take|touch)(?: any)?|avoids?|skips?|stays? off) {LIST}(?: either| too| as well| for me| for us)*(?= $| ,)")
 BESIDE = re.compile(
     rf"(?:\x00|,| and| also| plus| &) (?:(?:also|and|,|both|i am|we are|fully|strictly) )*{DIETS}(?: (?:too|also|as well|here|for me|for us|food|diet))*(?= $| ,| and)"
 )

@@ -288,7 +288,7 @@ def _read_own(sentence: Sentence, context: ReplyContext, earlier: str) -> list[I
         reader.said(match, (), 0.92, cleared=True)
     if (match := form.CELIAC.search(sentence.left)) is not None:
         reader.said(match, (Need("gluten-free", 1, "allergy"),), 0.93)
-    if (match := form.FISH_NO_MEAT.search(sentence.left)) is not None:
+    if (match := form.FISH_NO_MEAT.search(sentence.text)) is not None:
         reader.said(match, (Need("pescatarian", 1, "diet"),), 0.9)
     for pattern, severity, sure in (
         (form.ILL_FROM, "", 0.7),

@@ -21,7 +21,7 @@ _FILLINGS = frozenset(
 )  # fmt: skip
 _SORTS = {
     "pies": "pie", "cakes": "cake", "salads": "salad", "breads": "bread", "quiches": "quiche", "soups": "soup",
-    "pizzas": "pizza", "dips": "dip", "tarts": "tart", "lasagnas": "lasagna", "chilis": "chili", "curries": "curry",
+    "pizzas": "pizza", "loaves": "loaf", "casseroles": "casserole", "dips": "dip", "tarts": "tart", "lasagnas": "lasagna", "chilis": "chili", "curries": "curry",
 }  # fmt: skip
 
 
@@ -37,10 +37,10 @@ def sorts_at(sentence: Sentence, i: int, last: int) -> list[tuple[str, int, int]
     if i + 4 >= last or tokens[i].plain not in ("2", "two", "3", "three") or tokens[i + 1].plain not in _SORTS:
         return []
     wanted, sort = (2 if tokens[i].plain in ("2", "two") else 3), _SORTS[tokens[i + 1].plain]
-    j = i + 2 + (tokens[i + 2].plain in (",", ":", "-", "("))
+    j = i + 2 + (tokens[i + 2].plain in (",", ":", "-", "–", "("))
     made: list[tuple[str, int, int]] = []
     while j < last and len(made) < wanted and sentence.free(j):
-        while j < last and tokens[j].plain in ("a", "an", ",", "and", "&", "+"):
+        while j < last and tokens[j].plain in ("a", "an", ",", "and", "&", "+", "one", "1", "other", "the"):
             j += 1
         if j >= last or not tokens[j].plain.isalpha() or tokens[j].plain in {**words("plain"), **words("filler")}:
             return []
