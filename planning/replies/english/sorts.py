@@ -21,7 +21,8 @@ _FILLINGS = frozenset(
 )  # fmt: skip
 _SORTS = {
     "pies": "pie", "cakes": "cake", "salads": "salad", "breads": "bread", "quiches": "quiche", "soups": "soup",
-    "pizzas": "pizza", "loaves": "loaf", "casseroles": "casserole", "dips": "dip", "tarts": "tart", "lasagnas": "lasagna", "chilis": "chili", "curries": "curry",
+    "pizzas": "pizza", "dips": "dip", "tarts": "tart", "lasagnas": "lasagna", "chilis": "chili", "curries": "curry",
+    "loaves": "loaf", "casseroles": "casserole",
 }  # fmt: skip
 
 
