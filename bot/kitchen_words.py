@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from bot.texts import Html, Voice
 from planning.kitchen import Conflict, PlannedStep, Timeline
+from planning.kitchen.off import dial_f
 from planning.potluck import Potluck
 
 
@@ -28,7 +29,7 @@ def degrees(voice: Voice, temp_f: float | None) -> str:
 def step_line(voice: Voice, potluck: Potluck, step: PlannedStep) -> Html:
     promise = potluck.promise(step.promise)
     where = appliance_name(voice, step.appliance)
-    temp = degrees(voice, step.temp_f)
+    temp = degrees(voice, dial_f(potluck.kitchen, step.appliance, step.temp_f))
     return voice(
         "ovenplan-step",
         start=voice.time(step.start),

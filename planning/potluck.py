@@ -194,6 +194,8 @@ class Bar:
 class Oven:
     racks: int = 2
     pans_per_rack: int = 2
+    off_f: float = 0.0
+    """How much hotter than its dial says it is (°F; below 0: colder), as somebody measured."""
 
 
 @dataclass(frozen=True)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from datetime import timedelta
 
+from planning.kitchen.off import dial_f, off_by
 from planning.kitchen.pans import IDLE, visits
 from planning.kitchen.result import PlannedStep
 from planning.kitchen.usual import HEATING
@@ -67,14 +68,16 @@ def ovens(potluck: Potluck, steps: Iterable[PlannedStep]) -> Iterator[Reminder]:
         first = (visit.into or visit.out)[0]
         number = int(visit.oven.split(":")[1]) + 1
         temp = first.temp_f or 0
+        off = off_by(potluck.kitchen, visit.oven)
         dishes, out = ([dish_of(potluck, s.promise) for s in of] for of in (visit.into, visit.out))
         name = f"{visit.oven}:{first.promise}:{first.step}"
-        facts = facts_of(potluck, oven=number, temp=temp, dishes=dishes, out=out, at=visit.in_at or visit.at,
+        facts = facts_of(potluck, oven=number, temp=temp - off, dishes=dishes, out=out, at=visit.in_at or visit.at,
                        change="yes" if any(s.temp_f != temp for s in visit.out) else "no")  # fmt: skip
         if visit.cold:
             due = visit.at - timedelta(minutes=PREHEAT_MIN)
+            text = "reminder-preheat-dial" if off else "reminder-preheat"
             yield Reminder("preheat", "host", due, visit.at + timedelta(minutes=15),
-                           Say("reminder-preheat", facts), f"preheat:{name}")  # fmt: skip
+                           Say(text, facts), f"preheat:{name}")  # fmt: skip
             continue
         if not visit.into and visit.at > potluck.starts_at - SERVED_AT_ONCE:
             continue
@@ -91,6 +94,7 @@ def heated_there(potluck: Potluck, guest: Guest, steps: Sequence[PlannedStep]) -
         return {}
     stay = [s for s in steps if s.promise == first.promise and s.at == "venue" and s.kind == first.kind]
     where = "slow-cooker" if first.kind.startswith("slow-cooker") else first.kind
-    return facts_of(potluck, hot=dish_of(potluck, first.promise), where=where, temp=first.temp_f or 0,
+    return facts_of(potluck, hot=dish_of(potluck, first.promise), where=where,
+                  temp=dial_f(potluck.kitchen, first.appliance, first.temp_f) or 0,
                   covered="yes" if first.covered else "no",
                   **{"from": first.start, "until": max(s.end for s in stay)})  # fmt: skip

@@ -71,6 +71,7 @@ def in_words(turn: Turn, potluck: Potluck, made: Timeline) -> Html:
     asked = estimates(potluck)
     lines = [voice("ovenplan-head", serve=potluck.starts_at, status=made.status, n=len(made.doable), asked=len(asked))]
     lines += _conflicts(turn, made)
+    lines += [_off(turn, number, oven.off_f) for number, oven in enumerate(potluck.kitchen.ovens, 1) if oven.off_f]
     steps = sorted(made.doable, key=lambda s: (s.start, s.promise, s.step))
     lines += [step_line(voice, potluck, s) for s in steps[:MOST_STEPS]]
     if len(steps) > MOST_STEPS:
@@ -82,6 +83,14 @@ def in_words(turn: Turn, potluck: Potluck, made: Timeline) -> Html:
             voice("ovenplan-estimate", dish=_dish(potluck, e.promise), steps=_words(turn, e.steps)) for e in asked
         ]
     return Html("\n".join(lines))
+
+
+def _off(turn: Turn, number: int, off_f: float) -> Html:
+    """An oven that heats to another figure than its dial says: what stands here is what to set."""
+    n = round(abs(off_f) / 1.8) if turn.voice.units == "metric" else round(abs(off_f))
+    metric = "yes" if turn.voice.units == "metric" else "no"
+    off = turn.voice.plain("sit-off-by", n=n, metric=metric)
+    return turn.voice("ovenplan-off", oven=number, off=off, cold="yes" if off_f < 0 else "no")
 
 
 def _conflicts(turn: Turn, made: Timeline) -> list[Html]:

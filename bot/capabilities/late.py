@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import asyncio
-from datetime import datetime
+import re
+from datetime import UTC, datetime
 
 from bot.buttons import Button
 from bot.context import Turn
@@ -57,6 +58,27 @@ def hour_of(turn: Turn, words: str) -> datetime:
     except Unclear:
         raise Refusal("refused-late-words") from None
     return said.starts_at
+
+
+_CLOCK = re.compile(r"(?P<h>\d{1,2})(?:[:.](?P<m>[0-5]\d))?\s*(?P<half>[ap])?", re.IGNORECASE)
+
+
+def arrival_of(turn: Turn, words: str) -> datetime:
+    """The hour somebody said they are there from, on the day of the potluck: after the start while it lasts, else the
+    last such hour before it ("9:30" for a supper at five is in the morning)."""
+    said, potluck = _CLOCK.search(words), turn.potluck
+    if said is None or int(said["h"]) > 23:
+        return hour_of(turn, words)
+    hour, start = int(said["h"]), potluck.local(potluck.starts_at)
+    half = (said["half"] or "").casefold()
+    hours = [hour] if hour > 12 or hour == 0 else [hour % 12, hour % 12 + 12]
+    if half and hour <= 12:
+        hours = [h for h in hours if (h >= 12) == (half == "p")]
+    at = [start.replace(hour=h, minute=int(said["m"] or 0), second=0, microsecond=0) for h in hours]
+    ahead = [a for a in at if start <= a < potluck.local(potluck.ends)]
+    before = [a for a in at if a < start]
+    found = min(ahead) if ahead else max(before) if before else None
+    return found.astimezone(UTC) if found is not None else hour_of(turn, words)
 
 
 async def pressed(turn: Turn) -> None:

@@ -5,6 +5,7 @@ Below a message of the bot, in private, and in the open chat where words name a 
 
 from __future__ import annotations
 
+import re
 from datetime import timedelta
 from typing import Any
 
@@ -16,7 +17,7 @@ from bot.context import Turn
 from bot.registry import Registry
 from bot.texts import Html
 from bot.understood import place_of
-from planning.changes import hotter_outside, may_manage, put_out
+from planning.changes import hotter_outside, may_manage, put_out, set_oven_off
 from planning.kitchen.units import celsius
 from planning.kitchen.usual import steps_of
 from planning.potluck import Stage
@@ -32,6 +33,9 @@ EARLY, THAW_EARLY, WEATHER_EARLY = timedelta(hours=30), timedelta(days=7), timed
 """How long before the start such words are about this meal; thawing and the weather are talked of earlier (common
 practice, no source)."""
 MOST_REMEMBERED, MOST_LINES, MOST_DISHES = 2000, 10, 8
+
+
+_OVEN = re.compile(r"\b(?:oven|horno) ?(?:n[o.]* ?)?(\d)\b")
 
 
 async def read_situation(turn: Turn) -> None:
@@ -197,6 +201,13 @@ def _oven(turn: Turn, off_f: float) -> None:
     metric = turn.potluck.units == "metric"
     n = round(abs(off_f) / 1.8) if metric else round(abs(off_f))
     off = turn.voice.plain("sit-off-by", n=n, metric=_metric(turn))
+    if may_manage(turn.potluck, turn.actor) and turn.potluck.kitchen.ovens:
+        said = _OVEN.search(turn.words.casefold())
+        number = int(said[1]) - 1 if said and 0 < int(said[1]) <= len(turn.potluck.kitchen.ovens) else 0
+        turn.change(set_oven_off(turn.potluck, turn.actor, number, off_f), "did-kitchen")
+        turn.say("sit-oven-kept", off=off, oven=number + 1, cold="yes" if off_f < 0 else "no",
+                 source=source_words(turn, "practice"), buttons=[[turn.undo_button()]])  # fmt: skip
+        return
     turn.say("sit-oven-cold" if off_f < 0 else "sit-oven-hot", off=off, source=source_words(turn, "practice"))
 
 

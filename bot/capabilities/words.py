@@ -6,16 +6,16 @@ Where the bot sees everything, open chatter is read too, but acted on only when 
 import re
 from collections.abc import Sequence
 from dataclasses import replace
-from datetime import timedelta
+from datetime import datetime, timedelta
 
-from bot.capabilities.late import hour_of, running_late
+from bot.capabilities.late import arrival_of, running_late
 from bot.context import Turn
 from bot.registry import Registry
 from bot.understood import Understood, act, context, place_of, say_understood
 from bot.understood.asked import answer_question
 from bot.understood.consequences import gaps, tell_host
 from bot.understood.echoes import said_before_it
-from planning.changes import Refusal
+from planning.changes import Refusal, come_late
 from planning.potluck import Answer, Say, Stage
 from planning.replies import (
     Ask,
@@ -169,12 +169,18 @@ async def carry_out(turn: Turn, reading: Reading, intents: Sequence[Intent]) -> 
     before = turn.potluck.promises_of(turn.me)
     was = turn.guest()
     came = bool(before) or (was is not None and was.answer is Answer.YES)
+    early: datetime | None = None
     for intent in intents:
         if isinstance(intent, Late):
-            at = hour_of(turn, intent.at) if intent.at else None
-            if at is None or at != turn.potluck.starts_at:  # who comes when it starts is not late
+            at = arrival_of(turn, intent.at) if intent.at else None
+            if at is not None and at < turn.potluck.starts_at:
+                early = at
+            elif at is None or at != turn.potluck.starts_at:  # who comes when it starts is not late
                 await running_late(turn, intent.minutes, at=at)
     understood = act(turn, replace(reading, intents=tuple(intents)))
+    if early is not None:
+        turn.change(come_late(turn.potluck, turn.actor, early), "did-late", when=turn.voice.time(early))
+        understood.lines.append(Say("read-arrives", {"at": turn.voice.time(early)}))
     for taker, dish in understood.given:
         await turn.tell(taker, "told-given", by=turn.event.person.name, dish=dish)
     words = reading.why.facts.get("words")

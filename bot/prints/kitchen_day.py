@@ -8,6 +8,7 @@ from datetime import datetime, timedelta
 from typing import Any
 
 from bot.prints.say import Writer
+from planning.kitchen.off import dial_f
 from planning.kitchen.result import NO_APPLIANCE
 from planning.potluck import Potluck
 
@@ -71,7 +72,7 @@ class KitchenDay:
 
 
 def kitchen_day(potluck: Potluck, plan: Mapping[str, Any], write: Writer) -> KitchenDay:
-    every = sorted(_steps(plan, write), key=lambda s: (s.start, s.end, s.promise))
+    every = sorted(_steps(plan, write, potluck), key=lambda s: (s.start, s.end, s.promise))
     here = [s for s in every if not s.home]
     settings = _settings(here)
     order: dict[str, datetime] = {}
@@ -92,7 +93,7 @@ def kitchen_day(potluck: Potluck, plan: Mapping[str, Any], write: Writer) -> Kit
     )
 
 
-def _steps(plan: Mapping[str, Any], write: Writer) -> Iterable[Step]:
+def _steps(plan: Mapping[str, Any], write: Writer, potluck: Potluck) -> Iterable[Step]:
     rows = (plan.get("kitchen") or {}).get("steps") or ()
     # What the kitchen has nothing for stands among the conflicts, not in the picture.
     lacking = {r["promise"] for r in rows if not r.get("appliance") and r["kind"] not in NO_APPLIANCE
@@ -108,7 +109,7 @@ def _steps(plan: Mapping[str, Any], write: Writer) -> Iterable[Step]:
             appliance="" if appliance == "home" else appliance,
             start=start,
             end=max(start, end),
-            temp_f=row.get("temp_f"),
+            temp_f=dial_f(potluck.kitchen, appliance, row.get("temp_f")),
             pans=row.get("pans") or 0,
             home=appliance == "home" or row.get("at") == "home",
             hands_min=row.get("hands_min") or 0,

@@ -130,6 +130,21 @@ def set_kitchen(potluck: Potluck, by: Actor, kitchen: Kitchen) -> Potluck:
     return replace(potluck, kitchen=kitchen)
 
 
+def set_oven_off(potluck: Potluck, by: Actor, number: int, off_f: float) -> Potluck:
+    """Oven `number` (from 0) is so much hotter (°F; below 0: colder) than its dial says."""
+    require_manager(potluck, by)
+    require_open(potluck)
+    if not 0 <= number < len(potluck.kitchen.ovens) or abs(off_f) > MOST_OFF_F:
+        raise Refusal("refused-kitchen", most=20)
+    ovens = list(potluck.kitchen.ovens)
+    ovens[number] = replace(ovens[number], off_f=off_f)
+    return replace(potluck, kitchen=replace(potluck.kitchen, ovens=tuple(ovens)))
+
+
+MOST_OFF_F = 150.0
+"""An oven further off than that is broken (common practice, no source)."""
+
+
 def cancel(potluck: Potluck, by: Actor) -> Potluck:
     require_manager(potluck, by)
     require_open(potluck)

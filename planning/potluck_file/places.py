@@ -11,7 +11,9 @@ def read_kitchen(f: Fields | None) -> Kitchen:
     if f is None:
         return Kitchen()
     usual = Kitchen()
-    ovens = tuple(Oven(o.count("racks", 2), o.count("pans_per_rack", 2)) for o in f.each("ovens"))
+    ovens = tuple(
+        Oven(o.count("racks", 2), o.count("pans_per_rack", 2), o.number("off_f", 0.0)) for o in f.each("ovens")
+    )
     cookers = tuple(SlowCooker(c.number("quarts", 6.0, above=0), c.count("watts", 250)) for c in f.each("slow_cookers"))
     circuits = tuple(
         Circuit(c.number("amps", 15.0, above=0), c.number("volts", 120.0, above=0), c.count("outlets", 4))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import datetime
 from typing import Any
 
-from planning.potluck import AGE_GROUPS, Bar, Guest, HeatStep, Kitchen, Money, Potluck, Promise
+from planning.potluck import AGE_GROUPS, Bar, Guest, HeatStep, Kitchen, Money, Oven, Potluck, Promise
 
 
 def write(potluck: Potluck, now: datetime) -> dict[str, Any]:
@@ -133,9 +133,14 @@ def _bar(bar: Bar | None) -> dict[str, Any] | None:
     }
 
 
+def _oven(o: Oven) -> dict[str, Any]:
+    known: dict[str, Any] = {"racks": o.racks, "pans_per_rack": o.pans_per_rack}
+    return {**known, "off_f": o.off_f} if o.off_f else known
+
+
 def _kitchen(k: Kitchen) -> dict[str, Any]:
     return {
-        "ovens": [{"racks": o.racks, "pans_per_rack": o.pans_per_rack} for o in k.ovens],
+        "ovens": [_oven(o) for o in k.ovens],
         "burners": k.burners,
         "grills": k.grills,
         "slow_cookers": [{"quarts": c.quarts, "watts": c.watts} for c in k.slow_cookers],

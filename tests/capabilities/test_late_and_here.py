@@ -75,3 +75,13 @@ async def test_an_hour_of_arrival_said_in_words_is_noted_with_the_yes_and_told_t
 
     assert played.guest("ravi")["answer"] == "yes"
     assert played.promises("ravi")[0]["arrives_at"][:16] == "2027-09-18T18:00"
+
+
+async def test_who_can_be_there_hours_before_is_early_and_the_kitchen_plans_with_it(play):
+    played = await play(
+        say("ines", "/kitchen 1 oven, 3 slow cookers"),
+        board("ravi", "2, beef chili in my own slow cooker, 5 qt, on low 6h. i can be there from 9:30"),
+    )
+
+    assert played.guest("ravi")["adults"] == 2
+    assert played.promises("ravi")[0]["arrives_at"].startswith("2027-09-18T09:30")

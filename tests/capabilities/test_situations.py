@@ -50,3 +50,21 @@ async def test_a_severe_allergy_told_by_who_is_down_as_away_reaches_the_host(pla
 
     assert any(n["need"] == "sesame" for n in played.guest("mei")["needs"])
     assert "severe allergy to sesame" in played.everything()
+
+
+async def test_an_oven_that_runs_cold_is_remembered_and_every_line_names_the_dial_figure(play):
+    played = await play(
+        board("ravi", "lasagna for 12, needs 50 min at 375 at the hall"),
+        until("2027-09-18T14:00"),
+        say("ines", "heads up, oven here runs 50 degrees cold. set 375 shows 325"),
+        say("ravi", "when does my lasagna go in?"),
+        until("2027-09-18T16:30"),
+        first={"bot_sees_all": True},
+        plan=True,
+    )
+
+    assert "lasagna: oven, oven 1, 425 °F" in played.everything()
+    (preheat,) = played.reminders("preheat")
+    assert "set its dial to 425 °F" in preheat["text"]
+    assert {s["temp_f"] for s in played.plan["kitchen"]["steps"] if s["kind"] == "oven"} == {375.0}
+    assert played.state["kitchen"]["ovens"][0]["off_f"] == -50

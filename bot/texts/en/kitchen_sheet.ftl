@@ -4,6 +4,10 @@ ovenplan-noted = Noted: ovens { $ovens }, burners { $burners }, slow cookers { $
    *[other] , refrigerator { $fridge } l
 }.
 # $n steps planned, $asked dishes whose heating nobody has told
+ovenplan-off = Oven { $oven } is { $off } { $cold ->
+    [yes] colder
+   *[no] hotter
+} than it says: the figures here are those to set on its dial.
 ovenplan-head = <b>Kitchen for { $serve }</b>{ $n ->
     [0] {" "}– { $asked ->
         [0] nothing to heat so far; cooks add it with /heat.

@@ -83,6 +83,7 @@ reminder-slow-cooker-usual = “{ $dish }”: is it made in a slow cooker? Then 
     }, until { $until_time }. If it is made otherwise, /heat says how.
 
 # $oven (number), $temp, $dishes, $at_time
+reminder-preheat-dial = Turn on oven { $oven } now and set its dial to { temp-said } (it is off by as much as you told me). In at { $at_time }: { $dishes }.
 reminder-preheat = Turn on oven { $oven } now, { temp-said }. In at { $at_time }: { $dishes }.
 
 # $oven, $temp, $dishes, $out, $at_time, $change (yes, no)

@@ -55,6 +55,10 @@ sit-weather = { $set ->
     [0] {""}
    *[other] {" "}On the list: { $dishes }.
 } <i>({ $source })</i>
+sit-oven-kept = Noted that oven { $oven } is about { $off } { $cold ->
+    [yes] colder
+   *[no] hotter
+} than it says: from now on the plan and my reminders name the figure to set on its dial. Give it longer to heat up and leave an oven thermometer inside; what counts is the figure inside the food. <i>({ $source })</i>
 sit-oven-cold = Noted that the oven is about { $off } colder than it says: set it { $off } higher than the plan and my reminders say, give it longer to heat up, and leave an oven thermometer inside. Dishes may take longer: what counts is the figure inside the food. <i>({ $source })</i>
 sit-oven-hot = Noted that the oven is about { $off } hotter than it says: set it { $off } lower than the plan and my reminders say, and leave an oven thermometer inside. What counts is the figure inside the food. <i>({ $source })</i>
 sit-off-by = { $metric ->

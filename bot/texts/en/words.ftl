@@ -40,6 +40,7 @@ read-pregnant = { $pregnant ->
     [yes] something for the cautions, kept without your name
    *[no] nothing more for the cautions
 }
+read-arrives = there from { $at }
 read-when = it is on { $when }
 read-where = it is at { $place }
 read-size = about { $people } people

@@ -3,6 +3,10 @@ ovenplan-noted = Anotado: hornos { $ovens }, hornillas { $burners }, ollas de co
     [0] {""}
    *[other] , refrigerador { $fridge } l
 }.
+ovenplan-off = El horno { $oven } está { $off } por { $cold ->
+    [yes] debajo
+   *[no] encima
+} de lo que marca: las cifras de aquí son las que hay que poner en el mando.
 ovenplan-head = <b>Cocina para { $serve }</b>{ $n ->
     [0] {" "}– { $asked ->
         [0] nada que calentar por ahora; quien cocina lo añade con /heat.

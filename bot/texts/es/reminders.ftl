@@ -76,6 +76,7 @@ reminder-slow-cooker-usual = «{ $dish }»: ¿se hace en olla de cocción lenta?
        *[low] bajo
     }, hasta las { $until_time }. Si se hace de otra manera, dilo con /heat.
 
+reminder-preheat-dial = Enciende ya el horno { $oven } y ponlo a { temp-said } en el mando (marca mal, como me dijiste). Adentro a las { $at_time }: { $dishes }.
 reminder-preheat = Enciende ahora el horno { $oven }, { temp-said }. A las { $at_time } entra: { $dishes }.
 
 reminder-grill = Enciende ahora la parrilla. A las { $at_time } se pone: { $dishes }.

@@ -55,6 +55,10 @@ sit-weather = { $set ->
     [0] {""}
    *[other] {" "}En la lista: { $dishes }.
 } <i>({ $source })</i>
+sit-oven-kept = Anotado que el horno { $oven } está unos { $off } por { $cold ->
+    [yes] debajo
+   *[no] encima
+} de lo que marca: desde ahora el plan y mis avisos dicen la cifra que hay que poner en el mando. Denle más tiempo para calentar y dejen dentro un termómetro de horno; cuenta la cifra dentro de la comida. <i>({ $source })</i>
 sit-oven-cold = Anotado que el horno está unos { $off } por debajo de lo que marca: pónganlo { $off } más alto de lo que dicen el plan y mis avisos, denle más tiempo para calentar y dejen dentro un termómetro de horno. Los platos pueden tardar más: cuenta la cifra dentro de la comida. <i>({ $source })</i>
 sit-oven-hot = Anotado que el horno está unos { $off } por encima de lo que marca: pónganlo { $off } más bajo de lo que dicen el plan y mis avisos y dejen dentro un termómetro de horno. Cuenta la cifra dentro de la comida. <i>({ $source })</i>
 sit-off-by = { $metric ->

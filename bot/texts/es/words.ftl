@@ -40,6 +40,7 @@ read-pregnant = { $pregnant ->
     [yes] algo para las precauciones, guardado sin tu nombre
    *[no] nada más para las precauciones
 }
+read-arrives = ahí desde las { $at }
 read-when = es { $when }
 read-where = es en { $place }
 read-size = unas { $people } personas
