@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+import re
+
 from rapidfuzz import fuzz
 
 from bot.context import Turn
+from planning.dishes import lookup
 from planning.potluck import Promise
 
 SAME_WORD = 85
@@ -16,6 +19,19 @@ def dish_named(turn: Turn, about: str, among: tuple[Promise, ...]) -> Promise | 
     if len(near) > 1:
         near = [p for p in near if p.guest == turn.me] or near
     return near[0] if len(near) == 1 else None
+
+
+def names_another(about: str, found: Promise) -> bool:
+    """Whether words name another dish of the same sort: of "potato salad" the noodle salad is no part.
+
+    Only where the head alone is said with another word before it, and the two together are a dish of the tables.
+    """
+    head = re.split(r",| with | con ", found.dish.casefold())[0].split()
+    said = re.findall(r"[^\W\d_]+", about.casefold())
+    if len(head) < 2 or set(head[:-1]) & set(said):
+        return False
+    before = next((said[n - 1] for n, word in enumerate(said) if n and word == head[-1]), "")
+    return bool(before) and lookup(f"{before} {head[-1]}").dish is not None
 
 
 def dishes_named(turn: Turn, about: str, among: tuple[Promise, ...]) -> list[Promise]:

@@ -6,14 +6,15 @@ import re
 
 from bot.buttons import Button
 from bot.context import Turn
-from bot.naming import dishes_named
+from bot.naming import dishes_named, names_another
 from bot.registry import Registry
-from bot.understood import place_of
+from bot.understood import context, place_of
 from bot.understood.askedfood import asked_of
 from bot.understood.contents import with_contents
 from planning.changes import Refusal, may_manage
 from planning.diets.contents import PART_OF_A_DISH, Told, answered, contents_told
 from planning.potluck import Answer, Promise, Stage
+from planning.replies import AddPromise, read
 from planning.safety.allergens import avoided, held
 
 _ARTICLE = re.compile(r"^(?:the|my|our|that|this|el|la|los|las|mi|mis|nuestr[oa]s?)\s+")
@@ -89,12 +90,20 @@ def _named(turn: Turn, words: str, own: tuple[Promise, ...]) -> list[Promise]:
     among = [own, turn.potluck.promises] if may_manage(turn.potluck, turn.actor) else [own]
     for dishes in among:
         for told in (name, _ARTICLE.sub("", behind["dish"]) if behind is not None else ""):
-            found = dishes_named(turn, told, dishes) if told else []
+            near = dishes_named(turn, told, dishes) if told else []
+            found = [p for p in near if not names_another(told, p)]
             if found and len(told.split()) <= max(len(p.dish.split()) for p in found) + 2:
                 return found
-    if name.split()[-1] in PART_OF_A_DISH:  # "the dressing": of the only dish there is, or they are asked
+    if name.split()[-1] in PART_OF_A_DISH and not _promises_another(turn, own):  # "the dressing": of the only dish there is, or they are asked
         return [*own] if len(own) == 1 else []
     return []
+
+
+def _promises_another(turn: Turn, own: tuple[Promise, ...]) -> bool:
+    """ "Apple pie for 12, pastry has egg glaze": the pastry is of the pie that is promised with it."""
+    intents = read(turn.words[:400], context(turn, replying_to="board")).intents
+    known = {p.dish.casefold() for p in own}
+    return any(isinstance(i, AddPromise) and i.dish.casefold() not in known for i in intents)
 
 
 def _worth_asking(turn: Turn, said: Told) -> bool:

@@ -7,6 +7,7 @@ nothing off the list: where it contradicts the usual recipe, the item becomes a 
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from functools import lru_cache
@@ -49,8 +50,10 @@ def listed(promise: Promise) -> Listed:
 
 @lru_cache(maxsize=4096)
 def _listed(name: str, ingredients: tuple[str, ...] | None) -> Listed:
+    name = _asserted(name)
     named = find(name)
     if ingredients:
+        ingredients = tuple(text for said in ingredients if (text := _asserted(said)))
         found = [find(text) for text in ingredients]
         unknown = tuple(text for text, what in zip(ingredients, found, strict=True) if what.unmatched or not what.rows)
         return _union([*found, _only_plain(name, named)], frozenset(), COOK, unknown)
@@ -63,6 +66,19 @@ def _listed(name: str, ingredients: tuple[str, ...] | None) -> Listed:
     if row is not None:
         return _union([Found((row,), frozenset(), ())], named.claims, USUAL, ())
     return _union([named, _of_its_sort(name), _beside(name, None)], named.claims, UNKNOWN, ())
+
+
+_DENIED = re.compile(r"(?:^|,\s*|;\s*|\s+(?:but|and|with|y|pero)\s+|\s+)(?:no|without|sin)\s+[^,;]+", re.IGNORECASE)
+
+
+def _asserted(text: str) -> str:
+    """Without what is said not to be in it: "carrot cake, no walnuts" holds none by its name. A denial the tables take
+    for a claim ("no nuts") stays.
+
+    >>> _asserted("carrot cake, no walnuts"), _asserted("cake, no nuts")
+    ('carrot cake', 'cake, no nuts')
+    """
+    return _DENIED.sub(lambda m: m[0] if find(m[0].strip(" ,;")).claims else "", text).strip(" ,;")
 
 
 def _beside(name: str, dish: Dish | None) -> Found:

@@ -44,3 +44,22 @@ async def test_talk_on_the_day_itself_gets_no_answer(play):
     played = await play(say("ravi", "/bring ham for 12"), DAY, *(say("tom", words) for words in talk), first=OPEN)
 
     assert not [text for text in answers(played, talk[0]) if "✋" in text or "911" in text]
+
+
+async def test_what_anybody_says_is_in_a_food_meets_the_allergies_at_the_table(play):
+    played = await play(
+        say("ravi", "/bring noodle salad for 12"),
+        say("tom", "/bring carrot cake with walnuts for 12"),
+        board("mei", "I am allergic to sesame, fish and tree nuts"),
+        say("ravi", "the noodle salad has sesame on top, is that a problem?"),
+        say("tom", "there's fish sauce in ravi's noodle salad, i saw the bottle"),
+        say("tom", "ok i leave the walnuts out"),
+        say("ines", "my sister is bringing a pecan pie she says"),
+        first=OPEN,
+    )
+    said = played.everything()
+
+    assert played.promises("ravi")[0]["dish"] == "noodle salad with sesame, fish sauce"
+    assert "says Tom: fish sauce" in said
+    assert played.promises("tom")[0]["dish"] == "carrot cake, no walnuts"
+    assert "pecan pie: somebody at this table has an allergy to tree nuts" in said
