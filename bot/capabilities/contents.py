@@ -94,7 +94,8 @@ def _named(turn: Turn, words: str, own: tuple[Promise, ...]) -> list[Promise]:
             found = [p for p in near if not names_another(told, p)]
             if found and len(told.split()) <= max(len(p.dish.split()) for p in found) + 2:
                 return found
-    if name.split()[-1] in PART_OF_A_DISH and not _promises_another(turn, own):  # "the dressing": of the only dish there is, or they are asked
+    if name.split()[-1] in PART_OF_A_DISH and not _promises_another(turn, own):
+        # "The dressing": of the only dish there is, or they are asked.
         return [*own] if len(own) == 1 else []
     return []
 
