@@ -29,6 +29,7 @@ def parser() -> argparse.ArgumentParser:
     ask.add_argument("--updates", type=int, default=600, help="killed: updates in all (default 600)")
     ask.add_argument("--rounds", type=int, default=8, help="killed: kills (default 8)")
     ask.add_argument("--reminders", type=int, default=1000, help="replicas: reminders falling due (default 1000)")
+    ask.add_argument("--pace", type=float, help="replicas: how much faster than the real time theirs passes")
     ask.add_argument("--groups", type=int, default=2000, help="crowd: groups at once (default 2000)")
     ask.add_argument("--examples", type=int, default=500, help="chat, fuzz: random chats (a tenth) and updates")
     ask.add_argument("--seed", type=int, default=1)

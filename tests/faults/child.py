@@ -1,4 +1,4 @@
-"""The whole bot in a process of its own: `python -m tests.faults.child SETTINGS`, where SETTINGS is JSON.
+"""The whole bot in a process of its own. Its settings:
 
 api, database     where the platform and the database are
 webhook, listen   [address, port] pairs: behind a webhook instead of polling
@@ -12,11 +12,11 @@ no_names_s        for so many seconds no host name can be resolved (a stand-in f
 from __future__ import annotations
 
 import asyncio
-import json
+import os
 import signal
 import socket
-import sys
 from datetime import UTC, datetime, timedelta
+from pathlib import Path
 from typing import Any
 
 from bot import log
@@ -105,5 +105,9 @@ async def _tick(bot: Tureen, clock: Clock) -> None:
         await bot.courier.tick()
 
 
-if __name__ == "__main__":
-    asyncio.run(run(json.loads(sys.argv[1])))
+def main(given: dict[str, Any], kept_log: Path | None = None) -> None:
+    """The process. `kept_log`: what it says is added there."""
+    if kept_log is not None:
+        with kept_log.open("ab") as heard:
+            os.dup2(heard.fileno(), 2)
+    asyncio.run(run(given))

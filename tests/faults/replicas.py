@@ -28,11 +28,12 @@ PRESS_S = 0.25
 GROUPS = 8
 
 
-async def run(count: int, *, seed: int = 1, span: timedelta | None = None) -> Row:
-    """`span`: the bots' time in which the reminders fall due; an hour, or less for a few of them."""
+async def run(count: int, *, seed: int = 1, span: timedelta | None = None, pace: float | None = None) -> Row:
+    """`span`: the bots' time in which the reminders fall due; an hour, or less for a few of them. `pace`: how
+    much faster than the real time it passes."""
     span = span or timedelta(hours=min(1.0, count / 3000))
     # So that one small machine keeps up: no more than some twenty reminders a real second.
-    pace = min(20.0, 22 * span.total_seconds() / count)
+    pace = pace or min(20.0, 22 * span.total_seconds() / count)
     chats = [-1001 - n for n in range(GROUPS)]
     async with contextlib.AsyncExitStack() as stack:
         server = await stack.enter_async_context(Server())
@@ -59,7 +60,7 @@ async def run(count: int, *, seed: int = 1, span: timedelta | None = None) -> Ro
         for bot in bots:
             await bot.stop()
         await driver.compare()
-        return _row(driver, reminded, faults, balancer, span)
+        return _row(driver, reminded, faults, balancer, span, pace)
 
 
 async def _press(driver: Driver) -> None:
@@ -95,7 +96,9 @@ async def _break(
     return done
 
 
-def _row(driver: Driver, reminded: Reminded, faults: list[tuple[str, int]], balancer: Balancer, span: timedelta) -> Row:
+def _row(
+    driver: Driver, reminded: Reminded, faults: list[tuple[str, int]], balancer: Balancer, span: timedelta, pace: float
+) -> Row:
     platform, book = driver.platform, driver.book
     doubled, missing = reminded.doubled(platform), reminded.missing(platform)
     unacknowledged = len(book.presses) - driver.acknowledged
@@ -108,7 +111,8 @@ def _row(driver: Driver, reminded: Reminded, faults: list[tuple[str, int]], bala
     notes += [f"lost: press {u}" for u in sorted(book.lost)] + sorted(book.half)
     minutes = round(span.total_seconds() / 60)
     did = (
-        f"{reminded.count} reminders due in {minutes} min; {REPLICAS} replicas, one frozen, one killed; database crash"
+        f"{reminded.count} reminders due in {minutes} min ({pace:.1f} times as fast); {REPLICAS} replicas, one frozen, "
+        "one killed; database crash"
     )
     # Whoever is frozen or killed may have had one on the line; the database's crash each of them.
     return Row(
@@ -126,4 +130,4 @@ def free_ports(count: int) -> list[int]:
 
 
 async def rows(args: argparse.Namespace) -> list[Row]:
-    return [await run(args.reminders, seed=args.seed)] if args.database != "sqlite" else []
+    return [await run(args.reminders, seed=args.seed, pace=args.pace)] if args.database != "sqlite" else []

@@ -4,10 +4,9 @@ from __future__ import annotations
 
 import asyncio
 import contextlib
-import json
+import multiprocessing
 import os
 import signal
-import sys
 import tempfile
 from collections.abc import AsyncIterator
 from datetime import UTC, datetime
@@ -17,6 +16,7 @@ from typing import Any
 from sqlalchemy import text
 
 from bot.storage import Batch, ChatRecord, Store
+from tests.faults import child
 from tests.faults.platform import Platform
 
 PROJECT = Path(__file__).parents[2]
@@ -91,13 +91,18 @@ def databases(only: str | None) -> list[str]:
     return [name for name in DATABASES if only in (None, name.lower())]
 
 
+FORKS = multiprocessing.get_context("forkserver")
+# What a bot imports is imported once, by the process they are all forks of.
+FORKS.set_forkserver_preload(["tests.faults.child"])
+
+
 class Bot:
     """One bot in a process of its own."""
 
     def __init__(self, kept_log: Path | None = None, **settings: Any) -> None:
         self.settings = settings
         self._log = kept_log
-        self._process: asyncio.subprocess.Process | None = None
+        self._process: Any = None
 
     async def __aenter__(self) -> Bot:
         await self.start()
@@ -111,46 +116,32 @@ class Bot:
         return self._log.read_text("utf-8") if self._log is not None and self._log.exists() else ""
 
     async def start(self) -> None:
-        env = {**os.environ, "PYTHONPATH": str(PROJECT)}
-        heard = open(self._log, "ab") if self._log is not None else None  # noqa: ASYNC230, SIM115
-        self._process = await asyncio.create_subprocess_exec(
-            sys.executable,
-            "-m",
-            "tests.faults.child",
-            json.dumps(self.settings),
-            cwd=PROJECT,
-            env=env,
-            stderr=heard,
-        )
-        if heard is not None:
-            heard.close()
+        self._process = FORKS.Process(target=child.main, args=(self.settings, self._log), daemon=True)
+        await asyncio.to_thread(self._process.start)
 
     @property
     def alive(self) -> bool:
-        return self._process is not None and self._process.returncode is None
+        return self._process is not None and self._process.is_alive()
 
     @property
     def pid(self) -> int:
-        assert self._process is not None
-        return self._process.pid
+        return int(self._process.pid)
 
     def signal(self, sign: signal.Signals) -> None:
-        assert self._process is not None
-        self._process.send_signal(sign)
+        os.kill(self.pid, sign)
 
     async def kill(self) -> None:
         """kill -9."""
         if self.alive:
-            self.signal(signal.SIGKILL)
-            assert self._process is not None
-            await self._process.wait()
+            self._process.kill()
+            await asyncio.to_thread(self._process.join)
 
     async def stop(self) -> int:
-        assert self._process is not None
         if self.alive:
             self._process.terminate()
         async with asyncio.timeout(60):
-            return await self._process.wait()
+            await asyncio.to_thread(self._process.join)
+        return int(self._process.exitcode)
 
 
 async def open_groups(platform: Platform, chats: list[int], host: int = 1) -> None:
