@@ -40,9 +40,13 @@ def _ready_if(state: Any) -> Any:
 
 
 _ready = _ready_if(_p.state)
+# The offset keeps PostgreSQL from joining all that wait with all that wait, which it does as long as it has not
+# counted the table: it looks for an earlier one, by index, for each.
 _first_of_chat = ~(
     select(_earlier.c.id)
     .where(_earlier.c.chat_id == _p.chat_id, _earlier.c.id < _p.id, _earlier.c.state.in_(_WAITING))
+    .limit(literal_column("1"))
+    .offset(literal_column("0"))
     .exists()
 )
 _any_ready = select(_p.id).where(_ready).limit(1)

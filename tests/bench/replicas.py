@@ -26,7 +26,7 @@ from sqlalchemy.engine import make_url
 from sqlalchemy.ext.asyncio import create_async_engine
 
 from tests.bench.platform import Platform
-from tests.bench.press import Presser, measure, with_clocks
+from tests.bench.press import STEADY_PER_S, Presser, measure, percentile, with_clocks
 
 PRESSES = 600
 AT_ONCE = 48
@@ -171,17 +171,23 @@ async def _sample(url: str, samples: list[int]) -> None:
 async def run(rounds: int, presses: int = PRESSES) -> list[str]:
     lines = []
     with tempfile.TemporaryDirectory(ignore_cleanup_errors=True) as name, postgres(Path(name)) as server:
-        ratios = []
+        ratios: list[float] = []
+        steady: list[float] = []
         for n in range(rounds):
             bare = await measure("bare", Path(name), presses=presses, steady=False)
             url = await database(server, f"alone{n}")
-            mine = await measure("tureen", Path(name), presses=presses, steady=False, database=url)
+            mine = await measure("tureen", Path(name), presses=presses, database=url)
+            steady += mine.steady
             ratios.append(mine.per_s / bare.per_s)
             lines.append(
                 f"one polling, PostgreSQL: {mine.per_s:.0f}/s, CPU {mine.cpu_ms:.2f} ms; bare library bot "
                 f"{bare.per_s:.0f}/s, CPU {bare.cpu_ms:.2f} ms: {ratios[-1]:.2f} to bare; lost {mine.lost}"
             )
-        lines.append(f"median {statistics.median(ratios):.2f} to bare")
+        p50, p99 = (percentile(steady, share) * 1000 for share in (0.5, 0.99))
+        lines.append(
+            f"median {statistics.median(ratios):.2f} to bare; at {STEADY_PER_S} presses a second, to the acknowledgement: "
+            f"p50 {p50:.1f} ms, p99 {p99:.1f} ms ({len(steady)} presses)"
+        )
         lines.append(f"{'replicas':>10}{'presses/s':>11}{'CPU ms/update':>15}{'sessions at a lock':>24}{'lost':>6}")
         for many in (1, 2, 4):
             lines.append(await measured(many, await database(server, f"together{many}"), presses))
