@@ -185,7 +185,7 @@ async def run(rounds: int, presses: int = PRESSES) -> list[str]:
             )
         p50, p99 = (percentile(steady, share) * 1000 for share in (0.5, 0.99))
         lines.append(
-            f"median {statistics.median(ratios):.2f} to bare; at {STEADY_PER_S} presses a second, to the acknowledgement: "
+            f"median {statistics.median(ratios):.2f} to bare; at {STEADY_PER_S} presses a second: "
             f"p50 {p50:.1f} ms, p99 {p99:.1f} ms ({len(steady)} presses)"
         )
         lines.append(f"{'replicas':>10}{'presses/s':>11}{'CPU ms/update':>15}{'sessions at a lock':>24}{'lost':>6}")
