@@ -81,7 +81,7 @@ class Boards(Base):
         statement = _board_sent if chat_id is None else _board_sent_there
         # Undone by a power loss, the board is at worst edited once more. A new board's id must not be lost.
         known = seen_dirty_since is not None
-        return await self._writer.job(lambda conn: bool(count(conn, statement, params)), lasting=not known)
+        return await self._writer.aside(lambda conn: bool(count(conn, statement, params)), lasting=not known)
 
     async def claim_board(
         self, potluck_id: str, owner: str, now: datetime, lease_until: datetime, place: Place | None = None
@@ -103,9 +103,9 @@ class Boards(Base):
                 return free
             return None
 
-        return await self._writer.job(work, lasting=False)
+        return await self._writer.aside(work, lasting=False)
 
     async def release_board(self, potluck_id: str, owner: str) -> bool:
         """Give a claimed board back as dirty as it is."""
         params = {"p_id": potluck_id, "p_owner": owner}
-        return await self._writer.job(lambda conn: bool(count(conn, _release, params)), lasting=False)
+        return await self._writer.aside(lambda conn: bool(count(conn, _release, params)), lasting=False)

@@ -25,6 +25,8 @@ WriteBatches = Callable[[Connection, Sequence[Batch], bool], list[Outcome]]
 """(connection, batches, carefully) -> a CommitResult or an exception for each."""
 
 MOST_TOGETHER = 128
+ASIDE = 3
+"""Jobs beside the group at a time, each on a connection of its own."""
 
 
 @dataclass(eq=False)
@@ -44,6 +46,7 @@ class GroupWriter:
         self._committed = committed
         self._queue: list[_Waiting] = []
         self._task: asyncio.Task[None] | None = None
+        self._aside = asyncio.Semaphore(ASIDE)
         self.groups = 0
         self.members = 0
 
@@ -58,6 +61,14 @@ class GroupWriter:
         result: T = await self._wait(member)
         return result
 
+    async def aside(self, job: Callable[[Connection], T], *, lasting: bool = True) -> T:
+        """A job of the courier's, on few rows of one chat: where several can write at a time it stands in a
+        transaction of its own, so that nobody's answer waits for it. Else as `job`."""
+        if self._runner.is_sqlite:
+            return await self.job(job, lasting=lasting)
+        async with self._aside:
+            return await self._runner.write(job, lasting=lasting)
+
     async def _wait(self, member: _Waiting) -> Any:
         self._queue.append(member)
         if self._task is None:
@@ -67,6 +78,10 @@ class GroupWriter:
     async def drain(self) -> None:
         while self._task is not None:
             await asyncio.wait([self._task])
+        for _ in range(ASIDE):
+            await self._aside.acquire()
+        for _ in range(ASIDE):
+            self._aside.release()
 
     async def _write_all(self) -> None:
         try:

@@ -167,7 +167,7 @@ class Outbox(Base):
         if not await self._runner.glance(lambda conn: ask(conn, _any_ready, ready)):
             return ()
         params = {**ready, "p_owner": owner, "p_until": lease_until, "p_limit": limit}
-        rows = await self._writer.job(
+        rows = await self._writer.aside(
             lambda conn: ask(conn, _CLAIM[conn.dialect.name, reminders], params), lasting=False
         )
         return tuple(sorted((post_from(r) for r in rows), key=lambda p: p.id))
@@ -183,18 +183,18 @@ class Outbox(Base):
             run(conn, _delete, ids)
             put(conn, t.sent_message, rows)
 
-        await self._writer.job(work)
+        await self._writer.aside(work)
 
     async def requeue(self, post_id: int, not_before: datetime | None, owner: str | None = None) -> bool:
         """Give a post back, to leave at `not_before` or later. With `owner`, False and nothing
         written when the claim was lost meanwhile (another process may be sending it)."""
         params = {"p_id": post_id, "p_before": not_before}
-        return await self._writer.job(lambda conn: _as_owner(conn, _requeue, params, owner))
+        return await self._writer.aside(lambda conn: _as_owner(conn, _requeue, params, owner))
 
     async def give_back(self, post_id: int, owner: str, not_before: datetime | None) -> bool:
         """Let go of a claimed post whose call was not begun; what was doubtful before stays so."""
         params = {"p_id": post_id, "p_owner": owner, "p_before": not_before}
-        return await self._writer.job(lambda conn: bool(_run(conn, _give_back, params)), lasting=False)
+        return await self._writer.aside(lambda conn: bool(_run(conn, _give_back, params)), lasting=False)
 
     async def begin_post(
         self,
@@ -222,12 +222,12 @@ class Outbox(Base):
                     return free
             return next((r.tries for r in ask(conn, begin, params)), None)
 
-        return await self._writer.job(work)
+        return await self._writer.aside(work)
 
     async def give_up(self, post_id: int, why: str, owner: str | None = None) -> bool:
         """Stop trying; the post stays on record for the host. `why` is a text key. `owner` as above."""
         params = {"p_id": post_id, "p_why": why}
-        return await self._writer.job(lambda conn: _as_owner(conn, _give_up, params, owner))
+        return await self._writer.aside(lambda conn: _as_owner(conn, _give_up, params, owner))
 
     async def cut_waits(self, now: datetime, longest_lease: datetime) -> None:
         """After a wall clock was set back: nothing waits for an instant it had already reached. Posts may
@@ -277,7 +277,7 @@ class Outbox(Base):
     ) -> None:
         """Remember what a sent message is about; without `at` it is never pruned."""
         row = message_row(SentMessage(chat_id, message_id, kind, potluck_id, reminder_key, at))
-        await self._writer.job(lambda conn: put(conn, t.sent_message, [row]))
+        await self._writer.aside(lambda conn: put(conn, t.sent_message, [row]))
 
 
 def _as_owner(conn: Connection, statement: Any, params: dict[str, Any], owner: str | None) -> bool:

@@ -67,8 +67,10 @@ def free_at(taken: list[datetime], limits: Iterable[Limit], now: datetime) -> da
 def take_place(conn: Connection, place: Place, now: datetime) -> datetime | None:
     """Take the place, or say when it is free (and take nothing)."""
     ids = (EVERYBODY, place.chat_id)
-    run(conn, _add, [{"chat_id": chat_id, "taken": [], "at": now} for chat_id in ids])
-    found = {row[0]: [from_micros(m) for m in row[1]] for row in ask(conn, _lock, {"p_chat": place.chat_id})}
+    found = _taken(conn, place.chat_id)
+    if len(found) < len(ids):
+        run(conn, _add, [{"chat_id": chat_id, "taken": [], "at": now} for chat_id in ids])
+        found = _taken(conn, place.chat_id)
     limits = {EVERYBODY: place.all_limits, place.chat_id: place.limits}
     at = max(free_at(found[i], limits[i], now) for i in ids)
     if at > now:
@@ -80,3 +82,8 @@ def take_place(conn: Connection, place: Place, now: datetime) -> datetime | None
         rows.append({"p_chat": chat_id, "p_taken": [to_micros(x) for x in taken], "p_at": now})
     run(conn, _take, rows)
     return None
+
+
+def _taken(conn: Connection, chat_id: int) -> dict[int, list[datetime]]:
+    """When messages left, in this chat and in all; the rows are ours until the transaction ends."""
+    return {row[0]: [from_micros(m) for m in row[1]] for row in ask(conn, _lock, {"p_chat": chat_id})}

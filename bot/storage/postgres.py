@@ -49,6 +49,8 @@ class AsyncRunner:
             # No connections beyond the pool: a new one costs more than waiting for one that knows the statements.
             pool_size=pool_size,
             max_overflow=0,
+            # The one used last: it knows the statements, and so does the process behind it.
+            pool_use_lifo=True,
             pool_pre_ping=False,
             pool_timeout=30,
             hide_parameters=True,

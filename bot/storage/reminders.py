@@ -227,7 +227,7 @@ class Reminders(Base):
             return [*again, *(ask(conn, _claim_pending, {**params, "p_limit": left}) if left > 0 else ())]
 
         # Undone by a power loss, they are claimed again: nothing leaves before the commit that ends the claim.
-        rows = await self._writer.job(work, lasting=False)
+        rows = await self._writer.aside(work, lasting=False)
         return tuple(sorted((reminder_from(r) for r in rows), key=lambda r: (r.due_at, r.potluck_id, r.key)))
 
     async def finish_reminder(
@@ -244,17 +244,17 @@ class Reminders(Base):
         `tries` (of the claimed row) also tells two claims of the same owner apart.
         """
         done = FinishedReminder(potluck_id, key, owner, state, message_id, tries)
-        return await self._writer.job(lambda conn: finish_reminder(conn, done))
+        return await self._writer.aside(lambda conn: finish_reminder(conn, done))
 
     async def requeue_reminder(self, potluck_id: str, key: str, owner: str, due_at: datetime) -> bool:
         """Give a claim back, to be sent at `due_at` or later (after a 429)."""
         params = {"p_id": potluck_id, "p_key": key, "p_owner": owner, "p_due": due_at}
-        return await self._writer.job(lambda conn: bool(count(conn, _requeue, params)))
+        return await self._writer.aside(lambda conn: bool(count(conn, _requeue, params)))
 
     async def renew_reminder(self, potluck_id: str, key: str, owner: str, lease_until: datetime) -> bool:
         """Hold a claim longer. False: it was lost."""
         params = {"p_id": potluck_id, "p_key": key, "p_owner": owner, "p_until": lease_until}
-        return await self._writer.job(lambda conn: bool(count(conn, _renew, params)))
+        return await self._writer.aside(lambda conn: bool(count(conn, _renew, params)))
 
     async def next_due(self, now: datetime) -> datetime | None:
         """When the next reminder is to be claimed; may be past. None: nothing is waiting."""
