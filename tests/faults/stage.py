@@ -21,6 +21,7 @@ from tests.faults.platform import Platform
 
 PROJECT = Path(__file__).parents[2]
 ZONE = "America/Chicago"
+WAIT_S = 600.0
 START = datetime(2027, 9, 10, 14, tzinfo=UTC)
 """What the bots' clocks show when a run begins: nine in the morning there."""
 
@@ -61,18 +62,18 @@ class Server:
         # So that it knows the new process when it is to stop it.
         self._server.ensure_postgres_running()
 
-    async def emptied(self) -> None:
-        await emptied(self.url)
+    async def emptied(self, within_s: float = WAIT_S) -> None:
+        await emptied(self.url, within_s=within_s)
 
 
-async def emptied(url: str, reminders: str = "remind%") -> None:
+async def emptied(url: str, reminders: str = "remind%", within_s: float = WAIT_S) -> None:
     """Until nothing is to be sent (`reminders`: of which potlucks): leases of the dead have run out, what is
     in doubt is decided."""
     waiting = text(
         "SELECT (SELECT count(*) FROM post WHERE state IN ('pending', 'claimed', 'sending'))"
         " + (SELECT count(*) FROM reminder WHERE state IN ('pending', 'sending') AND potluck_id LIKE :these)"
     )
-    async with await Store.open(url) as store, asyncio.timeout(600):
+    async with await Store.open(url) as store, asyncio.timeout(within_s):
         while await store._runner.glance(lambda conn: conn.scalar(waiting, {"these": reminders})):  # noqa: ASYNC110
             await asyncio.sleep(0.3)
 
