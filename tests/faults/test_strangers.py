@@ -1,0 +1,96 @@
+"""Whoever does not belong to a potluck learns and changes nothing of it: every door, command and button is tried."""
+
+from __future__ import annotations
+
+from collections.abc import AsyncIterator
+
+import pytest
+
+from bot.registry import load
+from tests.faults.chat import Chat
+
+HERE, ELSEWHERE = -1001, -1002
+HOST, GUEST, STRANGER, MEMBER = 1, 100, 2000, 300
+"""Of a stranger the platform says that they are in no group (`MuteBot`)."""
+OURS = ("allotment", "lasagna", "Guest 1", "peanut", "Plot 1001")
+DOORS = sorted(load().links)
+COMMANDS = sorted(load().commands)
+
+
+@pytest.fixture
+async def chat() -> AsyncIterator[Chat]:
+    """A potluck with a guest, a dish and a need in one group; a bare one in another."""
+    opened = await Chat.open(HERE, ELSEWHERE)
+    await opened.take(opened.words(HERE, HOST, "/potluck in 12 days 5pm, about 40 people, at the allotment hut"))
+    await opened.take(opened.words(ELSEWHERE, HOST + 1, "/potluck in 9 days 6pm, about 12 people, in the barn"))
+    await opened.take(opened.words(HERE, GUEST, "/bring lasagna for 12"))
+    await opened.take(opened.words(HERE, GUEST, "/needs no peanut"))
+    yield opened
+    await opened.close()
+
+
+async def told(chat: Chat, *people: int) -> str:
+    """Everything that would be sent to these chats, and every acknowledgement."""
+    posts = [str(p.payload) for p in await chat.store.pending_posts(100_000) if p.chat_id in people]
+    return "\n".join([*posts, *chat.bot.toasts])
+
+
+async def revisions(chat: Chat) -> list[tuple[str, int]]:
+    found = [await chat.current(g) for g in (HERE, ELSEWHERE)]
+    return [(s.potluck.id, s.revision) for s in found if s is not None]
+
+
+async def test_no_door_opens_for_a_stranger_and_every_one_for_a_member(chat: Chat) -> None:
+    here = await chat.current(HERE)
+    assert here is not None
+    before = await revisions(chat)
+    for door in DOORS:
+        await chat.take(chat.words(STRANGER, STRANGER, f"/start {door}-{here.potluck.id}"))
+    strange, after = await told(chat, STRANGER), await revisions(chat)
+    for door in DOORS:
+        await chat.take(chat.words(MEMBER, MEMBER, f"/start {door}-{here.potluck.id}"))
+
+    assert strange.count("people of that group") == len(DOORS)
+    assert not [word for word in OURS if word in strange]
+    assert after == before
+    assert "people of that group" not in await told(chat, MEMBER)
+
+
+async def test_a_link_that_was_guessed_or_whose_potluck_is_gone_leads_nowhere(chat: Chat) -> None:
+    links = [f"{door}-{rest}" for door in DOORS for rest in ("0", "abcdefghij", "../..", "%00")]
+    for link in [*links, "x", "board", "board-", "-"]:
+        await chat.take(chat.words(MEMBER, MEMBER, f"/start {link}"))
+
+    said = await told(chat, MEMBER)
+    assert not chat.dispatcher.failed
+    assert said.count("leads nowhere") == len(links) + 4
+    assert not [word for word in OURS if word in said]
+
+
+async def test_no_command_of_a_stranger_in_private_shows_or_changes_anything_of_a_group(chat: Chat) -> None:
+    here = await chat.current(HERE)
+    assert here is not None
+    before = await revisions(chat)
+    await chat.take(chat.words(STRANGER, STRANGER, f"/start board-{here.potluck.id}"))
+    for command in COMMANDS:
+        await chat.take(chat.words(STRANGER, STRANGER, f"/{command}"))
+        await chat.take(chat.words(STRANGER, STRANGER, f"/{command} lasagna for 12"))
+    await chat.take(chat.words(STRANGER, STRANGER, "I bring slaw for 9"))
+
+    said = await told(chat, STRANGER)
+    assert not chat.dispatcher.failed
+    assert not [word for word in ("allotment", "Guest 100", "Plot 1001") if word in said]
+    assert await revisions(chat) == before
+
+
+@pytest.mark.parametrize("where", [ELSEWHERE, STRANGER])
+async def test_no_button_of_a_group_works_in_another_chat(chat: Chat, where: int) -> None:
+    before = await revisions(chat)
+    buttons = await chat.buttons(HERE)
+    for data in buttons:
+        await chat.take(chat.press(where, STRANGER, data))
+
+    assert len(buttons) > 3
+    assert set(chat.bot.toasts) == {"This button does not belong to this chat; use the ones on your own board."}
+    assert len(chat.bot.toasts) == len(buttons)
+    assert await revisions(chat) == before
