@@ -97,7 +97,11 @@ def _run_at(sentence: Sentence, said: Sequence[str], i: int, context: ReplyConte
             at = last = group.last
             continue
         brought = said[first - 1 : first] == ["con"] and _BEFORE_I.search(sentence.text[: sentence.offset(first - 1)])
-        if (me or brought or context.asked in ("people", "party")) and said[joined] in ("mi", "nuestra", "nuestro") and _somebody(said, joined + 1):
+        if (
+            (me or brought or context.asked in ("people", "party"))
+            and said[joined] in ("mi", "nuestra", "nuestro")
+            and _somebody(said, joined + 1)
+        ):
             names, at = names + 1, joined + 2  # "yo y mi hembrita": whoever that is
             last = at
             continue
@@ -144,7 +148,9 @@ def _somebody(said: Sequence[str], i: int) -> bool:
     if i >= len(said) or not said[i].isalpha() or len(said[i]) < 4:
         return False
     word = said[i]
-    return known_dish(word) is None and not any(word in words(r) for r in ("head", "plain", "stop", "nofood", "unit", "vague", "lead", "tail"))
+    return known_dish(word) is None and not any(
+        word in words(r) for r in ("head", "plain", "stop", "nofood", "unit", "vague", "lead", "tail")
+    )
 
 
 def _stranger(sentence: Sentence, i: int, context: ReplyContext) -> bool:
@@ -162,7 +168,21 @@ def _stranger(sentence: Sentence, i: int, context: ReplyContext) -> bool:
         return False
     if plain in finite() or any(plain in name.casefold().translate(PLAIN).split() for _, name in context.guests):
         return False
-    if i and sentence.tokens[i - 1].plain in ("familia", "los", "las", "señor", "señora", "doña", "don", "en", "de", "desde", "a", "san", "santa"):
+    if i and sentence.tokens[i - 1].plain in (
+        "familia",
+        "los",
+        "las",
+        "señor",
+        "señora",
+        "doña",
+        "don",
+        "en",
+        "de",
+        "desde",
+        "a",
+        "san",
+        "santa",
+    ):
         return False
     if i == 0 and (known(plain) or len(sentence.tokens) < 3 or sentence.tokens[1].plain not in ("y", "e", ",")):
         return False
@@ -226,4 +246,13 @@ def _writer(run: Run, before: str, after: str, *, asked: bool) -> int | None:
         return 0 if crowd else 1
     if crowd and _BEFORE_I.search(before):
         return 0
-    return 0 if asked and _OPEN.search(before) else None
+    if asked and _OPEN.search(before):  # "mi mujer y los dos niños": the writer goes without saying
+        return (
+            0
+            if crowd
+            or not all(g.own or g.kin for g in run.groups if "a" in g.letters)
+            or run.names
+            or "a" not in {x for g in run.groups for x in g.letters}
+            else 1
+        )
+    return None

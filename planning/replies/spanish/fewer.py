@@ -14,7 +14,11 @@ from planning.replies.spanish.members import LETTER, Group, counts_of, groups
 from planning.replies.spanish.parties import count, relative
 from planning.replies.text import Sentence
 
-_FEWER = re.compile(r" (?P<n>un[oa]?|[0-9]{1,2}) (?:personas? |adult[oa]s? |niñ[oa]s? )?menos(?= )")
+_FEWER = re.compile(
+    r" (?P<n>un[oa]?|[0-9]{1,2}) (?:personas? |adult[oa]s? |niñ[oa]s? )?menos(?= )"
+    r"|^ (?:tach|quit|rest|baj|descuent|descont)[a-z]* (?:a )?(?P<n2>un[oa]?|[0-9]{1,2})(?: personas?| adultos?| de la lista)?(?= $| ,)"
+    r"| (?P<n3>un[oa]|[0-9]{1,2}) de nosotr[oa]s (?:al final )?(?:no (?:va|van|viene|vienen|puede|pueden|podra)|se (?:baja|bajan|queda))"
+)
 _STAYS = r"(?:se (?:queda|quedan|quedo|quedara|va|van|baja|bajan|bajo|baja)|no (?:va|van|viene|vienen|puede|pueden|vendra|vendran|ira|iran|podra|podran|llega|llegan|se apunta|asiste|nos acompaña|me acompaña)|(?:ya )?no (?:va|viene|puede)|falla|cancela|cancelo|esta (?:mal[oa]|enferm[oa]|con fiebre|malit[oa])|cayo enferm[oa]|amanecio (?:mal|malit[oa]|enferm[oa])|tiene (?:fiebre|guardia|turno|examen))"
 LEFT = re.compile(
     rf"(?:^|(?<= ,)|(?<= que)|(?<= pero)|(?<= final)) (?:al final |finalmente |que |resulta que |)*(?P<some>(?P<of>un[oa]|[0-9]) de (?:los|las|mis) (?P<whose>[a-zñ]+)|(?:mi|el|la|los|las|su|mis|nuestr[oa]) (?P<who>[a-zñ]+(?: (?:mayor|menor|pequeñ[oa]|chic[oa]|grande))?))(?: (?:al final|ya|tampoco|finalmente|se|me|nos|tambien))* {_STAYS}(?= )"
@@ -34,7 +38,7 @@ def fewer_of(sentence: Sentence, context: ReplyContext, told: Sequence[Group]) -
         return None
     found = LEFT.search(sentence.text) or _NOT_COMING.search(sentence.text)
     if (few := _FEWER.search(sentence.text)) is not None and found is None:
-        n = count(few["n"])
+        n = count(few["n"] or few["n2"] or few["n3"])
         letter = "children" if " niñ" in few[0] else "adults"
         return relative(sentence, context, counts_of(()) | {letter: -n}, few.start(), few.end())
     if found is None:

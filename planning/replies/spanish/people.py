@@ -30,8 +30,8 @@ _COMES = re.compile(
     rf"| (?P<many>[0-9]{{1,3}}) (?:en total|personas?(?! mas)|de nosotros(?! (?:somos|son|no|comen|tienen|es))|comensales|cabezas|lugares|cubiertos|asistentes|plazas|bocas)(?= )"
 )
 _ALONE = re.compile(
-    rf" (?:{_GO}|viajo) (?:yo |nada mas |solo )*(?:sol[oa](?! [0-9]| los| las| nosotr| con| mi| ell| un)|solit[oa]|por mi cuenta|sin (?:compañia|acompañante|pareja|nadie))(?= )|^ (?:solo|nada mas|nomas|unicamente|solamente|solo voy|nada mas voy|nomas voy) yo(?= ,| \.| $| nada| y)|^ (?:(?:voy|vengo|solo|nomas) )*(?:su|un|una|este|esta) servidora? (?:y ya|solo|sola|nada mas|y nadie mas|y punto)?(?= ?$)|^ yo (?:y (?:ya|nadie mas|punto|solo yo)|nomas|solito|solita|solo|sola) $"
-    r"| yo (?:sol[oa]|solit[oa]|nada mas)(?= ,| \.| $)|^ (?:yo )?(?:sol[oa]|solit[oa])(?= ,| $)| (?:voy|vengo|ire) (?:solo|nada mas) yo(?= )|^ (?:1|un[oa]?)(?: (?:sol[oa]|persona|adult[oa]|nada mas))+ $| (?:somos|soy) (?:solo |nada mas )*(?:yo|1)(?: sol[oa])?(?= ,| $)|^ yo $"
+    rf" (?:{_GO}|viajo) (?:yo |nada mas |solo )*(?:, )?(?:pero )?(?:sin mi (?:pareja|esposo|esposa|marido|mujer|novio|novia|familia|gente)|sol[oa](?! [0-9]| los| las| nosotr| con| mi| ell| un)|solit[oa]|por mi cuenta|sin (?:compañia|acompañante|pareja|nadie))(?= )|^ (?:solo|nada mas|nomas|unicamente|solamente|solo voy|nada mas voy|nomas voy) yo(?= ,| \.| $| nada| y)|^ (?:(?:voy|vengo|solo|nomas) )*(?:su|un|una|este|esta) servidora? (?:y ya|solo|sola|nada mas|y nadie mas|y punto)?(?= ?$)|^ yo (?:y (?:ya|nadie mas|punto|solo yo)|nomas|solito|solita|solo|sola) $"
+    r"| yo (?:sol[oa]|solit[oa]|nada mas)(?= ,| \.| $)|^ (?:yo )?(?:sol[oa]|solit[oa])(?= ,| $)| (?:voy|vengo|ire) (?:solo|nada mas) yo(?= )|^ (?:solo|solamente|unicamente|nada mas) (?:podria|puedo|podre|voy a|iria|ire|voy|asistire|asistiria) (?:ir |asistir )?yo(?= )|^ (?:solo )?yo y (?:mi|el) (?:perr|gat)[oa](?= )|^ (?:1|un[oa]?)(?: (?:sol[oa]|persona|adult[oa]|nada mas))+ $| (?:somos|soy) (?:solo |nada mas )*(?:yo|1)(?: sol[oa])?(?= ,| $)|^ yo $"
 )
 _MORE = re.compile(
     r"^ \+ ?(?P<plus>[0-9]{1,2})(?= |$)| \+ ?(?P<plus2>[0-9]{1,2})(?= ,| $)"
@@ -46,7 +46,7 @@ _JOIN = re.compile(
     r"|tambien (?:vienen|van|vendran|iran)|(?:vienen|van|vendran|iran) tambien)(?= )"
 )
 _TOTAL_ONLY = re.compile(
-    r"^ (?:,? ?)?(?:(?:los|las|unos|unas|como|solo|nada mas|con|para) )*([0-9]{1,3})(?: (?:personas|en total|nosotros|de nosotros|todos|nada mas|solo))*(?= ,| $| con | \(| : | y )"
+    r"^ (?:,? ?)?(?:(?:los|las|unos|unas|como|solo|nada mas|con|para) )*([0-9]{1,3})(?: (?:personas|en total|nosotros|de nosotros|todos|nada mas|solo))*(?= ,| $| con | \(| : | y | contando | incluyendo | incluid)"
 )
 _WITH_ME = re.compile(
     rf" {_GO}(?: (?:yo|nosotros|todos|tambien|ahi|alli|alla|contento|contenta|encantados|seguro|ya|los dos|juntos|sola|solo|feliz|felices|encantada|encantado|mañana))*(?: ,)? (?:con(?! ustedes| vosotros| mucho| todo| gusto)|mi|yo y|y|yo ,) | yo(?: ,)? (?:y|con|mas|e) | (?:y|,|e|mas) yo(?= |$)| (?:va|van|viene|vienen|llevo|traigo) conmigo(?= |$)|^ (?:vamos |voy |iremos |ire )?con (?:mi|mis|la|el|los|las|un|una|nuestr[oa]s?) | yo , | ademas de mi | y (?:un |una )?servidor[a]?(?= )| y menda "
@@ -57,10 +57,15 @@ _WHOLE = re.compile(
 _NO_PARTY = re.compile(
     r"^ (?:ya )?no (?:somos|vamos|voy|se|puedo|podemos|puede)| (?:cumple|cumplen|cumplio|cumplira|trabaja|nacio) [0-9]+|(?<! vamos)(?<! ir)(?<! voy) con (?:mi|mis) [a-z]+ (?:tengo|tenemos|estoy|estamos|ceno|cenamos)| (?:regalo|recoger|recojo|cuidar|cuido) "
 )
+_BRINGS = re.compile(rf" (?:{any_form('bring', '1s', '1p', 'f1')}) ")
 _ENDS = re.compile(r" ,(?: en total| total| asi que(?: somos)?| somos)? (?P<end>[0-9]{1,2})(?= $)")
-_BETWEEN = re.compile(r"^ (?:si|claro|voy|vamos|asisto|asistimos|confirmo|confirmado|presente) [,:] (?P<n>[0-9]{1,2})(?= ,| $)")
+_BETWEEN = re.compile(
+    r"^ (?:si|claro|voy|vamos|asisto|asistimos|confirmo|confirmado|presente) [,:] (?P<n>[0-9]{1,2})(?= ,| $)"
+)
 """ "Sí / 3 / flan"."""
-_MEANT = re.compile(r"^ (?:digo|perdon|corrijo|mejor dicho|quise decir|error|no|ay|uy|,| )*(?:digo|corrijo|mejor dicho|quise decir|somos|seremos) (?P<n>[0-9]{1,2}) $")
+_MEANT = re.compile(
+    r"^ (?:digo|perdon|corrijo|mejor dicho|quise decir|error|no|ay|uy|,| )*(?:digo|corrijo|mejor dicho|quise decir|somos|seremos) (?P<n>[0-9]{1,2}) $"
+)
 """ "Digo 3": said again by who is coming."""
 _GOES = re.compile(
     rf"(?:^|(?<= ,)) (?:(?:(?:los|las) [a-zñ]+|si|claro|ok|dale|pues|nosotros|,) )*(?:{_GO}|confirmo|confirmamos|presentes?|(?:me|nos) (?:apunto|apuntamos|sumo|sumamos|anoto|anotamos))(?: (?:en familia|todos|juntos|la [a-zñ]+|en bloque|en bola|en grupo|en combo|en banda|completos|con gusto|encantad[oa]s|la familia|toda la familia|ahi|alli|alla|al asado|a la [a-z]+|con los niños|con las niñas|con los chicos))* ,"
@@ -72,6 +77,10 @@ _BARE = re.compile(
 BIG = 12
 
 
+_RANGE = re.compile(
+    rf"(?: {_GO}{_FILL}|^) (?:entre )?(?P<n>[0-9]{{1,2}}) (?:o|y|a|-) (?P<to>[0-9]{{1,2}})(?: personas| en total| o asi| mas o menos)*(?= $| ,)"
+)
+""" "Seremos 4 o 5": the larger is asked about."""
 _ME_PLUS = re.compile(
     r"(?:^|(?<= ,)|(?<= si)) voy (?:\+|mas) (?P<n3>[0-9]{1,2})(?= $| ,)|(?:^|(?<= ,)|(?<= si)|(?<= voy)|(?<= somos)|(?<= vamos)) yo (?:\+|y|mas|con) (?P<may>(?:quizas?|tal vez|a lo mejor|capaz|puede que|posiblemente) )?(?P<n>[0-9]{1,2}) ?(?P<who>mas|amig[oa]s|personas|acompañantes|invitad[oa]s|compas|adult[oa]s)?(?= $| ,| y )"
     r"|^ (?:acompañantes?|invitados|mas|ademas)(?: de mi)? : (?P<n2>[0-9]{1,2})(?= $| ,)"
@@ -82,9 +91,18 @@ _ME_PLUS = re.compile(
 def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """The party this sentence tells of: whole, or how many more."""
     text = sentence.text
+    if (some := _RANGE.search(text)) is not None and 0 < int(some["to"]) - int(some["n"]) <= 4:
+        return [party(sentence, context, Party(int(some["to"])), some.start(), some.end(), 0.6)]
     if not sentence.question and (plus := _ME_PLUS.search(text)) is not None:
         return [
-            party(sentence, context, Party(1 + int(plus["n"] or plus["n2"] or plus["n3"])), plus.start(), plus.end(), 0.6 if plus["may"] else 0.88)
+            party(
+                sentence,
+                context,
+                Party(1 + int(plus["n"] or plus["n2"] or plus["n3"])),
+                plus.start(),
+                plus.end(),
+                0.6 if plus["may"] else 0.88,
+            )
         ]
     if sentence.question or (_NO_PARTY.search(text) and context.asked not in ("people", "party")):
         return []
@@ -132,6 +150,8 @@ def _whole(sentence: Sentence, context: ReplyContext, told: Sequence[Group]) -> 
         text[: total.start() + 1],
     ):
         total = None
+    if total is not None and " en total" in total[0] and _BRINGS.search(text[: total.start() + 1]):
+        total = None  # "llevo tamales, 20 en total"
     if total is not None and _of_food(text[total.end() :]):
         total = None  # "apúntame con dos pasteles"
     if total is None and (alone := re.search(r" sol[oa] con ", text)) is not None:
@@ -146,7 +166,9 @@ def _whole(sentence: Sentence, context: ReplyContext, told: Sequence[Group]) -> 
     if (listed := _listed(sentence, context, total, asked=asked)) is not None:
         return [listed]
     with_me = _WITH_ME.search(text) is not None
-    pair = re.search(r" (?:en pareja|(?:los|nosotros|nosotras) (?:dos|2)" + _NOT_PEOPLE + r"|con (?:un )?acompañante)(?= )", text)
+    pair = re.search(
+        r" (?:en pareja|(?:los|nosotros|nosotras) (?:dos|2)" + _NOT_PEOPLE + r"|con (?:un )?acompañante)(?= )", text
+    )
     if pair is not None and "los" not in pair[0] and total is None:
         counts = counts_of(told)
         counts["adults"] = max(2, counts["adults"] + 1) if " acomp" not in pair[0] else counts["adults"] + 1

@@ -13,7 +13,7 @@ from planning.replies.spanish.lexicon import any_of, value_of, words
 from planning.replies.spanish.members import group_at, phrase
 from planning.replies.spanish.names import JOINS, NUMERALS, known_dish, more_of_a_name, name_at, past_tail
 
-_NUMBER = re.compile(r"[0-9]+(?:[.,][0-9]+)?")
+_NUMBER = re.compile(r"[0-9]+(?:[.,][0-9]+)?|[1-9]/[2-9]")
 _ABOUT = frozenset(("unos", "unas", "como", "casi", "aprox", "alrededor", "cerca", "unas", "minimo", "maximo", "hasta"))
 _FOR = re.compile(
     r"^ (?:(?:que )?(?:da|dan|alcanza|alcanzan|alcance|alcancen|rinde|rinden|rinda|llega|sirve|sirven|sale|salen|calcul[oae]|comen|hay|es|son|seria|seran|sera|eso da|eso alcanza|me da|ahi da) )?(?:(?:como|justo|bien|facil|mas o menos|comida|suficiente|de sobra|cantidad) )*"
@@ -22,7 +22,7 @@ _FOR = re.compile(
     r"|^ (?:de |unas |unos |como )*(?P<n3>[0-9]{1,4}) (?:porciones|raciones)(?= )"
 )  # fmt: skip
 _ALL = re.compile(
-    r"^ (?:(?:que )?(?:alcance|alcanza|alcanzan|da|rinde|haya|hay|suficiente|bastante) )*(?:para|pa|de sobra para) (?:tod[oa]s?(?: (?:nosotros|ustedes|vosotros|los? que vengan|el mundo|la banda|la gente|la familia|el grupo|los invitados|los presentes))?|el grupo(?: entero)?|los que (?:seamos|vengan)|la banda|toda la (?:banda|gente|familia|raza|tropa|peña))(?= )"
+    r"^ (?:(?:que )?(?:alcance|alcanza|alcanzan|da|rinde|haya|hay|suficiente|bastante) )*(?:para|pa|de sobra para) (?:tod[oa]s?(?: (?:nosotros|ustedes|vosotros|los? que vengan|el mundo|la banda|la gente|la familia|el grupo|los invitados|los presentes))?|un (?:regimiento|batallon|ejercito)|medio mundo|el grupo(?: entero)?|los que (?:seamos|vengan)|la banda|toda la (?:banda|gente|familia|raza|tropa|peña))(?= )"
 )
 
 
@@ -39,7 +39,7 @@ def _told(said: Sequence[str], i: int) -> bool:
 
 def _describes(said: Sequence[str], i: int) -> bool:
     """Whether what stands behind a comma or "y" tells of the thing before it: "una con cebolla y otra sin"."""
-    if said[i] in ("sin", "con", "tipo", "estilo"):
+    if said[i] in ("sin", "con", "de", "tipo", "estilo"):
         return True
     return said[i] in _THAT_ONE and i + 1 < len(said) and said[i + 1] in _HOW_IT_IS
 
@@ -160,6 +160,12 @@ def _feeds(said: Sequence[str], i: int) -> tuple[float | None, int, bool]:
     return float(n), i + len(many[0].split()), False
 
 
+def _figure(said: str) -> float:
+    """ "1,5" or "1/2" as a number."""
+    whole, _, parts = said.partition("/")
+    return float(whole) / float(parts) if parts else float(whole.replace(",", "."))
+
+
 def quantity_at(said: Sequence[str], i: int) -> tuple[str | None, int]:
     """An amount at word `i` as the tables of amounts read it ("1.5 kilos"), and the position after it."""
     at = i
@@ -167,9 +173,9 @@ def quantity_at(said: Sequence[str], i: int) -> tuple[str | None, int]:
         at += 1 + (at + 1 < len(said) and said[at] in ("alrededor", "cerca") and said[at + 1] == "de")
     number: float | None = None
     if at < len(said) and _NUMBER.fullmatch(said[at]):
-        number, at = float(said[at].replace(",", ".")), at + 1
+        number, at = _figure(said[at]), at + 1
         if at + 1 < len(said) and said[at] in ("o", "-", "a") and _NUMBER.fullmatch(said[at + 1]):
-            number, at = float(said[at + 1].replace(",", ".")), at + 2
+            number, at = _figure(said[at + 1]), at + 2
     elif at < len(said) and said[at] in ("medio", "media"):
         number, at = 0.5, at + 1
     elif at < len(said) and said[at] in ("un", "una"):

@@ -31,7 +31,7 @@ _REPORTED = re.compile(
 _WISH = re.compile(
     r" ojala(?! (?:pueda|podamos))| (?:pudiera|pudieramos|hubiera|hubieramos|(?<!estoy )(?<!estamos )(?<!estare )(?<!estaremos )(?<!ando )(?<!de )(?<!por )fuera(?! de)|fueramos|tuviera|tuvieramos|lloviera|viniera|vinieran|supiera|sacara|ganara|quisiera haber|pudiese|tuviese|fuese)"
     r"| me (?:gustaria|encantaria) (?:ir|poder|llevar|estar|verlos)(?! y)|(?<! le)(?<! nos)(?<! me) (?:seria|estaria|iria(?! (?:yo|sol[oa]|con|[0-9]|mi|nosotros))|iriamos(?! (?:l[oa]s|con|[0-9]|mi|tod[oa]s|nosotros))|llevaria|llevariamos|haria|comeria|deberia|deberiamos|habria|podrian|podria alguien) "
-    r"| que tal si | el (?:año|mes|verano|invierno) que viene | el proximo (?:año|mes|verano) | algun dia | (?<!igual )(?<!chance )y si (?!, |$|voy|puedo|vamos|es|cuent|contad|me|nos|lo)| por que no | deberia(?:n|mos)? | habria que | hay que (?:llevar|traer|hacer) (?!$)| alguien deberia "
+    r"| que tal si | el (?:año|mes|verano|invierno) que viene | el proximo (?:año|mes|verano) | algun dia |^ (?:oye |pero |che |oigan |, )*y si (?!, |$|voy|puedo|quier|quer|les|os|te|hace|falta|necesit|gust|alguien|nadie|no hay|vamos|es|cuent|contad|me|nos|lo)| por que no | deberia(?:n|mos)? | habria que | hay que (?:llevar|traer|hacer) (?!$)| alguien deberia "
 )
 _THEY = any_form("bring", "3s", "3p", "s3p", "imp")
 _OTHERS = re.compile(
@@ -42,7 +42,7 @@ _OTHERS = re.compile(
 _ELSEWHERE = re.compile(
     r" (?:voy|vamos|ir|iba|estoy|estamos|llego|llegue|llegamos|salgo|vengo|venimos|ire)(?: [a-z]+)? (?:al|del|en el|para el|de el) (?:super|supermercado|trabajo|medico|doctor|gimnasio|gym|banco|colegio|cole|autobus|metro|baño|pueblo|hospital|taller|dentista|partido|cine|aeropuerto)"
     r"| (?:me )?llevo (?:ya )?(?:[0-9]+|un|una|unos|unas|toda|todo|varios|varias|mucho|muchas|como|todo el|toda la)(?: [0-9]+)? (?:horas?|dias?|minutos?|semanas?|mes|meses"
-    r"|años?|anos?|rato|tiempo|vida|la (?:vida|tarde|mañana|noche)|el dia)(?= )| (?:a|en|de) (?:mi )?casa (?:de mi|con|a las|ya)| (?:llego|voy|estoy|vamos) (?:a|en) (?:mi )?casa(?= )| me duele | (?:al taller|al cole|a la escuela|al colegio|a la oficina|al trabajo|a la junta|al medico) | (?:los niños|los nenes|las niñas|el coche|el carro|el auto|al perro|el perro|la moto|a los (?:niños|nenes|chicos)) (?:a|al) "
+    r"|años?|anos?|rato|tiempo|vida|la (?:vida|tarde|mañana|noche)|el dia)(?= )| (?:estoy|estamos|llego|llegue|ando|voy|sigo|ya) (?:[a-z]+ )?(?:a|en|de) (?:mi )?casa (?:de mi|con|a las|ya)| (?:llego|voy|estoy|vamos) (?:a|en) (?:mi )?casa(?= )| me duele | (?:al taller|al cole|a la escuela|al colegio|a la oficina|al trabajo|a la junta|al medico) | (?:los niños|los nenes|las niñas|el coche|el carro|el auto|al perro|el perro|la moto|a los (?:niños|nenes|chicos)) (?:a|al) "
 )
 
 

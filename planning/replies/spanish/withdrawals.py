@@ -10,13 +10,14 @@ from planning.dishes import Dish, lookup
 from planning.potluck import Answer
 from planning.replies.intents import ChangePromise, DropPromise, Intent, ReplyContext, SetAnswer
 from planning.replies.spanish.names import known_dish
-from planning.replies.spanish.offers import ME, offered
+from planning.replies.spanish.offers import offered
 from planning.replies.spanish.verbs import any_form
+from planning.replies.spanish.ways import ME
 from planning.replies.text import Message, Sentence
 
 _INF = any_form("bring", "inf")
 _NOT = re.compile(
-    rf" (?:no|ya no|tampoco|mejor no|al final no) (?:(?:les|te|os|lo|la|los|las|me|nos|se|le|yo) )*(?:(?:voy a|vamos a|puedo|podemos|podre|podremos|alcanzo a|llego a|me da tiempo (?:a|de)|tengo (?:tiempo|ganas) (?:de|para)|quiero|creo que pueda|voy a poder|vamos a poder|me animo a|consigo|logro) (?:{_INF})|{ME}|consigo|encuentro|puedo con)(?= )"
+    rf" (?:no|ya no|tampoco|mejor no|al final no) (?:(?:les|te|os|lo|la|los|las|me|nos|se|le|yo) )*(?:(?:voy a|vamos a|puedo|podemos|podre|podremos|alcanzo a|llego a|me da tiempo (?:a|de)|me va a dar tiempo (?:a|de)|me dara tiempo (?:a|de)|tendre tiempo (?:de|para)|alcanzare a|me alcanza el tiempo (?:de|para)|tengo (?:tiempo|ganas) (?:de|para)|quiero|creo que pueda|voy a poder|vamos a poder|me animo a|consigo|logro) (?:{_INF})|{ME}|consigo|encuentro|puedo con)(?= )"
 )
 _GONE = re.compile(
     r" (?:quit(?:a|en|ad|ame|enme|adme|alo|enlo|arme|o|amos|ar)|borr(?:a|en|ad|ame|enme|adme|o|ar)|sac(?:a|en|ad|ame|enme|a me|o|ar)|elimin(?:a|en|ad|o|ar)|tach(?:a|en|ad|ame|enme|o|ar)|cancel(?:a|en|ad|ame|o|ar|amos)|anul(?:a|en|ad|o|ar)|olvid(?:a|en|ad|ate|ense|aos)(?: de)?|baj(?:ame|enme|adme) de|descart(?:a|en|ad|o|ar)|retir(?:a|en|o|ar)|me bajo (?:con|de|del)|me desapunto de|paso del?|suelto|dejo)(?: (?:ya|mejor|lo de|lo del|por favor|de la lista))*(?= (?:de|del|el|la|los|las|mi|mis|lo|ese|esa|esos|esas|nuestr))"
@@ -137,6 +138,9 @@ def _dropped(sentence: Sentence, context: ReplyContext) -> list[Intent] | None:
         rf" (?:mejor |pero |sino |entonces |en su lugar |a cambio |, |y )+(?:(?:si|mejor|yo|les|os|te|nosotros|en su lugar|a cambio) )*(?:(?:{ME})|(?:puedo|voy a|vamos a|podemos) (?:{_INF}))(?= )",
         text[found.end() - 1 :],
     )
+    sino = re.search(r" sino (?:que )?(?=(?!llev|trai|pong|hag|voy)[a-z])", text[found.end() - 1 :])
+    if after is None and sino is not None:
+        made += offered(sentence, found.end() - 1 + sino.end(), context)
     if after is not None and not re.search(r" no $", text[: found.end() - 1 + after.start() + 1]):
         made += offered(sentence, found.end() - 1 + after.end(), context)
     return made
