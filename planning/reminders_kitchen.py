@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from datetime import timedelta
+from datetime import time, timedelta
 
 from planning.kitchen.off import dial_f, off_by
 from planning.kitchen.pans import IDLE, visits
@@ -11,6 +11,7 @@ from planning.kitchen.result import PlannedStep
 from planning.kitchen.usual import HEATING
 from planning.potluck import Guest, Potluck, Promise, Say
 from planning.reminders_value import Reminder, dish_of, facts_of, without_account
+from planning.safety.wall_clock import wall
 
 PREHEAT_MIN = 15
 LIGHT_MIN = 30
@@ -30,10 +31,29 @@ def slow_cookers(potluck: Potluck, steps: Iterable[PlannedStep]) -> Iterator[Rem
         to = _owner(potluck, promise) if own else "host"
         said = promise is None or promise.heat is not None
         setting = step.kind.removeprefix("slow-cooker-")
+        if not said and step.end > potluck.starts_at:
+            yield _asked_before(potluck, step, to, setting)
+            continue
         facts = facts_of(potluck, dish=dish_of(potluck, step.promise), setting=setting, until=step.end, at=step.start)
         key = "reminder-slow-cooker" if said else "reminder-slow-cooker-usual"
         yield Reminder("slow-cooker", to, step.start, step.start + timedelta(minutes=45),
                        Say(key, facts), f"slow-cooker:{step.promise}:{step.step}")  # fmt: skip
+
+
+EVENING = time(19)
+"""When people are asked on the day before; common practice, no source."""
+
+
+def _asked_before(potluck: Potluck, step: PlannedStep, to: str, setting: str) -> Reminder:
+    """A dish that is only usually made in one, and would not be done by the meal if it went on when people wake: its
+    cook is asked the evening before, and told when it would have to go on."""
+    minutes = round((step.end - step.start).total_seconds() / 60)
+    begins = potluck.starts_at - timedelta(minutes=minutes)
+    due = wall(potluck.zone, potluck.local(begins).date() - timedelta(days=1), EVENING)
+    facts = facts_of(potluck, dish=dish_of(potluck, step.promise), setting=setting, hours=round(minutes / 60, 1),
+                     at=begins)  # fmt: skip
+    return Reminder("slow-cooker", to, due, due + timedelta(hours=3), Say("reminder-slow-cooker-before", facts),
+                    f"slow-cooker:{step.promise}:{step.step}")  # fmt: skip
 
 
 def _owner(potluck: Potluck, promise: Promise | None) -> str:

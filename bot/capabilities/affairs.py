@@ -27,6 +27,7 @@ from planning.theday.evening import of_a_table
 
 NEAR = timedelta(days=2)
 """What was thrown out so shortly before the start was for this table (common practice, no source)."""
+SPOKEN = timedelta(minutes=30)
 OWN = re.compile(r"(?:mine|ours|it|them|)")
 _FREEZER = re.compile(r"\b(?:freezer|thaw\w*|defrost\w*|fridge|congelador|descongel\w*)\b")
 APPLIANCES = (("oven|horno", "oven"), ("slow ?cooker|crock|olla lenta", "slow-cooker"), ("grill|parrilla", "grill"))
@@ -177,9 +178,19 @@ def _dish(turn: Turn, thing: str) -> Promise | None:
     thing = _ARTICLE.sub("", thing)
     if OWN.fullmatch(thing):
         own = [p for p in turn.potluck.promises_of(turn.me) if p.category not in ("drink", "supplies")]
-        return own[0] if len(own) == 1 else None
+        return (own[0] if len(own) == 1 else None) or (None if thing in ("mine", "ours") else _spoken_of(turn))
     own_first = dish_named(turn, thing, turn.potluck.promises_of(turn.me))
     return own_first or dish_named(turn, thing, turn.potluck.promises)
+
+
+def _spoken_of(turn: Turn) -> Promise | None:
+    """The dish that was found to have stood too long a moment ago in this chat: "we toss it" is of that."""
+    for (chat, _), (_, recent) in reversed(turn.services.spoken.items()):
+        if chat != turn.event.chat_id or turn.now - recent.at > SPOKEN:
+            continue
+        over = [v.food.promise for v in recent.verdicts if v.kind == "over" and v.food.promise]
+        return turn.potluck.promise(over[0]) if len(over) == 1 else None
+    return None
 
 
 def _when(turn: Turn, said: Affair) -> bool:

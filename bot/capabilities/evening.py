@@ -34,9 +34,6 @@ _SOME = re.compile(
 """Who takes a part leaves the rest where it stands."""
 
 
-"""So long after the start who has not said "here" may still be on the way (common practice, no source)."""
-
-
 async def read_words(turn: Turn) -> None:
     """Words about the evening, on the day: below a message of the bot, in private, or where it reads along."""
     event = turn.event

@@ -4,13 +4,15 @@ from __future__ import annotations
 
 import asyncio
 import re
-from datetime import UTC, datetime
+from collections.abc import Iterable
+from datetime import UTC, datetime, timedelta
+from typing import Any
 
-from bot.buttons import Button
+from bot.buttons import Button, Link
 from bot.context import Turn
 from bot.kitchen_words import step_line
 from bot.registry import Registry
-from bot.texts import Html
+from bot.texts import Html, Voice
 from planning.changes import Refusal, arrive, come_late
 from planning.kitchen import timeline
 from planning.potluck import Answer, Potluck
@@ -22,6 +24,8 @@ from planning.when import Unclear, as_read_here, moved, parse_when
 EFFORT, SECONDS = 0.3, 5.0
 MOST_MINUTES = 600
 MOST_STEPS = 4
+HERE_FROM = timedelta(hours=1)
+"""Common practice, no source."""
 
 
 async def command(turn: Turn) -> None:
@@ -170,9 +174,16 @@ def _choices(turn: Turn) -> list[Button]:
     return [Button(turn.voice.plain("button-late", n=n), "late", (str(n),), owner=turn.me) for n in (10, 20, 30, 60)]
 
 
+def on_board(potluck: Potluck, voice: Voice, facts: Any) -> Iterable[list[Button | Link]]:
+    """Before the start, too, people come: from an hour before until the message that it starts has the button."""
+    if potluck.starts_at - HERE_FROM <= facts.now < potluck.starts_at:
+        yield [Button(voice.plain("button-here"), "here")]
+
+
 def register(app: Registry) -> None:
     app.command("late", command, order=60)
     app.command("here", here, order=61)
     app.button("late", pressed)
     app.button("lates", choose)
     app.button("here", here)
+    app.on_board(40, buttons=on_board)

@@ -14,6 +14,7 @@ from functools import cache, partial
 from planning.potluck import Party, Say
 from planning.replies import english, evidence, hosted, intents, spanish, worded
 from planning.replies.asides import contents_beside, labels_beside, told_and_asked, with_contents, with_labels
+from planning.replies.corrected import corrected
 from planning.replies.decide import SURE, decide, tidy, with_implied
 from planning.replies.echoes import echo, read_echo
 from planning.replies.intents import *  # noqa: F403 - the one list of intents is theirs
@@ -90,11 +91,19 @@ def _read(text: str, context: ReplyContext, original: str) -> Reading:
         return Reading(question=told, why=Say("reply-why-nothing", {"reason": "none"}))
     if own == "en" and not found and not passed and context.addressed:
         found = evidence.guessed(message, context)
+    if not passed:
+        found = corrected(found, message.plain, text, context, partial(_part, own, context))
     lost = own == "en" and not overheard and english.for_us(message)
     reading = decide(with_implied(tidy(found), context), passed, context, original, lost=lost)
     if own != "en" or not reading.intents or not context.addressed:
         return reading
     return replace(reading, unread=_unread(message, found, text), overheard=overheard)
+
+
+def _part(language: str, context: ReplyContext, words: str) -> list[Intent]:
+    """What a part of a message says is brought, read by itself."""
+    message_of, understand = rules_of(language) or LANGUAGES["en"]
+    return understand(message_of(words), replace(context, replying_to="question:bring", own_promises=()))[0]
 
 
 def _unread(message: Message, found: list[Intent], text: str) -> tuple[str, ...]:

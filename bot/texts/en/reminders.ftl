@@ -77,6 +77,10 @@ reminder-slow-cooker = Start the slow cooker now: “{ $dish }” on { $setting 
        *[low] low
     }, until { $until_time }.
 
+reminder-slow-cooker-before = “{ $dish }”: is it made in a slow cooker? On { $setting ->
+        [high] high
+       *[low] low
+    } it usually takes { $hours } hours and would have to go on at { $at_time }. Say how it is made, like “/heat { $dish }: oven 40 min at 375”.
 reminder-slow-cooker-usual = “{ $dish }”: is it made in a slow cooker? Then it would go on now, on { $setting ->
         [high] high
        *[low] low

@@ -71,6 +71,10 @@ reminder-slow-cooker = Enciende ahora la olla de cocción lenta: «{ $dish }» e
        *[low] bajo
     }, hasta las { $until_time }.
 
+reminder-slow-cooker-before = «{ $dish }»: ¿se hace en olla de cocción lenta? En { $setting ->
+        [high] alto
+       *[low] bajo
+    } suele tardar { $hours } horas y tendría que encenderse a las { $at_time }. Di cómo se hace, así: «/heat { $dish }: horno 40 min a 190 °C».
 reminder-slow-cooker-usual = «{ $dish }»: ¿se hace en olla de cocción lenta? Entonces tendría que encenderse ahora, en { $setting ->
         [high] alto
        *[low] bajo

@@ -244,20 +244,25 @@ def _own_words(promised: tuple[Promise, ...]) -> frozenset[str]:
     return frozenset(found)
 
 
+_LITTLE = frozenset(("and", "n", "the", "with", "con", "y", "de"))
+
+
 def _resolved(food: Food, promised: tuple[Promise, ...], me: str) -> Food:
     """The dish of the list that is meant: all words of one stand in the other; one's own goes first."""
-    said = [_spelt(w) for w in _WORD.findall(folded(food.label)) if w not in ("and", "n", "the", "with")]
+    said = [_spelt(w) for w in _WORD.findall(folded(food.label)) if w not in _LITTLE]
     part = all(w in PARTS for w in _WORD.findall(folded(food.label)))
     near = []
     for promise in promised:
         if promise.category in ("supplies", "drink"):
             continue
-        words = [w for w in _key(promise.dish).split() if w not in ("and", "with")]
+        words = [w for w in _key(promise.dish).split() if w not in ("and", "with", "con", "y", "de")]
         if not words:
             continue
         if set(said) == set(words):
             near.append((0, promise.guest != me, promise))
-        elif set(words) <= set(said) or (set(said) <= set(words) and (said[-1] in (words[-1], words[0]))):
+        elif set(words) <= set(said) or (set(said) <= set(words) and (said[-1] in (words[-1], words[0]))) or (
+            len(said) > 1 and said == words[: len(said)]  # "potato salad" of "potato salad with mayo"
+        ):
             near.append((1, promise.guest != me, promise))
     near.sort(key=lambda row: row[:2])
     if near and (len(near) == 1 or near[0][:2] != near[1][:2]):
