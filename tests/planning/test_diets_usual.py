@@ -29,11 +29,46 @@ def dish(name: str, *ingredients: str) -> Promise:
         ("tapenade", "fish"),
         ("takoyaki", "mollusc"),
         ("green beans almondine", "tree-nut"),
+        ("miso soup", "fish"),
+        ("agedashi tofu", "fish"),
+        ("gado gado", "shellfish"),
+        ("papaya salad", "shellfish"),
+        ("opera cake", "tree-nut"),
+        ("alfajores", "egg"),
+        ("osso buco", "wheat"),
+        ("har gow", "wheat"),
+        ("peach melba", "milk"),
+        ("vegetable sushi", "soy"),
+        ("reuben dip", "egg"),
+        ("tembleque", "coconut"),
+        ("ensaladilla rusa", "fish"),
+        ("llapingachos", "milk"),
     ],
 )
 def test_what_a_dish_usually_holds_is_listed_by_its_everyday_name(name: str, mark: str) -> None:
     # Common practice, no source: what recipes under these names hold.
     assert mark in listed(dish(name)).contains
+
+
+@pytest.mark.parametrize(
+    ("ingredient", "mark"),
+    [
+        ("nuts", "peanut"),
+        ("seeds", "sesame"),
+        ("buffalo sauce", "milk"),
+        ("seasoning", "celery"),
+        ("curry sauce", "shellfish"),
+        ("cookies", "tree-nut"),
+        ("galletas", "egg"),
+        ("gelato", "peanut"),
+        ("stir fry sauce", "mollusc"),
+    ],
+)
+def test_a_word_that_leaves_open_which_sort_is_meant_may_hold_what_any_sort_does(ingredient: str, mark: str) -> None:
+    # Common practice, no source.
+    what = listed(dish("supper", ingredient))
+
+    assert mark in what.contains | what.may_contain
 
 
 def test_a_dish_nobody_knows_may_hold_what_its_sort_holds() -> None:
