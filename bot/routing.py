@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
+
 from bot.buttons import Forged
 from bot.context import Turn
 from bot.membership import is_outside
+from bot.reading import DIALOG_KEPT
 from bot.storage.diffs import apply_diff
 from bot.storage.errors import Conflict
 from bot.understood.fitting import other_business
@@ -146,12 +149,31 @@ async def _question(turn: Turn) -> bool:
     dialog = turn.dialog
     if dialog is None or dialog.kind not in turn.services.registry.questions:
         return False
-    if turn.about != f"question:{dialog.kind}" and not (turn.private and turn.event.reply_to is None):
+    asked_here = turn.about == f"question:{dialog.kind}" or (turn.private and turn.event.reply_to is None)
+    if not asked_here and not _plain_yes_or_no(turn):
         return False
     if other_business(turn):
         return False
     await _ask_owner(turn)
     return True
+
+
+_YES_OR_NO = frozenset(
+    ("yes", "yep", "yeah", "yup", "sure", "ok", "okay", "no", "nope", "nah", "sí", "si", "vale", "claro", "sip", "dale")
+)
+JUST_ASKED = timedelta(minutes=3)
+"""So long a bare "yes" that is no reply answers what its writer was just asked (common practice, no source)."""
+
+
+def _plain_yes_or_no(turn: Turn) -> bool:
+    """ "Yes" written below nothing, right after this person was asked something with a yes and a no."""
+    dialog, event = turn.dialog, turn.event
+    if dialog is None or dialog.kind != "confirm" or turn.about is not None or event.reply_to is not None:
+        return False
+    words = [w.strip(".!,") for w in turn.words.casefold().split()]
+    asked_at = dialog.expires_at - DIALOG_KEPT if dialog.expires_at is not None else None
+    fresh = asked_at is not None and turn.now - asked_at <= JUST_ASKED
+    return fresh and 0 < len(words) <= 2 and words[0] in _YES_OR_NO and {*words[1:]} <= {"please", "thanks", "gracias"}
 
 
 def _fits(turn: Turn) -> bool:

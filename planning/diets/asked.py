@@ -209,7 +209,7 @@ BUY_FOR = re.compile(
 _OWN_FOOD = re.compile(
     r"^(?:(?:and|so|but|ok|okay|hey|um|oh|then|y|entonces|pues|oye|bueno)[ ,]+)*(?:(?:what|which (?:dishes|ones|of (?:it|these|those|them))) (?:can|could|may|should) (?:i|we|he|she|they|(?:my|our) [a-z]+) (?:still |actually |safely )?(?:eat|have)(?: (?:here|now|then|tonight|today|of (?:it|this|that|these)|from the table|on the table))*"
     r"|(?:what(?:'s| is)?|is there anything|anything|is there something)(?: (?:here|there|on the table))? (?:safe |ok |okay |fine |suitable )?for (?:me|us|my [a-z]+|our [a-z]+)(?: to eat)?(?: here| now)?"
-    r"|qué (?:puedo|podemos|puede|pueden|podemos) comer(?: (?:yo|nosotr[oa]s|mi [a-zñáéíóú]+|mis [a-zñáéíóú]+|él|ella|aquí|ahora|de (?:esto|todo esto)))*|(?:hay|habrá) algo para (?:mí|nosotr[oa]s|mi [a-zñáéíóú]+|mis [a-zñáéíóú]+))\s*\?*$"
+    r"|qué (?:puedo|podemos|puede|pueden|podemos) comer(?: (?:yo|nosotr[oa]s|mi [a-zñáéíóú]+|mis [a-zñáéíóú]+|él|ella|aquí|ahora|de (?:esto|todo esto)))*|para (?:mí|nosotr[oa]s) qué hay|qué hay para (?:mí|nosotr[oa]s)|(?:hay|habrá) algo para (?:mí|nosotr[oa]s|mi [a-zñáéíóú]+|mis [a-zñáéíóú]+))\s*\?*$"
 )
 
 

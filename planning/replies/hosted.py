@@ -25,6 +25,7 @@ OWN_PARTY = 12
 """Up to so many a host may mean the own party (common practice, no source)."""
 LONGEST_PLACE = 80
 MOVED = "words_moved"
+_SHALL_WE = re.compile(r"^ (?:(?:ok|so|and|hey|folks|everyone|,) )*(?:(?:can|could|shall|should|may) we|(?:podemos|podriamos|y si)) ")
 _HALF = re.compile(
     r" , (?:it|we|so|but|and|there|they|you|i|with|es|nos|pero|hay|tiene|tienen|tenemos|con|ahi|alla|alli) "
     r"|^(?:it is|we are|we will|es|sera) "
@@ -69,8 +70,12 @@ def read_hosted(
     in_the_open = not context.addressed
     if not context.host or context.replying_to == "person" or (context.addressed and context.asked is not None):
         return [], [sentence]
-    if in_the_open and (len(sentence.tokens) > LONGEST_OPEN or sentence.question):
+    if in_the_open and len(sentence.tokens) > LONGEST_OPEN:
         return [], [sentence]
+    if in_the_open and sentence.question:
+        # "Can we push dinner by 20 minutes?" is asked about, and nothing else that is put as a question.
+        put = _clause(sentence, context, language, number_of, number, after=False) if _SHALL_WE.match(sentence.text) else None
+        return ([put], []) if isinstance(put, Reschedule) else ([], [sentence])
     if any(row.kind == "unless" and row.pattern.search(sentence.text) for row in _rows(language, number)):
         return [], [sentence]
     whole = _clause(sentence, context, language, number_of, number, after=False)

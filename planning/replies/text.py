@@ -28,7 +28,7 @@ _FACES = re.compile(r"(?<![\w:])(?:(?:[:;=]|8(?=-))[-'^]?[)(\]\[DPpoO*3|/\\]+|<3
 _CAPITAL = re.compile(r"\s+(?:[^\W\d_a-z][a-z']|I\b)")
 _SHORTENED = frozenset(("lb", "lbs", "oz", "approx", "fl", "qt", "pt", "gal", "pkg", "st", "ca", "incl", "inc"))
 DISMAY = re.compile(
-    r"(?:(?<=^)|(?<=[.!?\n] ))(?:oh|ah|aww?|argh|omg|ooh|ay|uy|ostras)[, ]+no+(?:[, ]+no+)*(?=[.!\u2026]+\s+[^\s.!?])",
+    r"(?:(?<=^)|(?<=[.!?\n] ))(?:oh|ah|aww?|argh|omg|ooh|ay|uy|ostras)[, ]+no+(?:[, ]+no+)*(?=[.,!\u2026]+\s+[^\s.!?])",
     re.IGNORECASE,
 )
 """ "Oh no." before other sentences: no answer to anything."""

@@ -90,3 +90,11 @@ async def test_me_too_to_other_talk_says_nothing_to_us(play):
     )
 
     assert "mei" not in {g["id"] for g in played.state["guests"]}
+
+
+async def test_a_yes_written_right_after_the_question_answers_it(play):
+    played = await play(
+        say("ines", "can we push it by 20 min?"), say("ines", "yes"), say("ravi", "yes"), first=SEES_ALL
+    )
+
+    assert played.state["starts_at"].startswith("2027-09-18T17:20")

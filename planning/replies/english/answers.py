@@ -225,11 +225,11 @@ _MAYBE = [
     ),
     (r"^ 50:50\b", 0.93),
     (
-        r"^ (?:50 ?/ ?50|fifty-fifty|fifty fifty|50-50|tentative|tentatively|undecided|pencil (?:me|us) in|put (?:me|us) (?:down )?(?:as|for) (?:a )?maybe|tbd|tbc|unsure|on the fence)\b",
+        r"^ (?:50 ?/ ?50|fifty-fifty|fifty fifty|50-50|tentative|tentatively|undecided|pencil (?:me|us) in|(?:put|count|mark|list|have) (?:me|us) (?:down )?(?:as|for) (?:a |an? (?:definite |strong )?)?maybe|tbd|tbc|unsure|on the fence)\b",
         0.93,
     ),
     (
-        r"\b(?:on the fence|still undecided|put (?:me|us) down as (?:a )?maybe|am a maybe|are a maybe|pencil (?:me|us) in)\b",
+        r"\b(?:on the fence|still undecided|(?:put|count|mark|list|have) (?:me|us) (?:down )?as (?:a )?maybe|am a maybe|are a maybe|pencil (?:me|us) in)\b",
         0.94,
     ),
     (rf"\b{_WE} (?:could|should) {_ADV}(?:be able to )?(?:probably |maybe )?{_COME}\b(?! if you)", 0.72),

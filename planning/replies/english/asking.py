@@ -11,7 +11,7 @@ import re
 
 from planning.replies.english.lexicon import NUMBER, any_of
 from planning.replies.english.nouns import known_thing
-from planning.replies.english.questions import tells
+from planning.replies.english.questions import OF_SOMETHING_ELSE, tells
 from planning.replies.intents import Ask, Intent, ReplyContext
 from planning.replies.text import Sentence
 
@@ -76,6 +76,8 @@ def read_loosely(sentence: Sentence, context: ReplyContext, trap: str | None) ->
     for topic, pattern in _TOPICS:
         if topic == "can-eat" and _WHO_HAS_NEEDS.search(text) is not None:
             continue  # who eats how is theirs to tell
+        if topic == "missing" and OF_SOMETHING_ELSE.search(text) is not None:
+            continue
         if pattern.search(text) is not None and (
             sentence.question or _INVERTED.match(text) or topic in ("when", "where", "missing")
         ):

@@ -84,6 +84,12 @@ _HELP = re.compile(
 """Help asked for with one's own dish: no question about who brings it."""
 
 
+OF_SOMETHING_ELSE = re.compile(
+    r" (?:missing|lacking|left|needed) (?:in|from|on|of) (?:the|this|that|these|my|your|his|her|our|a) (?!(?:[a-z]+ )?(?:list|table|menu|potluck|supper|dinner|spread|lunch|brunch|party|plan|feast|meal|board|food|kitchen|shopping|bar|buffet)\b)[a-z]+"
+)
+""" "What is missing in this puzzle?" is after something else."""
+
+
 def read_question(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """A question the plan answers."""
     asking = sentence.question or _ASKING.match(sentence.text) is not None
@@ -102,6 +108,8 @@ def read_question(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         if match is None or (topic == "can-eat" and _WHO_EATS.search(sentence.text)):
             continue
         if match.groupdict().get("dish") is not None and known_thing(match["dish"])[1] < 0.75:
+            continue
+        if topic == "missing" and OF_SOMETHING_ELSE.search(sentence.text):
             continue
         if topic in ("oven", "can-eat") and not sentence.question and not _ASKING.match(sentence.text):
             continue
