@@ -152,3 +152,18 @@ def test_of_one_need_told_twice_the_graver_counts() -> None:
 
 def test_a_neighbours_allergy_in_the_open_group_is_talk() -> None:
     assert read("la vecina es celíaca", replace(context_of("chat"), language="es")).intents == ()
+
+
+def test_where_a_dish_goes_is_no_part_of_its_name() -> None:
+    reading = read("llevo 3 docenas de empanadas al asado", replace(context_of("chat"), language="es"))
+
+    assert [i.dish for i in reading.intents if isinstance(i, AddPromise)] == ["empanadas"]
+
+
+def test_how_many_come_to_the_supper_is_heard_in_the_open_group() -> None:
+    assert parties("seremos 5 en la barbacoa", "chat") == [Party(5)]
+    assert parties("en casa somos cuatro y no cabemos", "chat") == []
+
+
+def test_another_gathering_than_ours_is_talk() -> None:
+    assert read("no voy a la reunión de vecinos", replace(context_of("chat"), language="es")).intents == ()

@@ -1,5 +1,5 @@
 help-potluck = empezar un convite o mostrar su tablero otra vez
-ask-zone = ¿Con qué reloj viven? Responde con una ciudad grande cercana, por ejemplo «Chicago».
+ask-zone = ¿En qué zona horaria viven? Responde con una ciudad grande cercana, por ejemplo «Chicago».
 ask-when = ¿Cuándo es? Responde con un día y una hora, por ejemplo «sábado 18 de septiembre 17:00».
 ask-hour = { $day } – ¿a qué hora? Responde por ejemplo «17:00».
 opened-ask-people = En marcha: { $when }. ¿Cuántas personas esperas, más o menos? Responde con un número.

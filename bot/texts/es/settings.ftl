@@ -1,8 +1,8 @@
-help-settings = reloj, unidades, idioma, horas de silencio, avisos
+help-settings = zona horaria, unidades, idioma, horas de silencio, avisos
 help-mute = sin más avisos para ti, o de nuevo con ellos
 settings-group =
     <b>Ajustes de este grupo</b>
-    Reloj: { $zone }
+    Zona horaria: { $zone }
     Unidades: { $units ->
         [us] estadounidenses
        *[metric] métricas
@@ -19,7 +19,7 @@ settings-personal = { $muted ->
    *[no] Recibes avisos de lo que prometiste.
 }
 settings-saved = Guardado.
-zone-moved = La hora que lees se queda, en el reloj de { $zone }: { $when }.
+zone-moved = La hora que lees se queda, en la zona horaria de { $zone }: { $when }.
 mute-now = { $muted ->
     [yes] Sin más avisos para ti; /mute otra vez los enciende.
    *[no] Los avisos vuelven a estar activos para ti.

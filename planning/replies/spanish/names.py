@@ -140,6 +140,8 @@ def _onward(said: Sequence[str], at: int, first: int, *, known: bool) -> int:
     i = at
     while i < len(said) and i - first < LONGEST_NAME:
         word = said[i]
+        if i > first and word in ("al", "a", "en") and _FEAST.match(" " + " ".join(said[i : i + 3]) + " "):
+            break
         if word in ("y", "e") and _beside_inside(said, first, i):
             i += 2  # "sandwiches de jamón y queso"
             continue
@@ -186,6 +188,10 @@ def _onward(said: Sequence[str], at: int, first: int, *, known: bool) -> int:
     return i
 
 
+_FEAST = re.compile(
+    r" (?:(?:al|en el) (?:asado|convite|convivio|almuerzo|evento|picnic|cumple[a-z]*)|(?:a|en) la (?:fiesta|cena|comida|reunion|barbacoa|parrillada|juntada|junta|merienda)) "
+)
+""" "Empanadas al asado": where they go, not how they are made."""
 _FILLINGS = re.compile(r"(?:harina|azucar|sal|agua|vino|cerveza|ron|aceite|galletas|vinagre|gelatina|hielo|pan)$")
 """What is no filling, though it is an ingredient: "guacamole con chips y cerveza"."""
 

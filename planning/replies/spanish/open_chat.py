@@ -31,6 +31,8 @@ from planning.replies.text import Message
 SUPPER = re.compile(
     r" (?:convite|fiesta|cena|comida|almuerzo|asado|parrillada|reunion|junte|juntada|merienda|convivio|potluck|barbacoa|pachanga|carne asada|festejo|comilona|quedada|cotorreo|guateque|celebracion|posada|encuentro)(?= )"
 )
+_ANOTHER = re.compile(r" (?:reunion|junta|asamblea|encuentro) (?:de(?:l)?|con) (?!nosotros|amigos|familia|el sabado|sabado|domingo)")
+"""Another gathering than ours: "la reunión de vecinos"."""
 _OURS = re.compile(
     r" (?:soy|somos|tengo|tenemos|mi|mis|nuestr[oa]s?|me|nos|yo|nosotr[oa]s|en casa|no (?:como|puedo|podemos|comemos|tolero|tolera|puede)|[a-z]+ (?:mi[oa]))(?= )"
 )
@@ -48,7 +50,7 @@ def kept(message: Message, found: Sequence[Intent], context: ReplyContext) -> li
     text = f" {message.plain} "
     feared = [i for i in found if isinstance(i, SetNeeds) and _OURS.search(text)]
     talk = size > LONGEST or message.quoted or any(s.question for s in message.sentences)
-    supper = SUPPER.search(text) is not None
+    supper = SUPPER.search(text) is not None and _ANOTHER.search(text) is None
     bring = [i for i in found if isinstance(i, (AddPromise, TakeTopping)) and i.confidence >= 0.86]
     others = [
         i
@@ -76,6 +78,10 @@ def kept(message: Message, found: Sequence[Intent], context: ReplyContext) -> li
     given = next((i for i in who if isinstance(i, SetAnswer)), None)
     if supper and given is not None and given.answer is not Answer.YES and len(kinds) == 1 and not unsure:
         return [replace(given, confidence=max(given.confidence, 0.92))]  # a reason may follow
+    counted = any(isinstance(i, SetParty) and not i.relative for i in who)
+    if counted and given is None and context.answer is Answer.NONE and (supper or context.near_board):
+        first = next(i for i in who if isinstance(i, SetParty))
+        said = [SetAnswer(context.writer, Answer.YES, start=first.start, end=first.end, confidence=0.92), *said]
     if plain and (len(kinds) >= 2 or (context.near_board and kinds) or (supper and kinds)):
         return [replace(i, confidence=max(i.confidence, 0.92)) for i in said] + others
     if bring and plain and (sized or all(i.confidence >= 0.9 for i in bring)):

@@ -108,7 +108,8 @@ def read_question(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             rest = re.sub(r"^(?: (?:el|la|los|las|un|una|algo de|de|del|ya))+ ", " ", text[found.end() :])
             about = re.split(r" (?:ya|al final|entonces|por fin|,) ?", rest)[0].strip()
             about = "" if about in ("que", "que cosa", "cada cosa", "cada que", "las cosas") else about
-        sure = 0.9 if context.addressed or topic in ("missing",) else 0.5
+        near = context.near_board and topic in ("when", "where", "what-should-i-bring", "who-brings")
+        sure = 0.9 if context.addressed or topic == "missing" or near else 0.5
         return [Ask(topic, about, start=start, end=end, confidence=sure)]
     if (
         context.addressed
