@@ -1,6 +1,7 @@
 """Every figure in planning/data names a source that exists."""
 
 import csv
+import re
 from pathlib import Path
 
 import pytest
@@ -22,3 +23,16 @@ def test_every_row_names_a_source_that_is_listed(path: Path) -> None:
 
 def test_at_least_one_table_of_figures_has_sources() -> None:
     assert len(sources()) > 50
+
+
+def test_every_source_the_code_names_is_listed() -> None:
+    # An id nobody knows would be shown as "common practice, no source".
+    root = DATA.parents[1]
+    named = {
+        (path.name, found)
+        for folder in ("planning", "bot")
+        for path in (root / folder).rglob("*.py")
+        for found in re.findall(r'"([A-Z]{2,8}-\d{2})"', path.read_text(encoding="utf-8"))
+    }
+    assert len(named) > 40
+    assert not sorted((file, source) for file, source in named if source not in sources())
