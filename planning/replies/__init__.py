@@ -113,12 +113,14 @@ def _unread(message: Message, found: list[Intent], text: str) -> tuple[str, ...]
         return ()
     left = []
     for sentence in message.sentences:
+        if len(left) == MOST_UNREAD:
+            break
         start, end = sentence.tokens[0].start, sentence.tokens[-1].end
         if any(a < end and b > start for a, b in spans):
             continue
         if english.for_us(replace(message, sentences=(sentence,), plain=sentence.text.strip(), symbols=())):
             left.append(text[start:end])
-    return tuple(left[:MOST_UNREAD])
+    return tuple(left)
 
 
 MOST_UNREAD = 2

@@ -47,7 +47,7 @@ def told_and_asked(text: str) -> str:
 
 _WHAT = r"[^.;:()!?\n]{2,80}?"
 _CONTENTS = re.compile(
-    r"(?P<lead>\s*[,;.!(–—-]+\s*|\s+)(?P<who>(?:(?:it|they|which|that|but|and|fyi|btw|note|careful|warning|all|ojo|que)['’]?s?:?\s+)*)"
+    r"(?P<lead>(?<![,;.!(–—\s-])\s{0,3}[,;.!(–—-]{1,6}\s{0,3}|(?<!\s)\s+)(?P<who>(?:(?:it|they|which|that|but|and|fyi|btw|note|careful|warning|all|ojo|que)['’]?s?:?\s+)*)"
     rf"(?:(?P<verb>contains?|has|have|there['’]?s|there is|there are|is made with|made with|cooked in|cooked with|fried in|lleva|llevan|contiene|contienen|tiene|tienen|hay)\s+(?P<what>{_WHAT})(?:\s+in (?:it|them|there|these))?"
     rf"|(?P<no>(?:no|without|sin)\s+{_WHAT})(?:\s+in (?:it|them|there|these)(?=[.;()!\n]|$)|(?=\))))"
     r"(?=\s*(?:[.;()!\n]|$))\)?",
@@ -103,7 +103,7 @@ _DIET = (
     r"|gf|df|halal|kosher|sin (?:gluten|lactosa|huevo|l[aá]cteos|frutos secos|carne))"
 )
 _LABELS = re.compile(
-    r"(?P<lead>\s*[,;.!(–—-]+\s*)(?:(?:it['’]?s|it is|they are|which is|which are|they['’]?re|all|both|totally|fully|completely|100 ?%|es|son|tod[oa]s?)\s+)*"
+    r"(?P<lead>(?<![,;.!(–—\s-])\s{0,3}[,;.!(–—-]{1,6}\s{0,3})(?:(?:it['’]?s|it is|they are|which is|which are|they['’]?re|all|both|totally|fully|completely|100 ?%|es|son|tod[oa]s?)\s+)*"
     rf"(?P<labels>{_DIET}(?:\s*(?:,|/|&|\+|\band\b|\by\b)\s*{_DIET})*)\s*(?=[.;()!\n]|$)\)?",
     re.IGNORECASE,
 )

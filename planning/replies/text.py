@@ -10,6 +10,7 @@ import re
 import unicodedata
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
+from functools import cache
 
 LONGEST = 4096
 """Characters looked at."""
@@ -201,10 +202,16 @@ def _abbreviation(current: list[Token], found: list[re.Match[str]], number: int)
     return following.islower() or (following.isdecimal() and current[-1].plain in ("incl", "inc", "approx", "ca"))
 
 
+@cache
+def _begins_of(phrases: frozenset[str]) -> frozenset[str]:
+    """The first words of the phrases."""
+    return frozenset(phrase.partition(" ")[0] for phrase in phrases)
+
+
 def _without_neutral(tokens: list[Token], neutral: frozenset[str]) -> list[Token]:
     """Leaves out thanks, please and greetings; a phrase of two words stands in `neutral` with a space."""
     kept: list[Token] = []
-    begins = {phrase.partition(" ")[0] for phrase in neutral}
+    begins = _begins_of(neutral)
     i = 0
     while i < len(tokens):
         if tokens[i].plain not in begins:

@@ -33,11 +33,14 @@ from planning.replies.english import (
     others,
     people,
     questions,
+    regret,
     reported,
     settle,
+    short,
     spelling,
     terse,
     traps,
+    turned,
     typed,
     whole,
     withdrawals,
@@ -70,6 +73,8 @@ def _expand() -> dict[str, str]:
 MOST_WORDS, MOST_WORDS_IN_ALL = 70, 210
 """A longer sentence is a story and no answer, and the time for one grows with the square of its words; a message is
 read up to so many words in all."""
+MOST_SENTENCES = 80
+"""More are never read (they would be more words)."""
 _IS_BEFORE = frozenset(
     (
         "tagging", "staying", "visiting", "driving", "working", "having", "making", "doing", "going", "getting", "still", "too", "so",
@@ -98,8 +103,9 @@ def message_of(text: str) -> Message:
     fixed = typed.straight(spelling.undictated(text))  # as long as before: places must not move
     slips = spelling.slips(fixed, _expand())
     message = cut(fixed, _expand() | slips if slips else _expand(), neutral(), _IS_BEFORE, typed.written(fixed))
-    message = replace(message, mended=frozenset(slips), numbered=numbered(text))
-    return kintold.parted(wrapping.unwrapped(message))
+    some = message.sentences[:MOST_SENTENCES]
+    message = replace(message, sentences=some, mended=frozenset(slips), numbered=numbered(text))
+    return turned.straightened(kintold.parted(wrapping.unwrapped(message)))
 
 
 def read(
@@ -108,6 +114,7 @@ def read(
     """All that the message says for us, and the reasons for what was passed over."""
     found: list[Intent] = []
     passed: list[str] = []
+    message = traps.behind_joke(message)
     if traps.joking(message):
         return [], ["joke"]
     message = wrapping.unwrapped(message, context.name)
@@ -143,6 +150,7 @@ def read(
     found = elsewhere.without_the_absent(message, found, context)
     found = hedged.told(message, doubt.doubt(message, found, context), context)
     found = whole.settled(message, found, context)
+    found = regret.told(message, found, context)
     found = spelling.less_sure(message, found)
     if not chatted.addressed:
         below = below or as_to_the_board(message, chatted)
@@ -202,12 +210,15 @@ def _one(sentence: Sentence, context: ReplyContext, found: list[Intent], earlier
     if handed:
         found += handed
         return None
+    sentence = reported.spoken_for(sentence) if context.addressed else sentence
     trap = traps.blocked(sentence, context)
     if trap == "called":
         return trap
     undo = questions.read_undo(sentence, context)
     found += undo
     if undo and undo[0].confidence >= 0.8:
+        if meant := _behind_undo(sentence, context, earlier):
+            found[:] = [*(i for i in found if i not in undo), *meant]  # "scratch that, not coming"
         return None
     if trap in (None, "others") and (offered := offers.read_plain_offer_question(sentence, context)):
         found += offered
@@ -223,6 +234,12 @@ def _one(sentence: Sentence, context: ReplyContext, found: list[Intent], earlier
         found += [replace(i, confidence=min(i.confidence, 0.7)) for i in heard]
         if heard:
             return None
+    if trap == "others" and context.own_promises and (given_up := _no_more(sentence, context)):
+        found += given_up
+        return None
+    if trap in ("others", "hypothetical", "past") and (whole := short.read_short(sentence, context)) is not None:
+        found.append(whole)  # "don't count on me", "would if I could"
+        return None
     if trap is not None:
         if trap in ("reported", "others", "elsewhere"):
             found += settle.read_told(sentence, context, earlier)  # "the doctor said I'm allergic to nuts"
@@ -231,6 +248,24 @@ def _one(sentence: Sentence, context: ReplyContext, found: list[Intent], earlier
         return trap
     found += _with_asides(sentence, context, found, earlier)
     return None
+
+
+def _behind_undo(sentence: Sentence, context: ReplyContext, earlier: str) -> list[Intent]:
+    """What is said in place of what is taken back."""
+    rest = [t for k, t in enumerate(sentence.tokens) if sentence.free(k)]
+    while rest and rest[0].plain in (",", "-", "and", "but", "so"):
+        rest = rest[1:]
+    meant: list[Intent] = []
+    if len(rest) > 1:
+        _one(Sentence(rest, sentence.question), context, meant, earlier)
+    return [i for i in meant if isinstance(i, (SetAnswer, SetParty, AddPromise)) and i.confidence >= 0.8]
+
+
+def _no_more(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    """ "No more slaw", from whoever promised it."""
+    if not sentence.text.startswith(" no more "):
+        return []
+    return [i for i in withdrawals.read_withdrawals(sentence, context) if isinstance(i, DropPromise) and i.promise]
 
 
 def _clause(context: ReplyContext, part: Sentence, found: list[Intent]) -> None:
@@ -286,7 +321,7 @@ _ORDER = re.compile(
 _COMES_OR_NOT = re.compile(r"\b(?:com(?:e|ing)|make it|be there|join|attend|count (?:me|us) out|(?:am|are) out)\b")
 _APPROVING = frozenset("👍✅🙋🙌👌💯🫡✔☑🤝")
 _ASKS_AFTER = re.compile(
-    r"^(?:and |but |so |also |ok )?(?:what|when|where|who|how|which|is there|are there|do you|do we|can i|can we"
+    r"^(?:and |but |so |also |ok )?(?:what|when|where|who|how|which|is there|are there|do you|do we|did i|did we|am i|are we|can i|can we"
     r"|should i|shall i|is (?:that|it|this) (?:ok|okay|al+ ?right|fine|possible|allowed|cool|good)|would that be|(?:can|could|would|will) (?:you|someone|somebody|everyone|people|whoever|they|the|folks|anyone))\b"
 )
 
@@ -304,7 +339,7 @@ def _parts(sentence: Sentence) -> list[Sentence]:
     if comma and _TAG.match(" ".join(t.plain for t in sentence.tokens[comma + 1 :])):
         return [Sentence(sentence.tokens[:comma], False)]  # "my brother wants to come as well, ok?"
     for i, token in enumerate(sentence.tokens):
-        if token.plain in (",", "-", "–") and i and i + 1 < len(sentence.tokens):
+        if token.plain in (",", "-", "–", ":") and i and i + 1 < len(sentence.tokens):
             rest = sentence.tokens[i + 1 :]
             if _ASKS_AFTER.match(" ".join(t.plain for t in rest)):
                 return [Sentence(sentence.tokens[:i], False), Sentence(rest, True)]
@@ -338,6 +373,8 @@ def _with_asides(sentence: Sentence, context: ReplyContext, before: list[Intent]
             # Nothing else is baked for 40 minutes than a dish, however odd its name.
             named = bare.read_bare(Sentence(cooler.tokens, False), replace(context, replying_to="question:bring"))
             dishes = [replace(i, confidence=min(i.confidence, 0.85)) for i in named if isinstance(i, AddPromise)]
+            if not dishes:
+                dishes = bare.read_heated(Sentence(cooler.tokens, False), context)
             if len(dishes) == 1 and not dishes[0].vague:
                 return heat.frozen(heat.attach([*dishes], heats), sentence)
     return heat.frozen(_statement(Sentence(sentence.tokens, sentence.question), context, earlier), sentence)

@@ -9,12 +9,12 @@ from dataclasses import replace
 from zoneinfo import ZoneInfo
 
 from planning.potluck import Answer
-from planning.replies.english import manners
+from planning.replies.english import manners, short
 from planning.replies.intents import Intent, ReplyContext, SetAnswer
 from planning.replies.text import Sentence
 
 _WE = r"(?:i|we|all of us|both of us|the whole family|us two)"
-_ADV = r"(?:(?:also|definitely|totally|so|both|all|still|just|probably|sadly|unfortunately|really|for sure|certainly|absolutely|actually|now|too|there|in that case|happily|of course|very much|sorry|afraid|i am afraid|sure) )*"
+_ADV = r"(?:(?:also|literally|definitely|totally|so|both|all|still|just|probably|sadly|unfortunately|really|for sure|certainly|absolutely|actually|now|too|there|in that case|happily|of course|very much|sorry|afraid|i am afraid|sure) )*"
 _COME = r"(?:make (?:the|your|this) (?:[a-z]+ )?(?:potluck|supper|dinner|party|event|meal|get-together|do|feast)|pop in|drop in|come(?! (?:by|over|round|back|up|down|out|off|true|to (?:think|terms|mind)))|make it(?! (?:quick|short|work|up|clear|happen|easy|easier|count|a|an|the|so|more|less|hot|spicy|vegan|vegetarian|[0-9]|for|with|gluten|without|fast|double|better|look|big|bigger|smaller|small)\b)|be there|join(?: you| in| us| you all| everyone)?|attend|be coming|be joining|be able to (?:come|make it|join|attend|be there|pop in|drop in|get there)|come along|get there|be in|turn up|show up|pop in|drop by|stop by|swing by|be around|be present)"
 _COMING = r"(?:coming|joining|attending|going to (?:come|make it|be there|join|attend|be able to (?:make it|come|join|attend))|able to (?:come|make it|join|attend|be there)|free|available|going|around)"
 
@@ -22,7 +22,7 @@ _START = r"(?:^|(?<= ,)|(?<= but)|(?<= and)|(?<= so)|(?<= actually)|(?<= unfortu
 """Where a clause without a subject may begin."""
 
 _SUPPER = r"(?:it|this|that|sure|the|supper|dinner|potluck|party|us|saturday|sunday|friday|[0-9])"
-_DAY = r"(?:(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)(?: (?:evening|night|afternoon|morning))?|(?:the )?[0-9]{1,2} ?(?:st|nd|rd|th)|that (?:day|date|night|evening|weekend)|then)"
+_DAY = r"(?:(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday|sat|sun|fri|mon|tues?|weds?|thurs?)(?: (?:evening|night|afternoon|morning))?|(?:the )?[0-9]{1,2} ?(?:st|nd|rd|th)|that (?:day|date|night|evening|weekend)|then)"
 _NO = [
     (rf"\b(?:neither|none) of us (?:can|could|will|is|are) (?:be )?(?:{_COME}|coming|able)", 0.95),
     (
@@ -31,7 +31,8 @@ _NO = [
     ),
     (r"\bwish (?:i|we) could(?: (?:come|make it|be there|join))?\b", 0.72),
     (rf"\b{_WE} would {_COME} but\b", 0.75),
-    (r"(?: so| ,) (?:it is )?(?:a )?no(?= $)|^ no go\b", 0.85),
+    (r"(?: so| ,) (?:it is )?(?:a )?no(?= $)|^ no go\b|^ (?:(?:i|we) (?:am|are) )?(?:a )?no[- ]show(?= $| for (?:me|us)| from (?:me|us)| this time| ,| sorry)", 0.85),
+    (rf"(?:^ (?:sorry ,? ?)?|\b{_WE} (?:am|are|have been|feel) )(?:so |all |still |really )*(?:sick as (?:a )?(?:dog|parrot)|laid up|under the weather|(?:not|un)well|down with (?:a |the )?(?:cold|fever|flu|bug|stomach|covid)|in bed with|feeling (?:rough|ill|sick|poorly)|throwing up|puking|contagious|on call|snowed in|hospitalized)\b", 0.65),
     (rf"\b(?:{_WE} )?(?:doubt|do not think) (?:it|{_WE} (?:can|will|could))\b", 0.7),
     (
         rf"\b{_WE} (?:am|are|will be) (?:\w+ )?(?:away|out of town|on holiday|on vacation|abroad|travelling|traveling|working|on shift|on nights|on call|on duty|on days|at work|busy|booked|double booked|double-booked|at a wedding|in hospital)\b",
@@ -48,7 +49,7 @@ _NO = [
     (rf"\b{_WE} {_ADV}(?:can|could|will|would) (?:\w+ )?not {_ADV}{_COME}\b", 0.97),
     (rf"\b{_WE} {_ADV}(?:am|are|is) {_ADV}not {_ADV}{_COMING}\b", 0.96),
     (
-        rf"{_START}{_ADV}(?:can|could|will) not {_ADV}(?:{_COME}|do it|do (?:(?:that|this|the) (?:[a-z]+ )?(?:day|date|one|weekend|night|evening)|saturday|sunday|friday|then))\b",
+        rf"{_START}{_ADV}(?:can|could|will) not {_ADV}(?:{_COME}|do it|do (?:(?:that|this|the) (?:[a-z]+ )?(?:day|date|one|weekend|night|evening)|saturday|sunday|friday|sat|sun|fri|then))\b",
         0.96,
     ),
     (rf"{_START}{_ADV}not {_ADV}(?:coming|joining|attending|going|able to {_COME}|{_COMING})\b", 0.94),
@@ -124,6 +125,7 @@ _NO = [
         r"^ (?:(?:sorry|we are|i am|am) ,? ?)*(?:bowing|opting|dropping|pulling|backing|ducking) out\b(?! of (?!it|this))",
         0.88,
     ),
+    (r"^ out(?= $| ,| sorry| for| this)", 0.86),
     (rf"(?:{_START}|\b{_WE} )(?:probably|likely|most likely) not(?= $| ,)", 0.72),
     (
         rf"(?:{_START}|\b{_WE} ){_ADV}(?:(?:will|would|had|should|going to|have to|better|best|rather|then|just|all|three|two|both|am|are|be) )*stay(?:ing)? (?:at home|home|away)(?= $| ,| then| this| instead| for| so| because| with (?:him|her|them|the kids))",
@@ -183,7 +185,7 @@ _MAYBE = [
         0.85,
     ),
     (
-        r"\b(?:do not know(?! (?:how|who|where|why|what|that))|no idea(?! (?:what|how|who|where|why))|can not say|can not tell|can not (?:promise|confirm|commit|decide)|hard to say|too early to say|have to see|will see|need to check|have to check|let me check|will check|will let you (?:all )?know|will tell you|get back to you|will confirm)(?: yet| if i can| whether i can| for sure| later| tomorrow| soon| tonight| nearer the time)?\b",
+        r"\b(?:do not know(?! (?:how|who|where|why|what|that))|no idea(?! (?:what|how|who|where|why))|can not say|can not tell|can not (?:promise|confirm|commit|decide)|hard to say|too early to say|have to see|will see(?! (?:you|ya|y'all|everyone|everybody|all|them))|need to check|have to check|let me check|will check|will let you (?:all )?know|will tell you|get back to you|will confirm)(?: yet| if i can| whether i can| for sure| later| tomorrow| soon| tonight| nearer the time)?\b",
         0.85,
     ),
     (
@@ -254,7 +256,7 @@ _YES = [
         0.96,
     ),
     (
-        r"^ (?:(?:ok|okay|oh|well|so|and|why) (?:, )?)?(?:yes|sure|absolutely|definitely|totally|of course|certainly|affirmative|yessir|yes sir|yes ma.am|aye|yes please|sure thing|for sure|why not|ok yes|you bet|with pleasure|gladly|naturally|hell yes|heck yes|oh yes|you bet|100 %)(?!(?: ,)? (?:that|it is|it was|this|they|he|she|you(?! can count)|those|exactly|true|indeed|i (?:remember|know|think|saw|love|like|agree|heard|did|do)|whatever))(?= $| ,| ok(?:ay)? $| if | unless | x[0-9]| but| i (?:will|can|am|would)| we (?:will|can|are|would)| and | yes| count| coming| see| to | for | with| definitely| of course| -| will| am| [0-9]| all | my | me |! )",
+        r"^ (?:(?:ok|okay|oh|well|so|and|why) (?:, )?)?(?:yes|sure|absolutely|definitely|totally|of course|certainly|affirmative|yessir|yes sir|yes ma.am|aye|yes please|sure thing|for sure|why not|ok yes|you bet|with pleasure|gladly|naturally|hell yes|heck yes|oh yes|you bet|100 %)(?!(?: ,)? (?:that|it is|it was|this|they|he|she|you(?! can count)|those|exactly|true|indeed|really|seriously|still|again|even|sadly|another|me too|i (?:remember|know|think|saw|love|like|agree|heard|did|do)|whatever))(?= $| ,| ok(?:ay)? $| if | unless | x[0-9]| but| i (?:will|can|am|would)| we (?:will|can|are|would)| and | yes| count| coming| see| to | for | with| definitely| of course| -| will| am| [0-9]| all | my | me |! )",
         0.93,
     ),
     (
@@ -310,6 +312,9 @@ _YES = [
         0.6,
     ),
     (r"\b(?:i|we) accept\b", 0.9),
+    (r"^ for (?:me|us) (?:it|that|this|saturday|sunday|friday) (?:is|works|will be|would be) ?(?:perfect|fine|good|great|ok|okay|well|very good)?(?= $| ,)", 0.85),
+    (rf"{_START}be there(?= $| ,| at| around| by| after| with| for| before| late)", 0.85),
+    (r"^ (?:confirmed|confirming|attending|affirmative|roger(?: that)?|booked in|locked in)(?= $| ,)", 0.86),
     (
         rf"\b{_WE} would (?:be )?(?:so |very |absolutely |more than )*(?:delighted|happy|honou?red|thrilled|glad)(?: to (?:come|join|be there|attend|accept))?(?= $| ,)",
         0.88,
@@ -328,6 +333,8 @@ _FIRM_NO = (
     re.compile(rf"\b(?:neither|none) of us|would (?:love|like) to(?: {_COME})? but|\bwish (?:i|we) could|\b(?:doubt|do not think) (?:it|i|we)\b|\bcan not\b"),
 )  # fmt: skip
 """What makes a no of a sentence that also holds a yes ("I'd love to come but I can't")."""
+_REGRETTED = re.compile(r"^ (?:(?:so|very|really|,) )*(?:regrettably|unfortunately|sadly|alas|regretfully|to my regret)(?: ,)? (?:i|we|my|our|it|that|this|there|the) ")
+"""How a "no" begins even where its reason is a strange one."""
 _TRAILING_NO = re.compile(r"\b(?:afraid not|guess not|think not|rather not)(?= $| ,| sorry)")
 
 
@@ -378,6 +385,8 @@ _SHORT = re.compile(
 """A short answer to "are you coming?"."""
 _CHANGED = re.compile(
     r"\b(?:now|make (?:that|it|us|me)|(?:changing|changed|change|switch|switching)(?: (?:me|us|it|my answer|our answer|that))? (?:to|into)) (?:a |an |definite |firm )*(?P<what>yes|no|maybe)\b"
+    r"|^ (?:yes|no|maybe) (?:, )?(?:wait|sorry|actually|hang on|hold on|i mean|oops|scratch that|no wait)(?: ,)? (?P<last>yes|no|maybe)(?= $| ,)"
+    r"|(?:it is|that is|i am|we are|put me down as) (?:a |an )?(?P<is>yes|no|maybe) now(?= $| ,)|\b(?:i|we) (?:meant|mean) (?:to say )?(?P<meant>yes|no|maybe)(?= $| ,)"
 )
 
 
@@ -385,7 +394,8 @@ def _plainly(sentence: Sentence, context: ReplyContext) -> SetAnswer | None:
     """An answer that its place or its form makes plain: "we are indeed" below the question, "now a yes"."""
     if (match := _CHANGED.search(sentence.text)) is not None:
         start, end = sentence.span_of(match)
-        return SetAnswer(context.writer, Answer(match["what"]), start=start, end=end, confidence=0.93)
+        said = match["what"] or match["last"] or match["is"] or match["meant"]
+        return SetAnswer(context.writer, Answer(said), start=start, end=end, confidence=0.93)
     match = _SHORT.match(sentence.text)
     if match is None or (context.asked != "answer" and context.replying_to != "board"):
         return None
@@ -400,13 +410,15 @@ _CORRECTS = re.compile(
     r"^ (?:no|nope)(?: ,)?(?: (?:sorry|wait|hang on|hold on|oops))*(?: ,)? (?:(?:i|we) (?:meant|mean|said)|make (?:it|that)|(?:it|that|there) (?:is|was|should be|are|will be)|should be|meant)\b"
 )
 """A no that takes back what was understood, and answers nothing."""
-_OF_COMING = re.compile(r"\b(?:com(?:e|ing)|make it|be there|join|attend|maybe|perhaps|might|free)\b")
+_OF_COMING = re.compile(r"\b(?:com(?:e|ing)|make it|be there|join|attend|free)\b|^ (?:maybe|perhaps|might) $")
 
 
 def read_answer(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """The writer's own answer in this sentence; a condition makes a yes a maybe."""
     if (plain := _plainly(sentence, context)) is not None:
         return [plain]
+    if (whole := short.read_short(sentence, context)) is not None:
+        return [whole]
     text = _ANOTHERS.sub(lambda m: " " + "_" * (len(m[0]) - 1), sentence.text)
     found: list[tuple[int, SetAnswer]] = []
     for answer, rules in _RULES:
@@ -431,6 +443,8 @@ def read_answer(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         assert match is not None
         start, end = sentence.span_of(match)
         found.append((0, SetAnswer(context.writer, Answer.NO, start=start, end=end, confidence=0.85)))
+    if not found and not sentence.question and _REGRETTED.match(sentence.text) and " but " not in sentence.text:
+        found.append((0, SetAnswer(context.writer, Answer.NO, start=sentence.tokens[0].start, end=sentence.tokens[-1].end, confidence=0.58)))
     if found and _CORRECTS.match(sentence.text):
         found = [(at, f) for at, f in found if at > 8 or f.answer is not Answer.NO]  # "no sorry, I meant 3"
     if context.asked in ("people", "bring", "diets", "servings") and not _OF_COMING.search(sentence.text):

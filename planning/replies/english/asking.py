@@ -38,14 +38,14 @@ _TOPICS = tuple(
         ("what-should-i-bring", rf"\b(?:what|anything|something|which (?:dish|thing))\b.* {_I} (?:[a-z]+ ){{0,3}}(?:bring|make|cook|bake|contribute|help|prepare|get|pick up|buy|do for)\b|\b(?:what|anything) (?:[a-z]+ ){{0,2}}(?:help|useful|handy|most welcome|be (?:best|good|great|welcome))\b|\bhow can {_I} help\b|\b(?:expected|supposed|meant|need|have|required) to (?:bring|make|cook|contribute)\b|\bwhat (?:food|dish)(?: [a-z]+)? (?:do|would) you (?:want|need|like)\b"),
         ("oven", rf"\b{_APPLIANCE}\b|\b(?:heat|reheat|warm|warm up|heat up|chill|plug)\b.*\b(?:there|up|in|on|it|my|something)\b"),
         ("can-eat", rf"^ (?:does|do|has|have|is|are) (?:the|that|this|your|any of the|[a-z]+ is) (?:[a-z]+ ){{1,3}}?(?:have|got|contain|include|made with|cooked (?:with|in)|fried in|has|with) (?:any |some )?[a-z]+(?: in it)? $|\b{_FED}\b.*\b{_NEED}\b|\b{_NEED}\b.*\b{_FED}\b|\bcan {_I} (?:eat|have) (?:the|any|some|your|that|[a-z]+ is)\b|\bwhat can (?:[a-z]+ ){{1,3}}eat\b|\bwhat is in (?:the|that|your|[a-z]+ is)\b"),
-        ("missing", r"\b(?:missing|lacking|lack|short of|needed|takers?|unclaimed|uncovered|gaps?|spoken for|not covered|enough|too (?:many|much|few)|running low|in short supply|over-?supplied)\b|\bwhat (?:else )?(?:do|does|is|are) (?:we|you|the (?:table|menu|list)) (?:still )?(?:need|want|short|after|lack)\b|\b(?:still|most) (?:need|wanted|required)\b|\banything left\b|\b(?:are|is) (?:we|it|that|everything) (?:all )?(?:ok|okay|good|fine|all right|set|covered|sorted|alright) (?:for|on|with)\b|\b(?:nobody|no one) (?:is|has)\b|\bleft to (?:bring|find|cover|fill)\b"),
-        ("who-comes", r"\bhow many\b.*\b(?:we|us|people|coming|come|there|guests?|mouths|heads|turn up|turning up|folks|adults|kids|children)\b|\bis (?:everyone|everybody|anyone|anybody|the whole [a-z]+) (?:coming|in|joining)\b|\bwho\b.*\b(?:coming|come|comes|attending|turning up|joining|be there|answered|replied|said (?:yes|no|maybe)|not (?:answered|replied|coming))\b|\b(?:has|have|did) (?:everyone|everybody|all|anyone|[a-z]+(?: [a-z]+)?) (?:answered|replied|responded|confirmed|rsvped|said (?:yes|no|if|whether))\b|\bheadcount\b"),
+        ("missing", r"\b(?:do|does) (?:you|we|the (?:table|host)) (?:still )?need (?:more|any|another|extra|some)\b|\b(?:missing|lacking|lack|short of|needed|takers?|unclaimed|uncovered|gaps?|spoken for|not covered|enough|too (?:many|much|few)|running low|in short supply|over-?supplied)\b|\bwhat (?:else )?(?:do|does|is|are) (?:we|you|the (?:table|menu|list)) (?:still )?(?:need|want|short|after|lack)\b|\b(?:still|most) (?:need|wanted|required)\b|\banything left\b|\b(?:are|is) (?:we|it|that|everything) (?:all )?(?:ok|okay|good|fine|all right|set|covered|sorted|alright) (?:for|on|with)\b|\b(?:nobody|no one) (?:is|has)\b|\bleft to (?:bring|find|cover|fill)\b"),
+        ("who-comes", r"\bnumber of\b.*\b(?:people|guests|us|attendees|heads|adults|persons)\b|\bhow many\b.*\b(?:we|us|people|coming|come|there|guests?|mouths|heads|turn up|turning up|folks|adults|kids|children)\b|\bis (?:everyone|everybody|anyone|anybody|the whole [a-z]+) (?:coming|in|joining)\b|\bwho\b.*\b(?:coming|come|comes|attending|turning up|joining|be there|answered|replied|said (?:yes|no|maybe)|not (?:answered|replied|coming))\b|\b(?:has|have|did) (?:everyone|everybody|all|anyone|[a-z]+(?: [a-z]+)?) (?:answered|replied|responded|confirmed|rsvped|said (?:yes|no|if|whether))\b|\bheadcount\b"),
         ("when", r"\b(?:what|which) (?:time|day|date|hour)\b|\bwhen\b.* (?:i|we|it|this|everyone|people|supper|potluck|dinner|party|doors?|food|start|eat|arrive|come|end|over)\b|\bhow (?:long|late|early)\b.* (?:it|we|i|this|supper|potluck|party|dinner|last|go)\b|\bthe (?:time|date|day)\b|\b(?:latest|earliest)\b.*\b(?:arrive|come|get there|be there|turn up)\b|\bis (?:it|this|the [a-z]+) (?:still )?(?:on )?(?:the [0-9]{1,2}(?: ?(?:st|nd|rd|th))?|[a-z]+day)\b|\b(?:until|till) when\b"),
         ("where", r"\bwhere\b(?!.*\b(?:park|parking|toilets?|loos?|keys?|my|your)\b).* (?:i|we|it|this|that|supper|potluck|party|dinner|meet|meeting|held|place|happening|everyone|come)\b|\b(?:address|venue|location|directions|postcode|zip code|the place)\b"),
     )
 )  # fmt: skip
 _INVERTED = re.compile(
-    r"^ (?:(?:ok|so|and|but|also) )*(?:(?:is|are|do|does|did|has|have|will|can|could|should|am) (?:there|i|we|it|the|anyone|anybody|everyone|you)|who|what|which|where|when|how|remind me|tell me) "
+    r"^ (?:(?:ok|so|and|but|also|hey|hi) )*(?:(?:is|are|do|does|did|has|have|will|can|could|should|am|may) (?:there|i|we|it|the|anyone|anybody|everyone|you|my|our|dogs?|pets?|kids|children|they|this)|who|what|which|where|when|how|remind me|tell me) "
 )
 _WHO_HAS_NEEDS = re.compile(
     r"\b(?:any|how many|who is|is anyone|is anybody|is someone|are there|(?:does|do) (?:anyone|anybody|someone|somebody|people|any of (?:us|you)) have) (?:[a-z]+ )?(?:vegetarians|vegans|celiacs|coeliacs|allergies|allergic|veggies)\b(?!.* (?:food|dish|option))"
@@ -55,6 +55,10 @@ _HOST = re.compile(
 )
 
 
+_HOST_NOUN = re.compile(
+    r" (?:park|parking|(?<!hot )dogs?|pets?|puppy|pup|dress code|inside|outside|indoors?|outdoors?|rains?|raining|kid[- ]friendly|child[- ]friendly|high ?chair|changing table|stairs|wheelchair|accessible|toilets?|bathrooms?|restrooms?|wi-?fi|smoke|smoking|byob|music|karaoke|games|pool|swim|swimming|plus ones?|early to help|help (?:set up|clean up|out)|shoes|bus|train|carpool|lift|gate code|door code|label|labels|quiet room|nurse|nap|bug spray|bonfire|fire pit|sleep over|camp) "
+)
+_NO_HOST = re.compile(r" (?:i|we) (?:bring|make|do) (?!(?:my|our|the|a|an) (?:dogs?|pets?|puppy|pup|music|games|bike))| who | which dish ")
 _OF_PEOPLE = re.compile(
     rf" (?:say|make it|add|be) (?:{NUMBER}|one|another|an extra|a plus)(?: more)?(?= $| of us| people| ,)"
 )
@@ -84,6 +88,8 @@ def read_loosely(sentence: Sentence, context: ReplyContext, trap: str | None) ->
             return _asked(sentence, topic, 0.85 if sentence.question else 0.8)
     if (about := _about(sentence, context)) is not None:
         return _asked(sentence, about[0], 0.85 if sentence.question else 0.8, about[1])
+    if _INVERTED.match(text) and _HOST_NOUN.search(text) and not _WHO_HAS_NEEDS.search(text) and not _NO_HOST.search(text):
+        return _asked(sentence, "host", 0.82)
     if (
         (sentence.question or re.match(r"^ (?:[a-z]+ )?(?:where|how) ", text))
         and _HOST.match(text) is not None

@@ -18,13 +18,16 @@ from planning.replies.text import Sentence, Token
 
 BARE = 0.72
 """How sure a dish is that was only named, without an amount."""
+KNOWN_HALF, HEATED = 0.5, 0.85
 _IDIOMS = ("table", "place", "seat", "seats", "chair", "room", "spot")
 """What is kept for people who come ("table for two")."""
 MOST_STRANGE = 6
 """Beside more words nobody knows here, a dish that is only named is part of a story."""
+_MARVELS = frozenset(("those", "these", "such", "ooh", "wow", "mmm"))
+"""Who begins so speaks of a dish that is there."""
 _FIRST_PERSON = re.compile(r" (?:i|we|me|us|my|our|mine|ours) ")
 _HOW_MANY = re.compile(
-    rf"^ (?:(?:about|around|enough|for|roughly|maybe|say|like|probably|it|will|feed|feeds|serves|is|up|to|make|just|only|the|all|do not know|not sure|no idea|hmm|um|uh|oh|well|i think|i guess|should|be|can|would|,) )*(?P<n>[0-9]{{1,6}}|{NUMBER}|(?:half )?an? dozen|two dozen)(?:(?: ,)?(?: (?:or|to|maybe|perhaps|-))+ (?P<hi>[0-9]{{1,6}}|{NUMBER}))?(?: (?:people|servings|portions|or so|i think|eaters|guests|ish|of us|really|i guess|maybe|i suppose|adults|portions|,|at least|at most))*(?= $)"
+    rf"^ (?:(?:about|around|enough|for|roughly|maybe|say|call|let us|put|reckon|count|like|probably|it|will|feed|feeds|serves|is|up|to|make|just|only|the|all|do not know|not sure|no idea|hmm|um|uh|oh|well|i think|i guess|should|be|can|would|,) )*(?P<n>[0-9]{{1,6}}|{NUMBER}|(?:half )?an? dozen|two dozen)(?:(?: ,)?(?: (?:or|to|maybe|perhaps|-))+ (?P<hi>[0-9]{{1,6}}|{NUMBER}))?(?: (?:people|servings|portions|or so|i think|eaters|guests|ish|of us|really|i guess|maybe|i suppose|adults|portions|,|at least|at most))*(?= $)"
 )
 _FOR_EVERYBODY = re.compile(
     r"^ (?:(?:enough|plenty|for|to feed|feeds|serves|it|is|should|will|do|be|about) )*(?:everyone|everybody|all of us|the lot of us|the whole (?:lot|group|gang|crowd|party)|us all|all|the lot)(?= $)"
@@ -33,10 +36,10 @@ _FOR_EVERYBODY = re.compile(
 
 def read_bare(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """ "slaw for 12": things without "I'll bring", in what is left of a reply to the bot."""
-    if context.asked == "servings":
+    if context.asked == "servings" or (sentence.tokens[0].plain in _MARVELS and context.asked is None):
         return []
     found: list[Intent] = []
-    i, sized_any = 0, False
+    i, sized_any, firm = 0, False, set[int]()
     edges = (",", "and", "+", "&", "-", "–", "plus", "with", "also", ":", "but", "so")
     while i < len(sentence.tokens):
         plain = sentence.tokens[i].plain
@@ -67,8 +70,10 @@ def read_bare(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         sized_any = sized_any or sized
         first, last = things[0].first, things[-1].last
         own_words = " ".join(t.plain for t in sentence.tokens[first:last])
-        mine = re.search(r" (?:from|on) (?:me|us)\b", " " + own_words) is not None
+        mine = re.search(r" (?:(?:from|on|by|with) (?:me|us)|coming (?:your way|up|from (?:me|us)|with (?:me|us))|incoming|on (?:the|its|it is) way)\b", " " + own_words) is not None
         confidence = 0.9 if sized or mine or context.asked == "bring" else BARE
+        if mine and whole and (i == 0 or sentence.tokens[i - 1].plain == ","):
+            firm |= {sentence.tokens[t.first].start for t in things}
         found += added(sentence, context, things, i, "", "", confidence)
         i = things[-1].last
     found = _kinds(found)
@@ -82,7 +87,18 @@ def read_bare(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         or not (sized_any or _FIRST_PERSON.search(sentence.text))
     ):
         return []  # the dish is part of a sentence that says something else
-    return [replace(i, confidence=min(i.confidence, 0.6)) for i in found]
+    return [i if i.start in firm else replace(i, confidence=min(i.confidence, 0.6)) for i in found]
+
+
+def read_heated(sentence: Sentence, context: ReplyContext) -> list[AddPromise]:
+    """What is beside words about cooking and is one thing to its last word, though the table does not know its name."""
+    things = things_at(sentence, 0, len(sentence.tokens))
+    if len(things) != 1 or things[0].last < len(sentence.tokens) or things[0].vague or things[0].other:
+        return []
+    if things[0].known < KNOWN_HALF or any(w in words("tells") for w in things[0].dish.lower().split()):
+        return []
+    found = added(sentence, context, things, 0, "", "", HEATED)
+    return [replace(i, confidence=HEATED) for i in found if isinstance(i, AddPromise) and not i.conditional]
 
 
 def _kinds(found: list[Intent]) -> list[Intent]:
@@ -125,6 +141,8 @@ def _one_number(sentence: Sentence) -> float | None:
         m for t in sentence.tokens if (m := re.fullmatch(r"([0-9]{1,4})(?:[-–]([0-9]{1,4}))?", t.plain)) is not None
     ]
     plain = {t.plain for t in sentence.tokens}
+    if len(found) == 1 and sentence.tokens[1:2] and sentence.tokens[1].plain == "," and sentence.tokens[0].plain == found[0][0]:
+        return (int(found[0][1]) + int(found[0][2] or found[0][1])) / 2  # "6, or two teenagers"
     if (
         len(found) != 1
         or len(sentence.tokens) > 9

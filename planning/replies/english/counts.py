@@ -23,20 +23,20 @@ _OF_US = re.compile(
 _WE_ARE = re.compile(
     rf" (?:we (?:are|will be|would be)|there (?:are|will be|is)|it (?:is|will be)|that (?:is|makes|will be|would be)|make (?:that|it|us)|makes it|now|only|just|so|will be|coming with|down to|up to|party of|family of|group of|total of|table of|all|for)"
     rf"(?: (?:just|only|now|actually|still|all|about|in total|a|bringing|going to be|coming|the|us|party of|family of|group of|total of|down to|up to))*"
-    rf" (?P<n>{N})(?: (?:of us|people|persons|in all|in total|altogether|total|now|adults|grown-ups|guests|instead|heads|after all|coming))*(?= \x00| $| ,| \(| and| for| including| plus| \+| in| -| with| incl| but| not| because| as| since| so| at)"
+    rf" (?P<n>{N})(?: (?:of us|people|persons|in all|in total|altogether|total|now|adults|grown-ups|guests|instead|heads|after all|coming))*(?= \x00| $| ,| \(| and| for| including| plus| \+| in| -| with| incl| but| not| because| as| since| so| at| (?:my|our|his|her|i|we|it|they|he|she|just) )"
 )
 _SEATS = re.compile(
     rf" (?P<n>{N}) (?:seats?|places?|spots?|chairs?) (?:for (?:us|me)|please|at the table|from us|reserved)(?: please)?(?= $| ,| and)"
 )
 _GROWN = re.compile(
-    rf" (?:grown|gone up|gone down|up|down|shrunk|increased|us down|us up|now at|(?:drop|cut|take|bring|bump|push|raise|lower|reduce|knock|trim|move|switch) (?:us|me|it|our number|our party)(?: down| up)?) to (?:be )?(?:a )?(?P<n>{N})(?: of us| people| now)*(?= $| ,| -| as | because| since)"
+    rf" (?:grown|gone up|gone down|up|down|shrunk|increased|us down|us up|now at|(?:drop|cut|take|bring|bump|push|raise|lower|reduce|knock|trim|move|switch) (?:us|me|it|our number|our party)(?: down| up)?) to (?:be )?(?:a )?(?P<n>{N})(?: of us| people| now)*(?= $| ,| -| as | because| since| (?:my|our|i|we|it) )"
 )
 _OF_SO_MANY = re.compile(
     rf" (?:(?:just|only|about) )?(?P<n>{N}|all)(?: out)? of (?:(?:the|our) {N}(?: of us)?|us {N}|(?:the )?{N} of us)(?! (?:can|will|could|is|are|has|have) not)(?= )"
 )
 """So many of the writer's own come ("3 of the 4 of us can make it")."""
 _WE_ALL = re.compile(
-    rf" (?:(?:we|us)(?: (?:will|are|can|would|all|both))* (?P<n>{N})(?: of us)?(?: (?:will|are|can|all))*) (?:be there|be here|come|coming|make it|join|in)(?= $| ,| and| with| too| for)"
+    rf" (?:(?:we|us)(?: (?:will|are|can|would|all|both|be|come|coming|in|as|with))* (?P<n>{N})(?: of us)?(?: (?:will|are|can|all))*) (?:be there|be here|come|coming|make it|join|in|persons?|people)(?= $| ,| and| with| too| for)"
 )
 _TABLE = re.compile(rf" (?:table|room|space|places?|seats?|spots?) for (?P<n>{N})(?: of us| people)?(?= $| ,| please)")
 _WE_OF = re.compile(
@@ -47,6 +47,12 @@ _FAMILY = re.compile(
 )
 _GANG = re.compile(
     rf"(?:^|(?<= ,)) (?:(?:it is|all of us|yes|ok|bringing|coming) ?,? )*(?:the |my |our )?(?:whole |entire |full )?(?:gang|family|crew|lot|clan|tribe|house|household)(?: (?:is|are|makes|will be))?(?: ,| :| -| of)? (?:of )?(?P<n>{N})(?: (?:of us|people|in total|in all|altogether))*(?= $| ,| \()"
+)
+_HEADCOUNT = re.compile(
+    rf" (?:our |my |total |the )?(?:head ?count|pax|party size|attendees|number of (?:people|guests|attendees|us)|how many|(?<=^ )(?:people|guests|adults|number|total|persons))(?: (?:is|of|now|will be|stands at|at|for us|goes to|becomes|from (?:me|us)|:|,|-))* (?P<n>{N})(?: (?:people|adults|of us|in total|total|please|now))*(?= $| ,)"
+)
+_BY = re.compile(
+    rf" (?:down|up|increase|decrease|reduce(?:d)?|minus|plus|raise(?:d)?|lower(?:ed)?|drop(?:ped)?|less|fewer)(?: (?:us|me|it|our (?:number|party|count)|head ?count))?(?: now)? by (?P<n>{N})(?: (?P<who>kids?|children|child|adults?|people|person))?(?= $| ,)"
 )
 _FROM_US = re.compile(
     rf" (?:count|put|reckon|expect|make it|have|that is|it is|say|we are|and)(?: down)? (?P<n>{N}) (?:from|for) (?:us|our (?:side|house|lot|end))(?= $| ,| \(| and)"
@@ -60,6 +66,7 @@ _ABSENT = re.compile(
 _INSTEAD = re.compile(
     rf"^ (?:now |it is |we are |make it )*(?P<n>{N}) (?:people )?(?:instead of|rather than|not) {N}(?= $| ,| now)"
 )
+_SO_N = re.compile(rf" (?:so|now|leaves|leaving|makes)(?: (?:just|only|now|it is|we are|that leaves|us|with|down to))* (?P<n>{NUMBER})(?: (?:of us|now|people|then))*(?= $)")
 _FEWER = re.compile(
     rf" (?:minus|less) (?P<n>{NUMBER})(?: (?P<who>kids?|children|child|adults?|people|person))?(?: (?:from|of|for) us)?(?= $| ,)"
 )
@@ -70,17 +77,17 @@ _COMING_N = re.compile(
     rf"(?:^|(?<= ,)) (?P<n>{N}) (?:coming|attending|joining|from us|from our side|for us|from our house)(?= $| ,| and| with| \()"
 )
 _FOR_US = re.compile(
-    rf" (?:(?:put|count|sign) (?:me|us) (?:down|in) for|count on (?:me|us) (?:being|to be|as)|change (?:us|me|it) to|make (?:us|it|that)|can you make (?:it|that|us)|(?:yes|coming|in|on|count|reserve|confirm|confirmed|confirming) (?:for|x))(?= |) ?(?:x|for|us)? ?(?P<n>{N})(?: of us| people)?(?= $| ,|!| instead| now| then| please)"
+    rf" (?:(?:put|count|sign|mark|note|book|have) (?:me|us) (?:down |in )?(?:for|as|at|with|in as|down as)|count on (?:me|us) (?:being|to be|as)|change (?:us|me|it) to|make (?:us|it|that)|can you make (?:it|that|us)|(?:yes|coming|in|on|count|reserve|confirm|confirmed|confirming) (?:for|x))(?= |) ?(?:x|for|us)? ?(?P<n>{N})(?: of us| people)?(?= $| ,|!| instead| now| then| please| and | with )"
 )
 _JUST_ME = re.compile(
-    r" (?:(?:it is|it will be|will be|only|am coming|i will be|i am|coming) )*(?<!not )(?:just|only) (?:going to be |gonna be |be |down to )?(?P<who>me|myself|yours truly|little old me|one|us|us two|the two of us|we two)(?= $| ,| this| and| now| for| coming| then| after| tonight| though| please| sadly| again| i am afraid| sorry| from| with| but| so| -)|\b(?:alone|on my own|by myself|solo|only i (?:can|will|am|could))\b"
+    r" (?:(?:it is|it will be|will be|only|am coming|i will be|i am|coming) )*(?<!not )(?:just|only) (?:going to be |gonna be |be |down to )?(?P<who>me|myself|yours truly|little old me|one|us|us two|the two of us|we two)(?= $| ,| this| and| now| for| coming| then| after| tonight| though| please| sadly| again| i am afraid| sorry| from| with| but| so| -)|^ (?:me|myself) (?:only|alone)(?= $| ,)|\b(?:alone|(?:flying |going |coming )?solo|on my own|by myself|solo|only i (?:can|will|am|could))\b"
 )
 MORE = re.compile(
     rf" (?:(?:and|make that|add|plus|so|then|need|will need|it is|that is|leaves|minus|there is|there are|we have|we are|i have|will be|so|actually|with|bringing|can i add|also) )*(?P<n>an?|{NUMBER}|another|a couple)(?: (?P<extra>more|extra|additional|fewer|less))?"
     rf"(?: (?P<who>person|people|adults?|grown-ups?|kids?|child|children|teens?|teenagers?|toddlers?|bab(?:y|ies)|guests?|mouths?|of us|seats?|chairs?|places?|spots?|heads?|covers?|settings?))?(?P<extra2> more| extra| less| fewer)?(?: to feed| for us| coming| from (?:us|our side)| with us| joining us| joining| coming along| on our side| now| than before| than i said| then)*(?= $| ,| and| -)"
 )
 _GROUP_ONLY = re.compile(
-    rf"(?: (?:only|just|it is|it will be|there (?:is|are|will be)|we have|now|make it|make that|will be|with)|^(?= no [a-z]+ (?:after all|now|this time|any ?more|instead))) (?P<n>{NUMBER}|no) (?P<who>kids?|child|children|adults?|grown-ups?|teens?|teenagers?|toddlers?|bab(?:y|ies)|infants?)(?: (?P<now>after all|now|instead|then|this time|any ?more|not {NUMBER}|instead of {NUMBER}|rather than {NUMBER}))*(?= $| ,| -| because| as | since)"
+    rf"(?: (?:only|just|it is|it will be|there (?:is|are|will be)|we have|now|make it|make that|will be|with|meant|mean|said|actually|sorry|no|be|wait)|^(?= [a-z0-9]+ [a-z]+ (?:instead of|not|rather than) [a-z0-9]+ )|^(?= no [a-z]+ (?:after all|now|this time|any ?more|instead))) (?P<n>{NUMBER}|no) (?P<who>kids?|child|children|adults?|grown-ups?|teens?|teenagers?|toddlers?|bab(?:y|ies)|infants?)(?: (?P<now>after all|now|instead|then|this time|any ?more|not {NUMBER}|instead of {NUMBER}|rather than {NUMBER}))*(?= $| ,| -| because| as | since)"
 )
 _ROUGHLY = re.compile(
     rf" (?:between {N} (?:and|to) {N}|{N} ?(?:or|to|-|/|maybe|possibly|perhaps|if not|, maybe|, possibly|, perhaps|maybe even) (?:maybe |possibly |perhaps |even )?{N}|{N} ?-? ?ish|(?:couple|two|few|some|bunch|lot|loads) of us , (?:maybe|possibly|perhaps) {N})(?= |$)"
@@ -108,6 +115,13 @@ def only_group(word: str | None) -> str:
 def only(group: str, n: int) -> Party:
     """A party of that age group alone; negative: fewer of them."""
     return Party(**(dict.fromkeys(AGE_GROUPS, 0) | {group: n}))
+
+
+MOST_ALONE = 12
+"""A larger number by itself counts things rather than people (common practice, no source)."""
+
+
+_IF_ANY = re.compile(r" if there (?:is|are|was|were) (?:one|any|some|more|two)(?= $| ,)")
 
 
 def sure_total(n: int) -> float:
@@ -209,6 +223,10 @@ def totals(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
         yield Count(*sentence.token_range(now), Party(adults=number_of(now["n"])), False, 0.85)
     if (fewer := _FEWER.search(left)) is not None:
         yield Count(*sentence.token_range(fewer), only(only_group(fewer["who"]), -number_of(fewer["n"])), True, 0.85)
+    if context.addressed and not context.own_promises and (by := _BY.search(left)) is not None:
+        n = number_of(by["n"])
+        less = re.match(r" (?:down|decrease|reduce|minus|lower|drop|less|fewer)", by[0]) is not None
+        yield Count(*sentence.token_range(by), only(only_group(by["who"]), -n if less else n), True, 0.88)
     if context.addressed:
         for pattern, sure in (
             (_OF_SO_MANY, 0.9),
@@ -218,6 +236,7 @@ def totals(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
             (_INSTEAD, 0.85),
             (_FOR_US, 0.85),
             (_FROM_US, 0.9),
+            (_HEADCOUNT, 0.9),
             (_SEATS, 0.88),
             (_GROWN, 0.9),
             (_COMING_N, 0.9),
@@ -226,7 +245,10 @@ def totals(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
         ):
             if (match := pattern.search(left)) is not None and not _an_age(sentence, match):
                 yield _total(sentence, match, sure)
+    left = _IF_ANY.sub(lambda m: " " * len(m[0]), left)
     match = _OF_US.search(left)
+    if match is not None and _ABSENT.match(left[match.end() :]) and (so := _SO_N.search(left)) is not None:
+        yield Count(*sentence.token_range(so), Party(adults=number_of(so["n"])), False, 0.88)  # "one of us has to work, so 3"
     if match is not None and _ABSENT.match(left[match.end() :]):
         yield Count(*sentence.token_range(match), only("adults", -_value(match["n"])), True, 0.7)
     if match is not None and match["n"] in ("one", "1") and not re.search(r"(?:just|only) ", match[0]):
@@ -301,5 +323,6 @@ def _about_people(match: re.Match[str], context: ReplyContext) -> bool:
     if re.search(r" (?:that|it) (?:is|makes) ", text):
         return context.addressed and number_of(match["n"]) > 1
     if text.startswith(" so "):
-        return context.addressed and context.party is not None and match.end() == len(match.string) - 1
+        ends = context.addressed and match.end() == len(match.string) - 1 and not context.own_promises
+        return ends and (context.party is not None or number_of(match["n"]) <= MOST_ALONE)
     return context.addressed and bool(re.search(r" (?:only|just|now|down to|up to|will be|would be|there) ", text))

@@ -41,7 +41,7 @@ _TURNS = frozenset(("not", "no", "never", "none", "neither", "nor", "except", "u
 _IDLY = re.compile(
     r" (?:can not wait|(?:will|would) not (?:want to )?miss|why not|whether or not|more or less|or so|or less|not (?:just|only)|no (?:problem|worries|doubt|bother|idea|matter|need|pressure)"
     r"|(?:not|without) (?:bringing|bring) (?:anything|a thing|food|any food)|or (?:something|whatever|anything|other)|(?:do|does|can|will) not eat|(?:no|not|without) (?:[a-z]+ )?(?:allerg[a-z]+|dietary|meat|fish|seafood|special|picky)"
-    rf"|not {NUMBER}|(?:yes|no) to [a-z]+ing|(?:yes|no) to the (?:cooking|washing up|dishes)"
+    rf"|(?:not|instead of|rather than) {NUMBER}|sorry not sorry|(?:no|not) (?:the |any |enough )?time|(?:yes|no) to [a-z]+ing|(?:yes|no) to the (?:cooking|washing up|dishes)"
     r"|not (?:a )?(?:cook|baker|chef)|no (?:cook|baker|chef)|can not (?:cook|bake|complain|resist|say no)|not (?:that|too) (?:bad|far|hard)|if not|last but not least) "
 )
 """Where such a word turns nothing that matters here."""

@@ -14,7 +14,7 @@ from planning.replies.text import Sentence, Token
 MOST = 30
 """A family of more is none (common practice, no source)."""
 _SUMMED = re.compile(
-    rf" (?:so|=|makes?|that is|that makes|in total|total|altogether)(?: (?:that is|that makes|it is|we are|,))* (?P<n>{NUMBER})(?: (?:of us|in total|in all|altogether|people|now))* $"
+    rf" (?:so|=|:|makes?|that is|that makes|in total|total|altogether)(?: (?:that is|that makes|it is|we are|,))* (?P<n>{NUMBER})(?: (?:of us|in total|in all|altogether|people|now))* $"
 )
 """What a list of persons comes to."""
 

@@ -17,10 +17,10 @@ FOODS = rf"(?:{ALLERGEN})(?:(?: ,)?(?: and| or| &| \+|,| /)? (?:all |any |to |ra
 LIST = rf"(?P<list>{FOODS})(?![a-z-])"
 DIETS = rf"(?P<diets>(?:{any_of('diet')})(?:(?: ,)?(?: and| &| \+|,| or)? (?:{any_of('diet')}))*)"
 _AGED = r"[0-9]{1,2} (?:- )?(?:years?|yrs?|months?)[ -]olds?|[0-9]{1,2} yo|(?:older|younger|other|little|big|eldest|oldest|youngest|middle|smallest) one"
-KIN = rf"(?:(?:my|our|the|his|her|their) (?:[a-z]+ )?|(?<=^ )|(?<=, )|(?<=and )|(?<=but )|(?<=except )|(?<=that )|(?<=- )|(?<=: )|(?<=so )|(?<=because ))(?P<kin>{any_of('kin')}|{any_of('kins')}|{any_of('guestkin')}|{_AGED})(?: \( (?:age |aged )?[0-9]{{1,2}} \))?(?: (?!is\b|are\b|has\b|have\b|can\b|does\b|do\b|will\b|must\b|who\b|and\b|or\b|also\b)[a-z]+)??"
+KIN = rf"(?:(?:my|our|the|his|her|their) (?:[a-z]+ )?|(?<=^ )|(?<=, )|(?<=and )|(?<=but )|(?<=except )|(?<=that )|(?<=- )|(?<=: )|(?<=so )|(?<=because )|(?<=both ))(?P<kin>{any_of('kin')}|{any_of('kins')}|{any_of('guestkin')}|{_AGED})(?: \( (?:age |aged )?[0-9]{{1,2}} \))?(?: (?!is\b|are\b|has\b|have\b|can\b|does\b|do\b|will\b|must\b|who\b|and\b|or\b|also\b)[a-z]+)??"
 _FOOD_AFTER = re.compile(
     r"^ (?:lasagna|chili|curry|option|options|dish|dishes|main|mains|food|meal|version|pie|cake|salad|burgers?|sausages?|stew|"
-    r"casserole|pizza|one|side|cooking|friendly|brownies|cookies|bake|quiche|soup|pasta|stuff|recipe|choices?|menu|dip|"
+    r"casserole|pizza|one(?! (?:vegan|vegetarian|celiac|pescatarian|gluten|halal|kosher|dairy|nut)) |one(?= $)|side|cooking|friendly|brownies|cookies|bake|quiche|soup|pasta|stuff|recipe|choices?|menu|dip|"
     r"[a-z]+ (?:lasagna|chili|curry|pie|cake|salad|bake|soup|stew|casserole|burgers|brownies|cookies|rolls|pasta|dip))\b"
 )
 _SUBJECT = re.compile(

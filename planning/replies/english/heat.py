@@ -33,6 +33,8 @@ _KEEP = rf"(?:(?:i|we) will |will )?(?:keep|hold|kept|keeping|held) (?:it |them 
 _PIECE = rf"(?:{_TIME}|{_TEMP}|{_BARE_TEMP}|{_WATTS}|{_KEEP}|{_AT}|{_IN}|{_LEVEL}|{_WORK}|{_NEED}|(?:then|after that|first|followed by|beforehand|before serving|at home|there|on site))"
 _GAP = r"(?:(?: ,| and| then| -| –| \(| :| or| so| but| for)*)"
 _RUN = re.compile(rf"(?<= ){_PIECE}(?:{_GAP} {_PIECE})*(?: \))?(?= )")
+_NEEDS_ON = re.compile(rf"{_GAP} {_NEED} $")
+""" "In the slow cooker, will need a plug": what it needs is not told by these words any more."""
 _KEPT = re.compile(rf" {_KEEP}(?= )")
 _HAS_TIME = re.compile(rf"(?<![a-z]){_TIME}(?![a-z])")
 _HAS_TEMP = re.compile(rf" (?:{_TEMP})")
@@ -69,7 +71,9 @@ def split(sentence: Sentence) -> tuple[Sentence, tuple[Heat, ...]]:
             or re.search(rf" {_WATTS} ", text)
         ):
             continue
-        runs.append(sentence.token_range(match))
+        first, last = sentence.token_range(match)
+        idle = _NEEDS_ON.search(f"{match[0]} ")
+        runs.append((first, last - (len(idle[0].split()) if idle is not None else 0)))
     if not runs:
         return sentence, ()
     gone = {i for first, last in runs for i in range(first, last)}

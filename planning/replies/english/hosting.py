@@ -18,6 +18,9 @@ _SIZE = (
     (re.compile(rf"^ (?:now |so |then |ok )*(?:we (?:are|will be)|there (?:are|will be)|it (?:is|will be)|makes? (?:that|it)) (?:about |around |roughly |probably |now |more like |going to be |up to )*(?P<n>{NUMBER})(?: (?:people|guests|persons|folks|heads|of us|in all|in total|altogether|total|now|coming))* $"), 0.7),
     (re.compile(rf"^ (?P<n>{NUMBER}) (?:people|guests|persons|folks|heads)(?: (?:in all|in total|altogether|total|coming|now|instead))* $"), 0.7),
 )  # fmt: skip
+_ROOM = (
+    (re.compile(rf" (?:room|space|seats?|chairs|places?) for (?:only |just |at most |up to |about |around )*(?P<n>{NUMBER})(?: (?:people|guests|persons|of us|only|at most|max|now|in all|in total))*(?= $| ,)"), 0.7),
+)  # fmt: skip
 _APPLIANCE = r"(?:ovens?|racks?|burners?|hobs?|rings?|stoves?|grills?|barbecues?|bbqs?|slow cookers?|microwaves?|circuits?|outlets?|sockets?|fridges?|freezers?|cooks?|helpers?|pans? (?:per|on a) rack)"
 _KITCHEN = re.compile(
     rf"^ (?:(?:we have|we have got|i have|i have got|there is|there are|the kitchen has|my kitchen has|our kitchen has|the kitchen|kitchen|only|just|about|in the kitchen|with|:|,) )*(?P<what>(?:{NUMBER}|an?|no) (?:[a-z-]+ )??{_APPLIANCE}(?:(?: ,)?(?: and| with| ,| \+| each)* (?:{NUMBER}|an?|no) (?:[a-z-]+ )??{_APPLIANCE})*)(?: (?:each|here|there|in the kitchen|at the (?:hut|hall|venue|house)|in all|only|that is all))* $"
@@ -46,7 +49,7 @@ def read_hosting(sentence: Sentence, context: ReplyContext) -> tuple[list[Intent
                 left.remove(clause)
     if found or not context.addressed:
         return found, left
-    for pattern, sure in _SIZE:
+    for pattern, sure in (*_SIZE, *_ROOM):
         if (match := pattern.match(sentence.text)) is not None:
             n = number_of(match["n"])
             if OWN_PARTY < n <= 1000:

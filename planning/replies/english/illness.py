@@ -15,7 +15,7 @@ from planning.replies.text import Message, Sentence
 
 SEVERE = re.compile(
     r"\b(?:severe|severely|into (?:anaphylactic )?shock|deathly|deadly|serious|seriously|terrible|terribly|extreme|life-threatening|life threatening|anaphylactic|anaphylaxis|anaphylaxes|epipens?|epi-pens?"
-    r"|bad(?= (?:[a-z-]+ ){0,3}allerg)|nasty(?= (?:[a-z-]+ ){0,3}allerg)|(?:bad|nasty|serious|severe) one|extremely|highly|badly|airborne|acute|(?:very|really|quite|pretty|so|super|rather|fairly) (?:bad|serious|nasty)|(?:could|can|will|would|might) (?:kill|die)|even traces|not even (?:a )?traces?|in hospital|to hospital|throat closes?|closes? up|stops? breathing|can not breathe)\b"
+    r"|bad(?= (?:[a-z-]+ ){0,3}allerg)|nasty(?= (?:[a-z-]+ ){0,3}allerg)|(?:bad|nasty|serious|severe) one|extremely|highly|badly|airborne|acute|(?:very|really|quite|pretty|so|super|rather|fairly) (?:bad|serious|nasty)|(?:could|can|will|would|might) (?:kill|die)|(?:use|used|using|needs?|needed|carr(?:y|ies)|with|has|have) (?:a |an |the |his |her |my )?(?:epi )?(?:pen|injector)|real bad|ambulance|intensive care|\bicu|(?:the )?e r(?= )|emergency(?: room)?|nearly died|almost died|even traces|not even (?:a )?traces?|in hospital|to hospital|throat closes?|closes? up|stops? breathing|can not breathe)\b"
 )
 """Words that make an allergy a severe one: taken wherever they stand in its sentence, the stricter reading."""
 _NOT_SEVERE = re.compile(r" not (?:a |an |very |that |too |so )*(?:severe|serious|bad)")
@@ -134,7 +134,7 @@ _PREGNANT = re.compile(
 
 
 _DUE = re.compile(
-    r"(?:expecting|due) (?:a baby |our (?:first|second|third) |in |this |next )*(?:january|february|march|april|may|june|july|august|september|october|november|december|spring|summer|autumn|fall|winter|month|year|baby|child)\b"
+    r"(?:expecting|due) (?:, |due |a baby |our (?:first|second|third) |in |this |next )*(?:january|february|march|april|may|june|july|august|september|october|november|december|spring|summer|autumn|fall|winter|month|year|baby|child)\b"
 )
 
 

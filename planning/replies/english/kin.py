@@ -23,11 +23,15 @@ _COMES_WITH = re.compile(
     r"(?:^|, |\bcom(?:e|ing)(?: [a-z]+){1,4} |\b(?:come|coming|be there|make it|yes|in|join|there|attend|attending|joining|us|too|all|up|over|by|round|along|present|(?:at|around|about) [a-z0-9]+) (?:together |along )?)with$"
 )
 _LEAD = re.compile(
-    r" (?:accompanied by|joined by|in (?:the )?company (?:of|with)|escorted by|bringing|bring|with|along with|plus|\+|taking|and|add|adding|including|forgot)(?: along| also)?$"
+    r" (?:accompanied by|joined by|in (?:the )?company (?:of|with)|escorted by|bringing|bring|with|along with|plus|\+|taking|and|add|adding|including|forgot(?: to (?:count|mention|include|add|say))?|have|having)(?: along| also)?$"
 )
 _MISSING = re.compile(
     r"^ (?:can|will|is|are|am|could) not (?:be )?(?:come|coming|make|join|joining|able|attend|attending|be)\b"
 )
+_AWAY = re.compile(
+    r"^ (?:is|are) (?:out|away|sick|ill|poorly|staying (?:home|behind|at home|put)|off|working|busy|grounded|stuck)(?= $| ,| now| so| that| this| and| with| at)|^ (?:has|have) to work\b"
+)
+"""Why somebody of a known party stays away."""
 _PREDICATE = re.compile(
     r"^ , (?:who )?[^,]{1,40} ,(?= )|^ (?:\x00+ )+(?:and|but|so) |^ (?:is|are) (?:a |an |also |strictly |both )*[a-z\x00-]+(?: [a-z\x00-]+)?(?: ,)? (?:and|but) (?=(?:is |are |will |would |wants |also )*(?:com|join|there))"
 )
@@ -39,12 +43,16 @@ _BEGINS = re.compile(
     r"(?:^|,|:|-)(?: (?:and|also|plus|oh|yes))*$|\b(?:yes|coming|in|there|me|myself|us|come|join) (?:, )?(?:and|plus|&|\+)$"
 )
 """Where "my sister too" says that she comes: at the beginning, or joined to a coming."""
+_SO_MANY_LEFT = re.compile(r" (?:so|now|,)(?: (?:it is|it will be|that leaves|now|that is|there are|we are|only|just))* (?:(?:me|i|us) (?:and|\+|&) (?:the|my|our)|(?:just|only) (?:me|us|the)|[2-9] of us|(?:two|three|four|five|six) of us)\b")
+"""Who is left is said, too."""
 _BARE_KIN = ("husband", "wife", "partner", "kids")
 
 
 def read_absent(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """ "The kids can't come": fewer with the writer; asked about, for it may not be the writer's kids."""
     tokens, members = sentence.tokens, Members(sentence)
+    if _SO_MANY_LEFT.search(sentence.text):
+        return []
     for i in range(len(tokens)):
         bare = named_kin(tokens[i]) or tokens[i].plain in _BARE_KIN
         if (
@@ -60,8 +68,13 @@ def read_absent(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         left_out = before in ("without", "minus", "sans") or (
             before in ("leave", "leaving") and bool(_LEFT & {t.plain for t in tokens[found.last : found.last + 2]})
         )
-        if not left_out and _MISSING.match(sentence.left[sentence.offset(found.last) - 1 :]) is None:
+        after = sentence.left[sentence.offset(found.last) - 1 :]
+        away = context.party is not None and context.party.total > 1 and _AWAY.match(after) is not None and not _NO_ANSWER.search(sentence.text)
+        if not left_out and _MISSING.match(after) is None and not away:
             continue
+        if context.party is None and left_out:
+            sentence.take(i - 1, found.last)
+            return []  # "coming without the kids": nobody has counted them
         if context.party is None and _OWN_COMING.search(sentence.text):
             return []  # "hubby can't make it but I'm coming": nobody has counted him yet
         start, end = sentence.span(i, found.last)
@@ -79,8 +92,10 @@ def read_absent(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     return []
 
 
+_NOBODY_YET = frozenset(("date", "guest", "plus one", "plus-one", "someone", "somebody"))
+_NO_ANSWER = re.compile(r" (?:i|we) (?:have|need|will have|must|had)(?: to)? (?:to )?(?:cancel|miss|skip|pass)| (?:can|will) not | (?:cancel|miss) ")
 _LEFT = frozenset(("out", "with", "home", "behind", "at"))
-_OWN_COMING = re.compile(r" (?:but|though|so) (?:i|we) (?:am|are|will|can|would) (?!not)")
+_OWN_COMING = re.compile(r"(?:^| but| though| so| ,| yes) (?:i|we) (?:am|are|will|can|would) (?!not)")
 
 
 def read_kin(sentence: Sentence, context: ReplyContext) -> list[Intent]:
@@ -122,14 +137,17 @@ def _joined(sentence: Sentence, i: int, found: People, context: ReplyContext) ->
     start, end = sentence.span(i, found.last)
     if comes is None and lead is not None and lead[0].strip() == "and" and _TOLD.match(after):
         return None  # "I'm veggie and my husband is allergic to nuts"
-    if comes is None and (lead is None or (lead[0].strip() in ("have", "and") and not found.household)):
+    if comes is None and lead is not None and lead[0].strip() in ("have", "having") and not after.startswith((" with me ", " with us ", " along ")):
+        return None
+    if comes is None and (lead is None or (lead[0].strip() in ("have", "and") and not found.household and not after.startswith((" with me ", " with us ")))):
         return None
     if lead is not None and lead[0].strip() == "with" and i > 1 and not _COMES_WITH.search(before):
         return None
     maybe = re.match(r" (?:might|may|wants|would)", after) is not None or sentence.question
     last = found.last + (len(comes[0].split()) if comes is not None and told is None else 0)
     sentence.take(i - 1 if lead is not None and i else i, last)
-    if not found.household and found.total == 1:
+    unnamed = found.kin in _NOBODY_YET or (context.party is not None and tokens[i].plain in ("a", "an", "another"))
+    if not found.household and found.total == 1 and not unnamed:
         owner = context.name
         name = f"{owner}'s {found.kin_raw}" if owner else found.kin_raw
         return [AddPerson(name, found.party(), start=start, end=end, confidence=0.6 if maybe else 0.9)]
@@ -140,6 +158,9 @@ def _joined(sentence: Sentence, i: int, found: People, context: ReplyContext) ->
         and tokens[i - 2].raw[:1].isupper()
         and sentence.free(i - 2)
     )
+    if context.asked == "people" and i == 0 and found.last == len(tokens) and not found.unknown_number:
+        sentence.take(0, len(tokens))
+        return [SetParty(context.writer, found.party(), True, start=start, end=end, confidence=0.6)]
     sure = 0.55 if maybe or found.unknown_number or loose or named else 0.9
     return [SetParty(context.writer, found.party(), True, start=start, end=end, confidence=sure)]
 
@@ -147,7 +168,7 @@ def _joined(sentence: Sentence, i: int, found: People, context: ReplyContext) ->
 def read_may_bring(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """ "Can I bring my sister?": asked about before anybody is added."""
     if not context.addressed or not re.search(
-        r" (?:i|we) (?:bring|brought|add|come with)\b| (?:bring|add) |^ (?:can|could|may|is it ok if) (?:my|our) ",
+        r" (?:room|space|seats?|spots?|places?) for |(?:i|we) (?:bring|brought|add|come with)\b| (?:bring|add) |^ (?:can|could|may|is it ok if) (?:my|our) ",
         sentence.left,
     ):
         return []

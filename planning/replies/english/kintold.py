@@ -37,6 +37,10 @@ _KIN_BEFORE = re.compile(rf" (?:{_KIN}|(?:{any_of('kin')})) ")
 _WHO = {"her": "she", "him": "he", "them": "they"}
 
 
+LONGEST = 70
+"""A sentence of more words is a story (common practice, no source); the time for one grows with the square of them."""
+
+
 def parted(message: Message) -> Message:
     """The message with each such sentence in two; every other one as it is."""
     parts = [part for sentence in message.sentences for part in _parts(sentence)]
@@ -44,7 +48,7 @@ def parted(message: Message) -> Message:
 
 
 def _parts(sentence: Sentence) -> list[Sentence]:
-    if sentence.question:
+    if sentence.question or len(sentence.tokens) > LONGEST:
         return [sentence]
     if (match := _TOLD_AND_COMES.match(sentence.text)) is not None:
         first, last = sentence.token_range(match, "kin")

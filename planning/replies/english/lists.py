@@ -49,9 +49,12 @@ class Members:
             return None
         while True:
             j = self._between(found.last)
-            if j == found.last and whole_number(tokens, j) is None:
+            run_on = found.me and j < len(tokens) and tokens[j].plain in ("my", "our") and noun_at(tokens, j + 1)
+            if j == found.last and whole_number(tokens, j) is None and not run_on:
                 return found
             comma = "," in [t.plain for t in tokens[found.last : j]]
+            if j < len(tokens) and tokens[j - 1].plain == "with" and tokens[j].plain in ("me", "us") and not found.me:
+                return found  # "I'll have my nephew with me"
             more = item(tokens, j, found.me or named_kin(tokens[found.last - 1])) or (
                 self._name(j) if found.me else None
             )

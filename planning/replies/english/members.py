@@ -83,7 +83,7 @@ def _lead(tokens: Sequence[Token], i: int) -> tuple[int, int | None, str, bool]:
             if year_old(tokens, read[1]):
                 break
             number, i = read
-        elif plain in DETERMINERS:
+        elif plain in DETERMINERS and not (number is not None and plain in ("my", "our", "his", "her", "their", "the", "a", "an")):
             determined = True
             if plain == "both" and number is None:
                 number = 2
@@ -151,6 +151,8 @@ def item(tokens: Sequence[Token], i: int, listed: bool = False) -> People | None
 
 def _of_a_group(tokens: Sequence[Token], i: int) -> int | None:
     """Where "of the crew", "from my choir" behind a number ends."""
+    if i < len(tokens) and tokens[i].plain in ("others", "other", "more", "extras", "randoms", "strangers"):
+        return i + 1 + (tokens[i].plain == "other" and i + 1 < len(tokens) and tokens[i + 1].plain in ("people", "adults", "persons"))
     if i + 2 >= len(tokens) or tokens[i].plain not in ("of", "from") or tokens[i + 1].plain not in ("the", "my", "our"):
         return None
     word = tokens[i + 2].plain
@@ -184,6 +186,22 @@ def _several_aged(tokens: Sequence[Token], i: int, number: int) -> tuple[dict[st
     for year in years:
         counts[group_of_age(year)] = counts.get(group_of_age(year), 0) + 1
     return counts, read[1]
+
+
+def _so_many(tokens: Sequence[Token], i: int) -> tuple[int, int] | None:
+    """ "The kids, 3 of them", "the kids (all three)": how many, and where that ends."""
+    j = i
+    while j < len(tokens) and tokens[j].plain in (",", "(", "all", "-"):
+        j += 1
+    read = whole_number(tokens, j) if j > i else None
+    if read is None or not 0 < read[0] <= 12:
+        return None
+    end = read[1]
+    if [t.plain for t in tokens[end : end + 2]] == ["of", "them"]:
+        end += 2
+    elif tokens[j - 1].plain != "all":
+        return None
+    return read[0], end + (end < len(tokens) and tokens[end].plain == ")")
 
 
 def _count(found: People, tokens: Sequence[Token], group: str, number: int | None, role: str) -> None:
@@ -222,6 +240,8 @@ def _count(found: People, tokens: Sequence[Token], group: str, number: int | Non
         return
     if (aged := between(tokens, found.last)) is not None:
         found.last = aged
+    if number is None and role == "kins" and (many := _so_many(tokens, found.last)) is not None:
+        number, found.last = many
     several = number is None and (found.kin in _TWO)
     found.unknown_number = role == "kins" and number is None and not several
     found.add(group, number if number is not None else 2 if several else 1)

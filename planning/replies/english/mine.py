@@ -17,10 +17,10 @@ from planning.replies.intents import ChangePromise, DropPromise, Intent, ReplyCo
 from planning.replies.text import Sentence
 
 _GIVEN_UP = re.compile(
-    r" (?:take (?:the |my |our )?[a-z ]{2,30} off|strike|ditch(?:ing)?|nix|axe|abandon(?:ing)?|on hold|cross (?:the |my )?[a-z ]{2,30} off|bail(?:ing)? (?:out )?(?:on|of)|no-go|no go|leave out|leaving out|give up|giving up|hand(?:ing)? over|hand(?:ing)? off|pass(?:ing)? on|fell through|falls? through|gone bad|gone off|went off|went wrong|did not work|not happening|not going to happen|not making it|off the (?:menu|list|table|cards)|off the list|ruined|spoilt|spoiled|burnt|burned|inedible|a disaster|a write-off|in the bin|out of (?:the question|my hands)|not me|count me out|withdraw(?:ing|n)?|pull(?:ing)? out|back(?:ing)? out|scratch|scrap|scrapping|cancel(?:led|ing)?|drop(?:ping)?|skip(?:ping)?|can not (?:serve|offer|manage|do|make|bring|bake|cook|deliver|commit)|will not (?:manage|be making|be bringing|be doing|be baking|happen|work)|not (?:bringing|making|baking|doing|cooking)|no longer) "
+    r" (?:called off|no (?:[a-z]+ ){1,3}from (?:me|us)|take (?:the |my |our )?[a-z ]{2,30} off|strike|ditch(?:ing)?|nix|axe|abandon(?:ing)?|on hold|cross (?:the |my )?[a-z ]{2,30} off|bail(?:ing)? (?:out )?(?:on|of)|no-go|no go|leave out|leaving out|give up|giving up|hand(?:ing)? over|hand(?:ing)? off|pass(?:ing)? on|fell through|falls? through|gone bad|gone off|went off|went wrong|did not work|not happening|not going to happen|not making it|off the (?:menu|list|table|cards)|off the list|ruined|spoilt|spoiled|burnt|burned|inedible|a disaster|a write-off|in the bin|out of (?:the question|my hands)|not me|count me out|withdraw(?:ing|n)?|pull(?:ing)? out|back(?:ing)? out|scratch|scrap|scrapping|cancel(?:led|ing)?|drop(?:ping)?(?! off\b)|skip(?:ping)?|can not (?:serve|offer|manage|do|make|bring|bake|cook|deliver|commit)|will not (?:manage|be making|be bringing|be doing|be baking|happen|work)|not (?:bringing|making|baking|doing|cooking)|no longer) "
 )
 _PLAINLY_UP = re.compile(
-    r" (?:no-go|no go|bail(?:ing)? (?:out )?(?:on|of)|leave out|leaving out|give up|giving up|off the (?:menu|list|table|cards)) "
+    r" (?:not happening|called off|cancelled|no (?:[a-z]+ )?from (?:me|us)|no-go|no go|bail(?:ing)? (?:out )?(?:on|of)|leave out|leaving out|give up|giving up|off the (?:menu|list|table|cards)) "
 )
 _LINKS = frozenset(
     [
@@ -31,6 +31,8 @@ _LINKS = frozenset(
         "for",
         "serves",
         "feeds",
+        "feeding",
+        "serving",
         "will",
         "is",
         "be",
@@ -58,6 +60,8 @@ _LINKS = frozenset(
         "run",
         "cover",
         "make",
+        "→",
+        "instead",
     ]
 )
 
@@ -115,6 +119,8 @@ def _sized(sentence: Sentence, named: Mention) -> tuple[float, float] | None:
     if (other := _NOT_BEFORE.search(sentence.text) or _NOW_FOR.search(sentence.text)) is not None:
         return float(number_of(other["n"] or other["m"])), 0.9
     plain = [t.plain for t in sentence.tokens]
+    if (behind := _JUST.match(sentence.text, sentence.offset(named.last) - 1)) is not None:
+        return float(number_of(behind["n"])), 0.88  # "less slaw, just 8 servings"
     i = named.last
     while i < len(plain) and (plain[i] in _LINKS or (i == named.last and plain[i] in (",", ":", "-", "–", "="))):
         i += 1
@@ -140,6 +146,9 @@ _NOW_FOR = re.compile(
 """One number in place of another."""
 
 
+_JUST = re.compile(
+    rf" (?:, |- |: )(?:(?:just|only|now|enough|it is|make it|down to|up to|about|around) )+(?:for |feeds |serves )?(?P<n>{NUMBER})(?: (?:servings|portions|people|now|instead|sorry))*(?= $| ,)"
+)
 _ENDS = frozenset(
     (
         ",",
@@ -166,6 +175,12 @@ _ENDS = frozenset(
         "ppl",
         "guests",
         "this",
+        "sorry",
+        "max",
+        "tops",
+        "i",
+        "we",
+        "though",
     )
 )
 

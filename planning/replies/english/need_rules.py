@@ -9,7 +9,7 @@ import re
 from planning.replies.english.foods import ALLERGEN, DIET, DIETS, KIN, LIST
 from planning.replies.english.lexicon import NUMBER, any_of
 
-OF_THEM = r"(?: of (?:us|them|ours|whom|which|those|(?:the|our|my|us) (?:[0-9]{1,2}|two|three|four|five|six|seven|eight|kids|girls|boys|children|adults|family|lot)(?: of us)?))"
+OF_THEM = r"(?: of (?:us|them|ours|whom|which|those|(?:the|our|my|us) (?:[0-9]{1,2}|two|three|four|five|six|seven|eight|guys|lads|lot|crew|gang|team|men|women|ladies|group|party|kids|girls|boys|children|adults|family|lot|[a-z]{3,}s)(?: of us)?))"
 _FOR_US = rf"(?: for (?:(?P<n5>{NUMBER}|both|all)(?: of)?(?: us| them|(?: (?:of )?(?:my|our|the))? (?:{any_of('kins')}))|me|us))"
 _IS = rf"(?:(?:my|our) [a-z]+ and i are|i and (?:my|our) [a-z]+ are|me and (?:my|our) [a-z]+ are|i am|we are|we are both|both of us are|all(?: [a-z]+)? of us are|i have been|{KIN} (?:is|are|has been)|(?P<n2>{NUMBER}){OF_THEM} (?:is|are)|(?:he|she) is|they are|am|being|as|who is|who are)"
 NONE_FOR = re.compile(rf"^ (?:please )?no {LIST} for [a-z]+(?= $| ,)")
@@ -18,21 +18,22 @@ GRADED = re.compile(
     rf" {LIST} \( (?P<how>(?:very |really |quite )?(?:severe|serious|bad|deadly|mild|light|slight|slightly|allergy|allergic|anaphylactic|anaphylaxis|epipen|intolerance|intolerant|life-threatening))(?: allergy)? \)"
 )
 """Below the question for diets: "peanuts (severe), kiwi (mild)"."""
-OF_MINE = re.compile(rf"^ (?:(?:and|also|,) )*{KIN}(?: is| has|:| :|,| ,|-| -)+ {LIST}(?= $| ,| and| \()")
+OF_MINE = re.compile(rf"^ (?:(?:and|also|yes|,) )*{KIN}(?: is| has|:| :|,| ,|-| -)+ {LIST}(?= $| ,| and| \()")
 """Below the question for diets: "my daughter: egg and milk"."""
 DIET_RULES = (
     re.compile(rf" {_IS} (?:a |an |also |both |all |strictly |strict |a strict |now |vegetarian and |actually |still |mostly |lifelong |fully |completely )*{DIET}(?![a-z-])"),
     re.compile(rf" (?P<n>{NUMBER}|a|an|another|both|all){OF_THEM}?(?: is| are|,)?(?: a| an| strict| of whom)* {DIET}(?![a-z-])"),
     re.compile(rf" (?:i|we|he|she|they|who|{KIN}) (?:only |also |both )*(?:eats?|needs?|keeps?|follows?|wants|ha(?:ve|s) to eat|can only eat|must eat)(?: a)?(?: strictly| strict)? {DIET}(?: diet| food| meals)?(?![a-z-])"),
     re.compile(rf" {DIET}{_FOR_US}(?![a-z-])"),
+    re.compile(rf"^ (?:(?:only|strictly|just|we are|yes|,) )*{DIET} (?:meat|food|meals?|diet)(?: (?:only|please|for (?:me|us)|here))*(?= $| ,)"),
     re.compile(rf" {DIET} for {KIN}(?= $| ,| and| please| too| as)"),
     re.compile(rf" {DIET} (?:here|diet|in our family|in the family|household|over here|family)(?![a-z-])"),
     re.compile(rf" {KIN} ?,? (?:who is )?(?:a )?{DIET}(?= $| ,| and)"),
 )  # fmt: skip
 ALLERGY_RULES = (
-    re.compile(rf" (?P<not>not )?(?:(?:severely|very|highly|deathly|seriously|mildly|slightly|also|all|both|badly|super|a bit|quite) )*allergic (?:to |against )(?:all |any |the |raw |cooked |both )*{LIST}"),
+    re.compile(rf" (?P<not>not )?(?:(?:severely|very|highly|deathly|seriously|mildly|slightly|also|all|both|badly|super|a bit|quite) )*allergic (?:to |against |of |for |with |from )(?:all |any |the |raw |cooked |both )*{LIST}"),
     re.compile(rf" {LIST} (?:allergy|allergies|allergic)\b"),
-    re.compile(rf" (?:allergy|allergies|allergic reaction|anaphylaxis|anaphylactic)(?: :| to| -|,)+ (?:all |any )?{LIST}"),
+    re.compile(rf" (?:allergy|allergies|allergic reaction|anaphylaxis|anaphylactic)(?: :| to| -|,| for| of| against| with| from)+ (?:all |any |the )?{LIST}"),
     re.compile(rf" (?P<epi>epipen|epi-pen|anaphylactic) (?:for|to|from) {LIST}"),
 )  # fmt: skip
 _REACTION = r"(?:(?:very |really |quite |so )?(?:bad|badly|severe|severely|allergic|terrible|terribly|nasty|strong|strongly|awful|horrible|violent|violently|anaphylactic|serious|seriously|life-threatening) )*"
@@ -50,11 +51,13 @@ INTOLERANCE_RULES = (
 _WHO = rf"(?:i|we|{KIN}|he|she|they|who(?! will)|both of us|(?P<n>{NUMBER}){OF_THEM}|(?<=, )(?P<n4>{NUMBER})(?! ,)|(?<=and )(?P<n6>{NUMBER})(?! ,))(?: ,)?"
 AVOID_RULES = (
     re.compile(rf" {_WHO} (?:eat|eats|drink|drinks|have|has|take|takes) no {LIST}"),
-    re.compile(rf" {LIST} (?:is|are) (?:a |an |strictly |absolutely |sadly )*(?:no-no|no no|no-go|no go|off limits|off-limits|off the menu|forbidden|not allowed|not an option|poison|(?:big |hard |definite |firm |absolute )?no(?= (?:for|from) ))(?: (?:for|to|from) (?:me|us|{KIN.replace('?P<kin>', '?:')}))?"),
+    re.compile(rf" {LIST} (?:is|are) (?:a |an |strictly |absolutely |sadly )*(?:no-no|no no|no-go|no go|off limits|off-limits|off (?:the|my|our) (?:menu|plate|list|table)|out of the question|out|forbidden|not allowed|not an option|poison|(?:big |hard |definite |firm |absolute )?no(?= (?:for|from) ))(?: (?:for|to|from) (?:me|us|{KIN.replace('?P<kin>', '?:')}))?"),
     re.compile(rf" {_WHO}(?: (?:also|really|both|all|just|still))? (?:can not|do not|does not|must not|will not|am not allowed|is not allowed|are not allowed|can never|should not|never)(?: to)? (?:eat|eats|have|do|tolerate|touch|touches|digest|take|stomach|handle|consume|drink|go near) (?:any |all |the |(?:anything|food|things|stuff) (?:with|containing|made with|made from|that has|that contains) (?:any )?)?{LIST}"),
     re.compile(rf" no {LIST}{_FOR_US}(?![a-z-])"),
     re.compile(rf" no {LIST} (?:for|near|around|anywhere near) (?:me|us|{KIN.replace('?P<kin>', '?:')}|one of us|(?:my|our) [a-z]+)"),
     re.compile(rf" {_WHO} (?:(?:also|have to|has to|need to|needs to|must) )*(?:avoid|avoids|stay off|stays off|keep off|stay away from|steer clear of|steers clear of|cut out|have cut out|has cut out|gave up|have given up|has given up)(?: all| any)? {LIST}"),
+    re.compile(rf"(?:^|(?<= ,)|(?<= so)|(?<= but)|(?<= and)) (?:(?:also|sorry|still|just|really|,) )*(?:can not|do not|am not able to|not able to) (?:eat|have|do|tolerate|drink|touch|digest) (?:any |all |the )?{LIST}(?! for [0-9])"),
+    re.compile(rf"^ (?:(?:am|also|still|currently|just) )*off (?:all |the )?{LIST}(?= $| ,| at the moment| for| right now| now| this)"),
     re.compile(rf" (?:none|neither) of (?:us|(?:my|our) (?:lot|family|kids|children|party|gang)) (?:(?:can|will|may|is allowed to|are allowed to) )?(?:eat|eats|touch|touches|have|has|drink|drinks) (?:any )?{LIST}"),
     re.compile(rf" {_WHO} (?:am|is|are) (?:completely |totally |currently |now |still )?off {LIST}"),
 )  # fmt: skip
@@ -83,7 +86,7 @@ CELIAC = re.compile(
     rf" (?:i|{KIN}|he|she|one of us) (?:have|has)(?: got)?(?: a)? (?P<diet>celiac)(?: disease)?(?![a-z])"
 )
 FISH_NO_MEAT = re.compile(
-    r" (?:(?:i|we) )?(?:(?:do |can |will )?eat |only eat )?(?:(?:(?:i|we) )?do not eat meat(?: ,)? (?:but|though) (?:fish|seafood) (?:is|are) (?:ok|okay|fine|good|all right)|vegetarian ,? ?(?:but|who|and|though) (?:i |we )?(?:do |also |still )*eats? (?:fish|seafood)|fish(?: is (?:ok|okay|fine|good))? ,? ?(?:but|and) (?:no|not|never|do not eat|not eat) (?:eat )?(?:any )?(?:other )?meat|no meat ,? ?(?:but|though) (?:(?:i|we) (?:do )?eat )?fish(?: is (?:ok|okay|fine|good))?)(?= $| ,| for| here| thanks| please)"
+    r" (?:(?:i|we) )?(?:(?:do |can |will )?eat |only eat )?(?:(?:(?:do|am|are|can) )?not (?:eat|eating) (?:the |any )?meat ,? ?(?:but |just |only |i eat |we eat )+(?:the )?fish|(?:(?:i|we) )?do not eat meat(?: ,)? (?:but|though) (?:fish|seafood) (?:is|are) (?:ok|okay|fine|good|all right)|vegetarian ,? ?(?:but|who|and|though) (?:i |we )?(?:do |also |still )*eats? (?:fish|seafood)|fish(?: is (?:ok|okay|fine|good))? ,? ?(?:but|and) (?:no|not|never|do not eat|not eat) (?:eat )?(?:any )?(?:other )?meat|no meat ,? ?(?:but|though) (?:(?:i|we) (?:do )?eat )?fish(?: is (?:ok|okay|fine|good))?)(?= $| ,| for| here| thanks| please)"
 )
 ILL_FROM = re.compile(rf" (?:get|gets|got)(?: [a-z]+)?? (?:ill|sick|hives|a rash|migraines) from (?:eating )?{LIST}")
 MAKES_ILL = re.compile(
@@ -110,15 +113,19 @@ ASIDE = re.compile(
 """Sayings with a food in them."""
 LISTED = re.compile(rf"(?:,|and|&|\x00|\)) (?:and )?(?P<list>{ALLERGEN})(?: \( (?P<whose>[^()]{{1,20}}) \))?(?= $| ,)")
 NONE = re.compile(
-    r"^ (?:not that (?:i|we) (?:know of|am aware of|are aware of|can think of)|no|none|nothing|nope|nil|zero|all good|no needs|not really|nobody|none of us|(?:i|we) (?:will |can |do |both |all )*eat (?:anything|everything|owt|whatever|it all|most things|all)|(?:i am|we are) (?:easy|fine|all good|good))(?:(?: ,)? (?:all good|none|nothing|special|at all|for us|for me|here|needed|(?:i am|we are) (?:easy|fine|good)|not that (?:i|we) (?:know of|am aware of|are aware of|can think of)|(?:that )?(?:i|we) (?:know of|am aware of|are aware of|can think of)|as far as (?:i|we) know|known))*(?= $)"
+    r"^ (?:not that (?:i|we) (?:know of|am aware of|are aware of|can think of)|not (?:me|us|here|in (?:my|our) (?:house|family))|no|none|nothing|nope|nil|zero|all good|no needs|not really|nobody|none of us|(?:i|we) (?:will |can |do |both |all )*eat (?:anything|everything|owt|whatever|it all|most things|all)|(?:i am|we are) (?:easy|fine|all good|good))(?:(?: ,)? (?:all good|none|nothing|special|at all|for us|for me|here|needed|(?:i am|we are) (?:easy|fine|good)|not that (?:i|we) (?:know of|am aware of|are aware of|can think of)|(?:that )?(?:i|we) (?:know of|am aware of|are aware of|can think of)|as far as (?:i|we) know|known))*(?= $)"
 )
 ALLERGENS_ALONE = re.compile(rf"^ (?:just |only |no |yes(?: ,)? |also |and )*{LIST}(?: (?:for|-) {KIN})?(?= $| ,)")
 BARE = re.compile(
-    rf"^ (?:(?:just|only|yes|i am|a|we are|strictly|strict|also|and|,|one|oh|all|both) )*{DIETS}(?: (?:only|here|for me|for us|one|too|also|as well|both of us|for both of us|myself|by the way|btw|tho|fyi|of course|now|nowadays|these days|though|this year|then|,|household|family|x (?P<n>[1-9])))*(?= $| ,| and)"
+    rf"^ (?:(?:just|only|yes|i am|a|we are|strictly|strict|also|and|,|one|oh|all|both) )*{DIETS}(?: (?:only|here|for me|for us|one|too|also|as well|both of us|for both of us|myself|by the way|btw|tho|fyi|of course|now|nowadays|these days|though|this year|then|,|household|family|x (?P<n>[1-9])|since [a-z]+(?: [a-z]+)?|for (?:life|years|ever|[0-9]+ years|now)|always|all my life|forever|as (?:always|ever|usual)|still|sorry|i am afraid))*(?= $| ,| and)"
 )
 REFUSED = re.compile(
     rf"^ (?:please ,? ?)?(?:no|without|nothing with|avoid) (?:any )?{LIST}(?: in (?:anything|it|the food|there))?(?: please)?(?= $| ,| as| because| or )"
 )
+NO_ALLERGY = re.compile(
+    r" (?:(?:it|that|this) (?:is|was) (?:no|not an?)(?: real| actual| true)? allergy|not an? (?:real |actual |true )?allergy|no allergy (?:just|only|though))(?= )"
+)
+"""What is only not liked."""
 BRINGS = re.compile(r" (?:bring|bringing|make|making|bake|baking|cook|cooking|serves?|for [0-9]) ")
 LEADS = (
     "a",

@@ -151,7 +151,7 @@ class _Reader:
 
     def take_all(self, rules: tuple[re.Pattern[str], ...], severity: str) -> None:
         sentence = self.sentence
-        if severity == "" and REACTS.search(sentence.text):
+        if severity == "" and REACTS.search(sentence.text) and form.NO_ALLERGY.search(sentence.text) is None:
             severity = "allergy"
         for pattern in rules:
             while (match := pattern.search(sentence.left)) is not None:

@@ -7,15 +7,15 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
-from planning.replies.english.lexicon import any_of
+from planning.replies.english.lexicon import NUMBER, any_of
 from planning.replies.english.own import ONE_MORE, match_promise, same_dish, topping_of
 from planning.replies.english.things import Thing, things_at
 from planning.replies.intents import AddPromise, ChangePromise, Intent, ReplyContext, TakeTopping
 from planning.replies.text import Sentence
 
 _ADV = r"(?:(?:also|just|probably|definitely|gladly|happily|both|still|then|now|certainly|totally|maybe|perhaps|actually|always|again|all|as usual|in that case|of course|instead|so|either) )*"
-_VERB = r"(?:signed up for|bring|bringing|make|making|cook|cooking|bake|baking|do|doing|contribute|contributing|supply|supplying|provide|providing|prepare|preparing|take care of|handle|handling|cover|covering|get|getting|buy|buying|pick up|picking up|grab|grabbing|send|sending|send along|drop off|drop|throw together|whip up|knock up|throw in|chuck in|add|adding|throwing in|see to|look after|deal with|produce|prep|rustle together|chuck together|sling together|cobble together|volunteer|rustle up|fix|fixing|share|sharing|split|sign up for|volunteer for|volunteer|take|taking|be bringing|be making|be doing|be baking|be cooking|knock up|put together|organise|organize|sort out|sort|serve|whip together|come with|be on|fry up|smoke|grill|roast|offer|donate|chip in|chip in with|pitch in with|carry|carrying|fetch|fetching|haul|haul in|hauling|hauling in|lug|lugging|furnish|source|tote|cart|chuck|toss in|toss|lend|lending|loan|splitting|sharing|cook up|bake up|put in|pop in|dish up|conjure up|arrange|see about|be in charge of|be responsible for|be good for|bring with (?:me|us)|bringing with (?:me|us)|take with (?:me|us)|come bearing|turn out|run up|mix up|mix|brew|pickle|assemble|present)"
-_AUX = r"(?:will|can|am|are|could|would|am going to|are going to|shall|might|may|would like to|would rather|want to|am happy to|are happy to|plan to|am planning to|are planning to|plan on|am planning on|would be happy to|would love to|am able to|will be able to|have decided to|am gonna|intend to|am up for|are up for|would be up for|would not mind|do not mind|fancy|am keen to|could also|was going to|was planning to|was thinking of|am thinking of|am thinking|thought i would|have|do|promise to|was thinking i would|was thinking i could|should like to|shall gladly|would be glad to|would be delighted to|would be pleased to|undertake to|propose to|mean to|aim to|hope to|should be able to|ought to be able to|am willing to|am prepared to|am set to|am allowed to|can certainly|will certainly|will surely|gladly|will gladly|am determined to|insist on)"
+_VERB = r"(?:signed up for|bring|bringing|make|making|cook|cooking|bake|baking|do|doing|contribute|contributing|supply|supplying|provide|providing|prepare|preparing|take care of|handle|handling|cover|covering|get|getting|buy|buying|pick up|picking up|grab|grabbing|send|sending|send along|drop off|drop|throw together|whip up|knock up|throw in|chuck in|add|adding|throwing in|see to|look after|deal with|produce|prep|rustle together|chuck together|sling together|cobble together|volunteer|rustle up|fix|fixing|share|sharing|split|sign up for|volunteer for|volunteer|take|taking|be bringing|be making|be doing|be baking|be cooking|knock up|put together|organise|organize|sort out|sort|serve|whip together|come with|be on|fry up|smoke|grill|roast|offer|donate|chip in|chip in with|pitch in with|carry|carrying|fetch|fetching|haul|haul in|hauling|hauling in|lug|lugging|furnish|source|tote|cart|chuck|toss in|toss|lend|lending|loan|splitting|sharing|cook up|bake up|put in|pop in|dish up|conjure up|dream up|dreaming up|cooking up|plan|planning|planning on|arrange|see about|be in charge of|be responsible for|be good for|bring with (?:me|us)|bringing with (?:me|us)|take with (?:me|us)|come bearing|turn out|run up|mix up|mix|brew|pickle|assemble|present)"
+_AUX = r"(?:will|can|am|are|could|would|am going to|are going to|shall|might|may|would like to|would like|would rather|want to|want|will to|can to|wanna|am happy to|are happy to|plan to|am planning to|are planning to|plan on|am planning on|would be happy to|would love to|am able to|will be able to|have decided to|am gonna|intend to|am up for|are up for|would be up for|would not mind|do not mind|fancy|am keen to|could also|was going to|was planning to|was thinking of|am thinking of|am thinking|thought i would|have|do|promise to|was thinking i would|was thinking i could|should like to|shall gladly|would be glad to|would be delighted to|would be pleased to|undertake to|propose to|mean to|aim to|hope to|should be able to|ought to be able to|am willing to|am prepared to|am set to|am allowed to|can certainly|will certainly|will surely|gladly|will gladly|am determined to|insist on)"
 _UP_WITH = re.compile(
     rf"(?:^|(?<= ,)|(?<= and)|(?<= so)|(?<= yes)| (?:i|we) (?:{_AUX} )?) {_ADV}(?:be )?(?:pull|roll|rock|show|turn|swing|stop|pop|arriv|com|head|haul|stroll|drop|walk|breez|wander)(?:e|l|p)?(?:ing)? (?:(?:up|in|by|over|round|along|down|there|on|home) )*(?:with|bearing|carrying|laden with|armed with) "
 )
@@ -28,7 +28,7 @@ _OFFERS = (
     (re.compile(rf"^ {_ADV}(?:(?:yes|ok|coming|in|so) ,? ?)*(?P<aux>(?:will|shall|can|could|might|may|going to|happy to|planning to|glad to|able to) ){_ADV}(?P<verb>{_VERB})(?: along| over)?(?: :)? "), 0.88),
     (re.compile(rf"^ {_ADV}(?:yes(?: ,)? )?(?P<aux>(?:will|can|could|going to|happy to|planning to|might|am) )?{_ADV}(?P<verb>bringing|bring|making|make|baking|bake|cooking|cook|doing|do|be bringing|contribute|provide|supply|grab|get|take|pick up|buy)(?: along)?(?: :)? "), 0.88),
     (re.compile(rf"(?: ,| and| but| \+| also| \x00| sorry|^ yes) {_ADV}(?P<aux>(?:will|shall|can|could|going to|happy to|am|are) )?{_ADV}(?P<verb>bringing|will bring|bring|make|making|doing|baking|bake|cooking|cook|send|sending)(?: along)? "), 0.88),
-    (re.compile(r" (?:i|we) have(?: got)? (?=(?:dessert|drinks?|snacks|the|a|an|some|bread|salad|[0-9]+|two|three|half|loads|lots|plenty)\b)"), 0.75),
+    (re.compile(r" (?:i|we) (?:have(?: got)?|got) (?=(?:dessert|drinks?|snacks|the|a|an|some|bread|salad|[0-9]+|two|three|half|loads|lots|plenty)\b)"), 0.75),
     (re.compile(r"^ (?:(?:i|we) )?got (?:the |some )?(?=(?:desserts?|drinks?|snacks|bread|rolls|salads?|plates|cups|napkins|ice|cutlery|chips|buns)(?: (?:covered|sorted|handled|for [0-9a-z ]+|this time))* $)"), 0.84),
     (re.compile(r" (?:put|sign|write|mark|pencil|note|jot|add) (?:me|us) (?:down |up |in |on )?(?:as )?(?:for|with|bringing|to bring|to make|on) "), 0.95),
     (re.compile(r" (?:count (?:me|us)(?: in| down)?|sign (?:me|us) up|(?:count|rely|depend|bank|reckon) on (?:me|us)(?: to bring)?|down|i am down|dibs|i call dibs|i have dibs|leave it to me) (?:for|on|with) (?!me\b|us\b)"), 0.9),
@@ -39,14 +39,16 @@ _OFFERS = (
     (re.compile(r"^ (?:me|us) (?:for|on) "), 0.75),
     (re.compile(r"(?: ,| and| but| also|^|^ please)(?: (?:please|also|you can|can you|could you|you could))* add(?:ing)? (?!me\b|us\b|my\b|our\b|[a-z0-9]+ (?:more|kids?|adults?|people|children)\b)"), 0.85),
     (re.compile(rf"(?: ,| and| but| \+| also) {_ADV}(?P<aux>(?:will|shall|can|could|going to|happy to) ){_ADV}(?P<verb>{_VERB})(?: along| over)? "), 0.86),
+    (re.compile(rf"(?:^|(?<= ,)|(?<= and)|(?<= but)|(?<= so)) (?:(?:my|our|the) )?(?:{any_of('kin')}|{any_of('guestkin')}) {_ADV}(?:is|will be|has been) {_ADV}(?P<verb>bringing|making|baking|cooking|grilling|smoking|frying|roasting|whipping up|picking up|buying|doing|on) "), 0.7),
     (re.compile(rf" (?:my|our) (?:{any_of('kin')}|{any_of('kins')}) {_ADV}(?:wants to|would like to|will|is going to|is|can|offered to|has offered to|would love to) {_ADV}(?P<verb>bring|bringing|make|making|bake|baking|cook|cooking|contribute)(?: along)? "), 0.7),
     (re.compile(r" (?:i|we) (?:am|are|was|were|have been) (?:thinking|considering|contemplating|toying)(?: with| of| about)?(?: doing| making| bringing)? (?!you\b|that\b|if\b)"), 0.65),
     (re.compile(rf" (?:i|we) {_ADV}(?:can|could|will) {_ADV}(?:stretch|run|go) to "), 0.85),
     (re.compile(r"(?:^| (?:i|we)(?: have)?) got (?:you|ya|us|everyone|y'all) (?:all )?(?:on|for|covered on|covered for|sorted for|with) "), 0.88),
+    (re.compile(r"(?:^|(?<= ,)|(?<= and)) (?:(?:you|y'all) (?:can|may|could|will|should) )?(?:(?:all )?expect|(?<=can )(?:get|have)|(?<=will )(?:get|have|be getting)|look forward to|look out for) (?=(?:a|an|some|my|our|the|[0-9]+) .*(?:from (?:me|us)| $))(?!.* (?:you|it) )"), 0.86),
     (re.compile(r" (?:i|we) (?:am|are) (?:also )?good for (?=(?:a|an|the|some|[0-9]+|two|three) )(?!a (?:laugh|while|minute|bit))"), 0.85),
 )  # fmt: skip
 _ON_ME = re.compile(
-    r"^ (?P<what>(?:the |some |a )?[a-z ,'0-9-]+?) (?:(?:(?:is |are )?(?:sorted|covered|taken care of|handled|done|provided|brought|made) by (?:me|us))|(?:is|are|will be) (?:on (?:me|us)|mine|ours|from (?:me|us)|my job|covered by me|coming from (?:me|us)|coming (?:along )?with (?:me|us)))(?= $| ,| then| this)"
+    r"^ (?P<what>(?:the |some |a )?[a-z ,'0-9-]+?) (?:(?:(?:is |are |has been |have been )?(?:sorted|covered|taken care of|handled|done|provided|brought|made|claimed|taken|reserved) by (?:me|us))|(?:is|are|will be) (?:on (?:me|us)|mine|ours|from (?:me|us)|my job|covered by me|coming from (?:me|us)|coming (?:along )?with (?:me|us)))(?= $| ,| then| this)"
 )
 _GOT_IT = re.compile(
     r"^ (?P<what>(?!(?:where|when|who|how|what|if|so|ok|yes|no|that|it) )(?:the |some |a )?[a-z0-9 ,'&+-]+?)(?: ,)? (?:(?:i|we) (?:have |will |can |am )?(?:got|get|have|bring|bringing|handle|cover|take|supply|sort|do|provide|on)(?: (?:it|them|those|these|that|this|em|all))+(?: (?:covered|sorted|handled|too|for sure|already))*|(?:i|we) got (?:you|ya|us)(?: all)?|all (?:from |on |by )?(?:me|us)|all mine|my treat|on the house)(?= $| ,)"
@@ -87,8 +89,9 @@ _BASE = frozenset(
     ("bring", "make", "bake", "cook", "do", "contribute", "provide", "supply", "grab", "get", "take", "pick up", "buy")
 )
 _SURELY = ("bringing", "will bring", "making", "baking")
+_GOT = re.compile(r" (?:i|we) (?:have )?got $")
 _COMMAND = next(i for i, (pattern, _) in enumerate(_OFFERS) if "(?P<verb>bringing|bring|making|make|" in pattern.pattern)
-_HAS = next(i for i, (pattern, _) in enumerate(_OFFERS) if pattern.pattern.startswith(" (?:i|we) have(?: got)?"))
+_HAS = next(i for i, (pattern, _) in enumerate(_OFFERS) if pattern.pattern.startswith(" (?:i|we) (?:have(?: got)?|got)"))
 _ADDS = next(i for i, (pattern, _) in enumerate(_OFFERS) if "add(?:ing)? " in pattern.pattern)
 _MADE = next(i for i, (pattern, _) in enumerate(_OFFERS) if "(?:made|baked|" in pattern.pattern)
 _MINE = re.compile(r" (?:i|we|me|us|my|our|mine|ours|yes|coming|in) ")
@@ -107,6 +110,14 @@ _WEAK = frozenset(
 """Verbs that say little of food: what stands behind them must be known."""
 
 
+def _past_with(sentence: Sentence, i: int) -> int:
+    """Where the dishes begin behind "I take with me", "we bring along"."""
+    plain = [t.plain for t in sentence.tokens[i : i + 3]]
+    if plain[:2] in (["with", "me"], ["with", "us"], ["for", "you"], ["to", "you"]) and len(plain) > 2:
+        return i + 2
+    return i + (plain[:1] in (["along"], ["you"], ["y'all"]) and len(plain) > 1)
+
+
 def read_promises(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """Offers to bring something, whole lists of them."""
     tokens = sentence.tokens
@@ -117,9 +128,11 @@ def read_promises(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         if _NEGATED.search(sentence.left[: match.start() + 1]) or " not " in match[0]:
             continue
         first, last = sentence.token_range(match)
-        things = things_at(sentence, last, len(tokens))
+        things = things_at(sentence, _past_with(sentence, last), len(tokens))
         if not things:
             continue
+        if pattern is _OFFERS[_HAS][0] and re.search(r" (?:do|does|did|should|if|what|that) $", sentence.left[: match.start() + 1]):
+            continue  # "do we have dessert"
         if pattern in (_OFFERS[_HAS][0], _UP_WITH) and not any(t.known >= 0.5 or t.vague for t in things):
             continue  # "I have a prior commitment"
         if pattern in (_OFFERS[_ADDS][0], _OFFERS[_MADE][0]) and not all(t.known >= 0.9 or t.vague for t in things):
@@ -135,6 +148,8 @@ def read_promises(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             confidence = 0.92  # "bringing garlic bread for 15!" is about a meal, wherever it is said
         if match.groupdict().get("who") and not aux and verb in _BASE:
             confidence = 0.82 if context.addressed else 0.6  # "I bring cake" may be a habit
+        if pattern is _OFFERS[_HAS][0] and context.addressed and _GOT.match(match[0]) and sentence.tokens[last].plain == "the" and all(t.known >= 0.9 for t in things):
+            confidence = 0.86  # "I got the burgers"
         if pattern is _UP_WITH:
             first = things[0].first  # the coming before it is an answer of its own
         return added(sentence, context, things, first, aux, verb, confidence)
@@ -149,11 +164,16 @@ def read_promises(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     return []
 
 
+_SO_MANY_OR = re.compile(rf" or (?:so|more|less|thereabouts|(?:maybe |perhaps |even )?{NUMBER}(?:ish)?)(?= |$)")
+""" "For ten or twelve" leaves open how many, not which."""
+
+
 def added(
     sentence: Sentence, context: ReplyContext, things: list[Thing], first: int, aux: str, verb: str, confidence: float
 ) -> list[Intent]:
     found: list[Intent] = []
-    choice = re.search(r" (?:or|either) ", sentence.text[sentence.text.find(things[0].dish.lower()) :]) is not None
+    told = _SO_MANY_OR.sub(" ", sentence.text[sentence.text.find(things[0].dish.lower()) :])
+    choice = re.search(r" (?:or|either) ", told) is not None
     wished = aux in ("would like to", "would love to", "would be happy to", "am happy to", "want to")
     offered = not wished and aux.startswith(("could", "might", "may", "would", "was", "am thinking", "want", "plan"))
     buys = verb in ("buy", "buying", "pick up", "picking up", "grab", "grabbing")
@@ -241,6 +261,13 @@ def read_offer_question(sentence: Sentence, context: ReplyContext) -> list[Inten
     return added(sentence, context, things, first, "could", "bring", 0.6) if things else []
 
 
+_IS_OK = (
+    re.compile(r"^ (?:(?:so|ok|and|hmm|hi|hey|,) )*(?:would|will|is|are|does|do) (?P<what>(?:a |an |some |my )?[a-z][a-z ,'&-]{2,40}?) (?:be |sound |work |do )*(?:ok|okay|good|fine|alright|all right|useful|helpful|help|welcome|nice|work|acceptable|appreciated|go down well|a good idea|too much|cool)(?: (?:for (?:this|the [a-z]+|everyone|you|all)|with (?:you|everyone)|then|instead|too|as well))* $"),
+    re.compile(r"^ (?P<what>(?:a |an |some |my )?[a-z][a-z ,'&-]{2,40}?) (?:is |be )?(?:ok|okay|fine|alright|all right|useful|helpful|welcome|cool|any good|a good idea)(?: (?:for (?:this|the [a-z]+|everyone)|with (?:you|everyone)|then|or))* $"),
+    re.compile(r"^ (?:(?:so|ok|and|hmm|or|,) )*(?:maybe|perhaps|thinking(?: of| about)?|possibly|say|what about|how about|i was thinking(?: of)?|i am thinking(?: of)?) (?P<what>(?:a |an |some |my )?[a-z][a-z ,'&-]{2,40}?)(?: (?:then|instead|or something))* $"),
+    re.compile(r"^ (?:does|do|would) (?:anyone|anybody|people|everyone|you(?: all| guys)?|y'all|folks) (?:want|like|fancy|need|eat) (?P<what>(?:a |an |some |my )?[a-z][a-z ,'&-]{2,40}?) $"),
+)  # fmt: skip
+""" "Is pasta salad ok?": an offer, put as a question."""
 _CAN_I = re.compile(
     r"^ (?:ok |so |and |, )*(?:can|could|may|shall|should) (?:i|we) (?:bag|claim|nab|snag|grab|book|reserve|take|cover|contribute|offer|donate|add|supply|provide) (?=(?:the|a|an|my|our|some) )"
 )
@@ -259,4 +286,20 @@ def read_plain_offer_question(sentence: Sentence, context: ReplyContext) -> list
             t for t in things_at(sentence, last, min(last + 4, len(sentence.tokens))) if t.known >= 0.9 and not t.other
         ]
         found = added(sentence, context, things, 0, "could", "bring", 0.6) if things else []
+    if not found and context.addressed and sentence.question:
+        found = _asked_whether_ok(sentence, context)
     return found if found and not any(isinstance(i, AddPromise) and i.vague for i in found) else []
+
+
+def _asked_whether_ok(sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    for pattern in _IS_OK:
+        match = pattern.match(sentence.left)
+        if match is None:
+            continue
+        first, last = sentence.token_range(match, "what")
+        if sentence.tokens[first].plain in ("it", "that", "this", "there", "the", "i", "we"):
+            return []
+        things = [t for t in things_at(sentence, first, last) if t.known >= 0.9 and not t.other and not t.vague]
+        if len(things) == 1 and things[0].last >= last and not things[0].heads_a_list:
+            return added(sentence, context, things, first, "could", "bring", 0.6)
+    return []

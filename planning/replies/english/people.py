@@ -10,7 +10,16 @@ from dataclasses import replace
 
 from planning.potluck import AGE_GROUPS, Party
 from planning.replies.english import kin
-from planning.replies.english.counts import Count, breakdown, counts, only_group, roughly, starts_with_plus_me, totals
+from planning.replies.english.counts import (
+    MOST_ALONE,
+    Count,
+    breakdown,
+    counts,
+    only_group,
+    roughly,
+    starts_with_plus_me,
+    totals,
+)
 from planning.replies.english.families import family, summed
 from planning.replies.english.lexicon import whole_number
 from planning.replies.english.lists import Members
@@ -18,6 +27,7 @@ from planning.replies.english.named import names_first
 from planning.replies.english.nouns import known_thing
 from planning.replies.english.parts import division
 from planning.replies.english.persons import DETERMINERS, People, noun_at
+from planning.replies.english.tally import tallies
 from planning.replies.intents import Intent, ReplyContext, SetParty
 from planning.replies.text import Sentence, Token
 
@@ -122,11 +132,13 @@ _NOT_COUNTED = frozenset(
 
 def _all_counts(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
     yield from names_first(sentence, context)
-    for count in _list_with_me(sentence):
+    for count in _list_with_me(sentence, context):
         n = summed(sentence)
         if n >= count.party.total and count.confidence < 0.9:  # "me and the lads, so 4"
             yield replace(count, last=len(sentence.tokens), party=Party(adults=n), confidence=0.88)
         yield count
+    for first, last, party, relative, sure in tallies(sentence, context):
+        yield Count(first, last, party, relative, sure)
     yield from _known_divided(sentence, context)
     for count in _list_alone(sentence, context):
         total = next((t for t in totals(sentence, context) if not t.relative), None)
@@ -136,13 +148,16 @@ def _all_counts(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
     yield from counts(sentence, context)
 
 
-def _list_with_me(sentence: Sentence) -> Iterator[Count]:
+def _list_with_me(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
     """ "Me, my wife and the three girls (4, 7 and 9)"; "my husband and I"."""
     tokens, members = sentence.tokens, Members(sentence)
     for i in range(len(tokens)):
         if not sentence.free(i) or (i and tokens[i - 1].plain in DETERMINERS):
             continue
         following = tokens[i + 1].plain if i + 1 < len(tokens) else ""
+        if i == 0 and tokens[0].plain in ("yes", "in", "coming") and following in ("+", "plus", "&", "and") and (also := members.at(2)) is not None and not also.me and also.kin:
+            also.add("adults", 1)  # "yep + hubby + 2 kiddos"
+            yield Count(0, also.last, also.party(), False, 0.6 if also.unknown_number else 0.88)
         own = tokens[i].plain in ("me", "i", "myself", "us", "we") or (tokens[i].plain == "both" and following == "of")
         if own and starts_with_plus_me(sentence, i):
             return
@@ -160,6 +175,10 @@ def _list_with_me(sentence: Sentence) -> Iterator[Count]:
                 break
         before = i > 2 and tokens[i - 1].plain in (",", "and", "&") and tokens[i - 2].raw[:1].isupper()
         stated = any((n := whole_number(tokens, k)) is not None and n[0] == found.total for k in range(i))
+        if found.unknown_number and context.party is not None and not found.names and (own_kids := context.party.children + context.party.toddlers + context.party.teens + context.party.infants):
+            told = Party(found.counts.get("adults", 0), context.party.teens, context.party.children, context.party.toddlers, context.party.infants)
+            if own_kids and found.counts.get("children") and set(found.counts) <= {"adults", "children"}:
+                yield Count(i, found.last, told, False, 0.88)  # "just me and the kids": how many they are is known
         doubt = found.unknown_number or before or _name_follows(tokens, found) or (found.names and not stated)
         yield Count(i, found.last, found.party(), False, 0.6 if doubt else 0.95)
 
@@ -248,6 +267,8 @@ def _bare_number(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
         if more is not None and not more.me and more.last == len(tokens):
             more.add("adults", bare[0])
             yield Count(0, len(tokens), more.party(), False, 0.85)
+    if context.asked is None and bare[0] <= MOST_ALONE and _NOW.match(" ".join(rest)):
+        yield Count(0, len(tokens), Party(adults=bare[0]), False, 0.9 if context.party is not None else 0.82)
     alone_first = rest[:1] == [","] and context.asked is None and bare[0] <= MOST_ALONE and not context.own_promises
     if alone_first and whole_number(tokens, bare[1] + 1) is None and things_follow(sentence, bare[1] + 1):
         yield Count(0, bare[1], Party(adults=bare[0]), False, 0.85)  # "3, peanut noodles"
@@ -261,8 +282,8 @@ def _bare_number(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
         yield Count(0, end, party, False, 0.9 if asked else 0.75)
 
 
-MOST_ALONE = 12
-"""A larger number by itself counts things rather than people (common practice, no source)."""
+_NOW = re.compile(r"(?:of us )?(?:now|then|instead|after all|in the end|actually|sorry|not [0-9]+|i mean|i meant)(?: (?:now|then|instead|sorry|,|i mean|please))*$")
+""" "7 now", "3 instead"."""
 _COMING = frozenset(("yes", "coming", "in", "there", "sure", "yup", "attending", "joining", "definitely"))
 
 

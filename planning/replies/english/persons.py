@@ -19,7 +19,7 @@ ADJECTIVES = frozenset(
      "vegetarian", "vegan", "visiting")
 )  # fmt: skip
 _NAMED_KIN = frozenset(
-    ("mum", "mom", "mam", "mummy", "mommy", "mama", "dad", "daddy", "papa", "hubby", "wifey", "grandma",
+    ("mum", "mom", "mam", "mummy", "mommy", "mama", "dad", "daddy", "papa", "hubby", "wifey", "mrs", "grandma",
      "grandpa", "granny", "gran", "grandad", "granddad", "nan", "nana", "nanna", "auntie", "aunty", "missus")
 )  # fmt: skip
 """Words for kin that need no "my" ("mum and dad are coming")."""

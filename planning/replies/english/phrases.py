@@ -48,19 +48,6 @@ def joined(tokens: list[Token], i: int, j: int, last: int) -> bool:
     return False
 
 
-def manner(tokens: list[Token], i: int, last: int) -> int:
-    """Where words behind the comma end that only say how the dish is made ("soup, vegan, for 9", "sweetcorn, chopped",
-    "a pie, veggie version"); 0 when they say something else."""
-    after = i + 1 + (i + 1 < last and tokens[i + 1].plain in _KIND)
-    ends = after >= last or tokens[after].plain in (",", "for", "-", "(", "and", "feeds", "serves")
-    plain = tokens[i].plain
-    made = plain in words("diet") or plain in words("manner") or (len(plain) > 5 and plain.endswith("ed"))
-    return after if ends and made else 0
-
-
-_KIND = ("version", "one", "option", "style", "edition", "variety", "kind", "type", "recipe")
-
-
 _WHATEVER = re.compile(
     r"^ (?:whatever|anything|something|what|whichever dish)(?: else)? (?:is|you|we|they|the (?:table|menu|list))(?: (?:are|is|still|all|most|would|do|have|you))* "
     r"(?:short of|short|missing|needed|need|left|lacking|lack|wanted|want|like|prefer|useful|required|running low on)(?: the)?(?: most)?(?= $| ,|$)"
@@ -77,6 +64,8 @@ def vague_at(tokens: list[Token], i: int, last: int) -> tuple[str, int] | None:
             nxt = tokens[i + n].plain if i + n < last else ""
             if nxt and nxt not in words("aftervague"):
                 continue
+            if nxt == "of" and known_thing(" ".join(t.plain for t in tokens[i + n + 1 : min(i + n + 3, last)]))[1] >= 0.5:
+                continue  # "a salad of potatoes"
             return table[phrase], i + n
     if tokens[i].plain == "whatever" and i + 1 < last and tokens[i + 1].plain not in (",", "and"):  # "whatever's ripe"
         return "", next((k for k in range(i, last) if tokens[k].plain in (",", "for", "and", "but")), last)

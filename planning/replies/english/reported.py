@@ -6,6 +6,7 @@ from __future__ import annotations
 
 import re
 
+from planning.replies.english.lexicon import any_of
 from planning.replies.intents import ReplyContext
 from planning.replies.text import Sentence, Token
 
@@ -14,8 +15,19 @@ _TELLS = re.compile(
     r"(?:says|said|tells me|told me|texted(?: me)?|messaged(?: me)?|replied|wrote|writes|lets you know|let me know|confirmed|confirms|wants you to know|asked me to (?:say|tell you(?: all)?|pass on|let you know|mention|pass it on)|asks me to (?:say|tell you|pass on|let you know)|sends word|called to say|rang to say)"
     r"(?: (?:that|to say|me|:|,))*(?= )"
 )
+_FOR_US_ALL = re.compile(
+    rf"^ (?:(?:ok|so|and|yes|well|,) )*(?:(?:my|the|our) )?(?:{any_of('kin')}|{any_of('guestkin')}|boss|doctor) (?:just |also |has )?(?:says|said|tells me|told me|reckons|thinks|confirms|confirmed|decided|agreed|promised|lets me know)(?: (?:that|to say|:|,))*(?= (?:(?:yes|no|ok) ,? ?)?(?:we (?:are|will|can|could|have|would love|would like|both|all)|all of us) )"
+)
 _ANSWERS = {"yes": ("is", "coming"), "no": ("can", "not", "come"), "maybe": ("might", "come")}
 _PRONOUNS = ("he", "she", "they")
+
+
+def spoken_for(sentence: Sentence) -> Sentence:
+    """ "Mum says we're coming, 5 of us": one of the writer's own speaks for all of them; the sentence without its lead."""
+    match = _FOR_US_ALL.match(sentence.text)
+    if match is None or sentence.question:
+        return sentence
+    return Sentence(sentence.tokens[sentence.token_range(match)[1] :], False)
 
 
 def told_of(sentence: Sentence, context: ReplyContext) -> list[Sentence]:

@@ -56,7 +56,7 @@ def counted(name: Sequence[Token]) -> bool:
 
 
 _BEHIND = re.compile(
-    r"^(?: (?:or so|ish|easily|comfortably|i think|i guess|i reckon|of them|of those|pieces|pcs|halves|bits|squares|rounds|slices|altogether|in total|total|in all|at least|each|or thereabouts|give or take))*"
+    r"^(?: (?:big|small|large|whole|(?!need)[a-z]{3,}ed|or so|ish|easy|easily|comfortably|i think|i guess|i reckon|of them|of those|pieces|pcs|halves|bits|squares|rounds|slices|altogether|in total|total|in all|at least|each|or thereabouts|give or take))*"
 )
 _OPENERS = (",", "-", "–", "(", ":", "x", "×")
 
@@ -99,9 +99,12 @@ def amount_behind(tokens: Sequence[Token], i: int, last: int, name: Sequence[Tok
     else:
         value, after = 0.0, j
     if value and after < last and tokens[after].plain in words("eaters"):
+        after += after + 1 < last and tokens[after + 1].plain == "worth"
         return _closed(tokens, after + 1, last, Behind(after + 1, value))
     if value and said & words("feeds").keys():
         return _closed(tokens, after, last, Behind(after, value))
+    if value and (ones := _ONES.match(" " + " ".join(t.plain for t in tokens[after:last]))) is not None:
+        return _closed(tokens, after + len(ones[0].split()), last, Behind(after, None, raw_words(tokens[j:after])))
     if value >= 2 and (pieces := _pieces(tokens, j, after, last)) > after:
         return _closed(tokens, pieces, last, Behind(pieces, None, raw_words(tokens[j:pieces])))
     for end in range(min(last, j + 5), j, -1):
@@ -122,6 +125,8 @@ def amount_behind(tokens: Sequence[Token], i: int, last: int, name: Sequence[Tok
         return _closed(tokens, after, last, Behind(after, None, raw_words(tokens[j:after])))
     if value and not (said or opened) and counted(name) and 2 <= value <= 2000 and not _loose_end(tokens, after, last):
         return Behind(after, None, raw_words(tokens[j:after]))  # "plates 50"
+    if value and opened and not said and counted(name) and 2 <= value < 6 and after >= len(tokens) and _BROUGHT & {t.plain for t in tokens[: i - len(name)]}:
+        return Behind(after, None, raw_words(tokens[j:after]))  # "picking up chickens, 3"
     if not value or not (said or opened) or not 6 <= value <= 500:
         return None
     found = Behind(after, None, raw_words(tokens[j:after])) if counted(name) else Behind(after, value)
@@ -130,14 +135,19 @@ def amount_behind(tokens: Sequence[Token], i: int, last: int, name: Sequence[Tok
     return closed if closed is not None and (sized or closed.after >= len(tokens)) else None
 
 
-_PIECES = frozenset(("pieces", "pcs", "ears", "heads", "cobs", "ct", "count", "pack", "pk", "units", "sheets"))
+_ONES = re.compile(
+    r"^ (?:(?:(?:really|very|quite|fairly|pretty|of the|of them|of these) )?(?:big|small|large|huge|little|good|nice|whole|full|mini|tiny|generous|giant|medium|sized|good-sized|decent|fat|long|tall) )+(?:ones?|uns?)(?= |$)"
+)
+""" "Watermelon, 2 big ones"."""
+_BROUGHT = frozenset(("bring", "bringing", "make", "making", "do", "doing", "bake", "baking", "pick", "picking", "buy", "buying", "get", "getting", "grab", "grabbing", "cook", "cooking", "have", "got", "smoke", "smoking", "grill", "grilling"))
+_PIECES = frozenset(("pieces", "piece", "pcs", "ears", "heads", "cobs", "racks", "rack", "slabs", "links", "patties", "fillets", "wedges", "skewers", "sticks", "balls", "strips", "wings", "thighs", "drumsticks", "logs", "rounds", "squares", "ct", "count", "pack", "pk", "units", "sheets"))
 
 
 def _pieces(tokens: Sequence[Token], j: int, after: int, last: int) -> int:
     """Where "40 pieces", "three dozen ears", "36 ct" ends; `after` where no such word follows."""
     if after < last and tokens[after].plain in ("dozen", "doz", "hundred"):
         after += 1
-    return after + 1 if after < last and tokens[after].plain in _PIECES else after
+    return after + 1 if after < last and (tokens[after].plain in _PIECES or tokens[after].plain == "dz") else after
 
 
 def _plainly(tokens: Sequence[Token], j: int, end: int) -> amounts.Amount | None:

@@ -1,5 +1,7 @@
 """Sorts of one thing, and what it is filled with: "2 pies, pecan and apple", "dumplings, 60 pieces, pork"."""
 
+# ruff: noqa: E501 - a table of words is easier to read on one line
+
 from __future__ import annotations
 
 from planning.replies.english.lexicon import words
@@ -26,10 +28,32 @@ _SORTS = {
 }  # fmt: skip
 
 
+_BAKED = frozenset(
+    (
+        "cake", "cakes", "cupcakes", "muffins", "cookies", "pie", "pies", "brownies", "tart", "tarts", "cheesecake", "bars", "pudding",
+        "crumble", "mousse", "fudge", "donuts", "doughnuts", "scones", "sorbet", "cream", "gelato", "biscuits", "cobbler", "crisp", "loaf",
+    )
+)  # fmt: skip
+_FLAVOURS = frozenset(
+    (
+        "chocolate", "vanilla", "lemon", "lime", "strawberry", "apple", "cherry", "pecan", "pumpkin", "blueberry", "peach", "caramel",
+        "coconut", "carrot", "banana", "raspberry", "rhubarb", "ginger", "cinnamon", "walnut", "almond", "orange", "plum", "pear",
+        "coffee", "pistachio", "mango", "dark", "white", "double", "choc", "chip", "and", "key", "oatmeal", "raisin", "mixed",
+    )
+)  # fmt: skip
+
+
 def fills(filling: str, dish: str) -> bool:
-    """Whether the first is what the second is filled with, and no dish of its own."""
+    """Whether the first is what the second is filled with or tastes of, and no dish of its own."""
     last = dish.lower().rpartition(" ")[2]
+    if last in _BAKED and {*filling.lower().split()} <= _FLAVOURS:
+        return True
     return last in _FILLED and {*filling.lower().split()} <= _FILLINGS
+
+
+def filled(filling: str, dish: str) -> str:
+    """The name of both: "dumplings with pork", "lemon sheet cake"."""
+    return f"{filling} {dish}" if dish.lower().rpartition(" ")[2] in _BAKED else f"{dish} with {filling}"
 
 
 def sorts_at(sentence: Sentence, i: int, last: int) -> list[tuple[str, int, int]]:

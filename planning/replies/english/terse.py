@@ -29,6 +29,11 @@ _NOUNS = tuple(
 _SHORT = 7
 """A question of more words says with its verb what it is after."""
 _WHICH = r"(?P<what>where|when|what (?:time|day|date)|which (?:day|date|time|place|house)|how (?:long|late|to get|do (?:i|we) get)|what (?:to|i should|we should|should i|i am supposed to|i am meant to|i can) (?:bring|make|cook|contribute)|who (?:brings|is bringing|is making|makes)|who (?:is coming|comes)|what is (?:missing|needed|left|still needed|still missing)|(?:about )?the (?:address|time|date|place|parking)|where to park)"
+_SENDS = re.compile(
+    r"^ (?:(?:please|hey|hi|ok|so|and|bot|,|can you|could you|can someone|could someone|someone|would you) )*(?:send|drop|share|post|text|give|tell|remind)(?: (?:me|us))?(?: of)?(?: the| your)? (?:full |exact )?(?P<what>address|addy|location|pin|directions|time|date|start time|place)(?: (?:again|please|here|pls))* $"
+    r"|^ (?:(?:so|and|ok) )*(?:where (?P<at>at|(?:are )?we (?:going|meeting|at|doing (?:it|this))|to)|what is the addy)(?: again| exactly)? $"
+)
+""" "Send address please", "where at"."""
 _UNTOLD = re.compile(
     rf"\b(?:(?:no one|nobody|no-one|none of you|they|you|it) (?:has |have |did |does |had )?(?:not )?(?:yet |ever |even |actually |really )*(?:told|tell|said|say|says|mentioned|mention|informed|shared|share|explained|explain)(?: (?:me|us|anyone))?(?: yet)?|(?:i|we) (?:still |really |just )*(?:do not|have not|can not|could not|never|am not|are not)(?: (?:quite|really|even|yet|actually|been))* (?:know|told|find|found|sure|see|remember|recall|heard|hear|figure out|work out|certain|clear)(?: yet)?|(?:i|we) (?:have )?(?:forgot|forgotten|lost|missed|no idea|have no idea|am wondering|was wondering|would like to know|need to know|want to know|wonder|ask myself)|^ (?:wondering|no idea|no clue|not sure|unsure|unclear|curious|forgot)) (?:exactly |about )?{_WHICH}\b"
 )
@@ -50,6 +55,13 @@ _WHICH_COULD = re.compile(
 _ENOUGH = re.compile(
     r"^ (?:how (?:is|are) (?:the |our |we (?:doing )?(?:for|on) )?)?(?P<what>[a-z ]{3,30}?)(?: (?:looking|doing|coming along|situation|count))?(?: (?:,|-|:|–))? (?:enough|too (?:many|much|few|little)|plenty|ok|covered|sorted|short)(?: already)? or (?:not|too|more|still|do|short|need|enough|missing|should)\b"
 )
+_BACKWARDS = (
+    ("when", re.compile(r"^ (?:(?:it|this|that|the [a-z]+|dinner|supper|food|party|potluck|everything|so|and) )*(?:starts?|begins?|ends?|finish(?:es)?|is|happens?|opens?|kicks off|we (?:start|eat|meet)) (?:when|what time|which day)(?: again| exactly)? $")),
+    ("where", re.compile(r"^ (?:(?:it|this|that|the [a-z]+|dinner|supper|party|potluck|so|and) )*(?:is|happens?|held|meeting|we (?:meet|go)) where(?: again| exactly)? $")),
+    ("what-should-i-bring", re.compile(r"^ (?:(?:so|and|ok) )*(?:(?:i|we) )?(?:should )?(?:bring|bringing|make|cook)(?: (?:i|we))? what $|^ (?:something|anything) (?:[a-z]+ ){0,2}(?:to|i (?:can|could|should)) (?:bring|make|contribute) $")),
+    ("who-comes", re.compile(r"^ (?:and |so )*(?:is |are )?coming who $|^ (?:what is |the |current |total )*(?:total )?(?:number|count|tally) of (?:[a-z]+ )?(?:people|guests|attendees|heads|adults|us|persons)(?: coming| so far| now)? $")),
+)
+"""The word that asks stands last ("starts when?")."""
 _CLOCKS = frozenset("⏰🕐🕑🕒🕓🕔🕕🕖🕗🕘🕙🕚🕛⌚📅🗓⏱")
 _PLACES = frozenset("📍🗺🧭🏠")
 
@@ -60,7 +72,7 @@ def read_terse(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         return []
     text = sentence.text
     if sentence.question and len(sentence.tokens) <= _SHORT:
-        for topic, pattern in _NOUNS:
+        for topic, pattern in (*_NOUNS, *_BACKWARDS):
             if pattern.match(text):
                 return _asked(sentence, topic, 0.85)
     if sentence.question and _ENOUGH.match(text):
@@ -69,6 +81,8 @@ def read_terse(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         return _asked(sentence, "missing", 0.82)
     if sentence.question and _WHICH_COULD.search(text):
         return _asked(sentence, "can-eat", 0.85)
+    if (sends := _SENDS.match(text)) is not None:
+        return _asked(sentence, "when" if sends["what"] in ("time", "date", "start time") else "where", 0.88)
     match = _UNTOLD.search(text)
     if match is None or " if " in text[: match.start() + 1]:
         return []

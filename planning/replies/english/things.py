@@ -10,14 +10,22 @@ from dataclasses import dataclass, replace
 
 from planning import amounts
 from planning.replies.english.lexicon import singulars, words
+from planning.replies.english.manner import manner
 from planning.replies.english.nouns import known_thing
-from planning.replies.english.phrases import inside_name, joined, manner, vague_at
-from planning.replies.english.sizes import SERVINGS_OF, Behind, amount_at, amount_behind, servings_in, tail
-from planning.replies.english.sorts import fills, sorts_at
+from planning.replies.english.phrases import inside_name, joined, vague_at
+from planning.replies.english.sizes import (
+    SERVINGS_OF,
+    Behind,
+    amount_at,
+    amount_behind,
+    servings_in,
+    tail,
+)
+from planning.replies.english.sorts import filled, fills, sorts_at
 from planning.replies.text import Sentence, Token, raw_words
 
 _ASIDE = re.compile(
-    r"^ (?:on order|this year|with me|from the (?!store|shop|bakery|supermarket|deli|market|corner|takeaway|freezer|garden|allotment|tree|plot)[a-z]+s|from (?:the |a |my |our )?(?:[a-z]+ )?(?:store|shop|bakery|supermarket|deli|market|corner shop|takeaway|freezer|garden|allotment|tree|plot|wholesaler|cash and carry)|store bought|store-bought|shop bought|shop-bought|bought|homemade|home-made|to share|again|too|as well|as usual|along|with me|for (?:the )?(?:bar|potato bar|supper|dinner|party|dessert|the table|potluck|pudding|starters?|the kids|the grill|lunch|the meal|saturday|sunday|friday|the day|the event)|for sure|on the day|this time|instead|like last (?:year|time)|then|tonight|tomorrow|on saturday|on sunday|on friday|on the side|if that is (?:ok|okay|fine|all right|useful|any good)|if that helps|if that works|if (?:you|anyone|people) (?:like|likes|want|wants|wish)|if (?:it is )?(?:needed|wanted|necessary|required|helpful)|if you need (?:it|them|more)|if no ?one else (?:is|does|has|will)(?: [a-z]+)?|if nobody else (?:is|does|has|will)(?: [a-z]+)?|from us|from me|duty|detail|on me|on us|now|after all|as promised|okay|ok|and that is it|in total|or so|each|over|there|myself|ourselves|together|coming your way|your way|by me|by us|from our side|coming from (?:me|us)|of mine|of ours|i guess|i think|i suppose|i reckon|maybe|perhaps|please)(?= |$)"
+    r"^ (?:on order|this year|on (?:the|my|our) way(?: over| there| home| up| in)?|that (?:day|morning|night|evening)|in the morning|with me|from the (?!store|shop|bakery|supermarket|deli|market|corner|takeaway|freezer|garden|allotment|tree|plot)[a-z]+s|from (?:the |a |my |our )?(?:[a-z]+ )?(?:store|shop|bakery|supermarket|deli|market|corner shop|takeaway|freezer|garden|allotment|tree|plot|wholesaler|cash and carry)|store bought|store-bought|shop bought|shop-bought|bought|homemade|home-made|to share|again|too|as well|as usual|along|with me|for (?:the )?(?:bar|potato bar|supper|dinner|party|dessert|the table|potluck|pudding|starters?|the kids|the grill|lunch|the meal|saturday|sunday|friday|the day|the event)|for sure|on the day|this time|instead|like last (?:year|time)|then|tonight|tomorrow|on saturday|on sunday|on friday|on the side|if that is (?:ok|okay|fine|all right|useful|any good)|if that helps|if that works|if (?:you|anyone|people) (?:like|likes|want|wants|wish)|if (?:it is )?(?:needed|wanted|necessary|required|helpful)|if you need (?:it|them|more)|if no ?one else (?:is|does|has|will)(?: [a-z]+)?|if nobody else (?:is|does|has|will)(?: [a-z]+)?|from us|from me|duty|detail|on me|on us|now|after all|as promised|okay|ok|and that is it|in total|or so|each|over|there|myself|ourselves|together|coming (?:your way|up|from (?:me|us)|with (?:me|us))|incoming|your way|by me|by us|from our side|here|or (?:something(?: (?:like that|similar|along those lines))?|similar|so|whatever|such)|coming from (?:me|us)|of mine|of ours|i guess|i think|i suppose|i reckon|maybe|perhaps|please)(?= |$)"
 )
 _STORE = re.compile(
     r"\b(?:store|shop|bakery|supermarket|deli)\b|\b(?:store|shop)-bought\b|\bbought\b|\b(?:buy|buying|grab|pick up|picking up|get|purchase)\b"
@@ -79,7 +87,7 @@ def things_at(sentence: Sentence, first: int, last: int, *, bare: bool = False, 
             in ("will", "can", "am", "are", "would", "wife", "husband", "partner", "mother", "have", "hope")
         ):
             break
-        thing, after = _thing(sentence, i, last)
+        thing, after = _thing(sentence, i, last, run=not bare)
         if thing is None or after <= i:
             break
         if found and found[-1].category != "supplies" and not found[-1].quantity and _only_vessel(thing):  # "a lentil curry, big pot, should do 15"
@@ -94,8 +102,12 @@ def things_at(sentence: Sentence, first: int, last: int, *, bare: bool = False, 
             found[-1] = replace(thing, first=found[-1].first)  # "the bread, flat bread, for 30"
             i = after
             continue
+        if found and tokens[thing.first - 1].plain == "with" and not (thing.servings or thing.quantity or thing.vague) and (found[-1].servings or found[-1].for_all):
+            found[-1] = replace(found[-1], last=thing.last)
+            i = after
+            continue  # "curry for 15 with rice"
         if found and tokens[thing.first - 1].plain == "," and _inside(found[-1], thing):
-            found[-1] = replace(found[-1], dish=f"{found[-1].dish} with {thing.dish}", last=thing.last)
+            found[-1] = replace(found[-1], dish=filled(thing.dish, found[-1].dish), last=thing.last)
             i = after
             continue  # "dumplings, 60 pieces, pork"
         if found and thing.known < 0.5 and after < last and tokens[after].plain in _DOES:
@@ -116,7 +128,7 @@ def things_at(sentence: Sentence, first: int, last: int, *, bare: bool = False, 
             and all(t.known >= 0.75 for t in inside)
         ):
             return [*found[:-1], *inside]  # "drinks: lemonade for 20 and water for 10"
-        if i < last and tokens[i].plain not in (",", "and", "&", "+", "plus", "also", "as", "with", "/"):
+        if i < last and tokens[i].plain not in (",", "and", "&", "+", "plus", "also", "as", "with", "/") and (bare or not _runs_on(tokens, found[-1], i)):
             break
     return _for_each(sentence, found, i, last)
 
@@ -232,7 +244,69 @@ def _amount_at(tokens: list[Token], i: int, last: int) -> tuple[amounts.Amount, 
     return read[0], raw_words(tokens[i : big + 1]), read[2] + big - i - 1
 
 
-def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
+_BIG = re.compile(r"(?:an?|one) (?:[a-z]+ )*(?:big|large|huge|giant|massive|good|enormous|whole|decent|generous)\b")
+_ABOUT = frozenset(("like", "about", "around", "maybe", "roughly", "approx", "approximately", "say", "probably", "some", "perhaps", "bout", "abt", "at", "least"))
+
+
+def _amount_begins(tokens: list[Token], first: int, i: int, last: int) -> bool:
+    """Whether a name is over where an amount begins without a comma ("bread two loaves", "lumpia like 40",
+    "coleslaw big tub")."""
+    j = i
+    while j < last and tokens[j].plain in _ABOUT:
+        j += 1
+    if j >= last or known_thing(" ".join(t.plain for t in tokens[first:i]))[1] < 0.75:
+        return False
+    if tokens[j].plain in words("sizeword"):  # "coleslaw big tub"
+        while j < last and tokens[j].plain in words("sizeword"):
+            j += 1
+        return j == last - 1 and tokens[j].plain in words("vessel")
+    if not tokens[j].plain[0].isdecimal() and tokens[j].plain not in amounts.number_words():
+        return False
+    return amount_behind(tokens, i, last, tokens[first:i]) is not None
+
+
+def _small_bracket(sentence: Sentence, i: int, last: int) -> int | None:
+    """Where a bracket of at most three words that nobody else has read ends, behind a dish."""
+    tokens = sentence.tokens
+    for j in range(i + 2, min(i + 5, last)):
+        if tokens[j].plain == ")":
+            inside = [t.plain for t in tokens[i + 1 : j]]
+            free = all(sentence.free(k) for k in range(i + 1, j)) and all(w.isalpha() for w in inside)
+            roles = ("kin", "kins", "guestkin", "eaters", "tells")
+            return j + 1 if free and not any(w in words(role) for w in inside for role in roles) else None
+    return None
+
+
+def _runs_on(tokens: list[Token], before: Thing, i: int) -> bool:
+    """Whether the next dish follows without a comma ("plates forks cups")."""
+    return (
+        before.last == i
+        and before.known >= 0.95
+        and tokens[i - 1].plain.endswith("s")
+        and not tokens[i - 1].plain.endswith(("'s", "ss"))
+        and any(known_thing(" ".join(t.plain for t in tokens[i : i + m]))[1] >= 0.95 for m in (3, 2, 1) if i + m <= len(tokens))
+    )
+
+
+_SORT_OF = frozenset(("salad", "casserole", "soup", "bake", "pie", "curry", "stew", "bread", "cake", "dip", "sauce", "bar", "bars", "sandwich", "sandwiches", "platter", "tray", "dish", "pizza", "rolls", "buns", "plates", "cups"))
+
+
+def _split_run(tokens: list[Token], first: int, last: int) -> int | None:
+    """Where the first of several dishes in a row ends ("plates forks cups", "hot dogs buns ketchup"): a name in the
+    plural, before other names the table knows to the letter; None where it is one name."""
+    plain = [t.plain for t in tokens[first:last]]
+    if len(plain) < 2 or known_thing(" ".join(plain))[1] >= 0.95:
+        return None
+    for n in range(len(plain) - 1, 0, -1):
+        head = " ".join(plain[:n])
+        if not plain[n - 1].endswith("s") or plain[n - 1].endswith(("'s", "ss")) or plain[n] in _SORT_OF - {"rolls", "buns", "plates", "cups"} or known_thing(head)[1] < 0.95:
+            continue
+        if any(known_thing(" ".join(plain[n : n + m]))[1] >= 0.95 for m in (3, 2, 1) if n + m <= len(plain)):
+            return first + n
+    return None
+
+
+def _thing(sentence: Sentence, i: int, last: int, *, run: bool = True) -> tuple[Thing | None, int]:
     tokens, start = sentence.tokens, i
     amount: amounts.Amount | None = None
     quantity: str | None = None
@@ -295,7 +369,7 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
                 i += 1  # "my big thermos with mulled cider"
                 name_start = i
                 continue
-            if plain == "plus" or plain in words("endsdish"):
+            if plain in ("plus", "→", "no") or plain in words("endsdish"):
                 break
             if plain in words("placeword") and (i == name_start or not inside_name(tokens, i, last)):
                 break
@@ -309,9 +383,11 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
                     i += 1
                     continue
                 break
-            if plain[0].isdecimal():
+            if plain[0].isdecimal() or (i > name_start and _amount_begins(tokens, name_start, i, last)):
                 break
             i += 1
+    if run and vague is None and (split := _split_run(tokens, name_start, i)) is not None:
+        i = split
     name_end = i
     while name_end > name_start and tokens[name_end - 1].plain in ("of", "the", "a", "and", "with", "for"):
         name_end -= 1
@@ -336,8 +412,14 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
                 and "like" not in aside[0]
             )
             i, progress = i + len(aside[0].split()), True
+        elif tokens[i].plain in ("no", "without") and (made := manner(tokens, i, last)):
+            i, progress = made, True  # "potato salad no eggs"
         elif tokens[i].plain == "," and i + 1 < last and (made := manner(tokens, i + 1, last)):
             i, progress = made, True
+        elif tokens[i].plain == "(" and i + 1 < last and (made := manner(tokens, i + 1, last)) and made < last and tokens[made].plain == ")":
+            i, progress = made + 1, True  # "chili (mild) and cornbread"
+        elif tokens[i].plain == "(" and (close := _small_bracket(sentence, i, last)) is not None:
+            i, progress = close, True  # "bread (sourdough)"
         elif tokens[i].plain in (",", "-", "–", "(", ":") and i + 1 < last:
             after = " " + " ".join(t.plain for t in tokens[i + 1 : last])
             if re.match(r" (?:store|shop)[ -]bought|^ from the (?:store|shop|bakery)", after):
@@ -364,9 +446,12 @@ def _thing(sentence: Sentence, i: int, last: int) -> tuple[Thing | None, int]:
     ):
         raw = plain_name = raw.partition(" of ")[2]  # "a crock of baked beans"
         typed = known_thing(raw)
-    category, sure, other = typed if typed[1] >= 0.95 else known_thing(plain_name)
+    by_plain = known_thing(plain_name)
+    category, sure, other = typed if typed[1] >= min(0.95, by_plain[1]) else by_plain
     if " with " in plain_name and (head := known_thing(plain_name.partition(" with ")[0]))[1] >= 0.95:
         category = head[0]  # "potato salad with mayo" is a salad
+    if quantity and servings and _BIG.match(quantity.lower()):
+        quantity = None  # "a big pot of chili for 15" is for 15
     if amount is not None and amount.kind == "serving" and servings is None:
         servings, quantity = float(amount.value + amount.most) / 2, None
     return Thing(

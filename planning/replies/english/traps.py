@@ -5,6 +5,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from planning.replies.english.lexicon import any_of
 from planning.replies.intents import ReplyContext
@@ -12,8 +13,8 @@ from planning.replies.text import Message, Sentence
 
 _REPORTED = re.compile(
     r"\b(?:he|she|they|someone|somebody|everyone|my [a-z]+|the [a-z]+|[a-z]+) "
-    r"(?:said|says|told|asked|asks|wrote|reckons|claims|claimed|announced|mentioned|replied|was like|is like|(?<!anything )(?<!everything )goes)\b"
-    r"|\baccording to\b|\bi (?:said|told|asked|wrote|heard|read|was told)\b|\b(?:and|so) i was like\b|\bquote\b"
+    r"(?<! i (?=said (?:[0-9]|it |we |yes|no|maybe|two|three|four|five|six)))(?:said|says|told|asked|asks|wrote|reckons|claims|claimed|announced|mentioned|replied|was like|is like|(?<!anything )(?<!everything )goes)\b"
+    r"|\baccording to\b|\bi (?:said(?! (?:[0-9]|it |we |that we |yes|no|maybe|two|three|four|five|six))|told|asked|wrote|heard|read|was told)\b|\b(?:and|so) i was like\b|\bquote\b"
     r"|\bdid (?:he|she|they|[a-z]+) (?:say|tell)\b"
 )
 _HYPOTHETICAL = re.compile(
@@ -22,7 +23,7 @@ _HYPOTHETICAL = re.compile(
     r"\bif (?:i|we) (?:were|was|had|could|ever|only|did|won|lived)\b|\bif only\b|\bwould have\b|\bcould have\b|\bshould have\b"
     r"|\bmight have\b(?! to)|\b(?:i|we) wish\b(?! (?:i|we) could (?:come|make it|be there|join))|\bimagine\b|\bwhat if\b|(?<!\bi )(?<!\bwe )\bsuppos(?:e|ing)\b|\bin theory\b|\bone day\b|\bsome ?day\b"
     r"|\bwould be (?:nice|fun|funny|great|cool|lovely|amazing|good)\b|\bhypothetically\b|\bin another life\b"
-    r"|(?<! not )(?<!ver )\bdream(?:t|ed|ing)?\b|\bas if (?:i|we)\b|\bwhen hell\b|\bwhen pigs\b|\bnext year\b|(?<!^ )\bnext time\b(?! $)|\bany ?one would\b"
+    r"|(?<! not )(?<!ver )\bdream(?:t|ed|ing)?\b(?! up)|\bas if (?:i|we)\b|\bwhen hell\b|\bwhen pigs\b|\bnext year\b|(?<!^ )\bnext time\b(?! $)|\bany ?one would\b"
 )
 _PAST = re.compile(
     r"(?<!same as )(?<!like )(?<!than )(?<!since )\blast (?:year|time|month|week|summer|autumn|fall|winter|spring|sunday|saturday|night)\b|(?<!since )\byesterday\b"
@@ -61,6 +62,31 @@ def joking(message: Message) -> bool:
     return _JOKE.search(message.plain) is not None
 
 
+def behind_joke(message: Message) -> Message:
+    """What is said after "just kidding" is meant ("jk, I'm coming"); the message as it is where nothing follows."""
+    said = " " + message.plain + " "
+    jokes = [m.end() for m in _JOKE.finditer(said)]
+    if not jokes:
+        return message
+    gone = jokes[-1]
+    after: list[Sentence] = []
+    at = 1
+    for sentence in message.sentences:
+        if at >= gone:
+            after.append(sentence)
+        elif at + len(sentence.text.strip()) > gone:
+            k = sum(1 for n in range(len(sentence.tokens)) if at + sentence.offset(n) - 1 < gone)
+            rest = sentence.tokens[k:]
+            while rest and rest[0].plain in (",", "-", "but", "so", "and", "."):
+                rest = rest[1:]
+            if rest:
+                after.append(Sentence(rest, sentence.question))
+        at += len(sentence.text.strip()) + 3
+    if sum(len(s.tokens) for s in after) < 2 or after[0].tokens[0].plain in ("not", "no"):
+        return message
+    return replace(message, sentences=tuple(after), plain=" . ".join(s.text.strip() for s in after))
+
+
 def blocked(sentence: Sentence, context: ReplyContext) -> str | None:
     """Why nothing in this sentence is meant now by its writer, or None."""
     text = sentence.text
@@ -73,7 +99,7 @@ def blocked(sentence: Sentence, context: ReplyContext) -> str | None:
         return "reported"
     if _PAST.search(text) and not _NOW.search(text):
         return "past"
-    if _OTHERS.search(text) and not re.search(r"\b(?:i|we) (?:will|can|could|am|are)\b", text):
+    if _OTHERS.search(text) and not re.search(r"\b(?:i|we) (?:will|can|could|am|are)\b| you (?:can|will|may|could|should) (?:get|have|expect) .* (?:from (?:me|us)|$)", text):
         return "others"
     if _ELSEWHERE.search(text):
         return "elsewhere"

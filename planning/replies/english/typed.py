@@ -17,7 +17,7 @@ from planning.replies.text import without_numbers
 
 _DO = r"(?:bring|make|be|come|do|take|cook|bake|get|grab|try|let|send|pick|buy|contribute|provide|pass|sort|join|need|miss|skip|attend|serve|drop|throw|add|put|have|help|stay|leave|go|cancel|work|say|see to|prepare|cover|handle|supply|pop|turn up|show up|tell|ask|check|call|give|want|love|stick|bow|pull|bail|sit|share|split|host|arrive|eat|stop|swap|change|fix|whip)"
 _ADVERB = r"(?:(?:all|both|also|probably|definitely|just|still|gladly|happily|certainly|then|even|only|sadly|def|prob|defo|not|never) )*"
-_START = r"(?:^|[,.!?;:\n(-]\s*|\b(?:and|but|yes|yep|yeah|ok|so|if|as|cos|perfect|great|think|hope|sorry|sadly|that|says|said|now|actually|lovely|cool|no|thanks|all|because|since|unless|when|where|not|maybe)\s)\s*"
+_START = r"(?:^|[^\w\s'’]\s*|\b(?:and|but|yes|yep|yeah|ok|so|if|as|cos|perfect|great|think|hope|sorry|sadly|that|says|said|now|actually|lovely|cool|no|thanks|all|because|since|unless|when|where|not|maybe)\s)\s*"
 _PREDICATE = r"(?:allergic|diabetic|vegan|vegetarian|veggie|coeliac|celiac|pescatarian|gluten|lactose|dairy|halal|kosher|intolerant|pregnant|expecting|tagging|coming|joining|visiting|staying|bringing|making|severely|highly|badly|also|not|ill|sick|poorly|away|working|got|in|out|a|an|the)"
 _ONE = r"mum|mom|dad|nan|nana|gran|grandma|grandpa|granny|wife|husband|hubby|partner|boyfriend|girlfriend|bf|gf|sister|brother|daughter|son|cousin|aunt|auntie|uncle|niece|nephew|flatmate|housemate|roommate|mate|friend|neighbou?r|boss|fianc[eé]e?|eldest|youngest|baby|toddler|lad|mother|father"
 _WITHOUT = tuple(
@@ -51,11 +51,17 @@ _FOR = re.compile(
     rf"\b(?!(?:are|be|is|of|us|in|yes|only|just|all|we|m|re|make|make it|us)\b)[a-z]+ (?P<w>4)(?= (?:me|sure|everyone|everybody|my|our|the|a dozen|two dozen|about|abt|like|around|(?!one\b){NUMBER}\b(?! of)|us (?:this|pls|please|thx)|dessert|pudding|starters?|drinks?)\b)",
     re.IGNORECASE,
 )
+_LETTER = re.compile(r"\s*(?P<w>[yYnN])[.!\s]*")
+_GLUTEN = re.compile(
+    r"(?:^|[,(:;.!\n/-]\s*|\b(?:is|are|it's|its|be|all|both|only|also|not|need|needs|eat|eats|or|any|anything|something|everything|strictly|df and|vegan and|some|a|no)\s+)(?P<w>gf)(?=\s*(?:$|[,.!?;)\n/-]|and df|df|vegan|veg|options?|food|friendly|diet|please|pls|plz|bread|pasta|cake|brownies|cookies|rolls|buns|flour|crackers|dessert|main|side|version|stuff|one\b|ones\b|too\b|here\b|for me\b|for us\b))",
+    re.IGNORECASE,
+)
+"""Behind a pause or a verb "gf" is gluten-free; behind "my" it is somebody."""
 _WITH = re.compile(r"(?<![\w/])[wW]/(?!o\b)")
 _NOT_WITH = re.compile(r"(?<![\w/])[wW]/(?=[oO]\b)")
 _NOW_FOR = re.compile(r"→(?= *(?:(?:now|only|just) )?(?:for |feeds? |[0-9]))", re.IGNORECASE)
 """An arrow to a new size ("slaw → now for 16"); before another dish it stays, as a swap."""
-_SIGNS = str.maketrans({"➕": "+", "➖": "-", "✖": "x", "✕": "x", "➡": "→", "⇒": "→", "⟶": "→"})
+_SIGNS = str.maketrans({"➕": "+", "➖": "-", "✖": "x", "✕": "x", "=": ":", "➡": "→", "⇒": "→", "⟶": "→"})
 _BREAK = re.compile(r"(?<=[^\s.!?:;,…>])[ \t]*\n[ \t]*(?=[\w+])")
 _AFTER_BRACKET = re.compile(r"(?<=\)) (?=(?P<word>[A-Z][a-z']*)\b)")
 MOST_LINES, MOST_IN_A_LINE = 8, 9
@@ -109,4 +115,8 @@ def written(text: str) -> Mapping[int, str]:
         found.update({m.start("w") if m["w"] else m.start("x"): "to" for m in _TO.finditer(text)})
     if "4" in text:
         found.update({m.start("w"): "for" for m in _FOR.finditer(text)})
+    if (letter := _LETTER.fullmatch(text)) is not None:
+        found[letter.start("w")] = "yes" if letter["w"] in "yY" else "no"
+    if "gf" in text.lower():
+        found.update({m.start("w"): "gluten-free" for m in _GLUTEN.finditer(text)})
     return found

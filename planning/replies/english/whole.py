@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from planning.potluck import Answer
 from planning.replies.english.bare import BARE
+from planning.replies.english.counts import MOST_ALONE
 from planning.replies.english.doubt import odd_name, unread
 from planning.replies.intents import AddPromise, Intent, ReplyContext, SetAnswer, SetParty
 from planning.replies.text import Message
@@ -17,6 +18,7 @@ SURE = 0.85
 def settled(message: Message, found: Sequence[Intent], context: ReplyContext) -> list[Intent]:
     """The intents, dishes that were only named made sure where they stand in a list, beside an amount, a yes or a
     party, and every word of the message is part of what was read. A single dish by itself is asked about."""
+    found = _counted(message, found)
     named = [i for i in found if isinstance(i, AddPromise) and BARE <= i.confidence < SURE]
     others = [i for i in found if i not in named]
     told = [i for i in found if isinstance(i, AddPromise) and not i.conditional and i.by is None]
@@ -35,6 +37,23 @@ def settled(message: Message, found: Sequence[Intent], context: ReplyContext) ->
         if left.content or left.numbers or left.dishes or left.turns or left.instead:
             return list(found)
     return [replace(i, confidence=SURE) if i in named else i for i in found]
+
+
+def _counted(message: Message, found: Sequence[Intent]) -> list[Intent]:
+    """ "Confirmed. Two. Wine, three bottles.": beside a yes a number that is a sentence by itself counts people."""
+    yes = any(
+        isinstance(i, SetAnswer) and i.answer is Answer.YES and not i.conditional and i.confidence >= SURE
+        for i in found
+    )
+    if not yes or sum(isinstance(i, SetParty) for i in found) != 1:
+        return list(found)
+    alone = {s.tokens[0].start for s in message.sentences if len(s.tokens) == 1 and not s.question}
+    return [
+        replace(i, confidence=SURE)
+        if isinstance(i, SetParty) and i.confidence == 0.6 and i.start in alone and 0 < i.party.total <= MOST_ALONE
+        else i
+        for i in found
+    ]
 
 
 def _plain(promise: AddPromise) -> bool:

@@ -19,10 +19,10 @@ from planning.replies.text import Sentence
 _DROPS: tuple[re.Pattern[str], ...] = (
     re.compile(r" (?:i|we)? ?(?:can|will|am|are|could)? ?not (?:able to |going to |be able to |be )?(?:actually |now |after all |also |longer )*(?:bring|bringing|make|making|do|doing|bake|baking|cook|cooking|manage|face(?: making| doing| baking)?|supply|provide|get|handle|have time (?:to (?:make|bake|cook|do)|for)|offer) (?P<what>[^\x00]{1,60}?)(?= $| ,| after| any ?more| now| but| sorry| because| as | so | this| \x00|$)"),
     re.compile(r" (?:no longer|not) (?:bringing|making|doing|baking|cooking|able to (?:bring|make|do|bake)|going to (?:bring|make|do|bake)) (?P<what>[^\x00]{1,60}?)(?= $| ,| after| any ?more| now| but| sorry| because| as | so | \x00|$)"),
-    re.compile(r" (?:scrap|ditch|nix|axe|lose|bin|abandon|cancel|drop|remove|delete|take off|forget(?: about)?|scratch|unlist|skip|withdraw|cross off|take back|take me off|take us off|remove me from|take my|unassign me from|release me from) (?P<what>(?:my |the |our |me from |me off )?[^\x00]{1,50}?)(?= $| ,| after| now| but| from| off| because| as | so | \x00|$)"),
+    re.compile(r" (?:scrap|ditch|nix|axe|lose|bin|abandon|cancel|drop(?! off\b)|remove|delete|take off|forget(?: about)?|scratch|unlist|skip|withdraw|cross off|take back|take me off|take us off|remove me from|take my|unassign me from|release me from) (?P<what>(?:my |the |our |me from |me off )?[^\x00]{1,50}?)(?= $| ,| after| now| but| from| off| because| as | so | \x00|$)"),
     re.compile(r" (?:someone|somebody|anyone|anybody|(?:can|could|would|will) (?!not\b|i\b|we\b)(?P<who>[^\W\d_]+(?: [^\W\d_]+)?)|who can) (?:else )?(?:please |be able to |mind |like to |want to |possibly )*(?:take|do|bring|make|cover|have|want|taking|doing|bringing|making|covering)(?: over)? (?P<what>(?:my|the|our) [^\x00]{1,40}?)(?= $| ,| from me| instead| for me| \x00|$)"),
     re.compile(r" (?:i|we) (?:have to|need to|must|will have to|had to) (?:drop|cancel|give up|pull out of|back out of|withdraw|pass on|bail on|skip)(?: on)? (?P<what>[^\x00]{1,40}?)(?= $| ,| sorry| \x00|$)"),
-    re.compile(r"(?:^|(?<= so)|(?<= and)|(?<= ,)|(?<= but)|(?<= ok)|(?<= okay)|(?<= well)|(?<= fine)|(?<= sorry)) no (?:more )?(?P<what>[a-z ]{1,30}?)(?: from (?:me|us))?(?: after all| then| any ?more| now)*(?= $| ,)"),
+    re.compile(r"(?:^|(?<= so)|(?<= and)|(?<= ,)|(?<= but)|(?<= ok)|(?<= okay)|(?<= well)|(?<= fine)|(?<= sorry)|(?<= just)|(?<= only)|(?<= actually)) no (?:more )?(?P<what>[a-z ]{1,30}?)(?: from (?:me|us))?(?: after all| then| any ?more| now)*(?= $| ,)"),
 )  # fmt: skip
 _DROPS += (
     re.compile(r"(?:^|(?<= ,)|(?<= so)|(?<= but)|(?<= and)) (?:my |the |our |that )?(?P<what>[a-z ]{2,30}?)(?: ,)? (?:i|we) (?:will|can|shall|am|are|do) not (?:be able to |going to )?(?:do|make|bring|manage|doing|making|bringing|be doing|be making|be bringing|get)(?= $| ,| after| this| now| any| because| sorry)"),
@@ -31,7 +31,7 @@ _DROPS += (
     re.compile(r" (?:without|minus) (?:my |the |any )?(?P<what>[a-z ]{2,30}?)(?= $| ,)"),
 )  # fmt: skip
 _SWAP = re.compile(
-    r" (?P<new>[^\x00,:]{2,60}?) (?:instead of|rather than|in place of|not) (?:the |my |a |our )?(?P<old>[^\x00,]{2,40}?)(?= $| ,| if| now| for| after| please| \x00|$)"
+    r" (?P<new>[^\x00,:]{2,60}?)(?: ,)? (?:instead of|rather than|in place of|not) (?:the |my |a |our )?(?P<old>[^\x00,]{2,40}?)(?= $| ,| if| now| for| after| please| \x00|$)"
 )
 _SWAP3 = re.compile(
     r" (?:instead of|rather than|not) (?:the |my |a |our )?(?P<old>[^\x00,:]{2,40}?),? (?:i|we) (?:will|can|am|are|could|might|would|may|shall) (?:now )?(?P<new>(?:bring|bringing|make|making|do|doing) [^\x00,]{2,60}?)(?= $| ,| if| now| for| please| \x00|$)"

@@ -20,6 +20,9 @@ _OK = r"(?:ok|okay|fine|alright|all ?right|cool|good|possible|acceptable|no (?:p
 _OPENER = re.compile(
     r" (?:"
     r"(?:right|ok|okay|alright|all right|well|hey|hiya|oh|ah|hm+|yo|anyway|anyhow|so|look|listen|now) (?:then|so|and|well|also|right|now|anyway)(?: ,)?"
+    r"|(?:ugh+|argh+|a+w+|oof|damn|dang|darn|crap|shoot|bummer|whoops|oops|welp|yikes|boo|sigh|alas|man|aha|ahh+|gosh|phew|blimey|yay|yippee|hooray|hurray|woohoo)(?: ,| -)?"
+    r"|(?:actually|wait)(?: ,)?(?= (?:yes|i can|we can|i can not|we can not|i am|we are|count) )|(?:wait|on second thoughts?|scratch that|hang on|hold on|correction|change of plans?)(?: (?:,|:|-|wait|actually))*(?= (?:yes|i can|we can|i am|we are|i can not|we can not|make (?:it|that|us)|just|only|[0-9]|me|both|all|count|put)\b)|(?:actually|on second thoughts?)(?: ,| -)?(?= (?:no|maybe)(?: |$))"
+    r"|(?:to )?(?:bring|bringing|food|dish|potluck|my|our|what (?:i|we) (?:am|are|will be|will)? ?bring(?:ing)?)(?: list)? :(?= [a-z0-9])(?<! to bring :)(?<!food :)(?<!dish :)|(?:never ?mind|nvm)(?: ,)?(?= (?:i|we) (?:can|will|am|are) )"
     r"|so yes ,|(?:right|anyway|anyhow|honestly|look|listen|ps|p s|update|edit|news|news flash|psa|note|reminder|reply|answer|my answer|our answer|my reply) (?:,|:|-)"
     r"|(?:a )?(?:quick|small|short|little) (?:one|note|update|reply|answer|word|message|heads up|line)(?: from (?:me|us)| here)?(?: ,| :| -)?"
     r"|heads up(?: ,| :| -)?|(?:just )?(?:for|from) (?:the (?:record|list|board|books|bot|avoidance of doubt)|(?:your )?info(?:rmation)?)(?: ,| :| -)"
@@ -42,6 +45,7 @@ _CLOSER = re.compile(
     rf"|(?:if|as long as|assuming|provided) (?:that|this|it) (?:is|works|suits|helps|is still)(?: {_OK})?(?: (?:for|with|by){_WHO})?|if (?:that|this) (?:works|suits|helps)(?: for{_WHO})?|if (?:you|nobody|no one|everyone) (?:do not mind|minds?|agrees?|is happy|are happy|is (?:ok|fine) with (?:that|it))"
     rf"|(?:just )?(?:let|tell) (?:me|us) know if (?:that|this|it) (?:is|works|suits|does not)(?: (?:a |an |any )?(?:{_OK}|problem|issue|trouble|too much))?(?: (?:for|with){_WHO})?|shout if (?:that|this|it) (?:is|works) ?(?:a |an )?(?:{_OK}|problem|issue|not [a-z]+)?"
     r"|just so (?:you|everyone|people|we) (?:all )?knows?|for what it is worth|for (?:the record|your information|your info)|(?:best|kind|warm) (?:wishes|regards)|regards|all the best|over and out|that is (?:all|it)(?: (?:from|for) (?:me|us)| (?:for )?now| folks)?|no rush|thanking you|in advance|as (?:i|we) (?:said|mentioned)(?: before| earlier)?|hope you (?:do not|will not) mind"
+    r"|though|btw|fyi|just (?:an? )?(?:fyi|saying|heads up)|by the way|heads up|as it happens|if (?:that|it) matters|in case (?:that|it) matters|believe it or not|ha|i am afraid to say|(?:i|we) (?:must|should) (?:say|add|warn you)|for your (?:info|information)"
     r")(?: \))? $"
 )
 """How it ends when all is said."""
