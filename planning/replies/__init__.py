@@ -111,7 +111,7 @@ def _unread(message: Message, found: list[Intent], text: str) -> tuple[str, ...]
     spans = [(i.start, i.end) for i in found]
     if not spans or any(end <= start for start, end in spans):
         return ()
-    left = []
+    left: list[str] = []
     for sentence in message.sentences:
         if len(left) == MOST_UNREAD:
             break
