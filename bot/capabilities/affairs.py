@@ -28,6 +28,7 @@ from planning.theday.evening import of_a_table
 NEAR = timedelta(days=2)
 """What was thrown out so shortly before the start was for this table (common practice, no source)."""
 SPOKEN = timedelta(minutes=30)
+_MEAL = re.compile(r"(?:the )?(?:dinner|lunch|breakfast|supper|brunch|tea|all|us|everyone|people|now|food)")
 OWN = re.compile(r"(?:mine|ours|it|them|)")
 _FREEZER = re.compile(r"\b(?:freezer|thaw\w*|defrost\w*|fridge|congelador|descongel\w*)\b")
 APPLIANCES = (("oven|horno", "oven"), ("slow ?cooker|crock|olla lenta", "slow-cooker"), ("grill|parrilla", "grill"))
@@ -56,6 +57,8 @@ async def _take(turn: Turn, found: tuple[Affair, ...], *, addressed: bool) -> bo
     match first.kind:
         case "paid" | "owe":
             return _paid(turn, found, addressed=addressed)
+        case "paid-bare" if turn.now >= turn.potluck.starts_at and not _MEAL.fullmatch(first.thing):
+            return _paid(turn, found, addressed=False)
         case "cohost" | "host" | "host-asked" if may_manage(turn.potluck, turn.actor):
             return _role(turn, first, addressed=addressed)
         case "take-over":

@@ -86,22 +86,25 @@ def _split(plain: str, language: str) -> list[Affair]:
     """The sentence cut at its commas and "and"s wherever every part, or two joined, tells of money."""
     cuts = [0, *(m.end() for m in _CLAUSES.finditer(plain)), len(plain) + 1]
     found: list[Affair] = []
-    at = 0
+    at, sure = 0, False
     while at < len(cuts) - 1:
         for end in range(len(cuts) - 1, at, -1):
             piece = plain[cuts[at] : cuts[end]]
             piece = re.sub(r"\s*(?:,|;|\band|\by|&)\s*$", "", piece).strip()
-            kinds = ("paid", "paid-on") if found else ("paid",)
-            one = next((a for a in _one(piece, language, also_on=bool(found)) if a.kind in kinds), None)
+            one = next((a for a in _one(piece, language, also_on=True) if a.kind in ("paid", "paid-on")), None)
+            if one is not None and one.kind == "paid-on" and "," in piece and len(_FIGURES.findall(piece)) > 1:
+                one = None  # two sums, cut further
             if one is not None and not _holds_two(piece):
+                sure = sure or one.kind == "paid"
                 found.append(Affair("paid", one.name, one.thing, one.amount, one.unit))
                 at = end
                 break
         else:
             return []
-    return found
+    return found if sure else []
 
 
+_FIGURES = re.compile(r"\d+(?:[.,]\d+)?")
 _SUM_TOLD = re.compile(
     r"(?:paid|spent|pag[oó]|gast[oó]|pagu[eé]|gast[eé])\b|\b\w+ \d+(?:[.,]\d+)? (?:for|on|por|de|en)\b"
 )
@@ -121,10 +124,16 @@ def _one(plain: str, language: str, *, also_on: bool = False) -> Iterator[Affair
         name = (got.get("name") or "").strip()
         thing = (got.get("what") or got.get("thing") or "").strip(" ,.")
         amount, unit = _sum(got.get("sum") or "")
-        if kind in ("paid", "paid-on", "owe") and (amount is None or amount <= 0):
+        if kind in ("paid", "paid-on", "paid-bare", "owe") and (amount is None or amount <= 0):
             continue
+        whose = _WHOSE.fullmatch(thing) if kind == "paid" and not name else None
+        if whose is not None:  # "Pria's chickens were 17.98"
+            name, thing = whose["name"], whose["thing"]
         yield Affair(kind, "" if name in ("i", "we") else name, thing, amount, unit)
         return
+
+
+_WHOSE = re.compile(r"(?P<name>[^\W\d_][\w-]{1,30})['’]s (?P<thing>.{2,60})")
 
 
 def _sum(said: str) -> tuple[Decimal | None, str]:

@@ -112,3 +112,21 @@ def test_sums_of_several_people_in_one_sentence_are_each_their_own(words, langua
 )
 def test_throwing_out_what_was_spoken_of_is_read(words, language):
     assert [a.kind for a in read_affairs(words, language)] == ["binned"]
+
+
+@pytest.mark.parametrize(
+    ("words", "paid"),
+    [
+        ("kev's gas 32, i got drinks 27.50", [("kev", "32", "gas"), ("", "27.50", "drinks")]),
+        ("pria's chickens were 17.98, i did 6 for juice", [("pria", "17.98", "chickens"), ("", "6", "juice")]),
+        ("room was 45, i paid", [("", "45", "room")]),
+        ("41.20 on me", [("", "41.20", "")]),
+    ],
+)
+def test_sums_are_whose_the_words_say(words: str, paid: list[tuple[str, str, str]]) -> None:
+    assert [(a.name, str(a.amount), a.thing) for a in read_affairs(words)] == paid
+
+
+@pytest.mark.parametrize("words", ["tom's chili 12", "chili for 12", "we are 14 for lunch"])
+def test_a_figure_beside_a_dish_is_no_money(words: str) -> None:
+    assert not any(a.kind == "paid" for a in read_affairs(words))
