@@ -5,6 +5,7 @@ from dataclasses import replace
 from bot.context import Turn
 from bot.outgoing import mention
 from bot.registry import Registry
+from bot.texts import languages
 from planning.changes import leave
 from planning.potluck import Stage
 
@@ -12,6 +13,10 @@ from planning.potluck import Stage
 async def added(turn: Turn) -> None:
     turn.save_chat(replace(turn.chat, bot_present=True, bot_is_admin=bool(turn.event.details.get("admin"))))
     all_ = await turn.store.potlucks_in(turn.event.chat_id)
+    theirs = (turn.event.person.language or "").partition("-")[0].casefold()
+    if not all_ and theirs in languages():
+        # A group that never had a potluck is greeted as whoever adds the bot speaks; /settings changes it.
+        turn.save_chat(replace(turn.chat, language=theirs))
     running = [s.potluck for s in all_ if s.potluck.stage is Stage.PLANNED and s.potluck.ends >= turn.now]
     turn.say("welcome-back" if running else "welcome-group", reply=False)
     for potluck in running:

@@ -46,7 +46,7 @@ CAN_NOT_EAT = re.compile(
 
 async def read_words(turn: Turn) -> None:
     event = turn.event
-    if turn.private and not turn.has_potluck and event.kind == "message" and event.media is None:
+    if turn.private and not turn.has_potluck and event.kind == "message" and (event.media is None or event.text):
         # Nothing told in private may get lost in silence: say where the door is.
         raise Refusal("refused-no-potluck-private")
     without_words = event.media is not None and not event.text
