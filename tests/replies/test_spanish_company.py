@@ -167,3 +167,19 @@ def test_how_many_come_to_the_supper_is_heard_in_the_open_group() -> None:
 
 def test_another_gathering_than_ours_is_talk() -> None:
     assert read("no voy a la reunión de vecinos", replace(context_of("chat"), language="es")).intents == ()
+
+
+def test_a_diet_right_behind_a_dish_is_the_dishs() -> None:
+    reading = read("Yo cocino unas lentejas veganas para 10", BOARD)
+
+    assert not any(isinstance(i, SetNeeds) for i in reading.intents)
+    assert [(i.dish, i.servings) for i in reading.intents if isinstance(i, AddPromise)] == [("lentejas veganas", 10)]
+
+
+def test_what_was_made_before_is_brought_now() -> None:
+    assert dishes("os llevo un bizcocho que hice ayer") == ["bizcocho"]
+    assert dishes("ayer hice un bizcocho") == []
+
+
+def test_the_next_time_is_not_this_one() -> None:
+    assert answers("la próxima sin falta") == [Answer.NO]

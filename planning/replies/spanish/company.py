@@ -244,7 +244,7 @@ def _writer(run: Run, before: str, after: str, *, asked: bool) -> int | None:
         return None
     if _BEFORE_US.search(before):
         return 0 if crowd else 1
-    if crowd and _BEFORE_I.search(before):
+    if crowd and (_BEFORE_I.search(before) or before.endswith(" : ")):
         return 0
     if asked and _OPEN.search(before):  # "mi mujer y los dos niños": the writer goes without saying
         return (

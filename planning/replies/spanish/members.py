@@ -97,6 +97,8 @@ def group_at(said: Sequence[str], i: int, among: bool) -> Group | None:
         many = many or said[i] in _MANY
         if number is not None and said[i + 1 : i + 2] in (["son"], ["somos"]) and i + 2 < len(said) and not _number(said[i + 2]):
             i += 1  # "4 personas, 2 son niños"
+        if (number is not None or said[i] in ("uno", "una")) and said[i + 1 : i + 3] in (["de", "ellos"], ["de", "ellas"]):
+            number, i = number or 1, i + 2  # "somos 4, uno de ellos bebé"
         definite = definite or said[i] in ("el", "la", "los", "las", "su", "sus", "al", "del", "mi", "mis")
         i += 1
     if among and i < len(said) and said[i] == "de" and i > start:

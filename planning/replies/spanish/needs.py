@@ -10,7 +10,8 @@ from functools import cache
 
 from planning.potluck import Need
 from planning.replies.intents import Intent, ReplyContext, SetNeeds, SetPregnant
-from planning.replies.spanish.lexicon import any_of, value_of
+from planning.replies.spanish.lexicon import any_of, value_of, words
+from planning.replies.spanish.names import category_of, known_dish
 from planning.replies.spanish.traps import laughing
 from planning.replies.text import Message, Sentence
 
@@ -101,7 +102,7 @@ def read_needs(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     for match in _diet().finditer(text):
         before = text[: match.start() + 1]
         need, _, severity = value_of("need", match[1]).partition("|")
-        if _DISH.search(before) or _NOT_MINE.search(before):
+        if _DISH.search(before) or _NOT_MINE.search(before) or _of_a_dish(before):
             continue  # of a dish, not of a person
         if (
             match[1].startswith("sin ")
@@ -115,9 +116,11 @@ def read_needs(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             continue
         if severity == "allergy" and _SEVERE.search(text) and re.search(r" (?:muy |grave)", text):
             severity = "severe allergy"
-        behind = re.match(r" ([2-9])(?= $| ,)", text[match.end() :])  # "somos celíacos dos"
+        behind = re.match(r" (?:los |las |l[oa]s )?([2-9])(?= $| ,)", text[match.end() :])  # "somos celíacos dos"
         _note(found, Need(need, int(behind[1]) if behind else _count(text, match.start()), severity))
         starts.append(sentence.span_of(match))
+    if "gluten-free" in found:
+        found.pop("gluten", None)  # "es celíaca, nada de gluten para ella"
     intents: list[Intent] = []
     if context.asked == "diets" and not found:
         found, starts = _bare(sentence)
@@ -135,6 +138,16 @@ def read_needs(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         denied = re.search(r" no (?:estoy|esta) ", text) is not None
         intents.append(SetPregnant(context.writer, not denied, member, start=start, end=end, confidence=0.88))
     return intents
+
+
+def _of_a_dish(before: str) -> bool:
+    """Whether a dish stands right before: "unas lentejas veganas", "dos quiches de verdura vegetarianas"."""
+    pieces = [w for w in before.split() if w != "100"]
+    for n in (1, 2, 3):
+        said = " ".join(pieces[-n:])
+        if len(pieces) >= n and (known_dish(said) is not None or (n == 1 and category_of(said)[0])):
+            return said not in words("kin") and said not in words("plain")
+    return False
 
 
 _GRAVER = ("diet", "intolerance", "allergy", "severe allergy")
@@ -194,7 +207,7 @@ def _denied(text: str, match: re.Match[str]) -> bool:
         return True
     how = match["how"]
     if how in ("ni", "cero", "nada de", "nada con") and not re.search(
-        r" (?:como|come|comemos|puede|puedo|tolera|tolero|bebo|bebe|alergi[a-z]+|por favor) ", text
+        r" (?:como|come|comemos|puede|puedo|tolera|tolero|bebo|bebe|alergi[a-z]+|por favor|para (?:mi|ella|el|nosotros|mis|la|las|los)) ", text
     ):
         return True
     if how.endswith(("quiero", "quiere", "soporto", "soporta", "aguanto", "aguanta")) and not _REACTS.search(text):

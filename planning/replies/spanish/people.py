@@ -23,11 +23,11 @@ _FILL = r"(?: (?:en total|en|total|solo|solamente|nada mas|unos|unas|a ser|ya|co
 _NOT_PEOPLE = r"(?! ?(?:kilos?|kg|litros?|docenas?|horas?|hs|h|min|minutos?|dias?|semanas?|meses|años|anos|veces|botellas?|latas?|bandejas?|paquetes?|cajas?|bolsas?|tortillas?|pizzas?|cuadras?|calles?|km|de la (?:tarde|mañana|noche)|pm|am|vegan[oa]s?|vegetarian[oa]s?|celiac[oa]s?|alergic[oa]s?|intolerantes?|diabetic[oa]s?|en punto|y media|tarde|a [0-9]|-|% |grados?|euros?|pesos?|menos|por ciento)(?= |$))"
 _COMES = re.compile(
     rf" (?P<verb>{_GO}|quedamos|sumamos|asistiriamos|iriamos|seriamos|se presentan|nos (?:apuntamos|sumamos|anotamos|prendemos)|en total|total|cuen(?:ten|ta|tame|tenme|tennos|tanos)(?: con)?|contad(?:nos)?(?: con)?|conta(?:nos)?(?: con)?|contame"
-    r"|(?:apunt|anot|pon|reserv|agreg|inscrib)[a-z]*(?:me|nos|dme|dnos)(?: (?:a|para|con))?|confirm(?:ad[oa]s?|o|amos)|(?:mesa|reserva|lugar|sitio|plazas?|sillas?) para|(?:de|en) (?:mi|nuestra) (?:casa|familia)(?: (?:van|vamos|somos|seremos|iremos))?|(?:de|por) (?:mi|nuestra) (?:parte|lado)(?: (?:van|vamos|somos|seremos|iremos))?"
+    r"|(?:apunt|anot|pon|reserv|agreg|inscrib)[a-z]*(?:me|nos|dme|dnos)(?: (?:a|para|con))?|confirm(?:ad[oa]s?|o|amos|ando)|(?:mesa|reserva|lugar|sitio|plazas?|sillas?) para|(?:de|en) (?:mi|nuestra) (?:casa|familia)(?: (?:van|vamos|somos|seremos|iremos))?|(?:de|por) (?:mi|nuestra) (?:parte|lado)(?: (?:van|vamos|somos|seremos|iremos))?"
     rf"|familia de|nosotros|nosotras|mi familia y yo somos|sino){_FILL} (?P<n>[0-9]{{1,4}}){_NOT_PEOPLE}(?= )"
     rf"|(?:^|(?<= ,)|(?<= y)|(?<= si)|(?<= todos)|(?<= todas)|(?<= familia)|(?<= nosotros)|(?<= estamos)|(?<= estaremos)) (?:todos )?(?:los|las|nosotros|nosotras) (?P<los>[0-9]{{1,2}})(?= ,| \.| $| pero | de casa| de siempre| de la familia| con | y | : | \(| juntos)"
     rf"| [a-zñ]+mos (?:todos )?(?:los|las) (?P<losn>[0-9]{{1,2}})(?= ,| \.| $)"
-    rf"| (?P<many>[0-9]{{1,3}}) (?:en total|personas?(?! mas)|de nosotros(?! (?:somos|son|no|comen|tienen|es))|comensales|cabezas|lugares|cubiertos|asistentes|plazas|bocas)(?= )"
+    rf"| (?P<many>[0-9]{{1,3}}) (?:en total|personas?(?! mas)|de nosotros(?! (?:somos|son|no|comen|tienen|es))|comensales|cabezas|lugares|sitios|puestos|cupos|cubiertos|asistentes|plazas|bocas)(?= )"
 )
 _ALONE = re.compile(
     rf" (?:{_GO}|viajo) (?:yo |nada mas |solo )*(?:, )?(?:pero )?(?:sin mi (?:pareja|esposo|esposa|marido|mujer|novio|novia|familia|gente)|sol[oa](?! [0-9]| los| las| nosotr| con| mi| ell| un)|solit[oa]|por mi cuenta|sin (?:compañia|acompañante|pareja|nadie))(?= )|^ (?:solo|nada mas|nomas|unicamente|solamente|solo voy|nada mas voy|nomas voy) yo(?= ,| \.| $| nada| y)|^ (?:(?:voy|vengo|solo|nomas) )*(?:su|un|una|este|esta) servidora? (?:y ya|solo|sola|nada mas|y nadie mas|y punto)?(?= ?$)|^ yo (?:y (?:ya|nadie mas|punto|solo yo)|nomas|solito|solita|solo|sola) $"
@@ -68,7 +68,7 @@ _MEANT = re.compile(
 )
 """ "Digo 3": said again by who is coming."""
 _GOES = re.compile(
-    rf"(?:^|(?<= ,)) (?:(?:(?:los|las) [a-zñ]+|si|claro|ok|dale|pues|nosotros|,) )*(?:{_GO}|confirmo|confirmamos|presentes?|(?:me|nos) (?:apunto|apuntamos|sumo|sumamos|anoto|anotamos))(?: (?:en familia|todos|juntos|la [a-zñ]+|en bloque|en bola|en grupo|en combo|en banda|completos|con gusto|encantad[oa]s|la familia|toda la familia|ahi|alli|alla|al asado|a la [a-z]+|con los niños|con las niñas|con los chicos))* ,"
+    rf"(?:^|(?<= ,)) (?:(?:(?:los|las) (?:[a-zñ]+ ){{0,4}}[a-zñ]+|si|claro|ok|dale|pues|nosotros|,) )*(?:{_GO}|confirmo|confirmamos|presentes?|(?:me|nos) (?:apunto|apuntamos|sumo|sumamos|anoto|anotamos))(?: (?:en familia|todos|juntos|la [a-zñ]+|en bloque|en bola|en grupo|en combo|en banda|completos|con gusto|encantad[oa]s|la familia|toda la familia|ahi|alli|alla|al asado|a la [a-z]+|con los niños|con las niñas|con los chicos))* ,"
 )
 _BARE = re.compile(
     r"^ (?:(?:si|claro|ok|dale|pues) ,? ?)?(?P<n>[0-9]{1,2})(?: (?:x favor|por favor|porfa|nosotros|nosotras))? $"
