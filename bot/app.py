@@ -8,16 +8,14 @@ from __future__ import annotations
 
 import asyncio
 import contextlib
-import gc
-import signal
 import socket
 from collections.abc import Awaitable, Callable
-from datetime import datetime, timedelta
+from datetime import datetime
 from typing import Any
 from urllib.parse import urlsplit
 
 import telegram
-from telegram.error import Conflict, InvalidToken, TelegramError
+from telegram.error import InvalidToken, TelegramError
 from telegram.ext import Application, TypeHandler
 
 from bot import log
@@ -27,20 +25,19 @@ from bot.courier.metrics import Metrics
 from bot.events import slim
 from bot.intake import ALLOWED_UPDATES, Handle, Intake
 from bot.per_chat import AT_ONCE, PerChat
-from bot.polling import PatientBot, cut_off
+from bot.polling import PatientBot, Poller, cut_off
 from bot.settings import Settings, host_port
+from bot.signals import until_signalled
 from bot.storage.errors import StorageTrouble
 from bot.transport import AiohttpRequest, Updates
 from bot.web import Busy, Door, watch_routes, webhook_route
 
 _log = log.get("app")
 
-POLL_S = 25
 TICK_S = 15.0
 """How often, in real time, reminders and left-over posts are looked for."""
 STOP_S = 25.0
 """Less than what service managers usually allow before they kill."""
-WATCHDOG = timedelta(seconds=120)
 
 
 class TureenBot:
@@ -99,6 +96,7 @@ class TureenBot:
         self.intake = Intake(self._handled, clock, self.metrics, give_up=mode == "webhook")
         self._app.add_handler(TypeHandler(telegram.Update, self.intake.on_update))
         self._app.add_error_handler(self.intake.on_error)
+        self._poller = Poller(self._app, self.bot, clock, self.metrics)
         # Behind a webhook several work side by side; by polling there can only be one.
         replica = f"{socket.gethostname()}:{webhook_listen[1]}" if mode == "webhook" else None
         self.courier = Courier(
@@ -148,11 +146,11 @@ class TureenBot:
         if self._mode == "webhook":
             await self._start_webhook()
         else:
-            await self._until_reached(self._start_polling)
+            await self._until_reached(self._poller.start)
         if isinstance(self.clock, RealClock):
             self._tasks.append(asyncio.create_task(self._tick(), name="tick"))
             if self._mode == "polling":
-                self._tasks.append(asyncio.create_task(self._watchdog(), name="watchdog"))
+                self._tasks.append(asyncio.create_task(self._poller.watch(), name="watchdog"))
         _log.info("started", mode=self._mode)
 
     async def stop(self) -> None:
@@ -193,29 +191,7 @@ class TureenBot:
 
     async def run_until_signalled(self) -> None:
         """Start, serve until SIGINT or SIGTERM, stop in order."""
-        asked = asyncio.Event()
-        loop = asyncio.get_running_loop()
-        for sign in (signal.SIGINT, signal.SIGTERM):
-            loop.add_signal_handler(sign, asked.set)
-        begin = asyncio.create_task(self.start())
-        waiting = asyncio.create_task(asked.wait())
-        await asyncio.wait({begin, waiting}, return_when=asyncio.FIRST_COMPLETED)
-        if not begin.done():
-            begin.cancel()
-            await asyncio.gather(begin, return_exceptions=True)
-            await self.kill()
-            waiting.cancel()
-            return
-        if begin.exception() is not None:
-            # A refused token, say: what was opened is closed before that is told.
-            await self.kill()
-            begin.result()
-        # What is loaded now stays: without this the collector looks through all of it again and again, each time
-        # for 20 to 50 ms in which nobody is answered.
-        gc.collect()
-        gc.freeze()
-        await waiting
-        await self.stop()
+        await until_signalled(self.start, self.stop, self.kill)
 
     # --- what the rehearsal player asks ---
 
@@ -266,19 +242,6 @@ class TureenBot:
 
     # --- inside ---
 
-    async def _start_polling(self) -> None:
-        assert self._app.updater is not None
-        await self._app.updater.start_polling(
-            timeout=timedelta(seconds=POLL_S), allowed_updates=ALLOWED_UPDATES, error_callback=self._on_poll_error
-        )
-
-    def _on_poll_error(self, fault: TelegramError) -> None:
-        self.metrics.api_errors.labels("poll").inc()
-        if isinstance(fault, Conflict):
-            _log.warning("another process is polling with the same token: only one may; stop the other")
-        else:
-            _log.warning("the platform can't be reached", why=str(fault))
-
     async def _start_webhook(self) -> None:
         url, listen, secret, connections = self._webhook
         assert url is not None
@@ -319,23 +282,6 @@ class TureenBot:
             except Exception:
                 _log.exception("a look at what is due failed; the next one follows", after_s=TICK_S)
             await self.clock.sleep(TICK_S)
-
-    async def _watchdog(self) -> None:
-        """Polling has been seen to stop without a word; then it is begun anew."""
-        while True:
-            await self.clock.sleep(30.0)
-            last = self.bot.last_poll
-            if last is None or self.bot.open_updates:
-                continue
-            age = self.clock.now() - last
-            self.metrics.poll_age_s.set(max(0.0, age.total_seconds()))
-            if age > WATCHDOG and self._app.updater is not None:
-                _log.error("polling stood still; it is begun anew", for_s=age.total_seconds())
-                with contextlib.suppress(TelegramError, RuntimeError, TimeoutError):
-                    async with asyncio.timeout(30):
-                        await self._app.updater.stop()
-                with contextlib.suppress(TelegramError, RuntimeError):
-                    await self._start_polling()
 
     async def _missing(self) -> str | None:
         """What stands between this process and taking work; None when it is ready."""

@@ -1,14 +1,26 @@
-"""Polling that confirms only what is done."""
+"""Polling that confirms only what is done, and that is begun anew when it stands still."""
 
 from __future__ import annotations
 
 import asyncio
+import contextlib
 from collections.abc import Callable
-from datetime import datetime
+from datetime import datetime, timedelta
 from typing import Any
 
 import telegram
+from telegram.error import Conflict, TelegramError
 from telegram.ext import Application, ExtBot
+
+from bot import log
+from bot.clock import Clock
+from bot.courier.metrics import Metrics
+from bot.intake import ALLOWED_UPDATES
+
+_log = log.get("app")
+
+POLL_S = 25
+WATCHDOG = timedelta(seconds=120)
 
 
 class PatientBot(ExtBot[None]):
@@ -86,3 +98,43 @@ async def cut_off(app: Application[Any, Any, Any, Any, Any, Any], *doomed: async
         # The library leaves a task waiting for this where its polling is cut off.
         getattr(updater, "_Updater__polling_task_stop_event").set()  # noqa: B009
     app._running = False
+
+
+class Poller:
+    def __init__(
+        self, app: Application[Any, Any, Any, Any, Any, Any], bot: PatientBot, clock: Clock, metrics: Metrics
+    ) -> None:
+        self._app = app
+        self._bot = bot
+        self._clock = clock
+        self._metrics = metrics
+
+    async def start(self) -> None:
+        assert self._app.updater is not None
+        await self._app.updater.start_polling(
+            timeout=timedelta(seconds=POLL_S), allowed_updates=ALLOWED_UPDATES, error_callback=self._on_error
+        )
+
+    async def watch(self) -> None:
+        """Polling has been seen to stop without a word; then it is begun anew."""
+        while True:
+            await self._clock.sleep(30.0)
+            last = self._bot.last_poll
+            if last is None or self._bot.open_updates:
+                continue
+            age = self._clock.now() - last
+            self._metrics.poll_age_s.set(max(0.0, age.total_seconds()))
+            if age > WATCHDOG and self._app.updater is not None:
+                _log.error("polling stood still; it is begun anew", for_s=age.total_seconds())
+                with contextlib.suppress(TelegramError, RuntimeError, TimeoutError):
+                    async with asyncio.timeout(30):
+                        await self._app.updater.stop()
+                with contextlib.suppress(TelegramError, RuntimeError):
+                    await self.start()
+
+    def _on_error(self, fault: TelegramError) -> None:
+        self._metrics.api_errors.labels("poll").inc()
+        if isinstance(fault, Conflict):
+            _log.warning("another process is polling with the same token: only one may; stop the other")
+        else:
+            _log.warning("the platform can't be reached", why=str(fault))

@@ -10,10 +10,10 @@ from pathlib import Path
 
 import pytest_asyncio
 
-from bot.app import WATCHDOG
 from bot.clock import SimulatedClock
 from bot.courier import Drawn, ReminderCase
 from bot.courier.desk import LEASE
+from bot.polling import WATCHDOG
 from bot.room.faults import Fault, Floods
 from bot.storage import Batch, ChatRecord, Post, Stored
 from tests.courier.rig import START, Due, Rig, Words
@@ -167,7 +167,7 @@ async def test_polling_that_stopped_without_a_word_is_begun_anew(rig: Rig) -> No
     with contextlib.suppress(asyncio.CancelledError):
         await task
     stopped._Updater__polling_task_stop_event.set()  # type: ignore[attr-defined]
-    watching = asyncio.create_task(rig.bot._watchdog())
+    watching = asyncio.create_task(rig.bot._poller.watch())
     rig.room.say(rig.ravi, rig.group, "is anybody there?")
     await asyncio.sleep(0)
     rig.clock.set(rig.clock.now() + WATCHDOG * 2)
