@@ -17,6 +17,7 @@ What a dead process had claimed but not begun is not in doubt and is simply sent
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import datetime, timedelta
@@ -73,6 +74,8 @@ class Outcome:
     """A text key (`courier.ftl`): what the host may be told."""
     at: datetime | None = None
     """When to try again (LATER, NOT_YET)."""
+    made: bool = True
+    """Whether the platform may have carried it out (LATER)."""
     new_chat_id: int | None = None
 
 
@@ -89,6 +92,8 @@ class Delivery:
         self._clock = clock
         self._limiter = limiter
         self._metrics = metrics
+        self._failures: Counter[int] = Counter()
+        """By post: how often the line failed in this process."""
 
     async def deliver(self, post: Post) -> Outcome:
         """Make the call within the limits. Never raises for anything the platform says."""
@@ -126,6 +131,7 @@ class Delivery:
                 fate = fate_of(fault, post.chat_id)
             if fate is None or fate.kind is Kind.FINE:
                 self._metrics.posts.labels(post.method, "sent").inc()
+                self._failures.pop(post.id, None)
                 return Outcome(End.SENT, made if fate is None else None)
             self._metrics.api_errors.labels(fate.kind.value).inc()
             if fate.kind is Kind.NO_THREAD and thread_id is not None:
@@ -142,7 +148,7 @@ class Delivery:
         now = self._clock.now()
         if fate.kind is Kind.WAIT:
             self._limiter.stop(post.chat_id, fate.seconds)
-            return Outcome(End.LATER, at=now + timedelta(seconds=fate.seconds))
+            return Outcome(End.LATER, at=now + timedelta(seconds=fate.seconds), made=False)
         if fate.kind is Kind.MOVED:
             return Outcome(End.MOVED, new_chat_id=fate.new_chat_id)
         if fate.kind is Kind.DOUBT and (verdict := self._in_doubt(post, words=fate.why)) is not None:
@@ -153,16 +159,18 @@ class Delivery:
         return self._ended(post, end, _WHY.get(fate.kind, "courier-why-refused"), fate.why)
 
     def _again(self, post: Post, fate: Fate) -> Outcome:
-        wait_s = fate.seconds or RETRY_S[max(0, min(post.tries, len(RETRY_S)) - 1)]
+        self._failures[post.id] = failures = self._failures[post.id] + 1
+        wait_s = fate.seconds or RETRY_S[min(failures, len(RETRY_S)) - 1]
         at = self._clock.now() + timedelta(seconds=wait_s)
-        if post.tries >= MOST_TRIES:
+        if failures >= MOST_TRIES:
             return self._ended(post, End.GIVEN_UP, "courier-why-line", fate.why)
-        return self._too_late(post, at) or Outcome(End.LATER, at=at)
+        return self._too_late(post, at) or Outcome(End.LATER, at=at, made=fate.kind is Kind.DOUBT)
 
     def _in_doubt(
         self, post: Post, *, died: bool = False, words: str = "a process died while sending it"
     ) -> Outcome | None:
-        """None: make the call (again). `post.tries` is how often it may have been made."""
+        """None: make the call (again). `post.tries` is how often it may have been made: a call the platform
+        refused for now, or that never left, does not count."""
         again = post.payload.get("again_in_doubt")
         if (about := reminder_of(post)) is not None and again is None:
             again = MOST_DEATHS if died else AGAIN_IN_DOUBT.get(str(about.get("kind")), AGAIN_OTHERS)
@@ -179,6 +187,7 @@ class Delivery:
 
     def _ended(self, post: Post, end: End, why: str, words: str) -> Outcome:
         self._metrics.posts.labels(post.method, end.value).inc()
+        self._failures.pop(post.id, None)
         _log.warning(
             "not sent", chat=post.chat_id, method=post.method, end=end.value, why=why, platform=words, post=post.id
         )

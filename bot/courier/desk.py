@@ -78,9 +78,9 @@ class Desk:
             )
         await self._store.mark_post_sent(post.id, message)
 
-    async def again(self, post: Post, at: datetime) -> None:
-        """The call was not carried out; another try at `at`."""
-        await self._store.requeue(post.id, at, self._owner)
+    async def again(self, post: Post, at: datetime, *, made: bool) -> None:
+        """Another try at `at`; `made`: the call may have been carried out, and counts as begun."""
+        await self._store.requeue(post.id, at, self._owner, made=made)
 
     async def give_back(self, post: Post, at: datetime) -> None:
         """The call was not begun; somebody may make it at `at`."""

@@ -73,19 +73,19 @@ class Sending:
             self._sorter.look(posts=True)
         elif outcome.end in (End.LATER, End.NOT_YET):
             at = outcome.at or self._clock.now()
-            await self._patiently(lambda: self._back(post, outcome.end, at))
+            await self._patiently(lambda: self._back(post, outcome, at))
             self._sorter.look_at(at)
         elif outcome.end is End.MOVED:
             assert outcome.new_chat_id is not None
-            await self._desk.again(post, self._clock.now())
+            await self._desk.again(post, self._clock.now(), made=False)
             await self._moved(post.chat_id, outcome.new_chat_id)
         elif outcome.end is not End.FENCED:
             await self._patiently(lambda: self._lost(post, outcome))
             self._sorter.look(posts=True)
 
-    async def _back(self, post: Post, end: End, at: datetime) -> None:
-        if end is End.LATER:
-            await self._desk.again(post, at)
+    async def _back(self, post: Post, outcome: Outcome, at: datetime) -> None:
+        if outcome.end is End.LATER:
+            await self._desk.again(post, at, made=outcome.made)
         else:
             await self._desk.give_back(post, at)
 

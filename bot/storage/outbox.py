@@ -100,6 +100,7 @@ _requeue = (
         doubtful=False,
     )
 )
+_requeue_unmade = _requeue.values(tries=_p.tries - 1)
 _give_back = (
     update(t.post)
     .where(_p.id == bindparam("p_id"), _p.owner == bindparam("p_owner"), _p.state == "claimed")
@@ -185,11 +186,15 @@ class Outbox(Base):
 
         await self._writer.aside(work)
 
-    async def requeue(self, post_id: int, not_before: datetime | None, owner: str | None = None) -> bool:
+    async def requeue(
+        self, post_id: int, not_before: datetime | None, owner: str | None = None, *, made: bool = True
+    ) -> bool:
         """Give a post back, to leave at `not_before` or later. With `owner`, False and nothing
-        written when the claim was lost meanwhile (another process may be sending it)."""
+        written when the claim was lost meanwhile (another process may be sending it). Not `made`: its call was
+        begun but surely not carried out, and does not count as a try."""
         params = {"p_id": post_id, "p_before": not_before}
-        return await self._writer.aside(lambda conn: _as_owner(conn, _requeue, params, owner))
+        statement = _requeue if made else _requeue_unmade
+        return await self._writer.aside(lambda conn: _as_owner(conn, statement, params, owner))
 
     async def give_back(self, post_id: int, owner: str, not_before: datetime | None) -> bool:
         """Let go of a claimed post whose call was not begun; what was doubtful before stays so."""

@@ -188,3 +188,14 @@ def test_quiet_hours_end_on_the_wall_clock_whatever_the_clocks_do(now: datetime,
     if until is not None:
         assert now <= until <= now + timedelta(hours=25)
         assert until.astimezone(zone).strftime("%H:%M") in (end, "03:30")
+
+
+async def test_a_reminder_the_platform_refused_again_and_again_is_not_given_up_at_the_first_doubt(rig: Rig) -> None:
+    await rig.add_potluck(Due("a", START + HOUR))
+    await rig.settle()
+    rig.room.faults.add(Fault("500", method="sendMessage", count=6))
+    rig.room.faults.add(Fault("timeout", method="sendMessage", stored=False))
+    await rig.go_to(START + 2 * HOUR)
+
+    assert said(rig, rig.group) == ["bring for group: a"]
+    assert not await rig.given_up(rig.group)

@@ -102,6 +102,17 @@ async def test_a_call_whose_beginning_was_perhaps_written_can_be_begun_again_by_
     assert await store.begin_post(mine.id, "me", NOW, LEASE, again=True) == 2
 
 
+async def test_a_call_that_was_surely_not_carried_out_does_not_count(store: Store) -> None:
+    (mine,) = await put(store, post("a"))
+    for made in (False, True, False):
+        await store.claim_posts(NOW, "me", LEASE)
+        await store.begin_post(mine.id, "me", NOW, LEASE)
+        await store.requeue(mine.id, None, "me", made=made)
+
+    (again,) = await store.claim_posts(NOW, "me", LEASE)
+    assert again.tries == 1
+
+
 async def test_chats_whose_oldest_post_is_a_reminder_can_be_passed_over(store: Store) -> None:
     await put(store, post("r1", reminder_key="bring:1"), post("a1"), post("b1", OTHER_CHAT))
 
