@@ -18,7 +18,7 @@ from planning.replies.corrected import corrected
 from planning.replies.decide import SURE, decide, tidy, with_implied
 from planning.replies.echoes import echo, read_echo
 from planning.replies.intents import *  # noqa: F403 - the one list of intents is theirs
-from planning.replies.intents import Intent, Reading, ReplyContext
+from planning.replies.intents import Intent, Reading, ReplyContext, spans_of
 from planning.replies.languages import other_language
 from planning.replies.text import Message
 
@@ -108,7 +108,7 @@ def _part(language: str, context: ReplyContext, words: str) -> list[Intent]:
 
 def _unread(message: Message, found: list[Intent], text: str) -> tuple[str, ...]:
     """What must not get lost beside what was read: whole sentences for us that no intent came from."""
-    spans = [(i.start, i.end) for i in found]
+    spans = [span for i in found for span in spans_of(i)]
     if not spans or any(end <= start for start, end in spans):
         return ()
     left: list[str] = []

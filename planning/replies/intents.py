@@ -24,6 +24,8 @@ class Intent:
     start: int = field(default=0, kw_only=True)
     end: int = field(default=0, kw_only=True)
     confidence: float = field(default=0.9, kw_only=True)
+    also: tuple[tuple[int, int], ...] = field(default=(), kw_only=True)
+    """Further characters of the message it was read from ("4 of us" - "my daughter's 15")."""
     kind: ClassVar[str]
     """A short word for the sort of intent, used in text keys and reports."""
 
@@ -49,6 +51,11 @@ class SetParty(Intent):
     who: str
     party: Party
     relative: bool = False
+
+
+def spans_of(intent: Intent) -> tuple[tuple[int, int], ...]:
+    """All characters of the message an intent was read from."""
+    return ((intent.start, intent.end), *intent.also)
 
 
 @dataclass(frozen=True)

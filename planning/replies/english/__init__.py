@@ -15,6 +15,7 @@ from planning.replies.english import (
     arrivals,
     asking,
     bare,
+    beside,
     clauses,
     company,
     doubt,
@@ -22,6 +23,7 @@ from planning.replies.english import (
     heat,
     hedged,
     hosting,
+    household,
     illness,
     inside,
     kin,
@@ -148,6 +150,7 @@ def read(
             replace(i, confidence=0.85) if isinstance(i, AddPromise) and i.confidence == bare.BARE else i for i in found
         ]
     found = elsewhere.without_the_absent(message, found, context)
+    found = household.told(message, beside.apart(message, found, context), context)
     found = hedged.told(message, doubt.doubt(message, found, context), context)
     found = whole.settled(message, found, context)
     found = regret.told(message, found, context)
@@ -380,6 +383,20 @@ def _with_asides(sentence: Sentence, context: ReplyContext, before: list[Intent]
     return heat.frozen(_statement(Sentence(sentence.tokens, sentence.question), context, earlier), sentence)
 
 
+_BRINGS_OWN = re.compile(
+    r" (?:bring|bringing|have|having|eat|eating|take|taking) (?:along )?(?:my|our|her|his|their) own (?:[a-z-]+ )?(?:milk|food|meal|meals|plate|lunch|dinner|snacks?|drinks?|bread|bun|bottle|stuff|thing|things|something)(?= )(?! (?:for [0-9]|to share))"
+)
+"""What is brought for oneself is nothing for the table ("I bring my own milk")."""
+
+
+def _counted_anew(sentence: Sentence, context: ReplyContext) -> bool:
+    """Whether a sentence says how many come now, whoever stays away ("make it 3, our teen has a match")."""
+    if context.party is None or not any(t.plain in ("not", "has", "have", "is", "are", "stays", "stay") for t in sentence.tokens):
+        return False
+    told = people.read_people(Sentence(sentence.tokens, sentence.question), context)
+    return any(isinstance(i, SetParty) and not i.relative and i.confidence >= 0.75 for i in told)
+
+
 def _statement(sentence: Sentence, context: ReplyContext, earlier: str) -> list[Intent]:
     found: list[Intent] = []
     arriving = arrivals.read_arrival(sentence, context)
@@ -399,8 +416,7 @@ def _statement(sentence: Sentence, context: ReplyContext, earlier: str) -> list[
     if context.asked == "diets" and any(isinstance(i, SetNeeds) for i in found):
         return found
     found += withdrawals.read_withdrawals(sentence, context)
-    absent = kin.read_absent(sentence, context) if not arriving else []
-    if absent:
+    if not arriving and not _counted_anew(sentence, context) and (absent := kin.read_absent(sentence, context)):
         return [*found, *absent]
     found += others.read_others(sentence, context)
     given = arrivals.without_its_no(answers.read_answer(sentence, context), arriving)
@@ -413,7 +429,7 @@ def _statement(sentence: Sentence, context: ReplyContext, earlier: str) -> list[
         ]  # "I have to bail on the slaw"
     found += given
     found += people.read_people(sentence, context)
-    offered = offers.read_promises(sentence, context)
+    offered = [] if _BRINGS_OWN.search(sentence.text) else offers.read_promises(sentence, context)
     for offer in offered:  # "I'll see to the rolls" is no "we'll see"
         found = [i for i in found if not (isinstance(i, SetAnswer) and offer.start <= i.start and i.end <= offer.end)]
     found += offered

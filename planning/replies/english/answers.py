@@ -23,7 +23,16 @@ _START = r"(?:^|(?<= ,)|(?<= but)|(?<= and)|(?<= so)|(?<= actually)|(?<= unfortu
 
 _SUPPER = r"(?:it|this|that|sure|the|supper|dinner|potluck|party|us|saturday|sunday|friday|[0-9])"
 _DAY = r"(?:(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday|sat|sun|fri|mon|tues?|weds?|thurs?)(?: (?:evening|night|afternoon|morning))?|(?:the )?[0-9]{1,2} ?(?:st|nd|rd|th)|that (?:day|date|night|evening|weekend)|then)"
+_REASON = r"(?:shifts?|nights?|work|working|works|away|busy|out of town|out of state|abroad|holidays?|vacation|weddings?|birthday|exams?|travell?ing|flights?|flying|hospital|sick|ill|poorly|flu|covid|bug|babysitter|sitter|plans|booked|surgery|funeral|match|game|tournament|practice|training|rehearsal|conference|trip|moving|appointment|deadline|inspection|gig|camp|visitors|in town|recital|on call|concert|migraine|fever|graduation|anniversary)"
+"""Why people can't come; beside a "no" it says what the no is about."""
 _NO = [
+    (r"\bno way (?:that )?(?:i|we) (?:can|could|will|am|are)\b", 0.93),
+    (r"\b(?:i|we) would have (?:said yes|come|loved to|been there|jumped at it)\b.*\b(?:but|if|only|were it not)\b", 0.85),
+    (
+        rf"^ (?:(?:sorry|aw|ah|oh|alas|argh|ugh|hi|hey|sadly|,) )*(?:no|nope|nah)(?: sorry| thanks| this time| from (?:me|us))? ,? ?(?!(?:i|we) (?:meant|mean|said)|allerg|problem|worries|need|make (?:it|that)|one |it is )[^?]{{0,60}}\b{_REASON}(?= $| ,| that| then| on| at| this| until| till| for| all)(?!.*\b(?:but|so) (?:i|we) (?:can|will|am|are)\b)",
+        0.9,
+    ),
+    (r"^ (?:(?:sorry|we are|i am|so|sadly|,) )*out(?= $| ,| this (?:time|one|year)| for this)", 0.88),
     (rf"\b(?:neither|none) of us (?:can|could|will|is|are) (?:be )?(?:{_COME}|coming|able)", 0.95),
     (
         rf"\b(?:{_WE} )?would (?:have )?(?:love|like|liked|loved) to(?: {_COME})? but\b(?!.*(?:not sure|depends?|maybe|might|do not know|no idea|can not (?:say|tell|promise|confirm|commit|decide)|not decided|undecided|too early|have to (?:see|check)|need to (?:see|check)|will (?:see|know|check)|unsure|yet))",
@@ -162,6 +171,10 @@ _NO = [
     ),
 ]
 _MAYBE = [
+    (r"\b(?:need|have|got|trying|going|just need) (?:to )?(?:just |still |first )*(?:find|get|sort|arrange|line up|book|figure) (?:out )?(?:a |the |some |my |our )?(?:sitter|babysitter|baby sitter|childcare|ride|lift|cover|someone (?:to|for)|somebody (?:to|for)|day off|time off|night off|shift)\b", 0.86),
+    (rf"(?:{_START}{_WE} )(?:might|may|could)(?= $| ,| but)", 0.88),
+    (r"\b(?:as|for) (?:a |[0-9]{1,2} |two |three |four |five |six )?maybes?(?= $| ,| for)|^ (?:[0-9]{1,2}|two|three|four|five|six|both) maybes?(?= $| ,)", 0.93),
+    (r"^ (?:(?:ok|sorry|hmm|,) )*ask (?:me|us) (?:again |back )?(?:on |next |in |closer|nearer|later|tomorrow|monday|tuesday|wednesday|thursday|friday|saturday|sunday)", 0.85),
     (
         rf"{_START}(?:a |definite |it is a |that is a |big |solid )*(?:maybe|perhaps|possibly|potentially)(?= $| ,| i | i$| we (?!should|could)| if | not | depend| later| for now| for me| for us| but | will | can | still| a | though| coming| yes| no| :| -| from| this time| on | tbc)",
         0.93,
@@ -238,6 +251,9 @@ _MAYBE = [
     (rf"\b(?:probably|likely|most likely) (?:not )?(?:coming|{_COME})\b", 0.85),
 ]
 _YES = [
+    (rf"^ (?:(?:yes|ok|oh|of course|sure|,) )*{_WE} would {_ADV}(?:love|like|be delighted) to(?= $| ,(?!.*\bbut\b))", 0.88),
+    (r"(?:^|(?<= ,)|(?<= so)|(?<= yes)|(?<= and)|(?<= but)|(?<= now)|(?<= :)) (?:(?:i|we) )?(?:coming|in|can (?:come|make it|do it)|am in|are in|am coming|are coming|will come|will be there) after all(?= $| ,| \+| with| and| [0-9])", 0.95),
+    (r"\bturns out (?:that )?(?:i|we) (?:can|am able|are able|am free|are free)(?! not)(?= $| ,| come| make| do| after)|^ (?:(?:hey|ok|yes|so|oh|good news|,|:) )*(?:i|we) can(?: come| make it)? (?:after all|now|then)(?= $| ,)", 0.92),
     (
         rf"\b{_WE} {_ADV}(?:will|can|shall|am going to|are going to|would love to|will be able to|will gladly|am happy to|are happy to) {_ADV}{_COME}\b",
         0.96,
@@ -260,7 +276,7 @@ _YES = [
         0.93,
     ),
     (
-        rf"{_START}{_ADV}(?:will |can |still |yes |definitely )*(?:{_COMING.split('|free')[0]})|coming)(?= $| ,| with| along| and| too| for| on| \+| alone| but| [0-9]| as)",
+        rf"{_START}{_ADV}(?:will |can |still |yes |definitely )*(?:{_COMING.split('|free')[0]})|coming)(?= $| ,| with| along| and| too| for| on| \+| alone| but| [0-9]| as| if | unless | provided )",
         0.9,
     ),
     (rf"{_START}{_ADV}(?:will|can) {_ADV}(?:be there|make it|come|be coming)\b", 0.94),
@@ -330,7 +346,7 @@ _CONDITION = re.compile(
     r"(?! (?:that|this|needed|you like|you want|that is ok|that is okay|that is all right|that is fine|you need|anyone|anybody|it helps|wanted|required|necessary|possible|there is (?:room|space)|not|you do not mind|nobody|no one))"
 )
 _FIRM_NO = (
-    re.compile(rf"\b(?:neither|none) of us|would (?:love|like) to(?: {_COME})? but|\bwish (?:i|we) could|\b(?:doubt|do not think) (?:it|i|we)\b|\bcan not\b"),
+    re.compile(rf"\bno way\b|\bwould have (?:said|come|loved|been|jumped)\b|\b(?:neither|none) of us|would (?:love|like) to(?: {_COME})? but|\bwish (?:i|we) could|\b(?:doubt|do not think) (?:it|i|we)\b|\bcan not\b"),
 )  # fmt: skip
 """What makes a no of a sentence that also holds a yes ("I'd love to come but I can't")."""
 _REGRETTED = re.compile(r"^ (?:(?:so|very|really|,) )*(?:regrettably|unfortunately|sadly|alas|regretfully|to my regret)(?: ,)? (?:i|we|my|our|it|that|this|there|the) ")

@@ -60,6 +60,7 @@ _FROM_US = re.compile(
 _ALTOGETHER = re.compile(
     rf" (?P<n>{N})(?: of us| people| heads)? (?:altogether|in total|in all|all in all|all told|total)(?= $| ,| \(| and)"
 )
+_MAYBES = re.compile(rf" (?P<n>{N}|both) (?:maybes?|possibles?|(?:of us )?if (?:so|we (?:do|can|come|make it)))(?= $| ,)")
 _ABSENT = re.compile(
     r"^ (?:(?:has|have) (?:had to )?(?:dropped out|drop out|cancelled|pulled out|cancel)|(?:is|are) (?:out|not coming)|can not|will not|is not|are not|has to|have to|had to|is ill|are ill|is sick|are sick)\b"
 )
@@ -80,18 +81,26 @@ _FOR_US = re.compile(
     rf" (?:(?:put|count|sign|mark|note|book|have) (?:me|us) (?:down |in )?(?:for|as|at|with|in as|down as)|count on (?:me|us) (?:being|to be|as)|change (?:us|me|it) to|make (?:us|it|that)|can you make (?:it|that|us)|(?:yes|coming|in|on|count|reserve|confirm|confirmed|confirming) (?:for|x))(?= |) ?(?:x|for|us)? ?(?P<n>{N})(?: of us| people)?(?= $| ,|!| instead| now| then| please| and | with )"
 )
 _JUST_ME = re.compile(
-    r" (?:(?:it is|it will be|will be|only|am coming|i will be|i am|coming) )*(?<!not )(?:just|only) (?:going to be |gonna be |be |down to )?(?P<who>me|myself|yours truly|little old me|one|us|us two|the two of us|we two)(?= $| ,| this| and| now| for| coming| then| after| tonight| though| please| sadly| again| i am afraid| sorry| from| with| but| so| -)|^ (?:me|myself) (?:only|alone)(?= $| ,)|\b(?:alone|(?:flying |going |coming )?solo|on my own|by myself|solo|only i (?:can|will|am|could))\b"
+    r" (?:(?:it is|it will be|will be|only|am coming|i will be|i am|coming) )*(?<!not )(?:just|only) (?:going to be |gonna be |be |down to )?(?P<who>me|myself|yours truly|(?:little |good |plain |poor )*(?:old |ol )?me(?: dear| myself)?|one|us|us two|the two of us|we two)(?= $| ,| this| and| now| for| coming| then| after| tonight| though| please| sadly| again| i am afraid| sorry| from| with| but| so| and(?: i am| also| no)| -)|^ (?:me|myself) (?:only|alone)(?= $| ,)|\b(?:alone|(?:flying |going |coming )?solo|on my own|by myself|solo|only i (?:can|will|am|could))\b"
 )
 MORE = re.compile(
     rf" (?:(?:and|make that|add|plus|so|then|need|will need|it is|that is|leaves|minus|there is|there are|we have|we are|i have|will be|so|actually|with|bringing|can i add|also) )*(?P<n>an?|{NUMBER}|another|a couple)(?: (?P<extra>more|extra|additional|fewer|less))?"
     rf"(?: (?P<who>person|people|adults?|grown-ups?|kids?|child|children|teens?|teenagers?|toddlers?|bab(?:y|ies)|guests?|mouths?|of us|seats?|chairs?|places?|spots?|heads?|covers?|settings?))?(?P<extra2> more| extra| less| fewer)?(?: to feed| for us| coming| from (?:us|our side)| with us| joining us| joining| coming along| on our side| now| than before| than i said| then)*(?= $| ,| and| -)"
 )
 _GROUP_ONLY = re.compile(
-    rf"(?: (?:only|just|it is|it will be|there (?:is|are|will be)|we have|now|make it|make that|will be|with|meant|mean|said|actually|sorry|no|be|wait)|^(?= [a-z0-9]+ [a-z]+ (?:instead of|not|rather than) [a-z0-9]+ )|^(?= no [a-z]+ (?:after all|now|this time|any ?more|instead))) (?P<n>{NUMBER}|no) (?P<who>kids?|child|children|adults?|grown-ups?|teens?|teenagers?|toddlers?|bab(?:y|ies)|infants?)(?: (?P<now>after all|now|instead|then|this time|any ?more|not {NUMBER}|instead of {NUMBER}|rather than {NUMBER}))*(?= $| ,| -| because| as | since)"
+    rf"(?: (?:only|just|so|it is|it will be|there (?:is|are|will be)|we have|now|make it|make that|will be|with|meant|mean|said|actually|sorry|no|be|wait)|^(?= [a-z0-9]+ [a-z]+ (?:instead of|not|rather than) [a-z0-9]+ )|^(?= no [a-z]+ (?:after all|now|this time|any ?more|instead))) (?P<n>{NUMBER}|no) (?P<who>kids?|child|children|adults?|grown-ups?|teens?|teenagers?|toddlers?|bab(?:y|ies)|infants?)(?: (?P<now>after all|now|instead|then|this time|any ?more|not {NUMBER}|instead of {NUMBER}|rather than {NUMBER}))*(?= $| ,| -| because| as | since)"
 )
 _ROUGHLY = re.compile(
     rf" (?:between {N} (?:and|to) {N}|{N} ?(?:or|to|-|/|maybe|possibly|perhaps|if not|, maybe|, possibly|, perhaps|maybe even) (?:maybe |possibly |perhaps |even )?{N}|{N} ?-? ?ish|(?:couple|two|few|some|bunch|lot|loads) of us , (?:maybe|possibly|perhaps) {N})(?= |$)"
 )
+_BY_SO_MANY = re.compile(
+    rf"^ (?:(?:ok|so|sorry|actually|update|hey|hi|please|also|and|,|:|make that|can you|could you|you can) )*(?:(?:the )?(?:head ?count|numbers?|party|count|we are|we go|go|that is|knock|take|put) )*(?:(?:us|me) )*(?P<how>up|down|add|\+|plus|minus|less|count|drop|remove)(?: by)? (?P<n>an?|{NUMBER})(?: (?P<how2>more|extra|less|fewer))?(?: (?P<who>person|people|adults?|kids?|child|children|teens?|toddlers?|bab(?:y|ies)))?(?: (?:for us|from us|from our side|of us|now|then|on our side|to (?:our|my) (?:party|count|number|lot)))*(?= $| ,| - )"
+)
+"""By how many a known party grows or shrinks ("headcount down by one", "add one", "count one less")."""
+_CHANGED_TO = re.compile(
+    rf"^ (?:(?:ok|so|oh|hi|hey|well|also|and|wait|update|sorry|actually|correction|oops|no|nope|scratch that|turns out|,|:|-|=) )*(?:(?P<mark>(?:head ?count|numbers?)(?: is| now| :)*|(?:i |we )?(?:meant|mean|said|should have said)(?: to say)?|(?:it |that )?should (?:be|say|have been)|not {NUMBER} ?,?(?: but)?|no longer {NUMBER} ?,?(?: but)?|now|it is now|we are now|{NUMBER} (?:to|->|→)|change(?:d)? to|up to|down to) ?,? ?)*(?P<n>{NUMBER})(?P<now>(?: (?:now|then|instead|after all|actually|in the end|not {NUMBER}|instead of {NUMBER}|rather than {NUMBER}|of us|people|adults|in total|total))*)(?= $| ,| -| because | as | since | cause )"
+)
+"""What a known party is now ("actually 3, my mom too", "2 now", "sorry, meant 4", "not 3, 4")."""
 _GROUP_WORD = {"kid": "children", "chi": "children", "adu": "adults", "peo": "adults", "per": "adults", "gue": "adults",
                "fri": "adults", "tod": "toddlers", "tee": "teens", "bab": "infants", "inf": "infants", "new": "infants", "gro": "adults", "mou": "adults", "of ": "adults"}  # fmt: skip
 
@@ -219,6 +228,7 @@ def totals(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
     left = sentence.left
     if " makes two of us " in left:
         return  # "so it is with me"
+    yield from anew(sentence, context)
     if context.addressed and (now := _NO_LONGER.search(left)) is not None:
         yield Count(*sentence.token_range(now), Party(adults=number_of(now["n"])), False, 0.85)
     if (fewer := _FEWER.search(left)) is not None:
@@ -242,6 +252,7 @@ def totals(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
             (_COMING_N, 0.9),
             (_GANG, 0.88),
             (_ALTOGETHER, 0.88),
+            (_MAYBES, 0.88),
         ):
             if (match := pattern.search(left)) is not None and not _an_age(sentence, match):
                 yield _total(sentence, match, sure)
@@ -272,6 +283,39 @@ def _group_set(sentence: Sentence, context: ReplyContext) -> Count | None:
         return None
     party = {g: getattr(context.party, g) for g in AGE_GROUPS} | {group: n}
     return Count(*sentence.token_range(match), Party(**party), False, 0.85)
+
+
+def anew(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
+    """What a party we know of is now, or by how much it changed."""
+    if context.party is None or not context.addressed or context.asked not in (None, "people"):
+        return
+    left = sentence.left
+    if (match := _BY_SO_MANY.match(left)) is not None:
+        n = 1 if match["n"] in ("a", "an") else number_of(match["n"])
+        less = match["how"] in ("down", "minus", "less", "drop", "remove") or match["how2"] in ("less", "fewer")
+        plain = match["how"] in ("up", "down", "minus", "less") or match["how2"] or match["who"] or match["how"] in ("add", "+", "plus")
+        if plain and 0 < n <= 6 and n < context.party.total + (not less) * 99:
+            group = only_group(match["who"]) if match["who"] else _likely(context.party, less)
+            sure = 0.9 if match["who"] or not less or context.party.adults == context.party.total else 0.7
+            yield Count(*sentence.token_range(match), only(group, -n if less else n), True, sure)
+    match = _CHANGED_TO.match(left)
+    if match is None or not 0 < (n := number_of(match["n"])) <= 12:
+        return
+    rest = left[match.end() :]
+    marked = match["mark"] or match["now"].strip() or re.match(r" (?:actually|turns out|correction|no ,?|nope|sorry|oops|scratch)", left)
+    told = _WHY.search(rest) is not None
+    if marked and (told or not rest.strip(" ")) and not (context.own_promises and not told and not re.search(r"of us|people|adults|head", match[0])):
+        yield Count(*sentence.token_range(match), Party(adults=n), False, 0.88)
+
+
+def _likely(known: Party, less: bool) -> str:
+    return "adults" if known.adults > 1 or not less else "children"
+
+
+_WHY = re.compile(
+    r" (?:too|as well|also|com(?:es?|ing)|joins?|joining|wants?|along|sick|ill|poorly|away|not|work|working|has|have|stays?|staying|home|free|in town|dropped|bailed|cancelled|instead|visiting|plus|and|with) "
+)
+"""Why it is another number: somebody comes too, or stays away."""
 
 
 def _changes(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:

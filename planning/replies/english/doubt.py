@@ -29,6 +29,7 @@ from planning.replies.intents import (
     SetNeeds,
     SetParty,
     TakeTopping,
+    spans_of,
 )  # fmt: skip
 from planning.replies.text import Message, Sentence, Token
 
@@ -121,6 +122,8 @@ def _doubtful(intent: Intent, sentence: Sentence, left: Unread, context: ReplyCo
         case AddPerson():
             return left.turns > 0 or left.content > MOST_UNREAD or any(n > 1 for n in left.numbers)
         case SetParty():
+            if not intent.relative and intent.party == context.party:
+                return False  # nothing changes
             agreed = {intent.party.total, context.party.total if context.party is not None else 0}
             others = [n for n in left.numbers if n not in agreed]
             return bool(others or left.turns or _more_come(intent, sentence, left)) or left.content > MOST_UNREAD
@@ -234,7 +237,8 @@ def _tokens_of(sentence: Sentence, match: re.Match[str]) -> tuple[int, int]:
 
 def _read(token: Token, found: Sequence[Intent]) -> bool:
     return any(
-        i.start <= token.start < i.end or (isinstance(i, AddPromise) and token.raw in (i.heat_text or ""))
+        any(a <= token.start < b for a, b in spans_of(i))
+        or (isinstance(i, AddPromise) and token.raw in (i.heat_text or ""))
         for i in found
     )
 

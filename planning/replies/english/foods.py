@@ -13,7 +13,7 @@ from planning.replies.text import Sentence
 
 DIET = rf"(?P<diet>{any_of('diet')})"
 ALLERGEN = any_of("allergen")
-FOODS = rf"(?:{ALLERGEN})(?:(?: ,)?(?: and| or| &| \+|,| /)? (?:all |any |to |raw |also to )?(?:{ALLERGEN}))*"
+FOODS = rf"(?:{ALLERGEN})(?:(?: ,)?(?: and| or| &| \+|,| /)? (?:all |any |to |raw |also to |no )?(?:{ALLERGEN}))*"
 LIST = rf"(?P<list>{FOODS})(?![a-z-])"
 DIETS = rf"(?P<diets>(?:{any_of('diet')})(?:(?: ,)?(?: and| &| \+|,| or)? (?:{any_of('diet')}))*)"
 _AGED = r"[0-9]{1,2} (?:- )?(?:years?|yrs?|months?)[ -]olds?|[0-9]{1,2} yo|(?:older|younger|other|little|big|eldest|oldest|youngest|middle|smallest) one"

@@ -15,7 +15,7 @@ from planning.replies.text import Message, Sentence
 
 SEVERE = re.compile(
     r"\b(?:severe|severely|into (?:anaphylactic )?shock|deathly|deadly|serious|seriously|terrible|terribly|extreme|life-threatening|life threatening|anaphylactic|anaphylaxis|anaphylaxes|epipens?|epi-pens?"
-    r"|bad(?= (?:[a-z-]+ ){0,3}allerg)|nasty(?= (?:[a-z-]+ ){0,3}allerg)|(?:bad|nasty|serious|severe) one|extremely|highly|badly|airborne|acute|(?:very|really|quite|pretty|so|super|rather|fairly) (?:bad|serious|nasty)|(?:could|can|will|would|might) (?:kill|die)|(?:use|used|using|needs?|needed|carr(?:y|ies)|with|has|have) (?:a |an |the |his |her |my )?(?:epi )?(?:pen|injector)|real bad|ambulance|intensive care|\bicu|(?:the )?e r(?= )|emergency(?: room)?|nearly died|almost died|even traces|not even (?:a )?traces?|in hospital|to hospital|throat closes?|closes? up|stops? breathing|can not breathe)\b"
+    r"|bad(?= (?:[a-z-]+ ){0,3}allerg)|nasty(?= (?:[a-z-]+ ){0,3}allerg)|(?:bad|nasty|serious|severe) one|extremely|highly|badly|airborne|acute|(?:very|real|really|quite|pretty|so|super|rather|fairly) (?:bad|serious|nasty)|(?:could|can|will|would|might) (?:kill|die)|(?:use|used|uses|using|got|carrying|needs?|needed|carr(?:y|ies)|with|has|have) (?:a |an |the |his |her |my )?(?:epi )?(?:pen|injector)|real bad|ambulance|intensive care|\bicu|(?:the )?e r(?= )|emergency(?: room)?|nearly died|almost died|even traces|not even (?:a )?traces?|in hospital|to hospital|throat closes?|closes? up|stops? breathing|can not breathe)\b"
 )
 """Words that make an allergy a severe one: taken wherever they stand in its sentence, the stricter reading."""
 _NOT_SEVERE = re.compile(r" not (?:a |an |very |that |too |so )*(?:severe|serious|bad)")
@@ -51,6 +51,14 @@ def _celiacs(intent: Intent) -> Intent:
 def is_severe(sentence: Sentence) -> bool:
     """Whether the sentence says that a reaction would be bad."""
     return SEVERE.search(sentence.text) is not None and _NOT_SEVERE.search(sentence.text) is None
+
+
+_NO_ILLNESS = re.compile(r" (?:no|not an?|not really an?|is not an?|never an?) (?:[a-z]+ )?allerg(?:y|ies)(?= )| not allergic(?= )")
+
+
+def reacts(sentence: Sentence) -> bool:
+    """Whether words for an illness stand beside a food, which are not denied ("but it's no allergy")."""
+    return REACTS.search(_NO_ILLNESS.sub(" ", sentence.text)) is not None
 
 
 def hardened(needs: tuple[Need, ...]) -> tuple[Need, ...]:

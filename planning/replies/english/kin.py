@@ -13,6 +13,7 @@ from planning.replies.english.lexicon import number_of, whole_number
 from planning.replies.english.lists import Members
 from planning.replies.english.members import item
 from planning.replies.english.persons import DETERMINERS, People, named_kin
+from planning.replies.english.stays import AWAY
 from planning.replies.intents import AddPerson, Intent, ReplyContext, SetParty
 from planning.replies.text import Sentence
 
@@ -25,13 +26,7 @@ _COMES_WITH = re.compile(
 _LEAD = re.compile(
     r" (?:accompanied by|joined by|in (?:the )?company (?:of|with)|escorted by|bringing|bring|with|along with|plus|\+|taking|and|add|adding|including|forgot(?: to (?:count|mention|include|add|say))?|have|having)(?: along| also)?$"
 )
-_MISSING = re.compile(
-    r"^ (?:can|will|is|are|am|could) not (?:be )?(?:come|coming|make|join|joining|able|attend|attending|be)\b"
-)
-_AWAY = re.compile(
-    r"^ (?:is|are) (?:out|away|sick|ill|poorly|staying (?:home|behind|at home|put)|off|working|busy|grounded|stuck)(?= $| ,| now| so| that| this| and| with| at)|^ (?:has|have) to work\b"
-)
-"""Why somebody of a known party stays away."""
+_MISSING = re.compile(rf"^ (?:(?:can|will|is|are|am|could) not (?:be )?(?:come|coming|make|join|joining|able|attend|attending|be)(?: it| there| to (?:come|make it|join))?|{AWAY})(?: (?:after all|now|this time|sadly))*(?= )")
 _PREDICATE = re.compile(
     r"^ , (?:who )?[^,]{1,40} ,(?= )|^ (?:\x00+ )+(?:and|but|so) |^ (?:is|are) (?:a |an |also |strictly |both )*[a-z\x00-]+(?: [a-z\x00-]+)?(?: ,)? (?:and|but) (?=(?:is |are |will |would |wants |also )*(?:com|join|there))"
 )
@@ -68,17 +63,20 @@ def read_absent(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         left_out = before in ("without", "minus", "sans") or (
             before in ("leave", "leaving") and bool(_LEFT & {t.plain for t in tokens[found.last : found.last + 2]})
         )
-        after = sentence.left[sentence.offset(found.last) - 1 :]
-        away = context.party is not None and context.party.total > 1 and _AWAY.match(after) is not None and not _NO_ANSWER.search(sentence.text)
-        if not left_out and _MISSING.match(after) is None and not away:
+        missing = _MISSING.match(sentence.left[sentence.offset(found.last) - 1 :])
+        told_away = missing is not None and " not " not in missing[0]
+        if told_away and (context.party is None or context.party.total < 2 or _NO_ANSWER.search(sentence.text)):
+            missing = None
+        if not left_out and missing is None:
             continue
+        last = found.last + (len(missing[0].split()) if missing is not None else 0)
         if context.party is None and left_out:
             sentence.take(i - 1, found.last)
             return []  # "coming without the kids": nobody has counted them
         if context.party is None and _OWN_COMING.search(sentence.text):
             return []  # "hubby can't make it but I'm coming": nobody has counted him yet
-        start, end = sentence.span(i, found.last)
-        sentence.take(i, found.last + 3)
+        start, end = sentence.span(i - left_out, last)
+        sentence.take(i, max(last, found.last + 3))
         counts = dict(found.counts)
         if found.unknown_number and context.party is not None:
             group = next(iter(found.counts))
@@ -87,7 +85,8 @@ def read_absent(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         with_them = context.party is not None and all(
             getattr(context.party, g) - n >= (g == "adults") for g, n in counts.items()
         )
-        sure = 0.88 if with_them and tokens[i].plain != "the" else 0.75
+        theirs = tokens[i].plain != "the" or found.counts.keys() <= {"children", "toddlers", "teens", "infants"}
+        sure = 0.88 if with_them and theirs else 0.75
         return [SetParty(context.writer, less, True, start=start, end=end, confidence=sure)]
     return []
 

@@ -71,7 +71,8 @@ class Members:
             counted = whole_number(tokens, j)
             if counted is not None and of_them(tokens, counted[1]) > counted[1]:
                 return found  # "seven, two of them small": a part of those before it
-            if comma and (self.told_of(more.last) or self._does(more)):
+            described = tokens[more.last : more.last + 1] and tokens[more.last].plain == "who" and tokens[j - 1].plain in ("and", "&", "plus", "+")
+            if comma and not described and (self.told_of(more.last) or self._does(more)):
                 return found  # "me and the kids, my son has a nut allergy"
             if more.me and found.me and more.total == 1:
                 found.last, found.again = more.last, True  # "me, myself and I"

@@ -27,6 +27,7 @@ DIET_RULES = (
     re.compile(rf" {DIET}{_FOR_US}(?![a-z-])"),
     re.compile(rf"^ (?:(?:only|strictly|just|we are|yes|,) )*{DIET} (?:meat|food|meals?|diet)(?: (?:only|please|for (?:me|us)|here))*(?= $| ,)"),
     re.compile(rf" {DIET} for {KIN}(?= $| ,| and| please| too| as)"),
+    re.compile(rf" {DIET} (?:{any_of('kin')}) (?:here|in tow|with us|at ours|over here)(?![a-z-])"),
     re.compile(rf" {DIET} (?:here|diet|in our family|in the family|household|over here|family)(?![a-z-])"),
     re.compile(rf" {KIN} ?,? (?:who is )?(?:a )?{DIET}(?= $| ,| and)"),
 )  # fmt: skip
@@ -48,12 +49,13 @@ INTOLERANCE_RULES = (
     re.compile(rf" {LIST} (?:intolerant|intolerance|sensitivity|sensitive|issues|problems|trouble|troubles)\b"),
     re.compile(rf" (?:intolerant|intolerance|sensitive|sensitivity) (?:to |of )(?:all )?{LIST}"),
 )
-_WHO = rf"(?:i|we|{KIN}|he|she|they|who(?! will)|both of us|(?P<n>{NUMBER}){OF_THEM}|(?<=, )(?P<n4>{NUMBER})(?! ,)|(?<=and )(?P<n6>{NUMBER})(?! ,))(?: ,)?"
+_WHO = rf"(?:i|we|himself|herself|{KIN}|he|she|they|who(?! will)|both of us|(?P<n>{NUMBER}){OF_THEM}|(?<=, )(?P<n4>{NUMBER})(?! ,)|(?<=and )(?P<n6>{NUMBER})(?! ,))(?: ,)?"
 AVOID_RULES = (
     re.compile(rf" {_WHO} (?:eat|eats|drink|drinks|have|has|take|takes) no {LIST}"),
-    re.compile(rf" {LIST} (?:is|are) (?:a |an |strictly |absolutely |sadly )*(?:no-no|no no|no-go|no go|off limits|off-limits|off (?:the|my|our) (?:menu|plate|list|table)|out of the question|out|forbidden|not allowed|not an option|poison|(?:big |hard |definite |firm |absolute )?no(?= (?:for|from) ))(?: (?:for|to|from) (?:me|us|{KIN.replace('?P<kin>', '?:')}))?"),
-    re.compile(rf" {_WHO}(?: (?:also|really|both|all|just|still))? (?:can not|do not|does not|must not|will not|am not allowed|is not allowed|are not allowed|can never|should not|never)(?: to)? (?:eat|eats|have|do|tolerate|touch|touches|digest|take|stomach|handle|consume|drink|go near) (?:any |all |the |(?:anything|food|things|stuff) (?:with|containing|made with|made from|that has|that contains) (?:any )?)?{LIST}"),
-    re.compile(rf" no {LIST}{_FOR_US}(?![a-z-])"),
+    re.compile(rf" {LIST} (?:is|are) (?:a |an |strictly |absolutely |sadly )*(?:no-no|no no|no-go|no go|off limits|off-limits|off (?:the|my|our|his|her|their) (?:menu|plate|list|table|diet)|out of the question|out|forbidden|not allowed|not an option|poison|(?:big |hard |definite |firm |absolute )?no(?= (?:for|from) ))(?: (?:for|to|from) (?:me|us|{KIN.replace('?P<kin>', '?:')}))?"),
+    re.compile(rf" {_WHO}(?: (?:also|really|both|all|just|still))? (?:can not|do not|does not|must not|will not|does not can|do not can|am not allowed|is not allowed|are not allowed|can never|should not|never)(?: to)? (?:eat|eats|have|do|tolerate|touch|touches|digest|take|stomach|handle|consume|drink|go near|chew|swallow|bite) (?:any |all |the |(?:anything|food|things|stuff) (?:with|containing|made with|made from|that has|that contains) (?:any )?)?{LIST}"),
+    re.compile(rf" no {LIST}(?: in (?:the|our|my|any) (?:food|dishes|meal))?(?: please)?{_FOR_US}(?: and (?:my|our) [a-z]+)?(?![a-z-])"),
+    re.compile(rf"^ (?:(?:sorry|also|and|but|oh|just|,|btw|fyi) )*(?:can not|must not|do not|never) (?:eat|have|do|touch|tolerate|stomach|digest) (?:any |all )?{LIST}(?= $| ,| so| sorry| at all| and| or| because| as | though)"),
     re.compile(rf" no {LIST} (?:for|near|around|anywhere near) (?:me|us|{KIN.replace('?P<kin>', '?:')}|one of us|(?:my|our) [a-z]+)"),
     re.compile(rf" {_WHO} (?:(?:also|have to|has to|need to|needs to|must) )*(?:avoid|avoids|stay off|stays off|keep off|stay away from|steer clear of|steers clear of|cut out|have cut out|has cut out|gave up|have given up|has given up)(?: all| any)? {LIST}"),
     re.compile(rf"(?:^|(?<= ,)|(?<= so)|(?<= but)|(?<= and)) (?:(?:also|sorry|still|just|really|,) )*(?:can not|do not|am not able to|not able to) (?:eat|have|do|tolerate|drink|touch|digest) (?:any |all |the )?{LIST}(?! for [0-9])"),
@@ -62,7 +64,7 @@ AVOID_RULES = (
     re.compile(rf" {_WHO} (?:am|is|are) (?:completely |totally |currently |now |still )?off {LIST}"),
 )  # fmt: skip
 KILLS = re.compile(
-    rf" {LIST} (?:could|can|will|would|might|makes?|has)? ?(?:kills?|hospitali[sz]es?|puts?|lands?|sends?) (?:me|us|him|her|them|{KIN}|(?:my|our) [a-z]+)"
+    rf" {LIST} (?:(?:means?|equals|is|are|:|-|,) )?(?:straight |instant |a |trip |me |in |off )*(?:to )?(?:the )?(?:hospital|emergency room|er|ambulance|anaphylaxis|epipen|epi-pen)(?: time| trip| territory)*(?= $| ,| for (?:me|us|him|her|{KIN.replace('?P<kin>', '?:')}))(?: for (?:me|us|him|her|{KIN.replace('?P<kin>', '?:')}))?| {LIST.replace('?P<list>', '?P<list2>')} (?:could|can|will|would|might|makes?|has)? ?(?:kills?|hospitali[sz]es?|puts?|lands?|sends?) (?:me|us|him|her|them|{KIN}|(?:my|our) [a-z]+)"
 )
 SOMEBODY_AVOIDS = re.compile(
     rf" (?P<name>[^\W\d_][\w'-]*) (?:can not|does not|must not|will not|is not allowed to|can never|should not|avoids)(?: (?:eat|have|do|tolerate|touch|digest|take|drink))?(?: any| all)? {LIST}"
@@ -72,9 +74,31 @@ KINS_BEFORE = re.compile(
 )
 """Several of the writer's before what they have: how many, where it was said."""
 DISAGREES = re.compile(
-    rf" {LIST} (?:(?:and|&) (?:i|we|{KIN}) (?:do|does|can) not (?:get along|get on|mix|agree)|(?:do|does) not (?:agree|sit well|sit right|go down well|like) (?:with )?(?:me|us|him|her|them|(?:my|our) [a-z]+)|(?:upsets?|bothers?|wrecks?|messes with|irritates?|bloats?|disagrees? with|plays? havoc with) (?:(?:my|our|his|her|their) (?:[a-z]+ )?(?:stomach|tummy|gut|guts|belly|digestion|skin)|me|us|him|her|them|(?:my|our) [a-z]+))(?![a-z])"
+    rf" {LIST} (?:(?:and|&) (?:i|me|we|us|{KIN}) (?:do|does|can) not (?:get along|get on|mix|agree)|(?:do|does) not (?:agree|sit well|sit right|go down well|like) (?:with )?(?:me|us|him|her|them|(?:my|our) [a-z]+)|(?:upsets?|bothers?|wrecks?|messes with|irritates?|bloats?|disagrees? with|plays? havoc with) (?:(?:my|our|his|her|their) (?:[a-z]+ )?(?:stomach|tummy|gut|guts|belly|digestion|skin)|me|us|him|her|them|(?:my|our) [a-z]+))(?![a-z])"
 )
 NO_DRINK = re.compile(r" (?:i|we) (?:do not|never) drink(?: (?:(?P<list>alcohol)|at all))?(?= $| ,| so| but| and)")
+_MINE = rf"(?:me|myself|us|{KIN.replace('?P<kin>', '?:')})"
+SPICY = re.compile(
+    rf" (?:(?:i|we|{KIN}|he|she|they)(?: really| also| just)? (?:can not|do not|does not|can never|will not|must not|should not) (?:do|eat|eats|have|handle|take|like|stand|tolerate)|(?:no|not|nothing|nothing too|not too|not very)) (?:too |very |so |anything |any |things? |food )*(?:spicy|hot and spicy|chili heat)(?: food| foods| stuff| things| dishes)?(?= $| ,| at all| so | as | because | and | but | for )(?: at all)?(?P<list>)"
+)
+"""Who can't eat hot food."""
+KOSHER_STYLE = re.compile(
+    rf" (?:(?:i am|we are|he is|she is|they are|{KIN} (?:is|are)) )?(?:kosher|halal)(?:-| )(?:style|ish|adjacent|lite) ?,? ?(?:so |meaning |i e |just |basically )*(?:no|nothing with|without) {LIST}"
+)
+_BADLY = r"(?:swells?(?: right)? up|swell|puffs? up|reacts?(?: badly)?|break(?:s)? out|gets? (?:hives|a rash|very ill|really ill)|(?:is|am|are) (?:very |badly |severely |highly )*allergic(?! to)|has (?:an? )?(?:[a-z]+ )?(?:allergy|epipen|reaction)|carries an epipen|ends? up in (?:the )?(?:hospital|er)|can not breathe|stops? breathing|goes into shock)"
+BECAUSE = re.compile(
+    rf" (?:no|avoid|without|nothing with|hold the|keep off(?: the)?|skip the|leave out(?: the)?) (?:any )?{LIST}(?: please| pls| in (?:it|them|anything))?(?: ,| -| :)?(?: because| as| since| cause| cos| for)? (?:{KIN}|i|he|she) {_BADLY}"
+)
+"""A food that is asked to be left out, and whose illness is the reason."""
+TROUBLES = re.compile(
+    rf" {LIST}(?: stuff| things| products| food| foods)? (?:gives?|causes?|is giving) (?:{_MINE}) (?:a lot of |so much |some |a |the |bad |terrible |real |stomach |tummy |gut |belly )*(?:trouble|troubles|problems?|issues|grief|hard time|runs|gas|bloating|cramps?|bother|aches?)(?![a-z])"
+)
+PROBLEM = re.compile(
+    rf" {LIST}(?: stuff| products)? (?:is|are) (?:a |an |always |really |big |huge |real |such |bit of )*(?:problem|issue|trouble|nightmare|challenge)s? (?:for|with) (?:{KIN}|me|us|him|her)(?![a-z])"
+)
+OF_ME = re.compile(
+    rf"^ (?:{DIETS} \( (?:me|myself|us|that is me|just me) \)|(?:just )?(?:me|myself)(?: :| -| ,)? {DIETS.replace('?P<diets>', '?P<diets2>')})(?= $| ,| and)"
+)
 BUT_NOT = re.compile(
     rf" {_WHO} (?:(?:can|do|will|am fine with|is fine with|are fine with) )?(?:eat |eats |do |have |has )?[^,\x00]{{1,40}} but (?:not|no|never) (?:eat |any )?{LIST}(?= $| ,| so| as| though)"
 )
@@ -93,6 +117,7 @@ MAKES_ILL = re.compile(
     rf" {LIST} (?:makes?|gives?|causes?|sends?|upsets?) (?:me|us|him|her|them|my [a-z]+) (?:[a-z]+ )??(?:swell|ill|sick|itch[a-z]*|hives|rash|throw up|vomit|bloated|migraines?|headaches?|close up|to hospital|reactions?|cramps?)"
 )
 AFTER_DIET = frozenset([",", "and", "&", "+", "but", "so", "here", "now", "too", "also", "for", "since", "by", "though", "please", "or", "as", "if", "with", "who", "this", "that", "then", "-", "(", ")", "/", "myself", "ourselves", "actually", "btw", "unfortunately", "not", "only", "plus", "just", "from", "in", "is", "are", "comes", "coming", "sorry"])  # fmt: skip
+PLAINLY_ILL = re.compile(r" (?:swell|itch[a-z]*|hives|rash|throw up|vomit|close up|to hospital)")
 EXCEPT = re.compile(
     rf" (?:everything|anything|all|fine) (?:(?:is|are) (?:fine|good|ok|okay) )?(?:except(?: for)?|but(?: not)?|apart from|besides|other than|bar) (?:the )?{LIST}"
 )
@@ -117,7 +142,7 @@ NONE = re.compile(
 )
 ALLERGENS_ALONE = re.compile(rf"^ (?:just |only |no |yes(?: ,)? |also |and )*{LIST}(?: (?:for|-) {KIN})?(?= $| ,)")
 BARE = re.compile(
-    rf"^ (?:(?:just|only|yes|i am|a|we are|strictly|strict|also|and|,|one|oh|all|both) )*{DIETS}(?: (?:only|here|for me|for us|one|too|also|as well|both of us|for both of us|myself|by the way|btw|tho|fyi|of course|now|nowadays|these days|though|this year|then|,|household|family|x (?P<n>[1-9])|since [a-z]+(?: [a-z]+)?|for (?:life|years|ever|[0-9]+ years|now)|always|all my life|forever|as (?:always|ever|usual)|still|sorry|i am afraid))*(?= $| ,| and)"
+    rf"^ (?:(?:just|only|yes|i am|a|we are|strictly|strict|also|and|,|one|oh|all|both) )*{DIETS}(?: (?:only|here|for me|for us|one|too|also|as well|both of us|for both of us|myself|by the way|btw|tho|fyi|of course|now|nowadays|these days|though|this year|then|,|household|family|x (?P<n>[1-9])|since [a-z0-9]+(?: [a-z]+)?|again|for (?:life|years|ever|[0-9]+ years|now)|always|all my life|forever|as (?:always|ever|usual)|still|sorry|i am afraid))*(?= $| ,| and)"
 )
 REFUSED = re.compile(
     rf"^ (?:please ,? ?)?(?:no|without|nothing with|avoid) (?:any )?{LIST}(?: in (?:anything|it|the food|there))?(?: please)?(?= $| ,| as| because| or )"

@@ -21,7 +21,7 @@ from planning.replies.english.foods import (
     pieces,
 )
 from planning.replies.english.gone import read_cleared, read_gone
-from planning.replies.english.illness import REACTS, hardened, is_severe
+from planning.replies.english.illness import hardened, is_severe, reacts
 from planning.replies.english.lexicon import NUMBER, any_of, number_of, words
 from planning.replies.english.nouns import known_thing
 from planning.replies.english.whose import leave_out, of_guests
@@ -51,6 +51,8 @@ def _count(match: re.Match[str], before: str) -> int:
         if word and word not in ("a", "an", "another"):
             return number_of(word)
     text = match[0]
+    if re.search(r" for (?:me and (?:my|our) [a-z]+|(?:my|our) [a-z]+ and (?:me|i|myself)|both of us|us both) ", f"{text} "):
+        return 2
     if re.match(r" (?:(?:my|our) [a-z]+ and i|i and|me and|we are both|both of us)", text) or " both " in text[:16]:
         return 2
     if form.ALL_OF_US.search(text) or re.match(r" we are", text):
@@ -101,6 +103,8 @@ class _Reader:
             confidence = 0.4  # "I'm off sugar", told to friends
         if self.severe and not cleared:
             needs = hardened(needs)
+        if re.search(r" (?:chew|swallow|bite) ", match[0]) and " not allergic" in sentence.text:
+            confidence = min(confidence, 0.7)  # whether to note it is asked
         start, end = sentence.span_of(match)
         named = kin_of(match)
         member = named or member_of(sentence, match, self.earlier)
@@ -151,7 +155,7 @@ class _Reader:
 
     def take_all(self, rules: tuple[re.Pattern[str], ...], severity: str) -> None:
         sentence = self.sentence
-        if severity == "" and REACTS.search(sentence.text) and form.NO_ALLERGY.search(sentence.text) is None:
+        if severity == "" and reacts(sentence) and form.NO_ALLERGY.search(sentence.text) is None:
             severity = "allergy"
         for pattern in rules:
             while (match := pattern.search(sentence.left)) is not None:
@@ -160,6 +164,20 @@ class _Reader:
                     sentence.take_match(match)
                     continue
                 self.said(match, needs_of(match["list"], _count(match, sentence.left[: match.start()]), severity), 0.93)
+
+    def said_plainly(self) -> None:
+        """What no list of foods and no diet names by itself: hot food, kosher style, "no kiwi, my daughter swells up"."""
+        sentence = self.sentence
+        if (match := form.SPICY.search(sentence.left)) is not None:
+            self.said(match, (Need("chili", 1, ""),), 0.88)
+        if (match := form.KOSHER_STYLE.search(sentence.left)) is not None:
+            self.said(match, needs_of(match["list"], 1, ""), 0.88)
+        while (match := form.BECAUSE.search(sentence.left)) is not None:
+            self.said(match, needs_of(match["list"], 1, "allergy"), 0.86)
+        if (match := form.TROUBLES.search(sentence.left)) is not None:
+            self.said(match, needs_of(match["list"], 1, "intolerance"), 0.86)
+        if (match := form.PROBLEM.search(sentence.left)) is not None:
+            self.said(match, needs_of(match["list"], 1, ""), 0.86)
 
     def diets(self) -> None:
         sentence = self.sentence
@@ -204,9 +222,15 @@ class _Reader:
             if not is_dish(sentence.left[match.end() :]):
                 sure = 0.9 if context.asked == "diets" else 0.7 if context.asked in ("bring", "servings") else 0.88
                 self.said(match, diets_of(match["diets"], int(match["n"] or 1)), sure)
+                if (nor := form.NOR.search(sentence.left)) is not None:
+                    self.said(nor, needs_of(nor["list"], 1, ""), 0.85)
             return
         if (match := form.AFTER_PEOPLE.search(sentence.left)) is not None:
-            self.said(match, diets_of(match["diets"], _count(match, "")), 0.88, only_diet=True)
+            all_of_them = match[0].split()[0] in ("us", "we", "people", "persons") and " one " not in match[0]
+            count = EVERYBODY if all_of_them and _count(match, "") == 1 else _count(match, "")
+            self.said(match, diets_of(match["diets"], count), 0.88, only_diet=True)
+        if (match := form.OF_ME.match(sentence.left)) is not None:
+            self.said(match, diets_of(match["diets"] or match["diets2"]), 0.88)
         if beside and (match := form.NOR.search(sentence.left)) is not None:
             self.said(match, needs_of(match["list"], 1, ""), 0.85)
         if (
@@ -298,17 +322,19 @@ def _read_own(sentence: Sentence, context: ReplyContext, earlier: str) -> list[I
         (form.NO_AND_ALLERGY, "allergy", 0.75),
     ):
         if (match := pattern.search(sentence.left)) is not None:
-            reader.said(match, needs_of(match["list"], 1, severity), sure)
+            plain = pattern is form.MAKES_ILL and form.PLAINLY_ILL.search(match[0]) is not None
+            reader.said(match, needs_of(match["list"], 1, severity), 0.86 if plain or pattern is form.DISAGREES else sure)
+    reader.said_plainly()
     if (match := form.NO_DRINK.search(sentence.left)) is not None:
         reader.said(match, (Need("alcohol", 1, ""),), 0.7)
     if (match := form.KILLS.search(sentence.left)) is not None:
-        reader.said(match, hardened(needs_of(match["list"], 1, "allergy")), 0.9)
+        reader.said(match, hardened(needs_of(match["list"] or match["list2"], 1, "allergy")), 0.9)
     reader.take_all(form.ALLERGY_RULES, "allergy")
     reader.take_all(form.REACTION_RULES, "allergy")
     reader.take_all(form.INTOLERANCE_RULES, "intolerance")
     reader.take_all(form.AVOID_RULES, "")
     if (match := form.SOMEBODY_AVOIDS.search(sentence.left)) is not None and reader.named(match):
-        reader.said(match, needs_of(match["list"], 1, "allergy" if REACTS.search(sentence.text) else ""), 0.6)
+        reader.said(match, needs_of(match["list"], 1, "allergy" if reacts(sentence) else ""), 0.6)
     if (match := form.BUT_NOT.search(sentence.left)) is not None:
         reader.said(match, needs_of(match["list"], _count(match, ""), ""), 0.85)
     if any(n.severity not in ("", "diet") for i in reader.found for n in i.needs) and not form.BRINGS.search(

@@ -10,7 +10,17 @@ from dataclasses import replace
 
 from planning.potluck import Answer
 from planning.replies.english.doubt import unread
-from planning.replies.intents import AddPerson, AddPromise, Ask, Intent, ReplyContext, SetAnswer, SetNeeds, SetParty
+from planning.replies.intents import (
+    AddPerson,
+    AddPromise,
+    Ask,
+    Intent,
+    ReplyContext,
+    SetAnswer,
+    SetNeeds,
+    SetParty,
+    spans_of,
+)
 from planning.replies.text import Message, Sentence
 
 SUPPER = re.compile(
@@ -40,6 +50,7 @@ _AVAILABLE = re.compile(
     r" (?:(?:my|his|her|our|the) )?(?:shifts?|rota|sitter|babysitter|baby sitter|childcare|work|boss|train|trains|flights?|lift|ride|car|exams?|treatment|husband|wife|partner|knee|back|hip|doctor)(?= $| ,| is | are | lets? | can | works? | plans? |')"
 )
 """Reasons one gives for not knowing whether one can be at something."""
+_COUNTED_OUT = re.compile(r"^ (?:(?:sorry|sadly|ah|oh|,) )*(?:count|leave|scratch) (?:me|us) out(?: this time| this year| for this one| on this one| for this)?(?= $| ,| \.)")
 _FREE_THEN = re.compile(r" (?:that (?:day|date|night|evening|weekend|afternoon|saturday|sunday|friday)|then)(?= )")
 
 
@@ -89,6 +100,8 @@ def _reasoned(message: Message, given: SetAnswer, context: ReplyContext) -> list
     """A maybe, or a no for that day, from somebody who has not answered so."""
     text = f" {message.plain} "
     reason = _FREE_THEN if given.answer is Answer.NO else _AVAILABLE
+    if given.answer is Answer.NO and context.near_board and _COUNTED_OUT.search(text) and given.answer is not context.answer:
+        return [replace(given, confidence=0.92)]
     if given.answer is context.answer or reason.search(text) is None or len(message.plain.split()) > 14:
         return []
     return [replace(given, confidence=0.92)]
@@ -97,7 +110,7 @@ def _reasoned(message: Message, given: SetAnswer, context: ReplyContext) -> list
 def _covered(message: Message, found: Sequence[Intent]) -> bool:
     """Whether no word is left over that says something else."""
     return all(
-        token.plain in _FILLER or any(i.start <= token.start < i.end for i in found)
+        token.plain in _FILLER or any(a <= token.start < b for i in found for a, b in spans_of(i))
         for sentence in message.sentences for token in sentence.tokens
     )  # fmt: skip
 

@@ -11,7 +11,7 @@ import re
 from dataclasses import dataclass
 
 from planning.potluck import AGE_GROUPS, Answer, Party
-from planning.replies.english.lexicon import NUMBER, any_of, words
+from planning.replies.english.lexicon import any_of, words
 from planning.replies.english.nouns import known_thing
 from planning.replies.english.things import things_at
 from planning.replies.intents import AddPerson, AddPromise, Intent, ReplyContext, SetAnswer, SetParty
@@ -209,22 +209,6 @@ _PRAISED = re.compile(
 def _said_of(sentence: Sentence, named: list[_Named], context: ReplyContext, *, own: bool) -> list[Intent]:
     tokens, end = sentence.tokens, named[-1].last
     rest = " " + " ".join(t.plain for t in tokens[end:]) + " "
-    if (
-        len(named) == 1
-        and named[0].guest is None
-        and named[0].first == 2
-        and tokens[0].plain in ("me", "myself")
-        and (
-            own
-            and re.match(
-                rf" (?:$|,(?! (?:and |& |plus )?(?:my|our|the|a|an|{NUMBER}|us) )|are coming|will come|will be there|bringing|with|for)",
-                rest,
-            )
-        )
-    ):  # "me and Joe, bringing chips"
-        start, stop = sentence.span(named[0].first, end)
-        sentence.take(named[0].first, end)
-        return [AddPerson(named[0].name, Party(), start=start, end=stop, confidence=0.65)]
     if any(not sentence.free(k) for k in range(end, min(end + 2, len(tokens)))):
         return []
     opens = named[0].first == 0 or tokens[named[0].first - 1].plain in (",", "and", "but", "yes", "also", "ok")
@@ -266,7 +250,7 @@ def _said_of(sentence: Sentence, named: list[_Named], context: ReplyContext, *, 
             if theirs is not None and answer is Answer.YES:
                 found.append(SetParty(n.guest, _one_of(theirs["kin"]), True, start=start, end=stop, confidence=0.7))
         elif answer is Answer.YES:
-            sure = 0.85 if n.titled else 0.7
+            sure = 0.85 if n.titled or with_me else 0.7
             found.append(AddPerson(n.name, Party(), start=start, end=stop, confidence=sure))
             if theirs is not None:
                 found.append(

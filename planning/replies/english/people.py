@@ -13,6 +13,7 @@ from planning.replies.english import kin
 from planning.replies.english.counts import (
     MOST_ALONE,
     Count,
+    anew,
     breakdown,
     counts,
     only_group,
@@ -132,6 +133,7 @@ _NOT_COUNTED = frozenset(
 
 def _all_counts(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
     yield from names_first(sentence, context)
+    yield from anew(sentence, context)
     for count in _list_with_me(sentence, context):
         n = summed(sentence)
         if n >= count.party.total and count.confidence < 0.9:  # "me and the lads, so 4"

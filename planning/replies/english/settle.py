@@ -8,6 +8,7 @@ from dataclasses import replace
 from planning.potluck import Party
 from planning.replies.english.foods import last_kin
 from planning.replies.english.illness import read_lost
+from planning.replies.english.need_rules import BECAUSE
 from planning.replies.english.needs import EVERYBODY, read_needs, read_withdrawn
 from planning.replies.english.whose import leave_out, of_guests
 from planning.replies.intents import AddPerson, Intent, ReplyContext, SetNeeds, SetParty
@@ -19,6 +20,8 @@ _TOLD_OF = re.compile(r"^ (?:(?:and|but|so|oh|ps|also|because|as|,) )*(?:he|she|
 def read_told(sentence: Sentence, context: ReplyContext, earlier: str) -> list[Intent]:
     """What is said of somebody else is not for us, but for a need of one of the writer's own: "she's coeliac" after
     "with my mum", or with the person named behind it; and an illness named beside a food is asked about."""
+    if not sentence.question and BECAUSE.search(sentence.left) is not None:
+        return read_needs(sentence, context, earlier)  # "whoever does dessert, no kiwi, my daughter swells up"
     if not context.addressed or sentence.question:
         return []
     leave_out(sentence)

@@ -36,6 +36,11 @@ def _core() -> dict[str, int]:
     return {w: n for n, w in enumerate(w for row in rows("words_core_en") for w in row["words"].split())}
 
 
+def is_known(word: str) -> bool:
+    """Whether any of our vocabularies has this word."""
+    return word in _known()
+
+
 @cache
 def _known() -> frozenset[str]:
     """Every word that any of our vocabularies has."""

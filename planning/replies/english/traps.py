@@ -20,7 +20,7 @@ _REPORTED = re.compile(
 _HYPOTHETICAL = re.compile(
     r"^ (?:(?:and|but|well|ah|oh|alas|,) )*(?:had|were) (?:i|we|it|there|the|my|our|only) (?=.*\b(?:would|could|might|will)\b)|^ should (?:i|we) (?!bring|make|come)[a-z]+ (?=.*\b(?:i|we) (?:will|would|shall)\b)"
     r"|\bif (?:i|we|it|there|my [a-z]+) (?:[a-z]+ed|knew|took|got|gave|felt|grew|stood|kept|ran|did not|were not|was not)\b(?=.*\b(?:would|could)\b)|\b(?:would|could)\b.*\bif (?:i|we) (?:owned|lived|knew|possessed|trusted)\b|"
-    r"\bif (?:i|we) (?:were|was|had|could|ever|only|did|won|lived)\b|\bif only\b|\bwould have\b|\bcould have\b|\bshould have\b"
+    r"\bif (?:i|we) (?:were|was|had|could|ever|only|did|won|lived)\b|\bif only\b|\bwould have\b(?! (?:said yes|come|loved to|been there|jumped at it)\b.*\b(?:but|if it|only|were it not|had it)\b)|\bcould have\b|\bshould have\b"
     r"|\bmight have\b(?! to)|\b(?:i|we) wish\b(?! (?:i|we) could (?:come|make it|be there|join))|\bimagine\b|\bwhat if\b|(?<!\bi )(?<!\bwe )\bsuppos(?:e|ing)\b|\bin theory\b|\bone day\b|\bsome ?day\b"
     r"|\bwould be (?:nice|fun|funny|great|cool|lovely|amazing|good)\b|\bhypothetically\b|\bin another life\b"
     r"|(?<! not )(?<!ver )\bdream(?:t|ed|ing)?\b(?! up)|\bas if (?:i|we)\b|\bwhen hell\b|\bwhen pigs\b|\bnext year\b|(?<!^ )\bnext time\b(?! $)|\bany ?one would\b"
