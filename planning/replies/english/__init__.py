@@ -356,7 +356,7 @@ def _with_asides(sentence: Sentence, context: ReplyContext, before: list[Intent]
     """The statement read without its words about cooking and the other cook, which then go to its dishes."""
     if people.divide_last(sentence, before):
         return []
-    if bare.read_amount(sentence, before):
+    if heat.read_weight(sentence, before) or bare.read_amount(sentence, before):
         return []
     cooler, heats = heat.split(sentence)
     if heats and not cooler.tokens:

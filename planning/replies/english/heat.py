@@ -139,6 +139,23 @@ def _joined(before: str | None, text: str) -> str:
     return f"{before}; {text}" if timed else _levelled(f"{before} {text}")
 
 
+_WEIGHS = re.compile(
+    r"^ (?:(?:it is|that is|its|it|a|an|the|about|around|roughly|,|weighs|is) )*(?:(?P<cold>frozen) )?(?P<weight>[0-9]{1,3}(?:\.[0-9]{1,2})? ?(?:lbs?|pounds?|kg|kilos?))(?: (?:of it|one|ones|bird|turkey|ham|roast|goose|joint|piece|whole|raw|frozen|solid|still|,|and))*(?= $| ,| roast| bak| cook| so| but| and)"
+)
+
+
+def read_weight(sentence: Sentence, before: list[Intent]) -> bool:
+    """ "I'll do the turkey! 16 lb frozen one": what the dish just named weighs, and whether it comes frozen."""
+    last = before[-1] if before else None
+    match = _WEIGHS.match(sentence.text)
+    if not isinstance(last, AddPromise) or last.quantity or match is None:
+        return False
+    sentence.take(0, len(sentence.tokens))
+    made = replace(last, quantity=match["weight"], end=sentence.tokens[-1].end)
+    before[-1] = frozen([made], sentence)[0]
+    return True
+
+
 def frozen(intents: list[Intent], sentence: Sentence) -> list[Intent]:
     """What comes frozen by weight: "a 16 lb frozen turkey"."""
     if " frozen " not in sentence.text:
