@@ -17,6 +17,7 @@ from planning.safety.clocks import clock
 from planning.safety.told import said_since
 from planning.safety.urgent import languages, out_since
 from planning.theday.coldpot import in_slow_cookers, meant_to_start
+from planning.theday.hazards import hears
 from planning.theday.troubles import Trouble, read_trouble
 
 NEAR = timedelta(hours=24)
@@ -34,7 +35,11 @@ async def read_cold(turn: Turn) -> None:
         return
     found = next((t for one in languages() if (t := read_trouble(turn.words, one))), None)
     if found is None or not found.kind.startswith("cooker-"):
-        return
+        # "I never switched it on": of who has something in a slow cooker.
+        inside = any(turn.me in (p.guest, *p.sharers) for p in in_slow_cookers(potluck))
+        if found is not None or not inside or not hears(turn.words, "pot-cold"):
+            return
+        found = Trouble("cooker-cold", "")
     meant = _meant(turn)
     if not may_manage(potluck, turn.actor) and not any(turn.me in (p.guest, *p.sharers) for p in meant):
         return

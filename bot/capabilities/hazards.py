@@ -28,7 +28,7 @@ SOURCES = {
     "choking": "EMER-09", "heat": "EMER-10", "ate-raw": "ILL-12", "battery": "EMER-11", "pests": "CONT-01",
     "flood": "CONT-05", "water": "CONT-06", "recall": "CONT-07", "can": "CONT-08", "mold": "CONT-09",
     "juices": "CONT-10", "marinade": "CONT-11", "gas-smell": "practice", "fire": "EMER-08", "poison": "EMER-01",
-    "wound": "EMER-16", "scald": "EMER-17",
+    "wound": "EMER-16", "scald": "EMER-17", "pot-frozen": "SLOW-05",
 }  # fmt: skip
 """Of the others common practice and the rule for all doubt, EMER-04."""
 HURT = {"co": "gas-smell"} | {k: k for k in ("fire", "gas-smell", "poison", "scald", "wound")}

@@ -80,7 +80,8 @@ def _cook_on(turn: Turn, named: Promise | None, addressed: bool) -> bool:
     spent = over(potluck, turn.now)
     meant = [p for p in spent if named is None or p.id == named.id]
     source = source_words(turn, "TIME-05")
-    if meant and (addressed or named is not None):
+    own = any(turn.me in (p.guest, *p.sharers) for p in meant)
+    if meant and (addressed or named is not None or own):
         turn.say("recook-over", dishes=[p.dish for p in meant], source=source, buttons=gone_buttons(turn, meant))
         return True
     if named is not None and perishable(named) and addressed:

@@ -19,6 +19,7 @@ from planning.potluck import Potluck, Promise
 from planning.reminders import reminders
 from planning.safety import safety
 from planning.safety.clocks import clock, more_minutes, on_the_table
+from planning.safety.told import over
 from planning.safety.topics import names
 from planning.safety.why import because
 from planning.safety.words import perishable
@@ -95,8 +96,13 @@ def all_out_since(turn: Turn, since: datetime | None) -> None:
     waiting = _waiting(turn.potluck)
     for promise in waiting:
         start_clock(turn, promise.id, since)
+    gone = over(turn.potluck, turn.now)
+    if gone:
+        turn.say("out-all-over", reply=False, dishes=[p.dish for p in gone], n=len(gone))
+        waiting = tuple(p for p in waiting if p.id not in {g.id for g in gone})
     if not waiting:
-        turn.say("out-all-running", reply=False)
+        if not gone:
+            turn.say("out-all-running", reply=False)
         return
     rows = [(p.dish, end) for p in waiting if (end := _deadline(turn, p.id)) is not None]
     first = min((end for _, end in rows), default=turn.now)

@@ -131,10 +131,17 @@ def hurt(words: str, language: str) -> str | None:
     return None
 
 
+_GRILLS_OUT = re.compile(
+    r"\b(?:grills?|bbq|barbecue|smokers?|parrilla|asador|barbacoa)\b(?:(?! or | o )[^?]){0,25}\b(?:outside|outdoors|afuera|fuera)\b"
+)
+"""What stands outside already: "grill and smoker outside, fridge inside"."""
+
+
 def grills_inside(words: str, language: str) -> bool:
     """Whether a grill, or a fire, is thought of under a roof."""
     return any(
-        says(text, language, "grill-in") or ("?" in text and says(text, language, "grill-asked"))
+        (says(text, language, "grill-in") and not _GRILLS_OUT.search(text))
+        or ("?" in text and says(text, language, "grill-asked"))
         for text in sentences(words)
     )
 

@@ -27,7 +27,7 @@ APART = 60
 _ENDS = re.compile(r"(?<=[.!?;\n])\s+|\n|\s+(?:but|pero)\s+")
 _CLOCK = re.compile(
     r"\W*(?:(?:about|around|like|at|this|las?|eso de|el)\s+)*"
-    r"(?:(?P<noon>noon|midday|lunch|mediod[ií]a)|(?P<half>half past )?(?P<h>\d{1,2}|[^\W\d]+)"
+    r"(?:(?P<noon>noon|midday|lunch|mediod[ií]a)|(?P<half>half (?:past )?)?(?P<h>\d{1,2}|[^\W\d]+)"
     r"(?:[:.h](?P<m>[0-5]\d))?(?P<y> y media)?\s*(?P<p>[ap]\.?\s?m\b)?)",
     re.IGNORECASE,
 )

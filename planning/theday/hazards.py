@@ -23,8 +23,8 @@ LONGEST = 45
 PEOPLE = ("reaction", "choking", "fire", "gas-smell", "co", "poison", "heat", "scald", "wound", "ate-raw")
 """Somebody is in danger: looked for first, and in this order."""
 THINGS = (
-    "chemical", "container", "juices", "marinade", "spit", "glass", "pests", "animal", "floor", "flood", "water",
-    "recall", "can", "mold",
+    "pot-frozen", "chemical", "container", "juices", "marinade", "spit", "glass", "pests", "animal", "floor", "flood",
+    "water", "recall", "can", "mold",
 )  # fmt: skip
 """Something is on or in the food, or there is nothing to wash with."""
 _ENDS = re.compile(r"(?<=[.!?;])\s+|\n")
@@ -53,6 +53,13 @@ def ailing(words: str) -> bool:
     """Whether somebody tells that they, or who lives with them, have, or just had, what food passes on (ILL-01)."""
     whole, parts = _heard(words)
     return len(words.split()) <= LONGEST and any(_tells(words, whole, parts, c, "ill", ()) for c in LANGUAGES)
+
+
+def hears(words: str, kind: str) -> bool:
+    """Whether a message tells of a kind that says something only of what else is known: "pot-cold" of who has a dish
+    in a slow cooker."""
+    whole, parts = _heard(words)
+    return any(_tells(words, whole, parts, code, kind, ()) for code in LANGUAGES)
 
 
 def denied(words: str, kind: str) -> bool:

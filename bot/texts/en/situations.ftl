@@ -38,6 +38,7 @@ sit-frozen = <b>{ $dish }</b>: don’t thaw it on the counter or in hot water. I
     [yes] {" "}(whole and frozen through: about { $hours } hours, until about { $until })
    *[no] {""}
 }; change the water every 30 minutes and cook it at once. In the refrigerator it takes a day for every 4 pounds. It does not go into a slow cooker while it is frozen.
+sit-icy = <b>{ $dish }</b>: not done. Leave it in the oven, or put it there now, covered with foil, until it measures { sit-target } in the middle; hot edges say nothing, and until then nobody eats of it. Serve the rest first.
 sit-freezer = <b>{ $dish }</b>: keep it only if it still has ice crystals inside or measures { at-40 } or below by a thermometer in its middle, not by touch. If it was warmer than that for more than { $limit } minutes, or nobody knows, throw it out; cooking it does not mend it. What is thawed and still cold is cooked at once.
 sit-freezer-any = Freezer or refrigerator open or off: close it now, and check each thing with a thermometer. Keep what still has ice crystals inside or measures { at-40 } or below; throw out what was above that for more than two hours, or of which nobody knows, ice cream that went soft, and whatever raw meat juices ran onto. Never taste to find out. <i>({ $source })</i>
 sit-limit = <b>{ $dish }</b>: { $limit } minutes in all, the car and the counter counted{ $known ->

@@ -14,6 +14,13 @@ out-all = { $n ->
     [one] One clock is running.
    *[other] { $n } clocks are running.
 } The first to be over: { $dishes }, at { $until }. You will be told before; /out takes a dish off the table again.
+out-all-over = ✋ <b>Over the limit: { $dishes }.</b> Throw { $n ->
+    [one] it
+   *[other] them
+} out, however { $n ->
+    [one] it looks and smells
+   *[other] they look and smell
+}; heating it again does not mend it.
 out-all-running = Every dish with a clock is on the table already.
 out-stopped = { $dish } is off the table after { $minutes } minutes in all, which stay counted.
 button-table = It's on the table now

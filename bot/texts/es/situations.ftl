@@ -38,6 +38,7 @@ sit-frozen = <b>{ $dish }</b>: no lo descongelen en la encimera ni en agua calie
     [yes] {" "}(entero y congelado del todo: unas { $hours } horas, hasta las { $until } más o menos)
    *[no] {""}
 }; cambien el agua cada 30 minutos y cocínenlo enseguida. En el refrigerador tarda un día por cada 4 libras (casi 2 kilos). Congelado no va a la olla lenta.
+sit-icy = <b>{ $dish }</b>: no está hecho. Que siga en el horno, o métanlo ya, tapado con papel de aluminio, hasta medir { sit-target } en el centro; que los bordes quemen no dice nada, y hasta entonces nadie lo come. Sirvan antes lo demás.
 sit-freezer = <b>{ $dish }</b>: solo se queda si todavía tiene cristales de hielo por dentro o mide { at-40 } o menos con un termómetro en el centro, no al tacto. Si estuvo más caliente durante más de { $limit } minutos, o nadie lo sabe, a la basura; cocinarlo no lo arregla. Lo descongelado que sigue frío se cocina enseguida.
 sit-freezer-any = Congelador o refrigerador abierto o apagado: ciérrenlo ya y midan cada cosa con un termómetro. Se queda lo que todavía tiene cristales de hielo por dentro o mide { at-40 } o menos; a la basura lo que pasó de eso más de dos horas, o de lo que nadie sabe, el helado que se ablandó y todo lo que tocaron jugos de carne cruda. No lo prueben para saberlo. <i>({ $source })</i>
 sit-limit = <b>{ $dish }</b>: { $limit } minutos en total, contando el coche y la encimera{ $known ->

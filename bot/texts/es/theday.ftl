@@ -13,6 +13,10 @@ out-all = { $n ->
     [one] Corre un reloj.
    *[other] Corren { $n } relojes.
 } El primero en acabar: { $dishes }, a las { $until }. Se les avisará antes; /out quita un plato de la mesa.
+out-all-over = ✋ <b>Fuera de plazo: { $dishes }.</b> A la basura, { $n ->
+    [one] se vea y huela como sea
+   *[other] se vean y huelan como sea
+}; recalentar no lo arregla.
 out-all-running = Todos los platos con reloj están ya en la mesa.
 out-stopped = { $dish } ya no está en la mesa, tras { $minutes } minutos en total, que siguen contando.
 button-table = Ya está en la mesa

@@ -108,7 +108,7 @@ def _longest(spoken: list[tuple[str, int, int]], at: int, text: str, own: frozen
             break
         key.append("and" if word == "n" else _spelt(word))
         one = " ".join(key)
-        if one in _vocabulary() or (n == 0 and key[0] in own) or (n == 0 and word in PARTS):
+        if one in _vocabulary() or one in own or (n == 0 and word in PARTS):
             best = n + 1
     return 0 if best == 1 and spoken[at][0] in _no_food() else best
 
@@ -211,6 +211,14 @@ def _real_words() -> frozenset[str]:
 
 
 @cache
+def _common_words() -> frozenset[str]:
+    """Words of talk, and what food is done to or looks like ("smoked", "chicken"): alone they name no one dish."""
+    found = {w for t in ("words_real_en", "words_core_en") for row in tables.rows(t) for w in row["words"].split()}
+    found |= {row["word"] for row in tables.rows("words_en") if row.get("role") not in ("dish", "food")}
+    return frozenset(found)
+
+
+@cache
 def _spelt(word: str) -> str:
     """A word as the tables write it, a slip mended; what is a word of its own is let be."""
     one = names.plain(word)
@@ -231,16 +239,21 @@ def _key(text: str) -> str:
 
 @cache
 def _own_words(promised: tuple[Promise, ...]) -> frozenset[str]:
-    """Words of dishes on the list that no table has: "ajiaco", "grandma's surprise"."""
+    """Names of dishes on the list, and words of them that no table has: "ajiaco", "grandma's surprise"."""
     found: set[str] = set()
     for promise in promised:
         if promise.category in ("supplies", "drink"):
             continue
         words = _key(promise.dish).split()
-        if not any(
+        found.add(" ".join(words))
+        known = any(
             " ".join(words[a:b]) in _vocabulary() for a in range(len(words)) for b in range(a + 1, len(words) + 1)
-        ):
-            found.update(w for w in words if len(w) > 3 and w not in _real_words())
+        )
+        # Of a dish the tables know only what stands before its head: "caesar" for the caesar salad.
+        some = words[:-1] if known else words
+        real = _common_words() if known else _real_words()
+        some = [w for w in some if not (known and w.endswith(("ed", "ing")))]
+        found.update(w for w in some if len(w) > (5 if known else 3) and w not in real and w not in _no_food())
     return frozenset(found)
 
 

@@ -26,7 +26,7 @@ source)."""
 SHORT, SHORTEST, LONGEST = 14, 9, 60
 """Words of a message that may follow another, of one that only says since when, and of any that is read."""
 EVERYTHING = Food("", "", "")
-STERN = ("over", "below", "raw", "cool", "warm", "freezer", "frozen", "running", "ask")
+STERN = ("over", "below", "raw", "cool", "warm", "freezer", "icy", "frozen", "running", "ask")
 _MINE = re.compile(r"\b(?:mine|my (?:dish|one|slow cooker|crock ?pot)|el mio|la mia)\b")
 
 
@@ -179,6 +179,9 @@ class _One:
             return []
         if state is not None and state.f is not None:
             return [(f, measured(heard, f, state)) for f in self._measured_foods()]
+        lies = state is not None and state.place in ("out", "car", "sun", "off") and not heard.says("plan")
+        if state is not None and lies and all_foods(heard.text) and (state.since or state.minutes) is not None:
+            return [(EVERYTHING, state)]
         if self.recent is not None and self.recent.verdicts and len(heard.text.split()) <= SHORT:
             follows = self._follows(self.recent, state)
             if follows:

@@ -8,7 +8,7 @@ from dataclasses import replace
 
 from planning.dishes import lookup
 from planning.theday.situation.foods import Food
-from planning.theday.situation.heard import Heard, joined
+from planning.theday.situation.heard import Heard, joined, when
 from planning.theday.situation.verdicts import State, served_cold
 
 HELD = (
@@ -44,6 +44,10 @@ def states(heard: Heard, foods: Sequence[Food]) -> list[State | None]:
         told = [_in_whole(whole, one) for one in own]
     else:
         told = _shared(heard, heard.state(text[: bounds[0]]), own, parts)
+    if heard.says("leftover") and heard.says("asks") and heard.now >= heard.potluck.starts_at:
+        # "Rice left over, what do I do with it": on the table since the meal began, as far as anybody knows.
+        began = State("out", heard.potluck.starts_at)
+        told = [began if s is None and not f.promise else s for f, s in zip(foods, told, strict=True)]
     return [measured(heard, f, s) if s is not None and s.f is not None else s for f, s in zip(foods, told, strict=True)]
 
 
@@ -59,6 +63,10 @@ def _in_whole(whole: State, own: State | None) -> State:
 def _shared(heard: Heard, before: State | None, own: list[State | None], parts: list[str]) -> list[State | None]:
     """The foods without a state of their own share their neighbour's."""
     first = own[0]
+    if before is not None and before.f is not None and first is None and not _timed(before):
+        # "It says 58 in there. The platter has been in since 9": how long is said behind the food.
+        since, minutes = when(heard.times(parts[0]), parts[0])
+        before = replace(before, since=since, minutes=minutes)
     if before is not None and (first is None or len(own) == 1 or not (_timed(first) or first.f is not None)):
         own = [joined(before, first) if first is not None else before, *own[1:]]
     out = list(own)
@@ -140,4 +148,6 @@ def ours(heard: Heard, food: Food, state: State, *, several: bool, follows: bool
         return False
     if plan and _LATER.search(heard.text) and not _SO_FAR.search(heard.text):
         return False
+    if heard.says("out-warm") and heard.now > heard.potluck.starts_at:
+        return True
     return _timed(state) or heard.asks or heard.says("oops", "leftover")

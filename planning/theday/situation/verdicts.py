@@ -73,10 +73,13 @@ def verdict(potluck: Potluck, food: Food, state: State, now: datetime, outside_f
     dish = as_promise(food, potluck.promises)
     if state.f is not None:
         return _measured(potluck, food, dish, state, now, outside_f)
+    limit, _ = limit_of(potluck, dish, state, outside_f)
     match state.place:
         case "raw":
             target, source = target_of(food)
             return Verdict(food, "raw", source, target_f=target, state=state)
+        case "frozen" if _bakes(food) and now >= potluck.starts_at - BAKES:
+            return Verdict(food, "icy", "COOK-14", target_f=target_of(food)[0], state=state)
         case "frozen" | "thaw":
             lb = dish.frozen_lb
             water = round((lb or 0) * COLD_WATER_MIN_PER_LB)
@@ -91,6 +94,16 @@ def verdict(potluck: Potluck, food: Food, state: State, now: datetime, outside_f
             limit = limit_of(potluck, dish, state, outside_f)[0]
             return Verdict(food, "cold", "HOLD-07", limit=limit, days=leftover_days(dish)[0], state=state)
     return _clocked(potluck, food, dish, state, now, outside_f)
+
+
+BAKES = timedelta(hours=3)
+"""So near the meal a casserole with ice inside is in the oven, or goes there (common practice, no source)."""
+_BAKED = ("lasagna", "casserole", "gratin", "bake", "pie", "quiche", "enchilada", "macaroni", "moussaka", "burrito")
+
+
+def _bakes(food: Food) -> bool:
+    words = (food.english or food.label).casefold()
+    return any(word in words for word in _BAKED)
 
 
 def limit_of(potluck: Potluck, dish: Promise, state: State, outside_f: float | None = None) -> tuple[int, str]:
@@ -135,7 +148,7 @@ def _measured(
     limit, rule = limit_of(potluck, dish, state, outside_f)
     target, source = target_of(food)
     known = out_so_far(potluck, dish, now) if dish.id else None
-    if known is not None and known >= limit and state.stage != "cook" and HOLD_COLD_F < f < HOLD_HOT_F:
+    if known is not None and known >= limit and HOLD_COLD_F < f < HOLD_HOT_F:
         return Verdict(food, "over", rule, known, limit, state=state)
     if state.stage == "cold":
         kind = "warm" if f > HOLD_COLD_F else "chilled"
