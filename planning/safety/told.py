@@ -132,7 +132,8 @@ def hurt(words: str, language: str) -> str | None:
 
 
 _GRILLS_OUT = re.compile(
-    r"\b(?:grills?|bbq|barbecue|smokers?|parrilla|asador|barbacoa)\b(?:(?! or | o )[^?]){0,25}\b(?:outside|outdoors|afuera|fuera)\b"
+    r"\b(?:grills?|bbq|barbecue|smokers?|parrilla|asador|barbacoa)\b(?:(?! or | o )[^?]){0,25}"
+    r"\b(?:outside|outdoors|afuera|fuera)\b"
 )
 """What stands outside already: "grill and smoker outside, fridge inside"."""
 
