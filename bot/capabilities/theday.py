@@ -99,7 +99,7 @@ def all_out_since(turn: Turn, since: datetime | None) -> None:
     gone = over(turn.potluck, turn.now)
     if gone:
         turn.say("out-all-over", reply=False, dishes=[p.dish for p in gone], n=len(gone))
-        waiting = tuple(p for p in waiting if p.id not in {g.id for g in gone})
+        waiting = [p for p in waiting if p.id not in {g.id for g in gone}]
     if not waiting:
         if not gone:
             turn.say("out-all-running", reply=False)
