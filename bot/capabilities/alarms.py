@@ -38,7 +38,9 @@ async def read_left_out(turn: Turn) -> None:
     found = [p for p in holding if p in named] or holding
     if len(found) != 1:
         return
-    gone = [food for food in foods if _in(found[0], food)]
+    gone = [food for food in foods if _in(found[0], food) and food.casefold() != found[0].dish.casefold()]
+    if not gone:
+        return
     after = without_contents(turn, found[0], gone)
     if after is None:
         return

@@ -108,6 +108,9 @@ async def take(turn: Turn, reading: Reading, *, addressed: bool) -> None:
         # Nothing is lost by believing the host where no place stands yet.
         reading = replace(reading, sure=True, question=None)
     if reading.question is not None and not reading.sure:
+        if not reading.intents and turn.words != turn.event.text:
+            # The rest of a message of which the first half was answered: nothing more need be said.
+            return
         if not reading.intents and turn.question_is_fresh:
             # Nobody can read it as a reply: it may be the answer to what was asked a moment ago.
             return

@@ -73,6 +73,13 @@ def alarms(words: str) -> Iterator[Alarm]:
             yield Alarm(text, held, brought=has is None)
 
 
+_STAYS = re.compile(
+    r"^(?:who|what|where|when|why|how|which|qui[eé]n|qu[eé]|d[oó]nde|cu[aá]nt)|\bleft (?:with|over|at|in|on|behind|from|home)\b"
+    r"|\b(?:is|are|was|were|some|lots|plenty|half) left\b"
+)
+"""A question, or what is left over or lies somewhere, leaves nothing out of a dish."""
+
+
 def left_out(words: str) -> tuple[str, ...]:
     """The foods a cook says will not be in it: "ok i leave the walnuts out", "le quito las nueces".
 
@@ -80,7 +87,7 @@ def left_out(words: str) -> tuple[str, ...]:
     ('walnuts',)
     """
     plain = " ".join(words.replace("’", "'").casefold().split())
-    if len(plain.split()) > LONGEST or "?" in plain or _PERSON.search(plain):
+    if len(plain.split()) > LONGEST or "?" in plain or _PERSON.search(plain) or _STAYS.search(plain):
         return ()
     found: list[str] = []
     for said in _OUT_OF.finditer(plain):

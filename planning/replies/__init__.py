@@ -7,6 +7,7 @@ code: `worded` reads it by its table of phrases.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from dataclasses import replace
 from functools import cache, partial
@@ -116,13 +117,15 @@ def _unread(message: Message, found: list[Intent], text: str) -> tuple[str, ...]
         if len(left) == MOST_UNREAD:
             break
         start, end = sentence.tokens[0].start, sentence.tokens[-1].end
-        if any(a < end and b > start for a, b in spans):
+        if any(a < end and b > start for a, b in spans) or _ALONE.fullmatch(sentence.text.strip()):
             continue
         if english.for_us(replace(message, sentences=(sentence,), plain=sentence.text.strip(), symbols=())):
             left.append(text[start:end])
     return tuple(left)
 
 
+_ALONE = re.compile(r"(?:just |only )?(?:1|one) (?:person|adult)(?: only)?")
+"""What a party is that nobody told more of."""
 MOST_UNREAD = 2
 """More is a story, which nobody asked us to understand."""
 

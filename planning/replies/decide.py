@@ -86,6 +86,8 @@ def decide(
         if feared and (doubtful or not _about_this_supper(kept)):  # an allergy is asked about rather than lost
             why = Say("reply-why-read", {"words": _words(feared, original)})
             sure = tuple(i for i in feared if i.confidence >= SURE_NEED and not i.cleared)
+            if len(sure) == len(intents):  # nothing else is said: there is nothing to ask
+                return Reading(feared, True, why=why)
             return Reading(feared, False, question_for(feared[0], feared, context, original), sure, why)
         own = [
             i for i in intents

@@ -71,3 +71,10 @@ def test_a_word_too_much_leaves_it_alone(text: str) -> None:
 def test_how_many_did_something_else_is_no_party() -> None:
     assert read("yes, 3 of us watched it", context_of("near")).intents == ()
     assert read("yes, 3 of us", context_of("near")).intents != ()
+
+
+def test_an_allergy_told_alone_in_the_open_is_noted_and_nothing_is_asked() -> None:
+    reading = read("one of my kids cant have eggs", ReplyContext("w", "Wes", None, guests=(("w", "Wes"),)))
+
+    assert reading.sure
+    assert reading.question is None

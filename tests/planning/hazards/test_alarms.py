@@ -60,3 +60,8 @@ def test_questions_needs_and_denials_put_nothing_into_a_food(words):
 )
 def test_what_a_cook_leaves_out_is_heard(words, gone):
     assert left_out(words) == gone
+
+
+@pytest.mark.parametrize("words", ["who's left with beer lol", "i left the beer at home", "half the nuts are left"])
+def test_what_is_left_over_or_left_somewhere_is_left_out_of_nothing(words: str) -> None:
+    assert left_out(words) == ()
