@@ -75,7 +75,7 @@ def alarms(words: str) -> Iterator[Alarm]:
 
 _STAYS = re.compile(
     r"^(?:who|what|where|when|why|how|which|qui[eé]n|qu[eé]|d[oó]nde|cu[aá]nt)|\bleft (?:with|over|at|in|on|behind|from|home)\b"
-    r"|\b(?:is|are|was|were|some|lots|plenty|half) left\b"
+    r"|\b(?:is|are|was|were|some|lots|plenty|half) left\b|\bleft\b.{1,40}\b(?:at (?:home|work|my|the|your)|behind|in (?:the|my))\b"
 )
 """A question, or what is left over or lies somewhere, leaves nothing out of a dish."""
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from planning.potluck import Answer, Party
-from planning.replies import Reading, SetAnswer, SetParty, read
+from planning.replies import Reading, ReplyContext, SetAnswer, SetParty, read
 from tests.replies.corpus import context_of
 
 
