@@ -45,6 +45,7 @@ def corrected(found: list[Intent], plain: str, text: str, context: ReplyContext,
     found = _more_for(found, padded, context)
     found = _total(found, padded, context)
     found = _instead(found, text, context, again)
+    found = _weighed(found, text)
     if not context.addressed and len(padded.split()) <= MOST_WORDS_OF_A_CHANGE:
         # "My salad is for 20 now" names what only its cook and we know of.
         found = [
@@ -54,6 +55,31 @@ def corrected(found: list[Intent], plain: str, text: str, context: ReplyContext,
             for i in found
         ]
     return found
+
+
+_WEIGHS = re.compile(
+    r"[.!;]\s*(?:it['’]?s |it is |about |around |a |an |the |es |son |de |uno de |unos )*(?P<n>[0-9]{1,3}(?:[.,][0-9])?)[ -]?(?P<unit>lbs?|pounds?|pounder|kgs?|kilos?|libras?)\b[^.!?;]*",
+    re.IGNORECASE,
+)
+_FROZEN = re.compile(r"\b(?:frozen|congelad[oa])\b", re.IGNORECASE)
+LB_PER_KG = 2.20462
+"""By the international definition of the pound."""
+
+
+def _weighed(found: list[Intent], text: str) -> list[Intent]:
+    """ "I'll do the turkey! 16 lb frozen one": what it weighs, and that it is frozen, said in the next sentence."""
+    brings = [i for i in found if isinstance(i, AddPromise) and not i.vague]
+    if len(brings) != 1 or brings[0].quantity or brings[0].servings or not brings[0].end:
+        return found
+    said = _WEIGHS.match(text, brings[0].end)
+    if said is None:
+        return found
+    weight = float(said["n"].replace(",", "."))
+    pounds = weight * LB_PER_KG if said["unit"][:1].lower() == "k" else weight
+    unit = "kg" if said["unit"][:1].lower() == "k" else "lb"
+    frozen = round(pounds, 1) if _FROZEN.search(said.group()) else brings[0].frozen_lb
+    weighed = replace(brings[0], quantity=f"{said['n']} {unit}", frozen_lb=frozen, end=said.end())
+    return [weighed if i is brings[0] else i for i in found]
 
 
 def _more_for(found: list[Intent], plain: str, context: ReplyContext) -> list[Intent]:

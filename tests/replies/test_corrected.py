@@ -57,3 +57,18 @@ def test_more_of_ones_only_dish_changes_how_many_it_is_for(context: ReplyContext
 @pytest.mark.parametrize("text", ["so 3 of us watched it", "no no, the flan is fine", "that makes 6 of you crazy lol"])
 def test_talk_with_a_total_changes_no_party(text: str) -> None:
     assert not any(isinstance(i, SetParty) for i in read(text, replace(COOK, replying_to=None)).intents)
+
+
+@pytest.mark.parametrize(
+    ("text", "quantity", "frozen"),
+    [
+        ("we're 2. I'll do the turkey! 16 lb frozen one, roasting at ours", "16 lb", 16.0),
+        ("I'm bringing the ham. it's about 8 pounds", "8 pounds", None),
+    ],
+)
+def test_what_a_dish_weighs_may_stand_in_the_next_sentence(text: str, quantity: str, frozen: float | None) -> None:
+    reading = read(text, replace(COOK, own_promises=(), party=None, answer=Answer.NONE))
+
+    made = next(i for i in reading.intents if isinstance(i, AddPromise))
+    assert (made.quantity, made.frozen_lb) == (quantity, frozen)
+    assert reading.unread == ()
