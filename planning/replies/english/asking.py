@@ -45,7 +45,7 @@ _TOPICS = tuple(
     )
 )  # fmt: skip
 _INVERTED = re.compile(
-    r"^ (?:(?:ok|so|and|but|also|hey|hi) )*(?:(?:is|are|do|does|did|has|have|will|can|could|should|am|may) (?:there|i|we|it|the|anyone|anybody|everyone|you|my|our|dogs?|pets?|kids|children|they|this)|who|what|which|where|when|how|remind me|tell me) "
+    r"^ (?:(?:ok|so|and|but|also|hey|hi) )*(?:(?:is|are|do|does|did|has|have|will|would|can|could|should|am|may) (?:there|i|we|it|the|anyone|anybody|everyone|you|my|our|dogs?|pets?|kids|children|they|this)|who|what|which|where|when|how|remind me|tell me) "
 )
 _WHO_HAS_NEEDS = re.compile(
     r"\b(?:any|how many|who is|is anyone|is anybody|is someone|are there|(?:does|do) (?:anyone|anybody|someone|somebody|people|any of (?:us|you)) have) (?:[a-z]+ )?(?:vegetarians|vegans|celiacs|coeliacs|allergies|allergic|veggies)\b(?!.* (?:food|dish|option))"
@@ -58,6 +58,7 @@ _HOST = re.compile(
 _HOST_NOUN = re.compile(
     r" (?:park|parking|(?<!hot )dogs?|pets?|puppy|pup|dress code|inside|outside|indoors?|outdoors?|rains?|raining|kid[- ]friendly|child[- ]friendly|high ?chair|changing table|stairs|wheelchair|accessible|toilets?|bathrooms?|restrooms?|wi-?fi|smoke|smoking|byob|music|karaoke|games|pool|swim|swimming|plus ones?|early to help|help (?:set up|clean up|out)|shoes|bus|train|carpool|lift|gate code|door code|label|labels|quiet room|nurse|nap|bug spray|bonfire|fire pit|sleep over|camp) "
 )
+_PLACE_NOUN = re.compile(r" (?:park|parking|high ?chairs?|changing table|wheelchair|stairs|toilets?|bathrooms?|wi-?fi|quiet room|dress code) ")
 _NO_HOST = re.compile(r" (?:i|we) (?:bring|make|do) (?!(?:my|our|the|a|an) (?:dogs?|pets?|puppy|pup|music|games|bike))| who | which dish ")
 _OF_PEOPLE = re.compile(
     rf" (?:say|make it|add|be) (?:{NUMBER}|one|another|an extra|a plus)(?: more)?(?= $| of us| people| ,)"
@@ -86,6 +87,8 @@ def read_loosely(sentence: Sentence, context: ReplyContext, trap: str | None) ->
             sentence.question or _INVERTED.match(text) or topic in ("when", "where", "missing")
         ):
             return _asked(sentence, topic, 0.85 if sentence.question else 0.8)
+    if _INVERTED.match(text) and _PLACE_NOUN.search(text) and not re.search(r" (?:who|bring|bringing) ", text):
+        return _asked(sentence, "host", 0.82)
     if (about := _about(sentence, context)) is not None:
         return _asked(sentence, about[0], 0.85 if sentence.question else 0.8, about[1])
     if _INVERTED.match(text) and _HOST_NOUN.search(text) and not _WHO_HAS_NEEDS.search(text) and not _NO_HOST.search(text):

@@ -135,12 +135,17 @@ def read_servings(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     return [ChangePromise(context.own_promises[-1][0], servings=n, start=start, end=end, confidence=0.92)]
 
 
+_OR_SO_MANY = re.compile(rf"^ {NUMBER} , or ")
+
+
 def _one_number(sentence: Sentence) -> float | None:
     """The only number, or the middle of the only range, in a short answer to the question for how many it is."""
     found = [
         m for t in sentence.tokens if (m := re.fullmatch(r"([0-9]{1,4})(?:[-–]([0-9]{1,4}))?", t.plain)) is not None
     ]
     plain = {t.plain for t in sentence.tokens}
+    if _OR_SO_MANY.match(sentence.text) and (first := _HOW_MANY.match(f" {sentence.tokens[0].plain} ")) is not None:
+        return float(number_of(first["n"]))  # "six, or two teenagers"
     if len(found) == 1 and sentence.tokens[1:2] and sentence.tokens[1].plain == "," and sentence.tokens[0].plain == found[0][0]:
         return (int(found[0][1]) + int(found[0][2] or found[0][1])) / 2  # "6, or two teenagers"
     if (

@@ -24,7 +24,7 @@ _COMES_WITH = re.compile(
     r"(?:^|, |\bcom(?:e|ing)(?: [a-z]+){1,4} |\b(?:come|coming|be there|make it|yes|in|join|there|attend|attending|joining|us|too|all|up|over|by|round|along|present|(?:at|around|about) [a-z0-9]+) (?:together |along )?)with$"
 )
 _LEAD = re.compile(
-    r" (?:accompanied by|joined by|in (?:the )?company (?:of|with)|escorted by|bringing|bring|with|along with|plus|\+|taking|and|add|adding|including|forgot(?: to (?:count|mention|include|add|say))?|have|having)(?: along| also)?$"
+    r" (?:(?:put|write|sign|note|mark|include|list)(?: down)?|accompanied by|joined by|in (?:the )?company (?:of|with)|escorted by|bringing|bring|with|along with|plus|\+|taking|and|add|adding|including|forgot(?: to (?:count|mention|include|add|say))?|have|having)(?: along| also)?$"
 )
 _MISSING = re.compile(rf"^ (?:(?:can|will|is|are|am|could) not (?:be )?(?:come|coming|make|join|joining|able|attend|attending|be)(?: it| there| to (?:come|make it|join))?|{AWAY})(?: (?:after all|now|this time|sadly))*(?= )")
 _PREDICATE = re.compile(
