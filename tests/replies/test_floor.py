@@ -16,9 +16,11 @@ and line breaks were read, still unseen), a silent one in 0.829 (0.840), 0.538 (
 understood, and 0.927 of the chatter was left alone. Every second line was mended by first; on the others, unseen,
 those mends changed nothing."""
 ELEVENTH = "corpus_eleventh.tsv"
-"""Written by somebody who has not seen the reader; no floor (0) until it has been looked at once."""
+"""Written by somebody who has not seen the reader. At first sight any change was right in 0.855, a silent one in 0.910,
+0.744 of what was said to the bot was understood, and 0.963 of the chatter was left alone; then mended by."""
 TWELFTH = "corpus_twelfth.tsv"
-"""Written by somebody who has not seen the reader; not looked at yet, so without a floor."""
+"""Written by somebody who has not seen the reader; never mended by, so that it tells how strangers fare: at first sight
+0.861, 0.915, 0.754 and 0.951; when the eleventh was mended, 0.902, 0.956, 0.832 and 0.951. Without a floor."""
 
 
 @cache
@@ -35,6 +37,11 @@ def newest() -> tuple[Outcome, ...]:
 @cache
 def tenth() -> tuple[Outcome, ...]:
     return tuple(outcome(line) for line in lines(TENTH))
+
+
+@cache
+def eleventh() -> tuple[Outcome, ...]:
+    return tuple(outcome(line) for line in lines(ELEVENTH))
 
 
 def test_the_corpus_is_large_and_a_third_of_it_is_chatter() -> None:
@@ -96,3 +103,14 @@ def test_the_tenth_sentences_are_read_no_worse_than_they_were() -> None:
     assert right / (right + wrong) >= 0.82
     assert silent / (silent + silent_wrong) >= 0.89
     assert understood / (understood + missed) >= 0.72
+
+
+def test_the_eleventh_sentences_are_read_no_worse_than_they_were() -> None:
+    tally, addressed = counts(list(eleventh())), counts([o for o in eleventh() if o.line.addressed])
+    right, wrong = sum(tally["right"].values()), sum(tally["wrong"].values())
+    silent, silent_wrong = sum(tally["silent-right"].values()), sum(tally["silent-wrong"].values())
+    understood, missed = sum(addressed["right"].values()), sum(addressed["missed"].values())
+
+    assert right / (right + wrong) >= 0.93
+    assert silent / (silent + silent_wrong) >= 0.96
+    assert understood / (understood + missed) >= 0.89

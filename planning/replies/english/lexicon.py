@@ -62,7 +62,8 @@ def whole_number(tokens: Sequence[Token], i: int) -> tuple[int, int] | None:
 
 NUMBER = (
     r"(?:[0-9]{1,4}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|"
-    r"sixteen|seventeen|eighteen|nineteen|(?:twenty|thirty|forty|fifty)(?:[- ](?:one|two|three|four|five|six|seven|eight|nine)\b)?)"
+    r"sixteen|seventeen|eighteen|nineteen|"
+    r"(?:twenty|thirty|forty|fifty)(?:[- ](?:one|two|three|four|five|six|seven|eight|nine)\b)?)"
 )
 
 
