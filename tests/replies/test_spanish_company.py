@@ -183,3 +183,21 @@ def test_what_was_made_before_is_brought_now() -> None:
 
 def test_the_next_time_is_not_this_one() -> None:
     assert answers("la próxima sin falta") == [Answer.NO]
+
+
+@pytest.mark.parametrize(
+    "text", ["traemos vino", "traeremos vino", "ya tengo comprado el vino", "habrá vino de mi parte"]
+)
+def test_wine_is_brought_in_many_words(text: str) -> None:
+    assert dishes(text) == ["vino"]
+
+
+def test_a_new_size_is_no_swap() -> None:
+    reading = read("cambiad mi slaw a 16 raciones", replace(context_of("board+slaw"), language="es"))
+
+    assert [(type(i), getattr(i, "servings", None)) for i in reading.intents] == [(ChangePromise, 16)]
+
+
+@pytest.mark.parametrize("text", ["me encantaría pero estoy con covid", "mi jefe no me suelta"])
+def test_what_keeps_somebody_away_is_a_no(text: str) -> None:
+    assert answers(text) == [Answer.NO]

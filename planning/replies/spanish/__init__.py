@@ -85,6 +85,11 @@ def read(message: Message, context: ReplyContext) -> tuple[list[Intent], list[st
     return found, passed
 
 
+_WOULD_LOVE = re.compile(r"^ (?:(?:ay|uy|a mi|que pena|,) )*(?:(?:me|nos) (?:encantaria|gustaria)|quisiera|quisieramos|ojala pudiera|yo iria|iriamos)")
+""" "I'd love to, but I'm down with something"."""
+_TO_BRING = re.compile(r" (?:llevar|traer|hacer|preparar|poner|aportar|cocinar)(?:les|te|os|lo|la)? ")
+
+
 def _said(sentence: Sentence, context: ReplyContext, earlier: str = "") -> tuple[list[Intent], list[str]]:
     """What one sentence says, and why it was passed over."""
     if (undo := questions.read_undo(sentence)) and not sentence.question:
@@ -114,10 +119,15 @@ def _said(sentence: Sentence, context: ReplyContext, earlier: str = "") -> tuple
     trap = traps.blocked(sentence, context)
     if brought and trap in (None, "reported"):
         return brought, []
-    if trap in ("hypothetical", "others", "past") and (turn := _TURN.search(sentence.text)) is not None:
+    longing = trap is None and _WOULD_LOVE.match(sentence.text) and not _TO_BRING.search(sentence.text)
+    if (longing or trap in ("hypothetical", "others", "past")) and (turn := _TURN.search(sentence.text)) is not None:
         # "I'd love to come but I can't": what follows is what holds.
         first = sentence.token_range(turn)[1]
-        return answers.read_answer(Sentence(sentence.tokens[first:], False), context), []
+        turned = answers.read_answer(Sentence(sentence.tokens[first:], False), context)
+        if not turned and _WOULD_LOVE.match(sentence.text):
+            start, end = sentence.span(0, len(sentence.tokens))
+            turned = [SetAnswer(context.writer, Answer.NO, start=start, end=end, confidence=0.82)]
+        return turned, []
     if trap == "reported" and context.addressed:  # what the doctor said of an allergy is asked about
         heard = [i for i in needs.read_needs(sentence, context) if isinstance(i, SetNeeds) and not i.cleared]
         return [replace(i, confidence=min(i.confidence, 0.7)) for i in heard], [] if heard else [trap]

@@ -30,7 +30,7 @@ PREDICATE = re.compile(
 )
 
 
-_BESIDE = re.compile(rf" {_US}{_FILL} [0-9]{{1,2}}(?: grandes| mayores| adult[oa]s)? (?:y|mas|\+) $")
+_BESIDE = re.compile(rf" (?:{_US}|nosotr[oa]s){_FILL} [0-9]{{1,2}}(?: grandes| mayores| adult[oa]s)? (?:y|mas|\+) $")
 """ "Somos tres y un bebé": told beside the number, not in it."""
 
 

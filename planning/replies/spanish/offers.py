@@ -212,6 +212,16 @@ def _before(sentence: Sentence, at: int, context: ReplyContext) -> list[Intent]:
             "voy",
             "vamos",
             "por",
+            "cae",
+            "caen",
+            "va",
+            "van",
+            "habra",
+            "hay",
+            "llega",
+            "llegan",
+            "sale",
+            "salen",
         ):
             continue
         things, last = read_things(said, first, toppings=context.toppings)

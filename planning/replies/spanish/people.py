@@ -27,11 +27,11 @@ _COMES = re.compile(
     rf"|familia de|nosotros|nosotras|mi familia y yo somos|sino){_FILL} (?P<n>[0-9]{{1,4}}){_NOT_PEOPLE}(?= )"
     rf"|(?:^|(?<= ,)|(?<= y)|(?<= si)|(?<= todos)|(?<= todas)|(?<= familia)|(?<= nosotros)|(?<= estamos)|(?<= estaremos)) (?:todos )?(?:los|las|nosotros|nosotras) (?P<los>[0-9]{{1,2}})(?= ,| \.| $| pero | de casa| de siempre| de la familia| con | y | : | \(| juntos)"
     rf"| [a-zñ]+mos (?:todos )?(?:los|las) (?P<losn>[0-9]{{1,2}})(?= ,| \.| $)"
-    rf"| (?P<many>[0-9]{{1,3}}) (?:en total|personas?(?! mas)|de nosotros(?! (?:somos|son|no|comen|tienen|es))|comensales|cabezas|lugares|sitios|puestos|cupos|cubiertos|asistentes|plazas|bocas)(?= )"
+    rf"| (?P<many>[0-9]{{1,3}}) (?:en total|personas?(?! mas)|personitas|de nosotros(?! (?:somos|son|no|comen|tienen|es))|comensales|cabezas|lugares|sitios|puestos|cupos|cubiertos|asistentes|plazas|bocas)(?= )"
 )
 _ALONE = re.compile(
     rf" (?:{_GO}|viajo) (?:yo |nada mas |solo )*(?:, )?(?:pero )?(?:sin mi (?:pareja|esposo|esposa|marido|mujer|novio|novia|familia|gente)|sol[oa](?! [0-9]| los| las| nosotr| con| mi| ell| un)|solit[oa]|por mi cuenta|sin (?:compañia|acompañante|pareja|nadie))(?= )|^ (?:solo|nada mas|nomas|unicamente|solamente|solo voy|nada mas voy|nomas voy) yo(?= ,| \.| $| nada| y)|^ (?:(?:voy|vengo|solo|nomas) )*(?:su|un|una|este|esta) servidora? (?:y ya|solo|sola|nada mas|y nadie mas|y punto)?(?= ?$)|^ yo (?:y (?:ya|nadie mas|punto|solo yo)|nomas|solito|solita|solo|sola) $"
-    r"| yo (?:sol[oa]|solit[oa]|nada mas)(?= ,| \.| $)|^ (?:yo )?(?:sol[oa]|solit[oa])(?= ,| $)| (?:voy|vengo|ire) (?:solo|nada mas) yo(?= )|^ (?:solo|solamente|unicamente|nada mas) (?:podria|puedo|podre|voy a|iria|ire|voy|asistire|asistiria) (?:ir |asistir )?yo(?= )|^ (?:solo )?yo y (?:mi|el) (?:perr|gat)[oa](?= )|^ (?:1|un[oa]?)(?: (?:sol[oa]|persona|adult[oa]|nada mas))+ $| (?:somos|soy) (?:solo |nada mas )*(?:yo|1)(?: sol[oa])?(?= ,| $)|^ yo $"
+    r"|(?<! y)(?<! e) yo (?:sol[oa]|solit[oa]|nada mas)(?= ,| \.| $)|^ (?:yo )?(?:sol[oa]|solit[oa])(?= ,| $)| (?:voy|vengo|ire) (?:solo|nada mas) yo(?= )|^ (?:solo|solamente|unicamente|nada mas) (?:podria|puedo|podre|voy a|iria|ire|voy|asistire|asistiria) (?:ir |asistir )?yo(?= )|^ (?:solo )?yo y (?:mi|el) (?:perr|gat)[oa](?= )|^ (?:1|un[oa]?)(?: (?:sol[oa]|persona|adult[oa]|nada mas))+ $| (?:somos|soy) (?:solo |nada mas )*(?:yo|1)(?: sol[oa])?(?= ,| $)|^ yo $"
 )
 _MORE = re.compile(
     r"^ \+ ?(?P<plus>[0-9]{1,2})(?= |$)| \+ ?(?P<plus2>[0-9]{1,2})(?= ,| $)"
@@ -58,7 +58,8 @@ _NO_PARTY = re.compile(
     r"^ (?:ya )?no (?:somos|vamos|voy|se|puedo|podemos|puede)| (?:cumple|cumplen|cumplio|cumplira|trabaja|nacio) [0-9]+|(?<! vamos)(?<! ir)(?<! voy) con (?:mi|mis) [a-z]+ (?:tengo|tenemos|estoy|estamos|ceno|cenamos)| (?:regalo|recoger|recojo|cuidar|cuido) "
 )
 _BRINGS = re.compile(rf" (?:{any_form('bring', '1s', '1p', 'f1')}) ")
-_ENDS = re.compile(r" ,(?: en total| total| asi que(?: somos)?| somos)? (?P<end>[0-9]{1,2})(?= $)")
+_COMING = re.compile(rf" (?:{_GO}|confirmo|confirmamos) ")
+_ENDS = re.compile(r" ,(?: en total| total| asi que(?: somos)?| somos)? (?P<end>[0-9]{1,2})(?= (?:(?:entonces|ahora|ya|en total|por todos|todos) )*$)")
 _BETWEEN = re.compile(
     r"^ (?:si|claro|voy|vamos|asisto|asistimos|confirmo|confirmado|presente) [,:] (?P<n>[0-9]{1,2})(?= ,| $)"
 )
@@ -91,6 +92,8 @@ _ME_PLUS = re.compile(
 def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """The party this sentence tells of: whole, or how many more."""
     text = sentence.text
+    if context.asked in ("people", "party") and re.match(r" un[oa] (?:,|pero|y ya|$)", text):
+        return [party(sentence, context, Party(1), 0, 5)]
     if (some := _RANGE.search(text)) is not None and 0 < int(some["to"]) - int(some["n"]) <= 4:
         return [party(sentence, context, Party(int(some["to"])), some.start(), some.end(), 0.6)]
     if not sentence.question and (plus := _ME_PLUS.search(text)) is not None:
@@ -117,6 +120,8 @@ def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     if (fewer := fewer_of(sentence, context, told)) is not None:
         return [of_whom_is_left(_whole(sentence, context, ()), fewer, context)]
     joining = _JOIN.search(text)
+    if joining is not None and (ends := _ENDS.search(text)) is not None:
+        return [party(sentence, context, Party(int(ends['end'])), joining.start(), ends.end())]
     if joining is not None and (all_told := _whole(sentence, context, ())) and " mas " not in text:
         return all_told  # "se suma mi hermano, somos 3"
     if joining is not None:
@@ -161,7 +166,7 @@ def _whole(sentence: Sentence, context: ReplyContext, told: Sequence[Group]) -> 
         bare = bare or _BETWEEN.match(text)
         if bare is not None and 0 < int(bare["n"]) <= BIG:
             return [party(sentence, context, Party(int(bare["n"])), 0, bare.end(), 0.82)]
-    if total is None and (any(not g.sure for g in told) or (context.addressed and _GOES.search(text))):
+    if total is None and ((any(not g.sure for g in told) and _COMING.search(text)) or (context.addressed and _GOES.search(text))):
         total = _ENDS.search(text)  # "vamos con los chicos, 4"
     if (listed := _listed(sentence, context, total, asked=asked)) is not None:
         return [listed]

@@ -125,6 +125,8 @@ def known(word: str) -> bool:
     return (
         word in found
         or _with_pronoun(word)
+        or (word[-1:] in "ao" and word[:-1] + "ao".replace(word[-1], "") in found)
+        or (word[-2:] in ("as", "os") and word[:-2] + {"as": "os", "os": "as"}[word[-2:]] in found)
         or any(word.endswith(e) and word.removesuffix(e) in found for e in ("s", "es"))
         or any(
             word.endswith(e) and word.removesuffix(e) + o in found

@@ -35,8 +35,8 @@ _WISH = re.compile(
 )
 _THEY = any_form("bring", "3s", "3p", "s3p", "imp")
 _OTHERS = re.compile(
-    r"^ (?:no )?(?:traigan|lleven|vengan|traiga|lleva tu|trae|traete|traela|traelo|llevala|hagan|pongan|acuerdense|recuerden|recordad|acordaos|no olviden|llevad|traed|venid|poned|haced|traigais|lleveis|no (?:llevad|traigais|traigan|lleven|olvideis)|que (?:alguien|cada|todos))(?! (?:con|me|que (?:yo |nosotros )?(?:llevo|llevamos|traigo|traemos|voy|vamos|somos|pongo|ponemos|hago)))"
-    r"| (?:alguien|quien|quienes|ustedes|vosotros|cada (?:uno|quien|cual)) (?:lleva|trae|puede|quiere|va|vio|sabe|lleve|traiga|ponga|pone|que)"
+    r"^ (?:no )?(?:traigan|lleven|vengan|traiga|lleva tu|trae|traete|traela|traelo|llevala|hagan|pongan|acuerdense|recuerden|recordad|acordaos|no olviden|llevad|traed|venid|poned|haced|traigais|lleveis|no (?:llevad|traigais|traigan|lleven|olvideis)|que (?:alguien|cada|todos))(?= |$)(?! (?:con|me|que (?:yo |nosotros )?(?:llevo|llevamos|traigo|traemos|voy|vamos|somos|pongo|ponemos|hago)))"
+    r"| (?:alguien|quien|quienes|ustedes|vosotros|cada (?:uno|quien|cual)) (?:lleva|trae|puede|quiere|va|vio|sabe|lleve|traiga|ponga|pone|que)(?= |$)"
     r"|^ (?:tu|vos|usted|ustedes|vosotros|vosotras) "
 )
 _ELSEWHERE = re.compile(

@@ -77,6 +77,8 @@ def read_withdrawals(sentence: Sentence, context: ReplyContext, earlier: str = "
             continue
         got = found.groupdict()
         old, new = ("old", "new") if got.get("old") else ("old2", "new2")
+        if re.match(r"(?:unas |unos |como |para )*[0-9]+ ?(?:raciones|porciones|personas|$)", got[new]):
+            continue  # "cambiad mi slaw a 16 raciones"
         mine = mine_in(f" {got[old]} ", context)
         if (
             mine is None
@@ -138,7 +140,7 @@ def _dropped(sentence: Sentence, context: ReplyContext) -> list[Intent] | None:
         rf" (?:mejor |pero |sino |entonces |en su lugar |a cambio |, |y )+(?:(?:si|mejor|yo|les|os|te|nosotros|en su lugar|a cambio) )*(?:(?:{ME})|(?:puedo|voy a|vamos a|podemos) (?:{_INF}))(?= )",
         text[found.end() - 1 :],
     )
-    sino = re.search(r" sino (?:que )?(?=(?!llev|trai|pong|hag|voy)[a-z])", text[found.end() - 1 :])
+    sino = re.search(r" (?:sino|, mejor|pero mejor) (?:que )?(?=(?!llev|trai|pong|hag|voy|vamos|no|otro|otra|para)[a-z])", text[found.end() - 1 :])
     if after is None and sino is not None:
         made += offered(sentence, found.end() - 1 + sino.end(), context)
     if after is not None and not re.search(r" no $", text[: found.end() - 1 + after.start() + 1]):
@@ -157,6 +159,9 @@ def _changed(sentence: Sentence, context: ReplyContext) -> list[Intent] | None:
         start, end = sentence.span_of(twice)
         factor = 3.0 if twice["x"].startswith("trip") else 0.5 if twice["x"] == "mitad" else 2.0
         return [ChangePromise(mine, factor=factor, start=start, end=end, confidence=0.86)]
+    if (times := re.search(r" (?:x|por) (?P<x>[23]) $", text)) is not None:
+        start, end = sentence.span_of(times)
+        return [ChangePromise(mine, factor=float(times["x"]), start=start, end=end, confidence=0.82)]
     many = next((m for m in _FOR.finditer(text) if not _SHORT.match(text[m.end() :])), None)
     if many is not None:
         start, end = sentence.span_of(many)
