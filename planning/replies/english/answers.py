@@ -29,6 +29,10 @@ _NO = [
     (r"\bno way (?:that )?(?:i|we) (?:can|could|will|am|are)\b", 0.93),
     (r"\b(?:i|we) would have (?:said yes|come|loved to|been there|jumped at it)\b.*\b(?:but|if|only|were it not)\b", 0.85),
     (
+        rf"^ (?:(?:sorry|aw|ah|oh|sadly|,) )*(?:no|nope|nah) , (?:(?:i|we) (?:have|am|are|got)|my|our|the) (?:[a-z]+ ){{0,3}}?{_REASON}(?= )(?!.*\b(?:but|so) (?:i|we) (?:can|will|am|are)\b)",
+        0.88,
+    ),
+    (
         rf"^ (?:(?:sorry|aw|ah|oh|alas|argh|ugh|hi|hey|sadly|,) )*(?:no|nope|nah)(?: sorry| thanks| this time| from (?:me|us))? ,? ?(?!(?:i|we) (?:meant|mean|said)|allerg|problem|worries|need|make (?:it|that)|one |it is )[^?]{{0,60}}\b{_REASON}(?= $| ,| that| then| on| at| this| until| till| for| all)(?!.*\b(?:but|so) (?:i|we) (?:can|will|am|are)\b)",
         0.9,
     ),

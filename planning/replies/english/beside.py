@@ -18,7 +18,7 @@ from planning.replies.text import Message, Sentence
 
 SURE = 0.88
 _NOT_ME = re.compile(
-    r"(?:^|(?<= ,)|(?<= but)|(?<= though)|(?<= so)|(?<= \.)) (?:(?:sadly|sorry|unfortunately|not gonna lie|ok|so|,) )*(?P<no>(?:but )?not me(?: though)?(?! and| or| but)|without me|minus me|not (?:going to|able to) (?:make it|come|be there)|not (?:coming|myself)|i (?:can|will|could) not(?: (?:make it|come|be there|join|do it))?(?: myself)?|i (?:am|will be) (?:not (?:coming|able to (?:make it|come))|away|working|busy|sick|ill|out)|i (?:have|got|need) to work)(?= $| ,| but| though| so| and| \.| this)"
+    r"(?:^|(?<= ,)|(?<= but)|(?<= though)|(?<= so)|(?<= \.)) (?:(?:sadly|sorry|unfortunately|not gonna lie|ok|so|,) )*(?P<no>(?:count|leave) me out|(?:but )?not me(?: though)?(?! and| or| but)|without me|minus me|not (?:going to|able to) (?:make it|come|be there)|not (?:coming|myself)|i (?:can|will|could) not(?: (?:make it|come|be there|join|do it))?(?: myself)?|i (?:am|will be) (?:not (?:coming|able to (?:make it|come))|away|working|busy|sick|ill|out)|i (?:have|got|need) to work)(?= $| ,| but| though| so| and| \.| this)"
 )
 _THEY_COME = re.compile(
     r"^ (?:(?:still|both|all|also) )*(?:(?:is|are|will be) (?:still |both |all |also )*(?:coming|there|in|joining|attending|free)|(?:will|can|would (?:love|like) to|want to|wants to) (?:still |both |all |also )*(?:come|be there|join|make it|attend)|(?:still )?(?:can|will)(?= $| ,| \.)|comes?|yes)(?= |$)"

@@ -62,7 +62,7 @@ _ALTOGETHER = re.compile(
 )
 _MAYBES = re.compile(rf" (?P<n>{N}|both) (?:maybes?|possibles?|(?:of us )?if (?:so|we (?:do|can|come|make it)))(?= $| ,)")
 _ABSENT = re.compile(
-    r"^ (?:(?:has|have) (?:had to )?(?:dropped out|drop out|cancelled|pulled out|cancel)|(?:is|are) (?:out|not coming)|can not|will not|is not|are not|has to|have to|had to|is ill|are ill|is sick|are sick)\b"
+    r"^ (?:(?:dropped|pulled|bowed|backed) out|bailed|cancelled|(?:has|have) (?:had to )?(?:dropped out|drop out|cancelled|pulled out|cancel)|(?:is|are) (?:out|not coming)|can not|will not|is not|are not|has to|have to|had to|is ill|are ill|is sick|are sick)\b"
 )
 _INSTEAD = re.compile(
     rf"^ (?:now |it is |we are |make it )*(?P<n>{N}) (?:people )?(?:instead of|rather than|not) {N}(?= $| ,| now)"
@@ -72,7 +72,7 @@ _FEWER = re.compile(
     rf" (?:minus|less) (?P<n>{NUMBER})(?: (?P<who>kids?|children|child|adults?|people|person))?(?: (?:from|of|for) us)?(?= $| ,)"
 )
 _PLUS = re.compile(
-    rf" (?:(?P<me>me|i|myself|yes|coming|in) )?(?:(?:and|with|bringing|a|my|have|will bring|have got) )*(?:\+|plus)[ -]?(?P<n>{NUMBER})(?! ?/)(?: (?P<who>kids?|children|child|adults?|people|guests?|friends?|toddlers?|teens?|teenagers?|bab(?:y|ies)))?(?= $| ,| for| and| coming| please| \(| \x00| as| now| too)"
+    rf" (?:(?P<me>me|i|myself|yes|coming|in) )?(?:(?:and|with|bringing|a|my|have|will bring|have got) )*(?:\+|plus)[ -]?(?P<n>{NUMBER})(?! ?/)(?: (?P<who>kids?|children|child|adults?|people|guests?|friends?|toddlers?|teens?|teenagers?|bab(?:y|ies)))?(?= $| ,| for| and| coming| please| \(| \x00| as| now| too| after all)"
 )
 _COMING_N = re.compile(
     rf"(?:^|(?<= ,)) (?P<n>{N}) (?:coming|attending|joining|from us|from our side|for us|from our house)(?= $| ,| and| with| \()"

@@ -9,11 +9,11 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 
-from planning.potluck import AGE_GROUPS, Party
+from planning.potluck import AGE_GROUPS, Answer, Party
 from planning.replies.english.lexicon import NUMBER, number_of
 from planning.replies.english.pieces import Piece, piece_at
 from planning.replies.english.stays import Absent, absent, spoken, without
-from planning.replies.intents import AddPerson, AddPromise, Intent, ReplyContext, SetParty
+from planning.replies.intents import AddPerson, AddPromise, Intent, ReplyContext, SetAnswer, SetParty
 from planning.replies.text import Message, Sentence, Token
 
 SURE = 0.9
@@ -68,6 +68,7 @@ def told(message: Message, found: Sequence[Intent], context: ReplyContext) -> li
     found = _without_relatives(found, own, context)
     if own is not None and context.party is not None and (less := _fewer(own, stay, context.party)) is not None:
         return [less if i is own else i for i in found]
+    found, own = _without_an_age(message, found, own)
     head = _head(message, own)
     if head is None:
         return list(found)
@@ -87,7 +88,7 @@ def told(message: Message, found: Sequence[Intent], context: ReplyContext) -> li
     if not any(p.aged for p in pieces):
         return list(found)
     party = _composed(head, pieces)
-    if party is None or (own is not None and own.party == party and own.confidence >= SURE):
+    if party is None or (own is not None and own.party == party and own.confidence >= SURE and all(own.start <= p.start and p.end <= own.end for p in pieces)):
         return list(found)
     return _put(found, own or SetParty(context.writer, party), party, head, [(p.start, p.end) for p in pieces])
 
@@ -103,7 +104,24 @@ def _without_relatives(found: Sequence[Intent], own: SetParty | None, context: R
             isinstance(i, SetParty) and i.relative and i.who == own.who
             and (i.party.total < 0 or (before and before + i.party.total == own.party.total))
         )
+        and not (isinstance(i, SetAnswer) and not i.who and i.answer is Answer.NO and own.party.total < before)
     ]  # fmt: skip
+
+
+def _without_an_age(
+    message: Message, found: Sequence[Intent], own: SetParty | None
+) -> tuple[list[Intent], SetParty | None]:
+    """The intents without a party that is the age of one of it ("all 5, and Ella is only 2")."""
+    if own is None or own.relative:
+        return list(found), own
+    for sentence in message.sentences:
+        for i in range(len(sentence.tokens)):
+            if sentence.tokens[i].start > own.start:
+                break
+            piece = piece_at(sentence.tokens, i)
+            if piece is not None and piece.aged and sentence.tokens[i].start < own.start < own.end <= sentence.tokens[piece.last - 1].end:
+                return [k for k in found if k is not own], None
+    return list(found), own
 
 
 def _fewer(own: SetParty, stay: Sequence[Absent], known: Party) -> SetParty | None:
@@ -227,6 +245,7 @@ def _pieces(sentence: Sentence, start: int, head: _Head, at: int) -> list[Piece]
         added = (
             joined
             and at == head.at
+            and not any(t.plain in ("is", "are", "turned") and tokens[k - 1].plain != "who" for k, t in enumerate(tokens[i : piece.last], i))
             and (
                 all(t.plain in (",", *_ADDED) for t in tokens[start:i])
                 or bool(found and found[-1].added and found[-1].last == i - 1)
@@ -311,6 +330,8 @@ def _put(
 ) -> list[Intent]:
     """The intents with this party in place of the one read before, and without what its words were taken for."""
     spans = [head.span, *told]
+    if own.start < head.span[1] and own.end > head.span[0]:
+        spans.append((own.start, own.end))
     made = replace(
         own,
         party=party,

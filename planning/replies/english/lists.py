@@ -56,7 +56,7 @@ class Members:
             if j < len(tokens) and tokens[j - 1].plain == "with" and tokens[j].plain in ("me", "us") and not found.me:
                 return found  # "I'll have my nephew with me"
             more = item(tokens, j, found.me or named_kin(tokens[found.last - 1])) or (
-                self._name(j) if found.me else None
+                self.named_at(j) if found.me else None
             )
             if more is None or more.first == more.last:
                 return found
@@ -141,7 +141,7 @@ class Members:
         read = end is not None and not any(self.sentence.free(k) for k in range(i + 1, end))
         return end + 1 if end is not None and read else i
 
-    def _name(self, i: int) -> People | None:
+    def named_at(self, i: int) -> People | None:
         """Somebody called by name in a list with the writer: of the age told beside it, else an adult."""
         tokens = self.tokens
         if i >= len(tokens) or i == 0 or not self.sentence.free(i):

@@ -107,6 +107,8 @@ def item(tokens: Sequence[Token], i: int, listed: bool = False) -> People | None
     first = i
     if i < len(tokens) and tokens[i].plain in ("me", "myself", "i"):
         return People(first, i + 1, {"adults": 1}, me=True)
+    if listed and i < len(tokens) and tokens[i].plain in ("himself", "herself"):
+        return People(first, i + 1, {"adults": 1})  # "me, himself and the weans"
     if (own := _us(tokens, i)) is not None:
         return People(first, own[1], {"adults": own[0]}, me=True)
     if listed and (many := whole_number(tokens, i)) is not None and tokens[i].plain not in ("a", "an"):
@@ -115,6 +117,8 @@ def item(tokens: Sequence[Token], i: int, listed: bool = False) -> People | None
             return People(first, end, {"adults": many[0]})  # "me and three of the crew"
     i, number, hint, determined = _lead(tokens, i)
     aged = aged_noun(tokens, i)
+    if aged is not None and number is None and i > first and tokens[i - 1].plain == "all":
+        return None  # "three kids, all under ten"
     if aged is not None:
         return People(first, aged[1], {aged[0]: 1 if number is None else number})
     if number is not None and number > 1 and (several := _several_aged(tokens, i, number)) is not None:

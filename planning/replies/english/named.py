@@ -31,11 +31,12 @@ def names_first(sentence: Sentence, context: ReplyContext) -> Iterator[Count]:
     yield from _me_first(sentence, guests)
     yield from _with_somebody(sentence, guests)
     for i in range(2, len(tokens)):
-        if tokens[i].plain not in ("me", "myself") or not sentence.free(i):
+        last_i = tokens[i].plain == "i" and _ends(tokens, i + 1)
+        if not (tokens[i].plain in ("me", "myself") or last_i) or not sentence.free(i):
             continue
         joins: tuple[str, ...] = ("and", "&", "+", ",") if tokens[i].plain == "myself" else ("and", "&", "+")
         j, names = i, 0
-        while j >= 2 and tokens[j - 1].plain in joins and _a_name(tokens[j - 2]):
+        while j >= 2 and tokens[j - 1].plain in joins and sentence.free(j - 2) and _a_name(tokens[j - 2]):
             names, j, joins = names + 1, j - 2, ("and", "&", "+", ",")
         if not names or guests & {t.plain for t in tokens[j:i]}:
             continue
@@ -91,7 +92,7 @@ def _me_first(sentence: Sentence, guests: set[str]) -> Iterator[Count]:
         listed = tokens[j].plain == ","
         while j < len(tokens) and tokens[j].plain in _JOINS:
             j += 1
-        more = item(tokens, j, True) if j < len(tokens) else None
+        more = (item(tokens, j, True) or _little(sentence, j)) if j < len(tokens) else None
         if more is not None and more.total and not more.unknown_number and more.last > j:
             found.merge(more)
         elif (
@@ -107,6 +108,12 @@ def _me_first(sentence: Sentence, guests: set[str]) -> Iterator[Count]:
         j = found.last
     if found.names and _ends(tokens, found.last):
         yield Count(i, found.last, found.party(), False, PLAIN)
+
+
+def _little(sentence: Sentence, i: int) -> People | None:
+    """ "Little Max (3)", "Ella, 5": somebody by name with an age."""
+    found = Members(sentence).named_at(i)
+    return found if found is not None and not found.names else None
 
 
 def _with_somebody(sentence: Sentence, guests: set[str]) -> Iterator[Count]:

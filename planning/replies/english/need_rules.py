@@ -79,7 +79,7 @@ DISAGREES = re.compile(
 NO_DRINK = re.compile(r" (?:i|we) (?:do not|never) drink(?: (?:(?P<list>alcohol)|at all))?(?= $| ,| so| but| and)")
 _MINE = rf"(?:me|myself|us|{KIN.replace('?P<kin>', '?:')})"
 SPICY = re.compile(
-    rf" (?:(?:i|we|{KIN}|he|she|they)(?: really| also| just)? (?:can not|do not|does not|can never|will not|must not|should not) (?:do|eat|eats|have|handle|take|like|stand|tolerate)|(?:no|not|nothing|nothing too|not too|not very)) (?:too |very |so |anything |any |things? |food )*(?:spicy|hot and spicy|chili heat)(?: food| foods| stuff| things| dishes)?(?= $| ,| at all| so | as | because | and | but | for )(?: at all)?(?P<list>)"
+    rf"(?:(?: (?:i|we|{KIN}|he|she|they)(?: really| also| just)?|^) (?:can not|do not|does not|can never|will not|must not|should not) (?:do|eat|eats|have|handle|take|like|stand|tolerate)| (?:no|not|nothing|nothing too|not too|not very)) (?:too |very |so |anything |any |things? |food )*(?:spicy|hot and spicy|chili heat)(?: food| foods| stuff| things| dishes)?(?= $| ,| at all| so | as | because | and | but | for )(?: at all)?(?P<list>)"
 )
 """Who can't eat hot food."""
 KOSHER_STYLE = re.compile(

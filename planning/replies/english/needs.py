@@ -194,12 +194,16 @@ class _Reader:
                     following
                     and not people
                     and following[0] not in form.AFTER_DIET
+                    and re.match(r" (?:at|in) (?:home|ours|(?:our|my) (?:house|home|place|family))(?= )", after) is None
                     and "\x00" not in following[0]
                     and not re.fullmatch(NUMBER, following[0])
                 ):
                     break  # "vegetarian jokes"
                 before = sentence.left[: match.start()]
-                self.said(match, diets_of(match["diet"], _count(match, before)), 0.93, only_diet=people)
+                count = _count(match, before)
+                if (told := re.search(rf" , all (?P<n>{NUMBER})(?: of us)?(?= ,| $)", after)) is not None and count == 1:
+                    count = number_of(told["n"])
+                self.said(match, diets_of(match["diet"], count), 0.93, only_diet=people)
 
     def _of_dishes(self, match: re.Match[str]) -> bool:
         """Whether a number with a diet word counts dishes named before it, and nobody was."""

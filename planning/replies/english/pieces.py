@@ -144,7 +144,7 @@ def _ranked(tokens: Sequence[Token], i: int) -> Piece | None:
     following = tokens[j + 1].plain if j + 1 < len(tokens) else ""
     if word in _RANKS:
         one = following in _ONES
-        return _aged(tokens, j + 1 + one, 2 if following == "two" else 1)
+        return _aged(tokens, j + 1 + one, 2 if following == "two" else 0 if following == "ones" else 1)
     if word in ("others", "rest") or (word == "other" and following in ("ones", "kids")):
         return _aged(tokens, j + 1 + (word == "other"), 0)
     if word != "other":
