@@ -125,7 +125,8 @@ def _unsure(intent: Intent, kept: Sequence[Intent], context: ReplyContext) -> bo
     if isinstance(intent, said.SetParty) and intent.relative and 0 < intent.party.total <= MORE_AT_ONCE:
         only = sum(isinstance(i, said.SetParty) for i in kept) == 1
         coming = context.answer is Answer.YES or any(
-            isinstance(i, said.SetAnswer) and i.who == context.writer and i.answer is Answer.YES and not i.implied for i in kept
+            isinstance(i, said.SetAnswer) and i.who == context.writer and i.answer is Answer.YES and not i.implied
+            for i in kept
         )
         sure = MORE_SURE if only and coming and intent.who == context.writer else SURE
     return intent.confidence < sure
