@@ -19,7 +19,7 @@ from planning.safety.allergens import avoided, held
 
 _ARTICLE = re.compile(r"^(?:the|my|our|that|this|el|la|los|las|mi|mis|nuestr[oa]s?)\s+")
 _OF_WHAT = re.compile(r".*\b(?:for|in|on|of|with|to|over|para|de|del|en|sobre)\b\s+(?P<dish>.+)$")
-MOST_DISHES = 8
+MOST_DISHES, LONGEST = 8, 400
 
 
 async def read_contents(turn: Turn) -> None:
@@ -113,6 +113,9 @@ def _worth_asking(turn: Turn, said: Told) -> bool:
     part = not said.dish or _ARTICLE.sub("", said.dish).split()[-1] in PART_OF_A_DISH
     if len(own) < 2 or not part or not said.holds or said.bare or turn.words.strip().endswith("?"):
         return False
+    told = read(turn.words[:LONGEST], context(turn, replying_to="board")).intents
+    if any(isinstance(i, AddPromise) for i in told):
+        return False  # a dish of its own is told, and what is in it with it
     if place_of(turn) not in (None, "person"):
         return True
     tried = [Promise("", turn.me, f"dish with {what}", "main") for what in said.holds]

@@ -48,6 +48,8 @@ def act(turn: Turn, reading: Reading) -> Understood:
         except Refusal as no:
             if len(intents) == 1 or not isinstance(intent, (TakeTopping, ChangePromise, DropPromise)):
                 raise
+            if no.key == "refused-no-own-promise" and understood.lines:
+                continue  # the only one there was is off the list by this very message
             understood.lines.append(Say(no.key, no.facts))
             understood.warned = True
     say_still_theirs(turn, understood)

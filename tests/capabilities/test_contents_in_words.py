@@ -214,3 +214,16 @@ async def test_a_diet_behind_a_dish_is_the_dishs_or_the_cooks_as_they_say(play):
     assert [p["dish"] for p in played.promises("ravi")] == ["chili, vegan"]
     assert played.guest("ravi")["needs"] == []
     assert [n["need"] for n in played.guest("mei")["needs"]] == ["vegetarian"]
+
+
+async def test_a_new_dish_told_with_what_is_in_it_is_noted_and_no_other_is_asked_about(play):
+    played = await play(
+        say("ines", "/settings language es"),
+        board("mei", "vengo, alergia grave al cacahuate"),
+        board("ravi", "llevo guacamole para 12"),
+        board("ravi", "llevo totopos para 10"),
+        board("ravi", "llevo también una salsa macha, lleva cacahuate"),
+    )
+
+    assert any("salsa macha" in p["dish"] for p in played.promises("ravi"))
+    assert "¿Cuál de tus platos" not in played.everything()
