@@ -20,9 +20,9 @@ eat-told-private = I wrote it to you in private.
 when-dish-conflict = { $dish } finds no place in the kitchen as it is planned now: /kitchen says why and what would help.
 cohost-awaited = { $name } is a co-host from the first message they write here.
 # $lb pounds frozen, $days in the refrigerator, $when the last moment for it, $hours in cold water
-thaw-when = { $dish }, { $lb } lb frozen: into the refrigerator { $past ->
-    [yes] by { $when } it should have been, { $days } days before it is cooked. Move it now; what is still hard then goes into cold water in a tight bag, the water changed every 30 minutes, about { $hours } hours for all of it, and is cooked at once.
-   *[no] by { $when }, as a day is needed for every 4 pounds ({ $days } days). A message tells you then. In cold water it takes about { $hours } hours, the water changed every 30 minutes, and it is cooked at once.
+thaw-when = { $dish }, { $lb } lb frozen: { $past ->
+    [yes] it should have been in the refrigerator by { $when }, { $days } days before it is cooked. Move it now; what is still hard then goes into cold water in a tight bag, the water changed every 30 minutes, about { $hours } hours for all of it, and is cooked at once.
+   *[no] into the refrigerator by { $when }, as a day is needed for every 4 pounds ({ $days } days). A message tells you then. In cold water it takes about { $hours } hours, the water changed every 30 minutes, and it is cooked at once.
 } <i>({ $source })</i>
 thaw-rule = { $dish }: in the refrigerator a day for every 4 pounds, done before it is cooked for { $when }. Write how many pounds are frozen (“{ $dish }, 16 lb, frozen”), and a message tells you in time. Never on the counter. <i>({ $source })</i>
 appliance-when = { $on }: so that { $dish } goes in at { $at }, as planned now. Whoever hosts gets a message then; /now and /next tell it at any time.
