@@ -25,7 +25,9 @@ FIFTH = "spanish_fifth.tsv"
 """Written by somebody who has not seen the reader; at first sight any change was right in 0.882 (0.895 with mends made
 before it was seen), a silent one in 0.873 (0.887), and 0.778 (0.800) of what was said to the bot was understood."""
 SIXTH = "spanish_sixth.tsv"
-"""Written by somebody who has not seen the reader; not looked at yet, so without a floor."""
+"""Written by somebody who has not seen the reader, and still not looked at: any change was right in 0.822 at first, in
+0.885 after mends by other sentences, a silent one in 0.854 and 0.902; 0.789 and 0.867 of what was said to the bot was
+understood, and 0.917 and 0.958 of the chatter left alone."""
 FLOORS = (0.98, 0.97)
 """Of any change and of what was said to the bot, over all files but those: `python -m tests.replies.report`."""
 
@@ -46,6 +48,14 @@ def test_the_newest_sentences_are_read_no_worse_than_they_were(name: str) -> Non
 
     assert right / (right + wrong) >= 0.97
     assert right / (right + missed) >= 0.93
+
+
+def test_sentences_nobody_has_looked_at_are_read_no_worse_than_they_were() -> None:
+    tally = counts([outcome(line) for line in lines(SIXTH)])
+    right, wrong, missed = (sum(tally[k].values()) for k in ("right", "wrong", "missed"))
+
+    assert right / (right + wrong) >= 0.87
+    assert right / (right + missed) >= 0.80
 
 
 @settings(max_examples=200)
