@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from datetime import datetime, timedelta
 from typing import Any
 
@@ -21,6 +22,7 @@ from planning.theday.hazards import hears
 from planning.theday.troubles import Trouble, read_trouble
 
 NEAR = timedelta(hours=24)
+_STANDS = re.compile(r"\b(?:stone cold|(?:sitting|been) in (?:there|it)|since|hours|desde|horas)\b", re.IGNORECASE)
 
 
 async def read_cold(turn: Turn) -> None:
@@ -36,7 +38,9 @@ async def read_cold(turn: Turn) -> None:
     found = next((t for one in languages() if (t := read_trouble(turn.words, one))), None)
     if found is None or not found.kind.startswith("cooker-"):
         # "I never switched it on": of who has something in a slow cooker.
+        own = [p for p in potluck.promises_of(turn.me) if p.category not in ("drink", "supplies")]
         inside = any(turn.me in (p.guest, *p.sharers) for p in in_slow_cookers(potluck))
+        inside = inside or (bool(own) and _STANDS.search(turn.words) is not None)
         if found is not None or not inside or not hears(turn.words, "pot-cold"):
             return
         found = Trouble("cooker-cold", "")
