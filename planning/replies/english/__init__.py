@@ -433,7 +433,8 @@ def _statement(sentence: Sentence, context: ReplyContext, earlier: str) -> list[
     for offer in offered:  # "I'll see to the rolls" is no "we'll see"
         found = [i for i in found if not (isinstance(i, SetAnswer) and offer.start <= i.start and i.end <= offer.end)]
     found += offered
-    if context.addressed and not any(isinstance(i, (Late, AddPromise)) for i in found):
+    own = _BRINGS_OWN.search(sentence.text) is not None
+    if context.addressed and not own and not any(isinstance(i, (Late, AddPromise)) for i in found):
         for intent in given:  # what said yes or no is no dish
             for k, token in enumerate(sentence.tokens):
                 if intent.start <= token.start < intent.end:
