@@ -64,7 +64,8 @@ _FORMS = (
     )),
 )  # fmt: skip
 _COMPILED = tuple(
-    (answer, sure, tuple(re.compile(f"{_LEAD}(?:{form}){_TAIL}") for form in forms)) for answer, sure, forms in _FORMS
+    (answer, sure, re.compile(f"{_LEAD}(?:{'|'.join(f'(?:{form})' for form in forms)}){_TAIL}"))
+    for answer, sure, forms in _FORMS
 )
 LONGEST = 14
 """A longer sentence is read by what it says elsewhere."""
@@ -76,8 +77,8 @@ def read_short(sentence: Sentence, context: ReplyContext) -> SetAnswer | None:
         return None
     if context.asked != "answer" and (context.replying_to != "board" or context.own_promises):
         return None
-    for answer, sure, patterns in _COMPILED:
-        if any(p.match(sentence.text) for p in patterns):
+    for answer, sure, pattern in _COMPILED:
+        if pattern.match(sentence.text):
             start, end = sentence.span(0, len(sentence.tokens))
             return SetAnswer(context.writer, answer, start=start, end=end, confidence=sure)
     return None

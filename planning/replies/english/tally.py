@@ -39,6 +39,10 @@ _TOTALS = (
     (re.compile(rf"^ (?:put|mark|count|sign|note) (?:the|us) [a-z]+s? (?:down |in )?(?:for|as|at) (?P<n>{NUMBER})(?= $| ,)"), 0.85),
     (re.compile(rf"^ (?:the [a-z]+ (?:are|is) (?:coming|in) ,? ?)?(?P<n>{NUMBER}) (?:including|incl|counting|with) (?:me|us|myself|everyone|all of us|the (?:kids|children|baby|little ones?)|kids)(?= $| ,)"), 0.85),
 )  # fmt: skip
+_COUNTS = re.compile(
+    rf"[0-9]| (?:{NUMBER}|both|pair|another|a person|adults?|kids|children|grown-ups|grown) "
+)
+"""Without such a word there is nothing to count."""
 _BOTH = re.compile(
     r"(?:^| we| us|(?<= ,)|(?<= yes)) (?:are |will |can )?(?:both|the pair) (?:of us )?(?:are |will |can )?(?:(?:be )?(?:coming|in|attending|joining|there|free)|come|make it|be there)(?= $| ,| and| with| for| too)"
 )
@@ -70,6 +74,8 @@ def tallies(sentence: Sentence, context: ReplyContext) -> Iterator[Found]:
     if not context.addressed or sentence.question:
         return
     left = sentence.left
+    if _COUNTS.search(left) is None:
+        return
     yield from _ledger(sentence)
     if context.asked in (None, "people") and not context.own_promises and (about := _ABOUT.match(left) or _AT_LEAST.match(left)) is not None:
         n = number_of(next(v for v in about.groupdict().values() if v))
