@@ -254,14 +254,16 @@ def _amount_begins(tokens: list[Token], first: int, i: int, last: int) -> bool:
     j = i
     while j < last and tokens[j].plain in _ABOUT:
         j += 1
-    if j >= last or known_thing(" ".join(t.plain for t in tokens[first:i]))[1] < 0.75:
+    if j >= last:
         return False
-    if tokens[j].plain in words("sizeword"):  # "coleslaw big tub"
+    sized = tokens[j].plain in words("sizeword")
+    numbered = tokens[j].plain[0].isdecimal() or tokens[j].plain in amounts.number_words()
+    if not (sized or numbered) or known_thing(" ".join(t.plain for t in tokens[first:i]))[1] < 0.75:
+        return False
+    if sized:  # "coleslaw big tub"
         while j < last and tokens[j].plain in words("sizeword"):
             j += 1
         return j == last - 1 and tokens[j].plain in words("vessel")
-    if not tokens[j].plain[0].isdecimal() and tokens[j].plain not in amounts.number_words():
-        return False
     return amount_behind(tokens, i, last, tokens[first:i]) is not None
 
 
