@@ -143,7 +143,8 @@ async def take(turn: Turn, reading: Reading, *, addressed: bool) -> None:
         turn.react("👍")
         say_understood(turn, understood, until=None if turn.private else turn.now + LINE_KEPT)
     told_us = addressed or reading.overheard
-    if told_us and not any(isinstance(i, SetNeeds) for i in reading.intents) and CAN_NOT_EAT.search(turn.words):
+    needs = [i for i in reading.intents if isinstance(i, SetNeeds)]
+    if told_us and ((not needs and CAN_NOT_EAT.search(turn.words)) or _half_noted(turn.words, reading.intents)):
         # Something was said about what somebody can't eat and nobody could read it: it must not get lost.
         turn.say("needs-missed")
     elif told_us and reading.unread:
@@ -153,6 +154,21 @@ async def take(turn: Turn, reading: Reading, *, addressed: bool) -> None:
         from bot.capabilities.bringing import offer
 
         await offer(turn)
+
+
+_NO_FOOD = re.compile(
+    r"(?:[&+,]|\band\b|\by\b)\s*(?:no|sin|ni)\s+(?:shellfish|seafood|fish|(?:tree )?nuts?|peanuts?|eggs?|dairy|milk"
+    r"|gluten|wheat|soy|sesame|pork|mariscos|pescado|nueces|man[ií]|cacahuates?|huevos?|l[aá]cteos|leche|soya|ajonjol[ií]|cerdo)\b",
+    re.IGNORECASE,
+)
+
+
+def _half_noted(words: str, intents: Sequence[Intent]) -> bool:
+    """Whether a food stands behind what was noted that somebody can't eat, and nobody read it."""
+    said = _NO_FOOD.search(words)
+    if said is None or not any(isinstance(i, SetNeeds) for i in intents):
+        return False
+    return not any(i.start < said.end() and i.end >= said.end() for i in intents if i.end > i.start)
 
 
 def _nothing_new(turn: Turn, intents: Sequence[Intent]) -> bool:

@@ -132,3 +132,10 @@ async def test_a_sentence_nobody_could_read_beside_one_that_was_is_said_back(pla
 
     assert [p["dish"] for p in played.promises("ravi")] == ["chicken yassa"]
     assert "3 adults 2 kids halal" in played.last()
+
+
+async def test_a_food_behind_what_was_noted_does_not_get_lost(play):
+    played = await play(board("ravi", "in! with my girlfriend, shes pescatarian & no shellfish. bringing brownies"))
+
+    noted = [n["need"] for n in played.guest("ravi")["needs"]]
+    assert "shellfish" in noted or "I did not get it" in played.last()
