@@ -234,7 +234,7 @@ _MAYBE = [
         0.8,
     ),
     (
-        r"\b(?:touch and go|up in the air|all being well|fingers crossed(?= $| ,)|god willing|if all goes well|too soon to (?:say|tell))\b",
+        r"\b(?:touch and go|up in the air|fingers crossed(?= $| ,)|if all goes well|too soon to (?:say|tell))\b",
         0.85,
     ),
     (r"^ (?:probably|likely|most likely) (?:a )?(?:yes|in|coming|there|no)\b", 0.88),
@@ -284,7 +284,7 @@ _YES = [
         0.9,
     ),
     (rf"{_START}{_ADV}(?:will|can) {_ADV}(?:be there|make it|come|be coming)\b", 0.94),
-    (r"\bsee you (?:there|all there|all|then|on|saturday|sunday|friday|at)\b", 0.85),
+    (r"\bsee (?:you|ya|yous|ye|y'all|youse)(?: all| lot| guys| folks| both)? (?:there|then|on|saturday|sunday|friday|at)\b", 0.85),
     (r"\b(?:would not|will not) miss (?:it|this)(?: for the world| for anything)?\b", 0.95),
     (r"^ (?:happy|delighted|thrilled|excited|glad) to (?:come|be there|join|attend|accept)\b", 0.93),
     (
@@ -351,6 +351,7 @@ _CONDITION = re.compile(
 )
 _FIRM_NO = (
     re.compile(rf"\bno way\b|\bwould have (?:said|come|loved|been|jumped)\b|\b(?:neither|none) of us|would (?:love|like) to(?: {_COME})? but|\bwish (?:i|we) could|\b(?:doubt|do not think) (?:it|i|we)\b|\bcan not\b"),
+    *(re.compile(pattern) for pattern, _ in manners.NO[:3]),
 )  # fmt: skip
 """What makes a no of a sentence that also holds a yes ("I'd love to come but I can't")."""
 _REGRETTED = re.compile(r"^ (?:(?:so|very|really|,) )*(?:regrettably|unfortunately|sadly|alas|regretfully|to my regret)(?: ,)? (?:i|we|my|our|it|that|this|there|the) ")

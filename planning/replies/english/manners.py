@@ -21,6 +21,11 @@ _HERE = r"(?= $| ,| with| for| and| around| at| on| too| in| then| there| -| \()
 _START = r"(?:^|(?<= ,)|(?<= but)|(?<= and)|(?<= so)|(?<= yes)|(?<= ok)|(?<= sorry)|(?<= no)|(?<= -)) "
 
 YES = (
+    (r"\b(?:turn|change|make|switch|upgrade) (?:my|our|that|the) (?:maybe|perhaps|no|question mark) (?:in)?to (?:a |an )?(?:firm |definite )?yes\b", 0.93),
+    (r"\b(?:absolutely |definitely |so |totally |would )?not (?:going to miss|gonna miss|missing) (?:it|this|that|out)\b(?!.* but\b)", 0.88),
+    (r"^ (?:please )?(?:you may |you can |do |kindly |just )?(?:put|note|write|add|take) (?:my|our) names? (?:down|on (?:the|your) list)(?: (?:too|as well|please|then|for (?:it|this)))*(?= $)", 0.88),
+    (r"\b(?:i|we) (?:am|are) (?:so |totally |very )*(?:down|up|on) for (?:the |this |your )?(?:potluck|supper|dinner|party|feast|it|this)(?= $| ,| on| this| saturday| sunday| friday)", 0.9),
+    (r"^ (?:ooh |oh |ah |aw |alright |all right |ok )*go on then(?= $| ,)", 0.85),
     (rf"\b{WE} {ADV}{_WILL} {ADV}{COME}{_HERE}", 0.93),
     (rf"{_START}{ADV}(?:will|shall|can|going to) {ADV}{COME}{_HERE}(?! (?:a|the) )", 0.88),
     (rf"\b{WE} {ADV}(?:am|are|will be|shall be) {ADV}{COMING}{_HERE}", 0.92),
@@ -41,7 +46,16 @@ YES = (
     (r"\b(?:count|rely|bank) (?:up)?on (?:me|us)(?= $)|\bcount (?:me|us) in(?= $)", 0.86),
 )  # fmt: skip
 
+_THAT = r"(?:that|this|the same|the whole) (?:weekend|week|day|night|date|evening|afternoon|saturday|sunday|friday|month)|then|on the day"
+_AWAY = (
+    rf"(?:i|we) (?:will be|am|are|am going to be|are going to be|have to be|shall be) (?:[a-z]+ )??(?:in|at|off to|up in|down in|over in|away|out of|on a|on my|on our) (?:[a-z']+ ){{0,4}}?(?:{_THAT})"
+)
 NO = (
+    (rf"\b(?:sorry|afraid|sadly|unfortunately|alas|regret|pity|shame|gutted)\b.*\b{_AWAY}(?= $| ,| so| and| for)", 0.9),
+    (rf"\b{_AWAY}(?: ,)? (?:sorry|sadly|unfortunately|so no|alas)\b", 0.9),
+    (r"\bno need to (?:save|keep|set|hold|book|lay|leave|reserve) (?:me|us|a (?:seat|place|plate|chair|spot) for (?:me|us))(?: (?:a|any|some) (?:seat|place|plate|chair|spot)s?)?\b", 0.88),
+    (r"^ (?:yes ,? ?)?(?:nah|no) ?,? ?(?:can not|sorry|will not)\b|^ yes ,? ?(?:nah|no)(?= ,| $)", 0.85),
+    (rf"\b(?:can not|could not|did not|do not|will not) (?:get|have|manage to get|be able to get) (?:the |that |any )?(?:time|day|night|afternoon|evening|saturday|sunday|weekend)(?: off| free)(?= $| ,| from| then| that)", 0.86),
     (rf"\b{WE} {ADV}(?:can|could|will|shall|would|do) not {ADV}(?:be able to |get to |manage to )?{COME}{_HERE}", 0.95),
     (rf"{_START}{ADV}(?:can|could|will|shall) not {ADV}(?:be able to )?{COME}{_HERE}", 0.93),
     (rf"(?:{_START}|\b{WE} ){ADV}(?:am |are |is )?not {ADV}(?:going to|gonna) {ADV}(?:be able to |make it |get to )?(?:{COME}|make it)\b", 0.93),
@@ -54,6 +68,9 @@ NO = (
 )  # fmt: skip
 
 MAYBE = (
+    (r"\b(?:tomorrow|tonight|(?:by|on|after) [a-z]+day|next week|later|soon|then) (?:i|we) (?:will|should|shall|would) know(?: more| for sure| better)?\b", 0.86),
+    (r"\bno (?:rsvp|answer|reply|promise|promises|decision)(?: from (?:me|us))? (?:yet|until|till|before)\b|\bput (?:me down as )?a question mark\b", 0.86),
+    (r"^ yes(?: ,| \x00)? (?:also |and |or )?(?:no|maybe)\b.*\bwho knows\b", 0.86),
     (rf"(?:{_START}|\b{WE} ){ADV}(?:may|might) or (?:may|might) not\b", 0.93),
     (r"\b(?:can not|could not|will not|do not want to|would rather not) (?:promise|commit|guarantee|be certain|decide|be sure|confirm)(?: (?:it|that|this|anything|fully))?(?: (?:yet|now|today|right now|at the moment|at this point|so far|until))?(?= $| ,| until| yet| but)", 0.88),
     (r"\b(?:it|that|this|all|everything|my answer) (?:all )?(?:hangs on|hinges on|is up to|turns on|rests on|rides on|depends)\b", 0.85),
