@@ -20,6 +20,7 @@ from planning import potluck_file
 from planning.kitchen import timeline
 from planning.plan import Plan, plan
 from planning.potluck import Potluck
+from planning.safety.standing import units_usual_in
 
 
 class Rehearsed:
@@ -46,7 +47,7 @@ class Rehearsed:
             await self._store.commit(Batch(now=now, lost_boards=ids, dirty_boards=tuple((i, now) for i in ids)))
         if await self._store.chat(setup.group) is None:
             zone = setup.timezone
-            units = "us" if zone.startswith(("America/", "US/")) else "metric"
+            units = units_usual_in(zone)
             group = ChatRecord(setup.group, "group", timezone=zone, units=units)
             await self._store.commit(Batch(now=setup.clock.now(), chats=(group,)))
         self._bot = Tureen(

@@ -18,6 +18,7 @@ from planning.changes import Refusal, open_bar, open_potluck, resize, set_budget
 from planning.kitchen_words import kitchen_within, read_kitchen
 from planning.potluck import Potluck, Stage
 from planning.replies import says_later
+from planning.safety.standing import units_usual_in
 from planning.when import Unclear, as_read_here, parse_potluck_line, parse_when, read_size
 
 ID_LETTERS = "abcdefghjkmnpqrstuvwxyz23456789"
@@ -60,7 +61,7 @@ async def zone_told(turn: Turn) -> None:
         raise Refusal("refused-zone", value=turn.words[:40])
     line = str(turn.dialog.data.get("line", "")) if turn.dialog else ""
     turn.answered()
-    units = "us" if zone.startswith(("America/", "US/", "Pacific/Honolulu")) else "metric"
+    units = units_usual_in(zone)
     turn.save_chat(replace(turn.chat, timezone=zone, units=units))
     if line:
         await start(turn, line)

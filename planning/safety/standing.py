@@ -15,6 +15,12 @@ US_ZONES = ("America/New_York", "America/Chicago", "America/Denver", "America/Lo
             "America/North_Dakota", "Pacific/Honolulu", "America/Puerto_Rico", "US/")  # fmt: skip
 
 
+def units_usual_in(timezone: str) -> str:
+    """ "us" where a kitchen measures in cups and °F, "metric" elsewhere (the United States and their territories keep
+    customary units; NIST Special Publication 814, from memory)."""
+    return "us" if timezone.startswith(US_ZONES) else "metric"
+
+
 def standing_notes(potluck: Potluck) -> Iterator[SafetyNote]:
     """Planning aid, whom to ask, whom to call."""
     here = "us" if potluck.timezone.startswith(US_ZONES) else "other"

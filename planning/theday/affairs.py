@@ -82,6 +82,9 @@ def _of(plain: str, language: str) -> Iterator[Affair]:
     yield from _one(plain, language)
 
 
+_SUMS = ("paid", "paid-on", "paid-bare")
+
+
 def _split(plain: str, language: str) -> list[Affair]:
     """The sentence cut at its commas and "and"s wherever every part, or two joined, tells of money."""
     cuts = [0, *(m.end() for m in _CLAUSES.finditer(plain)), len(plain) + 1]
@@ -91,12 +94,14 @@ def _split(plain: str, language: str) -> list[Affair]:
         for end in range(len(cuts) - 1, at, -1):
             piece = plain[cuts[at] : cuts[end]]
             piece = re.sub(r"\s*(?:,|;|\band|\by|&)\s*$", "", piece).strip()
-            one = next((a for a in _one(piece, language, also_on=True) if a.kind in ("paid", "paid-on")), None)
+            one = next((a for a in _one(piece, language, also_on=True) if a.kind in _SUMS), None)
             if one is not None and one.kind == "paid-on" and "," in piece and len(_FIGURES.findall(piece)) > 1:
                 one = None  # two sums, cut further
             if one is not None and not _holds_two(piece):
                 sure = sure or one.kind == "paid"
-                found.append(Affair("paid", one.name, one.thing, one.amount, one.unit))
+                again = one.kind == "paid-bare" and bool(found)  # "omar paid 9 for lemons and 22 for cheese"
+                name, unit = (found[-1].name, one.unit or found[-1].unit) if again else (one.name, one.unit)
+                found.append(Affair("paid", name, one.thing, one.amount, unit))
                 at = end
                 break
         else:
@@ -106,7 +111,8 @@ def _split(plain: str, language: str) -> list[Affair]:
 
 _FIGURES = re.compile(r"\d+(?:[.,]\d+)?")
 _SUM_TOLD = re.compile(
-    r"(?:paid|spent|pag[oó]|gast[oó]|pagu[eé]|gast[eé])\b|\b\w+ \d+(?:[.,]\d+)? (?:for|on|por|de|en)\b"
+    r"(?:paid|spent|pag[oó]|gast[oó]|pagu[eé]|gast[eé])\b"
+    r"|\b\w+ \d+(?:[.,]\d+)?(?: (?:pesos?|euros?|dollars?|d[oó]lares|bucks|quid|pounds?))? (?:for|on|por|de|en)\b"
 )
 
 

@@ -19,7 +19,7 @@ _PLACES = (
     r"|street|st|road|rd|lane|row|avenue|ave|drive|close|court|square|way|crescent|terrace|mews|casa|patio|jardín|parque|salón|piso|local|plaza|playa|azotea|terraza|calle(?: .+)?)"
 )
 _NAKED_PLACE = re.compile(
-    rf"^(?:(?:my|our|mum's|mom's|your) (?:[\w'’-]+ ){{0,3}}?{_PLACES}|(?:mine|ours|my mum's|my mom's|my parents')(?: [0-9].*)?|[\w-]+['’]s? (?:[\w-]+ )?{_PLACES}|the (?:[\w'’-]+ ){{1,3}}?{_PLACES}(?: (?:on|in|by|near|behind) .+)?"
+    rf"^(?:(?:my|our|mum's|mom's|your) (?:[\w'’-]+ ){{0,3}}?{_PLACES}|(?:mine|ours|my mum's|my mom's|my parents')(?: [0-9].*)?|[\w-]+['’]s? (?:[\w-]+ )?{_PLACES}|(?:break|meeting|lunch|common|staff|conference|community|function|back|dining|living) ?room|(?:town|village|church|parish|school|scout|club|boat) ?(?:hall|house|hut)|clubhouse|boathouse|the (?:[\w'’-]+ ){{0,3}}?{_PLACES}(?: (?:on|in|by|near|behind) .+)?"
     rf"|(?:(?:my|our) (?:house|place|flat) )?[0-9]{{1,5}}[a-z]? (?:[\w'’-]+ ){{1,4}}?{_PLACES}|(?:flat|apt|apartment|unit|room|suite|studio|shelter|pavilion|hall|plot) [0-9]+[a-z]?|en (?:casa|mi|el|la|los|las|nuestr[oa]|tu) ?.*)$",
     re.IGNORECASE,
 )

@@ -130,3 +130,20 @@ def test_sums_are_whose_the_words_say(words: str, paid: list[tuple[str, str, str
 @pytest.mark.parametrize("words", ["tom's chili 12", "chili for 12", "we are 14 for lunch"])
 def test_a_figure_beside_a_dish_is_no_money(words: str) -> None:
     assert not any(a.kind == "paid" for a in read_affairs(words))
+
+
+@pytest.mark.parametrize(
+    ("words", "language", "sums"),
+    [
+        ("soda and ice cost me 18", "en", {"soda and ice": "18"}),
+        ("i spent 40 on meat and 12 on plates, how much each?", "en", {"meat": "40", "plates": "12"}),
+        (
+            "gasté 1800 pesos en la carne y 350 en los platos, cuánto le toca a cada quien?", "es",
+            {"la carne": "1800", "los platos": "350"},
+        ),
+    ],
+)  # fmt: skip
+def test_two_sums_of_one_person_are_two_and_a_thing_is_named_whole(
+    words: str, language: str, sums: dict[str, str]
+) -> None:
+    assert {a.thing: str(a.amount) for a in read_affairs(words, language)} == sums

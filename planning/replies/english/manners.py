@@ -55,7 +55,7 @@ NO = (
     (rf"\b{_AWAY}(?: ,)? (?:sorry|sadly|unfortunately|so no|alas)\b", 0.9),
     (r"\bno need to (?:save|keep|set|hold|book|lay|leave|reserve) (?:me|us|a (?:seat|place|plate|chair|spot) for (?:me|us))(?: (?:a|any|some) (?:seat|place|plate|chair|spot)s?)?\b", 0.88),
     (r"^ (?:yes ,? ?)?(?:nah|no) ?,? ?(?:can not|sorry|will not)\b|^ yes ,? ?(?:nah|no)(?= ,| $)", 0.85),
-    (rf"\b(?:can not|could not|did not|do not|will not) (?:get|have|manage to get|be able to get) (?:the |that |any )?(?:time|day|night|afternoon|evening|saturday|sunday|weekend)(?: off| free)(?= $| ,| from| then| that)", 0.86),
+    (r"\b(?:can not|could not|did not|do not|will not) (?:get|have|manage to get|be able to get) (?:the |that |any )?(?:time|day|night|afternoon|evening|saturday|sunday|weekend)(?: off| free)(?= $| ,| from| then| that)", 0.86),
     (rf"\b{WE} {ADV}(?:can|could|will|shall|would|do) not {ADV}(?:be able to |get to |manage to )?{COME}{_HERE}", 0.95),
     (rf"{_START}{ADV}(?:can|could|will|shall) not {ADV}(?:be able to )?{COME}{_HERE}", 0.93),
     (rf"(?:{_START}|\b{WE} ){ADV}(?:am |are |is )?not {ADV}(?:going to|gonna) {ADV}(?:be able to |make it |get to )?(?:{COME}|make it)\b", 0.93),
