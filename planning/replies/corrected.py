@@ -22,6 +22,8 @@ from planning.replies.intents import (
 
 SURE, SETTLED, AFTER_A_DROP = 0.9, 0.88, 0.6
 MOST_WORDS_OF_A_CHANGE = 9
+LONGEST = 400
+"""So many characters of a message are looked at for a dish that is none any more."""
 _TOTAL = re.compile(
     r" (?:so|that makes|makes|makes us|makes it|we are|we will be|now we are|in all|total|altogether|(?<!no )somos|seremos|en total) (?:now |us |ya |ahora )?(?P<n>[0-9]{1,2})(?= $| ,| \.| now| in all| of us| total| then| people| ahora| en total| personas| ya)"
 )
@@ -146,7 +148,7 @@ def _instead(found: list[Intent], text: str, context: ReplyContext, again: Read)
         return [replace(drops[0], confidence=max(drops[0].confidence, SETTLED)), *more] if more else found
     if drops:
         return found
-    said = _NO_LAST.match(text)
+    said = _NO_LAST.match(text.strip()[:LONGEST])
     named = _own_named(said["dish"], context) if said is not None else None
     if said is None or named is None:
         return found

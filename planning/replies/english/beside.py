@@ -26,11 +26,15 @@ _THEY_COME = re.compile(
 _BUT_NOT_ME = re.compile(r"^(?: ,)? (?:but not me|without me|not me|minus me|and not me)(?= |$)")
 _WHO = rf"(?:(?:my|our|the) )?(?:{any_of('kin')}|{any_of('kins')}|{any_of('guestkin')})"
 _NOT_THEY = re.compile(
-    rf"(?: ,| but| and| though| \.| -)* (?:(?P<kin>{_WHO}|he|she|they) (?:{AWAY}|is out|is a no|are out|no(?= $| ,)|(?:is|are|can|will) not(?= $| ,| though| sadly))|(?:a )?no (?:for|from) (?:{_WHO}|him|her|them)|not (?:{_WHO}|him|her|them)(?= $| ,))(?= |$)"
+    rf"(?: ,| but| and| though| \.| -){{0,4}} (?:(?P<kin>{_WHO}|he|she|they) (?:{AWAY}|is out|is a no|are out|no(?= $| ,)|(?:is|are|can|will) not(?= $| ,| though| sadly))|(?:a )?no (?:for|from) (?:{_WHO}|him|her|them)|not (?:{_WHO}|him|her|them)(?= $| ,))(?= |$)"
 )
 _ME_YES = re.compile(
-    r"(?:^|(?<= ,)|(?<= but)|(?<= so)|(?<= and)|(?<= \.)) (?:(?:yes|ok|so|though|still|well|,) )*(?P<yes>(?:a )?yes (?:for|from) (?:me|myself)|me yes|i (?:am|will be) (?:still |definitely )*(?:in|coming|there|on|free|up for it)|i (?:can|will) (?:still |definitely )*(?:come|be there|make it)|i (?:still )?(?:can|will)(?= $| ,)|just me then|count me in|in|coming)(?= $| ,| but| though| and| \.| no )"
+    r"(?:^|(?<= ,)|(?<= but)|(?<= so)|(?<= and)|(?<= \.)) (?:(?:yes|ok|so|though|still|well|,) ){0,4}(?P<yes>(?:a )?yes (?:for|from) (?:me|myself)|me yes|i (?:am|will be) (?:still |definitely )*(?:in|coming|there|on|free|up for it)|i (?:can|will) (?:still |definitely )*(?:come|be there|make it)|i (?:still )?(?:can|will)(?= $| ,)|just me then|count me in|in|coming)(?= $| ,| but| though| and| \.| no )"
 )
+
+
+MOST_WORDS = 60
+"""A longer message is a story."""
 
 
 def apart(message: Message, found: Sequence[Intent], context: ReplyContext) -> list[Intent]:
@@ -40,6 +44,7 @@ def apart(message: Message, found: Sequence[Intent], context: ReplyContext) -> l
         or message.quoted
         or any(s.question for s in message.sentences)
         or len(message.sentences) > 3
+        or sum(len(s.tokens) for s in message.sentences) > MOST_WORDS
     ):
         return list(found)
     return _without_me(message, found, context) or _without_them(message, found, context) or list(found)

@@ -116,6 +116,8 @@ def read_mine(sentence: Sentence, context: ReplyContext) -> list[Intent]:
 
 def _sized(sentence: Sentence, named: Mention) -> tuple[float, float] | None:
     """How many it is for now, and how sure: the number behind linking words ("slaw serves twenty"), or before it."""
+    if _NOT_ENOUGH.search(sentence.text):
+        return None
     if (other := _NOT_BEFORE.search(sentence.text) or _NOW_FOR.search(sentence.text)) is not None:
         return float(number_of(other["n"] or other["m"])), 0.9
     plain = [t.plain for t in sentence.tokens]
@@ -137,6 +139,10 @@ def _sized(sentence: Sentence, named: Mention) -> tuple[float, float] | None:
     return None
 
 
+_NOT_ENOUGH = re.compile(
+    r" (?:not (?:be )?(?:enough|suffice|sufficient|do|feed|stretch|cover)|too (?:few|little|small)) "
+)
+"""A number is told to be the wrong one."""
 _NOT_BEFORE = re.compile(
     rf" (?P<n>{NUMBER})(?: (?:servings|portions|people))?(?: ,)? (?:not|instead of|rather than) {NUMBER} | for {NUMBER}(?: ,)?(?: but)? (?:only|just) (?:for )?(?P<m>{NUMBER}) "
 )

@@ -10,7 +10,7 @@ from planning.replies.english.foods import ALLERGEN, DIET, DIETS, KIN, LIST
 from planning.replies.english.lexicon import NUMBER, any_of
 
 OF_THEM = r"(?: of (?:us|them|ours|whom|which|those|(?:the|our|my|us) (?:[0-9]{1,2}|two|three|four|five|six|seven|eight|guys|lads|lot|crew|gang|team|men|women|ladies|group|party|kids|girls|boys|children|adults|family|lot|[a-z]{3,}s)(?: of us)?))"
-_FOR_US = rf"(?: for (?:(?P<n5>{NUMBER}|both|all)(?: of)?(?: us| them|(?: (?:of )?(?:my|our|the))? (?:{any_of('kins')}))|me|us))"
+_FOR_US = rf"(?: for (?:us (?P<n7>{NUMBER})|(?:the )?(?P<n5>{NUMBER}|both|all)(?: of)?(?: us| them|(?: (?:of )?(?:my|our|the))? (?:{any_of('kins')}))|me|us))"
 _IS = rf"(?:(?:my|our) [a-z]+ and i are|i and (?:my|our) [a-z]+ are|me and (?:my|our) [a-z]+ are|i am|we are|we are both|both of us are|all(?: [a-z]+)? of us are|i have been|{KIN} (?:is|are|has been)|(?P<n2>{NUMBER}){OF_THEM} (?:is|are)|(?:he|she) is|they are|am|being|as|who is|who are)"
 NONE_FOR = re.compile(rf"^ (?:please )?no {LIST} for [a-z]+(?= $| ,)")
 ME = re.compile(rf"^ (?:(?:just|only|and|also) )*(?:me|myself)(?: ,| :| -| \()? {LIST}(?= $| ,| and| \))")
@@ -25,7 +25,7 @@ DIET_RULES = (
     re.compile(rf" (?P<n>{NUMBER}|a|an|another|both|all){OF_THEM}?(?: is| are|,)?(?: a| an| strict| of whom)* {DIET}(?![a-z-])"),
     re.compile(rf" (?:i|we|he|she|they|who|{KIN}) (?:only |also |both )*(?:eats?|needs?|keeps?|follows?|wants|ha(?:ve|s) to eat|can only eat|must eat)(?: a)?(?: strictly| strict)? {DIET}(?: diet| food| meals)?(?![a-z-])"),
     re.compile(rf" {DIET}{_FOR_US}(?![a-z-])"),
-    re.compile(rf"^ (?:(?:only|strictly|just|we are|yes|,) )*{DIET} (?:meat|food|meals?|diet)(?: (?:only|please|for (?:me|us)|here))*(?= $| ,)"),
+    re.compile(rf"(?:^|(?<= ,)|(?<=\x00)|(?<= and)|(?<= so)) (?:(?:only|strictly|just|we are|yes|,) )*{DIET} (?:meat|food|meals?|diet)(?: (?:only|please|for (?:me|us)|here))*(?= $| ,)"),
     re.compile(rf" {DIET} for {KIN}(?= $| ,| and| please| too| as)"),
     re.compile(rf" {DIET} (?:{any_of('kin')}) (?:here|in tow|with us|at ours|over here)(?![a-z-])"),
     re.compile(rf" {DIET} (?:here|diet|in our family|in the family|household|over here|family)(?![a-z-])"),

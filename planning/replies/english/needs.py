@@ -42,7 +42,7 @@ def _count(match: re.Match[str], before: str) -> int:
         return 1
     if (several := _SEVERAL.search(f" {before[-8:]}{match[0]} ")) is not None:
         return 2 if several["both"] else number_of(several["n"])
-    for group in ("n", "n2", "n4", "n5", "n6"):
+    for group in ("n", "n2", "n4", "n5", "n6", "n7"):
         word = got.get(group)
         if word == "both":
             return 2
