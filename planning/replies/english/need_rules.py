@@ -122,7 +122,7 @@ EXCEPT = re.compile(
     rf" (?:everything|anything|all|fine) (?:(?:is|are) (?:fine|good|ok|okay) )?(?:except(?: for)?|but(?: not)?|apart from|besides|other than|bar) (?:the )?{LIST}"
 )
 NO_AND_ALLERGY = re.compile(rf" no {LIST}(?= |$)(?=.* (?:allergy|allergic|allergies)\b)")
-NOR = re.compile(rf"(?:\x00|,| and) (?:and |also )*(?:no|(?:can|could|may|must|should|will) not (?:have|eat|do|take|tolerate|touch)(?: any)?|(?:does|do) not (?:eat|do|tolerate|take|touch)(?: any)?|avoids?|skips?|stays? off) {LIST}(?: either| too| as well| for me| for us)*(?= $| ,)")
+NOR = re.compile(rf"(?:\x00|,| and) (?:and |also |please )*(?:no|(?:can|could|may|must|should|will) not (?:have|eat|do|take|tolerate|touch)(?: any)?|(?:does|do) not (?:eat|do|tolerate|take|touch)(?: any)?|avoids?|skips?|stays? off) {LIST}(?: either| too| as well| for me| for us)*(?= $| ,)")
 BESIDE = re.compile(
     rf"(?:\x00|,| and| also| plus| &) (?:(?:also|and|,|both|i am|we are|fully|strictly) )*{DIETS}(?: (?:too|also|as well|here|for me|for us|food|diet))*(?= $| ,| and)"
 )

@@ -349,4 +349,6 @@ def _read_own(sentence: Sentence, context: ReplyContext, earlier: str) -> list[I
     reader.diets()
     if context.addressed and not sentence.question:
         reader.bare()
+    elif reader.found and not sentence.question and (match := form.NOR.search(sentence.left)) is not None:
+        reader.said(match, needs_of(match["list"], 1, ""), 0.85)  # "a peanut allergy, please no nuts"
     return list(reader.found)
