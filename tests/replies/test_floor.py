@@ -19,8 +19,8 @@ ELEVENTH = "corpus_eleventh.tsv"
 """Written by somebody who has not seen the reader. At first sight any change was right in 0.855, a silent one in 0.910,
 0.744 of what was said to the bot was understood, and 0.963 of the chatter was left alone; then mended by."""
 TWELFTH = "corpus_twelfth.tsv"
-"""Written by somebody who has not seen the reader. At first sight 0.861, 0.915, 0.754 and 0.951; when the eleventh and a
-thousand ordinary messages were mended by and it was still unseen, 0.907, 0.957, 0.842 and 0.951; then mended by."""
+"""Written by somebody who has not seen the reader. At first sight 0.861, 0.915, 0.754 and 0.951; when the eleventh and
+a thousand ordinary messages were mended by and it was still unseen, 0.907, 0.957, 0.842 and 0.951; then mended by."""
 LATER = (NEWEST, TENTH, ELEVENTH, TWELFTH)
 
 
