@@ -85,3 +85,13 @@ def test_on_the_day_other_questions_are_left_alone(asked: str) -> None:
 
 def test_a_host_who_asks_what_is_missing_is_answered_long_after_the_board() -> None:
     assert read("what is still missing?", replace(FAR, host=True)).intents
+
+
+@pytest.mark.parametrize("said", ["cant make it, dentist :(", "Maybe, depends on the auditors", "we can't, sorry, wedding"])
+def test_a_short_no_or_perhaps_right_below_the_board_is_an_answer_with_its_reason(said: str) -> None:
+    assert any(isinstance(i, SetAnswer) for i in read(said, NEAR).intents)
+
+
+@pytest.mark.parametrize("said", ["can't believe it's October already", "can't come to the phone", "maybe it rains"])
+def test_what_only_begins_like_one_is_talk(said: str) -> None:
+    assert not read(said, NEAR).intents

@@ -126,6 +126,22 @@ def odds(found: frozenset[str]) -> tuple[float, float]:
     return 1 / (1 + exp(-told)), 1 / (1 + exp(-asked))
 
 
+SHORT = 12
+
+
+def _stays_away(message: Message, found: Sequence[Intent], context: ReplyContext) -> bool:
+    """Whether somebody who has not answered says no or perhaps right below the board, in a short message that begins
+    with it ("can't make it, dentist"): what else could it answer?"""
+    if not context.near_board or context.answer is not Answer.NONE or len(found) != 1:
+        return False
+    given, tokens = found[0], [t for s in message.sentences for t in s.tokens]
+    return (
+        isinstance(given, SetAnswer) and given.who == context.writer and given.answer is not Answer.YES
+        and given.confidence >= 0.9 and len(tokens) <= SHORT
+        and sum(t.start < given.start for t in tokens) <= 2
+    )  # fmt: skip
+
+
 def for_us(message: Message, found: Sequence[Intent], context: ReplyContext) -> bool:
     """Whether a message in the open is to be taken as written to us; `found` is what it says as to the board."""
     if message.quoted or not found or sum(len(s.tokens) for s in message.sentences) > MOST_WORDS:
@@ -145,6 +161,8 @@ def for_us(message: Message, found: Sequence[Intent], context: ReplyContext) -> 
     plain = [t.plain for s in message.sentences for t in s.tokens if _WORD.match(t.plain)]
     if len(plain) < 2 or (len(plain) < 3 and set(plain) & LONE):
         return False
+    if _stays_away(message, found, context):
+        return told >= SEVERAL
     kinds = {type(i) for i in found if not getattr(i, "implied", False)}
     if not any(isinstance(i, (AddPromise, SetNeeds)) for i in found) and _says_more(message, found, context):
         return told >= FAR  # "3 of us watched it"
