@@ -163,10 +163,19 @@ def _loose_end(tokens: Sequence[Token], i: int, last: int) -> bool:
     return i < last and tokens[i].plain not in (",", "and", "&", "+", "plus", "/", "-", "–", ")", "from", "all")
 
 
+_FOR_THE_MEAL = re.compile(
+    r"^ for (?:the |our |your )?(?:bbq|barbecue|barbie|cookout|picnic|feast|potluck|supper|dinner|party|meal|grill|table|gathering|get-together|event|kids|children)(?= |$)"
+)
+
+
 def _closed(tokens: Sequence[Token], i: int, last: int, found: Behind) -> Behind | None:
     """The amount, if the words really end there: nothing may follow that makes it an hour, a price or an age."""
     more = _BEHIND.match(" " + " ".join(t.plain for t in tokens[i:last]))
     i += len(more[0].split()) if more is not None else 0
+    meal = _FOR_THE_MEAL.match(" " + " ".join(t.plain for t in tokens[i:last]))
+    if meal is not None:  # "4 kg for the barbecue"
+        i += len(meal[0].split())
+        found = replace(found, after=i)
     if i < last and tokens[i].plain == ")":
         i += 1
     elif i < last and tokens[i].plain not in (
