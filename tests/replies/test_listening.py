@@ -87,7 +87,9 @@ def test_a_host_who_asks_what_is_missing_is_answered_long_after_the_board() -> N
     assert read("what is still missing?", replace(FAR, host=True)).intents
 
 
-@pytest.mark.parametrize("said", ["cant make it, dentist :(", "Maybe, depends on the auditors", "we can't, sorry, wedding"])
+@pytest.mark.parametrize(
+    "said", ["cant make it, dentist :(", "Maybe, depends on the auditors", "we can't, sorry, wedding"]
+)
 def test_a_short_no_or_perhaps_right_below_the_board_is_an_answer_with_its_reason(said: str) -> None:
     assert any(isinstance(i, SetAnswer) for i in read(said, NEAR).intents)
 
