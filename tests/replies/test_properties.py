@@ -38,8 +38,8 @@ NEUTRAL = (
 )
 
 
-EVERY = 3
-"""Each addition is tried on every third line, beginning with another one: reading them all takes minutes."""
+EVERY = 7
+"""Each addition is tried on every seventh line, beginning with another one: reading them all takes minutes."""
 
 
 @pytest.mark.parametrize(("name", "add"), NEUTRAL, ids=[n for n, _ in NEUTRAL])
@@ -58,7 +58,7 @@ def test_neutral_additions_do_not_change_a_reading(name: str, add) -> None:  # t
 
 def test_capitals_do_not_change_a_reading() -> None:
     changed = []
-    some = ALL[::2]
+    some = ALL[::5]
     for line in some:
         plain = meaning(line.text, context_of(line.place))
         loud = meaning(line.text.upper(), context_of(line.place))

@@ -140,7 +140,7 @@ def _sized(sentence: Sentence, named: Mention) -> tuple[float, float] | None:
 
 
 _NOT_ENOUGH = re.compile(
-    r" (?:not (?:be )?(?:enough|suffice|sufficient|do|feed|stretch|cover)|too (?:few|little|small)) "
+    r" (?:(?:will|would) not (?:suffice|do(?= $)|stretch|cover)|not (?:be )?(?:enough|sufficient)|too (?:few|little|small)) "
 )
 """A number is told to be the wrong one."""
 _NOT_BEFORE = re.compile(
