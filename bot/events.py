@@ -48,6 +48,11 @@ class Event:
     details: dict[str, Any] = field(default_factory=dict)
 
     @property
+    def is_words(self) -> bool:
+        """Whether somebody wrote words of their own: no press, no edit, no picture, nothing passed on."""
+        return self.kind == "message" and self.media is None and not self.forwarded
+
+    @property
     def private(self) -> bool:
         return self.chat_kind == "private"
 

@@ -318,6 +318,10 @@ class Potluck:
     def zone(self) -> ZoneInfo:
         return ZoneInfo(self.timezone)
 
+    def on_its_day(self, now: datetime) -> bool:
+        """Whether it is the potluck's day where it is held, or people still sit together."""
+        return self.local(now).date() == self.local(self.starts_at).date() or self.starts_at <= now <= self.ends
+
     @property
     def ends(self) -> datetime:
         """When people go home: as set, else three hours after the start (common practice, no source)."""

@@ -40,7 +40,7 @@ _COOKED = re.compile(r"\b(?:in|on|oven|grill|stove|plug|freezer|out|horno|fuego|
 
 async def read_words(turn: Turn) -> None:
     event = turn.event
-    if event.kind != "message" or event.media is not None or event.forwarded or event.person.anonymous:
+    if not event.is_words or event.person.anonymous:
         return
     if not turn.has_potluck or turn.potluck.stage is not Stage.PLANNED or place_of(turn) == "person":
         return

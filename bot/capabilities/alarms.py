@@ -95,7 +95,7 @@ def _note(turn: Turn, dish: Promise, foods: list[str]) -> None:
 
 def _heard(turn: Turn) -> bool:
     event = turn.event
-    if not turn.has_potluck or event.kind != "message" or event.media is not None or event.forwarded:
+    if not turn.has_potluck or not event.is_words:
         return False
     if event.reply_to is not None and not event.reply_to_bot and place_of(turn) not in (None, "person"):
         return False

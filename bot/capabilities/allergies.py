@@ -58,9 +58,7 @@ async def _tell_taken_back(turn: Turn, gone: tuple[Met, ...]) -> None:
 
 def is_today(turn: Turn) -> bool:
     """Whether it is the day of the potluck, or people still sit together."""
-    potluck = turn.potluck
-    same = potluck.local(turn.now).date() == potluck.local(potluck.starts_at).date()
-    return same or potluck.starts_at <= turn.now <= potluck.ends
+    return turn.potluck.on_its_day(turn.now)
 
 
 async def _tell_of_need(turn: Turn, found: News) -> None:

@@ -28,7 +28,7 @@ _STANDS = re.compile(r"\b(?:stone cold|(?:sitting|been) in (?:there|it)|since|ho
 async def read_cold(turn: Turn) -> None:
     """From the host, or from the cook of what is in it."""
     event = turn.event
-    if event.kind != "message" or event.media is not None or event.forwarded or not turn.has_potluck:
+    if not event.is_words or not turn.has_potluck:
         return
     potluck = turn.potluck
     if potluck.stage is Stage.CANCELLED or event.person.anonymous:

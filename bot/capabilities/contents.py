@@ -25,7 +25,7 @@ MOST_DISHES, LONGEST = 8, 400
 async def read_contents(turn: Turn) -> None:
     """From the cook of the dish, or a host. Never a new promise, and never a whole list: the rest stays unknown."""
     event = turn.event
-    if not turn.has_potluck or event.kind != "message" or event.media is not None or event.forwarded:
+    if not turn.has_potluck or not event.is_words:
         return
     potluck = turn.potluck
     if potluck.stage is not Stage.PLANNED or event.person.anonymous or turn.about == "question:diets":

@@ -37,7 +37,7 @@ _SOME = re.compile(
 async def read_words(turn: Turn) -> None:
     """Words about the evening, on the day: below a message of the bot, in private, or where it reads along."""
     event = turn.event
-    if event.kind != "message" or event.media is not None or event.forwarded or event.person.anonymous:
+    if not event.is_words or event.person.anonymous:
         return
     if not turn.has_potluck or turn.potluck.stage is not Stage.PLANNED or place_of(turn) == "person":
         return

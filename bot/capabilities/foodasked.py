@@ -22,7 +22,7 @@ SURE = 0.5
 
 async def read_food_question(turn: Turn) -> None:
     event = turn.event
-    if not turn.has_potluck or event.kind != "message" or event.media is not None or event.forwarded:
+    if not turn.has_potluck or not event.is_words:
         return
     potluck = turn.potluck
     if potluck.stage is not Stage.PLANNED or event.person.anonymous:

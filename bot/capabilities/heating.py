@@ -72,7 +72,7 @@ async def at_home(turn: Turn) -> None:
 async def read_cooking(turn: Turn) -> None:
     """Words of nothing but cooking, said to the bot: "needs 40 minutes at 375"."""
     event = turn.event
-    if not turn.has_potluck or event.kind != "message" or event.media is not None or event.forwarded:
+    if not turn.has_potluck or not event.is_words:
         return
     potluck = turn.potluck
     said_to_us = event.private or event.reply_to_bot

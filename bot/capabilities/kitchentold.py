@@ -15,7 +15,7 @@ from planning.potluck import Stage
 
 async def read_kitchen_told(turn: Turn) -> None:
     event = turn.event
-    if not turn.has_potluck or event.kind != "message" or event.media is not None or event.forwarded:
+    if not turn.has_potluck or not event.is_words:
         return
     if turn.potluck.stage is not Stage.PLANNED or event.person.anonymous or place_of(turn) == "person":
         return

@@ -176,14 +176,18 @@ async def words_in_private(turn: Turn) -> None:
 
 def on_board(potluck: Potluck, voice: Voice, facts: Facts) -> Iterator[str]:
     """Never with a name: "someone needs ..." for the whole table."""
+    if needs := of_the_table(potluck, voice):
+        yield voice("board-needs", needs=needs)
+
+
+def of_the_table(potluck: Potluck, voice: Voice) -> list[str]:
+    """What those who may come need and how many of them, without a name."""
     counts: dict[str, int] = {}
     for guest in potluck.guests:
         if guest.answer is not Answer.NO:
             for need in guest.all_needs():
                 counts[need.need] = counts.get(need.need, 0) + need.count
-    if counts:
-        needs = [voice.plain("board-need", need=need_name(voice, n), n=c) for n, c in sorted(counts.items())]
-        yield voice("board-needs", needs=needs)
+    return [voice.plain("board-need", need=need_name(voice, n), n=c) for n, c in sorted(counts.items())]
 
 
 def register(app: Registry) -> None:

@@ -31,7 +31,7 @@ def _fits(turn: Turn) -> bool:
 
 async def read_plain(turn: Turn) -> None:
     event = turn.event
-    if turn.private or event.kind != "message" or event.media is not None or event.forwarded:
+    if turn.private or not event.is_words:
         return
     if event.reply_to is not None or turn.dialog is None or not turn.question_is_fresh or not _fits(turn):
         return

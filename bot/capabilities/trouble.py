@@ -113,7 +113,7 @@ async def read_words(turn: Turn) -> None:
     """Words of somebody who hosts, on the day: below a message of the bot, in private, or where it reads along."""
     event = turn.event
     addressed = turn.about is not None or (event.private and event.reply_to is None)
-    if event.kind != "message" or event.media is not None or event.forwarded or not turn.has_potluck:
+    if not event.is_words or not turn.has_potluck:
         return
     if event.reply_to is not None and turn.about is None:
         return

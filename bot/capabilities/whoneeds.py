@@ -4,7 +4,7 @@ names in private."""
 from __future__ import annotations
 
 from bot.capabilities.allergies import is_today
-from bot.capabilities.needs import need_name
+from bot.capabilities.needs import need_name, of_the_table
 from bot.context import Turn
 from bot.registry import Registry
 from bot.texts import Html
@@ -16,7 +16,7 @@ from planning.potluck import Answer, Stage
 
 async def read_who(turn: Turn) -> None:
     event = turn.event
-    if not turn.has_potluck or event.kind != "message" or event.media is not None or event.forwarded:
+    if not turn.has_potluck or not event.is_words:
         return
     if turn.potluck.stage is not Stage.PLANNED or event.person.anonymous or not asks_who_has_needs(turn.words):
         return
@@ -26,19 +26,14 @@ async def read_who(turn: Turn) -> None:
     if (place is None and not (near or host)) or place == "person":
         return
     turn.handled = True
-    counts: dict[str, int] = {}
-    people: list[str] = []
-    for guest in turn.potluck.guests:
-        needs = [] if guest.answer is Answer.NO else guest.all_needs()
-        for need in needs:
-            counts[need.need] = counts.get(need.need, 0) + need.count
-        if needs:
-            named = [need_name(turn.voice, n.need) for n in needs]
-            people.append(turn.voice("whoneeds-of", name=guest.name, needs=named))
-    if not counts:
+    table = of_the_table(turn.potluck, turn.voice)
+    if not table:
         turn.say("whoneeds-none")
         return
-    table = [turn.voice.plain("board-need", need=need_name(turn.voice, n), n=c) for n, c in sorted(counts.items())]
+    people = [
+        turn.voice("whoneeds-of", name=guest.name, needs=[need_name(turn.voice, n.need) for n in guest.all_needs()])
+        for guest in turn.potluck.guests if guest.answer is not Answer.NO and guest.all_needs()
+    ]  # fmt: skip
     if host and turn.private:
         turn.post(Html("\n".join([*people, turn.voice("whoneeds-ask")])))
         return

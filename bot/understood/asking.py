@@ -11,7 +11,7 @@ from planning.theday.asked import Asked, languages, read_asked
 def asked_in(turn: Turn, *kinds: str) -> Asked | None:
     """What the words say of these kinds; None where nobody meant us or nothing is planned."""
     event = turn.event
-    if event.kind != "message" or event.media is not None or event.forwarded or event.person.anonymous:
+    if not event.is_words or event.person.anonymous:
         return None
     if not turn.has_potluck or turn.potluck.stage is not Stage.PLANNED or place_of(turn) == "person":
         return None

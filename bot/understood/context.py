@@ -56,11 +56,7 @@ def _near_board(turn: Turn) -> bool:
 
 
 def _today(turn: Turn) -> bool:
-    potluck = turn.potluck
-    if potluck.starts_at is None or turn.private:
-        return False
-    same = potluck.local(turn.now).date() == potluck.local(potluck.starts_at).date()
-    return same or potluck.starts_at <= turn.now <= potluck.ends
+    return not turn.private and turn.potluck.on_its_day(turn.now)
 
 
 def place_of(turn: Turn) -> str | None:
