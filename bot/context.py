@@ -12,6 +12,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
+from bot import doors
 from bot.buttons import Button
 from bot.outgoing import Buttons, mention, moment_key, sign_rows
 from bot.reading import DIALOG_KEPT, Reading, Toast
@@ -243,6 +244,16 @@ class Turn(Reading):
 
     def deep_link(self, *parts: str) -> str:
         return f"https://t.me/{self.services.username}?start={'-'.join(parts)}"
+
+    def own_link(self, kind: str, *, of_potluck: bool = True) -> str:
+        """A link that opens `kind` for the person of this turn alone, for a few days (`bot/doors.py`).
+
+        Who writes as the group itself can't be told apart: they get the shared one."""
+        potluck = self.potluck.id if of_potluck else None
+        who = self.event.person
+        if who.anonymous:
+            return self.deep_link(*filter(None, (kind, potluck)))
+        return self.deep_link(doors.own(self.services.signer, kind, potluck, who.id, self.now))
 
     def discard(self) -> None:
         """Forget every effect so far (a refusal must leave nothing half done)."""

@@ -60,6 +60,7 @@ class Registry:
     buttons: dict[str, Handler] = field(default_factory=dict)
     questions: dict[str, Handler] = field(default_factory=dict)
     links: dict[str, Handler] = field(default_factory=dict)
+    own_links: dict[str, Handler] = field(default_factory=dict)
     events: dict[str, list[Reaction]] = field(default_factory=dict)
     readers: list[Reaction] = field(default_factory=list)
     board: list[BoardPart] = field(default_factory=list)
@@ -92,6 +93,10 @@ class Registry:
     def link(self, prefix: str, handler: Handler) -> None:
         """A private chat opened by a deep link whose payload starts with `prefix-`."""
         self._claim(self.links, prefix, handler)
+
+    def own_link(self, kind: str, handler: Handler) -> None:
+        """A private chat opened by a link about the person who follows it, and about no potluck."""
+        self._claim(self.own_links, kind, handler)
 
     def setting(self, name: str, handler: Handler) -> None:
         self._claim(self.settings, name, handler)

@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 from decimal import Decimal
 from enum import StrEnum
+from functools import cached_property
 from zoneinfo import ZoneInfo
 
 CATEGORIES = ("main", "side", "salad", "starter", "bread", "dessert", "drink", "topping", "supplies")
@@ -328,7 +329,12 @@ class Potluck:
         return self.ends_at or self.starts_at + timedelta(hours=3)
 
     def guest(self, guest_id: str | None) -> Guest | None:
-        return next((g for g in self.guests if g.id == guest_id), None)
+        return self._by_id.get(guest_id)
+
+    @cached_property
+    def _by_id(self) -> dict[str | None, Guest]:
+        """Kept, since one change asks for guests dozens of times. Of two with one id the first."""
+        return {g.id: g for g in reversed(self.guests)}
 
     def promise(self, promise_id: str | None) -> Promise | None:
         return next((p for p in self.promises if p.id == promise_id), None)

@@ -32,7 +32,7 @@ async def door(turn: Turn) -> None:
 
 
 def _private(turn: Turn) -> Link:
-    return Link(turn.voice.plain("button-private"), turn.deep_link("door", turn.potluck.id))
+    return Link(turn.voice.plain("button-private"), turn.own_link("door"))
 
 
 def _may_know(turn: Turn, guest: Guest | None) -> bool:

@@ -27,7 +27,7 @@ async def watch(turn: Turn) -> None:
     if before is None or turn.potluck.stage is not Stage.PLANNED or before.stage is not Stage.PLANNED:
         return
     after = turn.potluck
-    back = [g.id for g in after.guests if told_severe(before, after, g.id)]
+    back = [g.id for g in after.guests if g is not before.guest(g.id) and told_severe(before, after, g.id)]
     for who in back:
         # Down as not coming, and tells of it all the same: whoever cooks must know before they sit at the table.
         before, after = as_maybe(before, who), as_maybe(after, who)

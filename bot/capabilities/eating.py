@@ -153,7 +153,7 @@ def _being_asked(turn: Turn) -> tuple[Promise, ...]:
 
 
 def _door(turn: Turn) -> Link:
-    return Link(turn.voice.plain("button-private"), turn.deep_link("eat", turn.potluck.id))
+    return Link(turn.voice.plain("button-private"), turn.own_link("eat"))
 
 
 def _lines(turn: Turn, rows: Iterable[DietRow]) -> list[str]:

@@ -2,6 +2,8 @@
 
 from dataclasses import replace
 
+from bot import doors
+from bot.buttons import Forged
 from bot.context import Turn
 from bot.membership import is_outside
 from bot.registry import Command, Registry
@@ -39,9 +41,11 @@ async def start(turn: Turn) -> None:
         theirs = await turn.store.potlucks_of_person(turn.person.id)
         turn.say("start-private", n=len([s for s in theirs if s.potluck.ends >= turn.now]))
         return
-    prefix, _, rest = payload.partition("-")
-    handler = turn.services.registry.links.get(prefix)
-    parts = tuple(rest.split("-")) if rest else ()
+    kind, parts = _behind(turn, payload)
+    if (handler := turn.services.registry.own_links.get(kind)) is not None and not parts:
+        await handler(turn)
+        return
+    handler = turn.services.registry.links.get(kind)
     if handler is None or not parts:
         raise Refusal("refused-link")
     stored = await turn.store.potluck(parts[0])
@@ -52,6 +56,22 @@ async def start(turn: Turn) -> None:
     turn.link = parts
     await require_member(turn)
     await handler(turn)
+
+
+def _behind(turn: Turn, payload: str) -> tuple[str, tuple[str, ...]]:
+    """What a link opens, and of which potluck. One of somebody's own opens nothing for others, and nothing late."""
+    prefix, _, rest = payload.partition("-")
+    if prefix != doors.PREFIX:
+        return prefix, tuple(rest.split("-")) if rest else ()
+    try:
+        door = doors.opened(turn.services.signer, payload, turn.event.person.id, turn.now)
+    except doors.NotTheirs:
+        raise Refusal("refused-link-of-another") from None
+    except doors.Expired:
+        raise Refusal("refused-link-late") from None
+    except Forged:
+        raise Refusal("refused-link") from None
+    return door.kind, (door.potluck,) if door.potluck else ()
 
 
 async def require_member(turn: Turn) -> None:

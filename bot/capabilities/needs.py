@@ -124,7 +124,7 @@ async def command(turn: Turn) -> None:
 
 
 def _link(turn: Turn) -> Link:
-    return Link(turn.voice.plain("button-needs"), turn.deep_link("needs", turn.potluck.id))
+    return Link(turn.voice.plain("button-needs"), turn.own_link("needs"))
 
 
 async def toggle(turn: Turn) -> None:

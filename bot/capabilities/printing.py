@@ -281,7 +281,7 @@ async def calendar(turn: Turn) -> None:
         sequence=turn.stored.revision if turn.stored else 0,
         link=turn.deep_link("board", potluck.id),
     )
-    own = [] if private else [[Link(turn.voice.plain("button-private"), turn.deep_link("cal", potluck.id))]]
+    own = [] if private else [[Link(turn.voice.plain("button-private"), turn.own_link("cal"))]]
     caption = turn.voice("calendar-own" if guest is not None else "calendar-all", title=_title(turn))
     turn.post(
         caption,

@@ -14,7 +14,7 @@ from planning.potluck_file import write
 async def copy(turn: Turn) -> None:
     """/mydata: what is kept of this person, as a JSON file, to nobody else's eyes."""
     if not turn.private and not turn.person.can_dm:
-        door = Link(turn.voice.plain("button-private"), f"https://t.me/{turn.services.username}?start=mydata")
+        door = Link(turn.voice.plain("button-private"), turn.own_link("mydata", of_potluck=False))
         turn.say("mydata-private", buttons=[[door]])
         return
     theirs = await turn.store.potlucks_of_person(turn.person.id)
@@ -70,5 +70,6 @@ async def pressed(turn: Turn) -> None:
 
 def register(app: Registry) -> None:
     app.command("mydata", copy, order=81)
+    app.own_link("mydata", copy)
     app.command("forget", ask, order=82)
     app.button("forget", pressed)

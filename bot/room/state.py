@@ -7,6 +7,7 @@ import itertools
 from collections.abc import Callable, Mapping
 from datetime import datetime
 
+from bot import doors
 from bot.clock import Clock
 
 from . import shown
@@ -211,7 +212,7 @@ class State:
                 addresses.append(utf16_slice(message.say.text, entity.offset, entity.length))
         for address in addresses:
             if (payload := start_payload(address, self.bot.username)) is not None:
-                self.links.append((message.chat_id, None, payload))
+                self.links.append((message.chat_id, doors.owner(payload), payload))
 
     # --- long polls ----------------------------------------------------------------------------
 

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import AsyncIterator
+from datetime import timedelta
 
 import pytest
 
+from bot.doors import LASTS, own
 from bot.registry import load
 from tests.faults.chat import Chat
 
@@ -65,6 +68,44 @@ async def test_a_link_that_was_guessed_or_whose_potluck_is_gone_leads_nowhere(ch
     assert not chat.dispatcher.failed
     assert said.count("leads nowhere") == len(links) + 4
     assert not [word for word in OURS if word in said]
+
+
+async def own_link(chat: Chat) -> str:
+    """The payload of the link with which the guest, who asked in the group, was answered."""
+    await chat.take(chat.words(HERE, GUEST, "/needs"))
+    posts = [str(p.payload) for p in await chat.store.pending_posts(100_000) if p.chat_id == HERE]
+    return re.findall(r"start=(my-[\w-]+)", "".join(posts))[-1]
+
+
+@pytest.mark.parametrize("other", [STRANGER, MEMBER, HOST])
+async def test_a_link_of_a_guests_own_opens_nothing_for_anybody_else(chat: Chat, other: int) -> None:
+    link = await own_link(chat)
+    await chat.take(chat.words(other, other, f"/start {link}"))
+
+    said = await told(chat, other)
+    assert "made for somebody else" in said
+    assert not [word for word in OURS if word in said]
+
+
+async def test_a_link_of_ones_own_opens_for_its_guest_and_no_more_after_three_days(chat: Chat) -> None:
+    link = await own_link(chat)
+    await chat.take(chat.words(GUEST, GUEST, f"/start {link}"))
+    in_time = await told(chat, GUEST)
+    chat.clock.set(chat.clock.now() + LASTS + timedelta(hours=1))
+    await chat.take(chat.words(GUEST, GUEST, f"/start {link}"))
+
+    assert "peanut" in in_time
+    assert "three days only" not in in_time
+    assert "three days only" in await told(chat, GUEST)
+
+
+async def test_a_link_of_ones_own_opens_nothing_for_who_has_left_the_group(chat: Chat) -> None:
+    here = await chat.current(HERE)
+    assert here is not None
+    link = own(chat.signer, "needs", here.potluck.id, STRANGER, chat.clock.now())
+    await chat.take(chat.words(STRANGER, STRANGER, f"/start {link}"))
+
+    assert "people of that group" in await told(chat, STRANGER)
 
 
 async def test_no_command_of_a_stranger_in_private_shows_or_changes_anything_of_a_group(chat: Chat) -> None:
