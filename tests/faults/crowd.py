@@ -21,7 +21,7 @@ from tests.faults.stage import DATABASES, START, ZONE, Bot, databases, emptied, 
 from tests.faults.table import Row
 
 CHAT = -1001
-PACE = 10.0
+PACE = 3.0
 ANSWERS = {"Coming": Answer.YES, "Maybe": Answer.MAYBE, "Can't": Answer.NO}
 
 
@@ -86,7 +86,7 @@ async def many_groups(database: str, groups: int = 2000) -> Row:
                 (stored,) = await store.potlucks_in(chat)
                 counted += any(g.answer is Answer.YES for g in stored.potluck.guests)
         posted = [s for s in platform.log if s.method == "sendmessage"]
-        # A tenth of a second here is a second of the bot's; calls on their way blur the edge a little.
+        # A third of a second here is a second of the bot's; calls on their way blur the edge a little.
         most = most_in([s.at for s in posted], 1.0 / PACE)
     notes = (f"most messages in a second of the bot's time, as they arrived: {most} (its limit is {ALL_PER_SECOND})",)
     did = f"{groups} groups press at once and get their boards"
