@@ -93,7 +93,10 @@ class TureenBot:
             .update_queue(asyncio.Queue(maxsize=1))
             .build()
         )
-        self.intake = Intake(self._handled, clock, self.metrics, give_up=mode == "webhook")
+        self.flooded: Handle | None = None
+        self.intake = Intake(
+            self._handled, clock, self.metrics, give_up=mode == "webhook", flooded=self._told_of_flood
+        )
         self._app.add_handler(TypeHandler(telegram.Update, self.intake.on_update))
         self._app.add_error_handler(self.intake.on_error)
         self._poller = Poller(self._app, self.bot, clock, self.metrics)
@@ -225,6 +228,10 @@ class TureenBot:
     async def _handled(self, update: telegram.Update) -> None:
         assert self.handle is not None
         await self.handle(update)
+
+    async def _told_of_flood(self, update: telegram.Update) -> None:
+        if self.flooded is not None:
+            await self.flooded(update)
 
     def stored(self, update: telegram.Update) -> None:
         """This update's change is committed; only its acknowledgement is left."""

@@ -10,6 +10,7 @@ from bot.app import TureenBot
 from bot.buttons import Signer
 from bot.clock import Clock
 from bot.dispatch import Dispatcher
+from bot.floods import DRAWN, Spent
 from bot.housekeeping import KEEP_DAYS, Housekeeping
 from bot.planner import Planner
 from bot.registry import Registry, load
@@ -59,10 +60,19 @@ class Tureen(TureenBot):
             return await dispatcher.admins.has_left(chat_id, person_id)
 
         services = Services(
-            self.store, self.clock, self.signer, self.registry, self.bot.username, is_member, self.planner, has_left
+            self.store,
+            self.clock,
+            self.signer,
+            self.registry,
+            self.bot.username,
+            is_member,
+            self.planner,
+            has_left,
+            Spent(self.clock, DRAWN),
         )
         dispatcher = Dispatcher(services, self.bot, self.courier, self.stored)
-        self.handle = dispatcher.handle
+        self.handle, self.flooded = dispatcher.handle, dispatcher.too_much
+        dispatcher.on_failure = self.metrics.failures.inc
         self.courier.render = BotRenderer(self.registry, self.signer, self.bot.username)
 
     async def _set_commands(self) -> None:

@@ -42,6 +42,8 @@ class Dispatcher:
     ) -> None:
         """`committed` hears of an update as soon as its change is safe, before it is acknowledged."""
         self.committed = committed
+        self.on_failure: Callable[[], None] = lambda: None
+        """Hears of every update whose handling failed."""
         self.services = services
         self.bot = bot
         self.courier = courier
@@ -61,7 +63,21 @@ class Dispatcher:
             raise
         except Exception:
             log.exception("turn failed", chat=event.chat_id, update=event.update_id)
+            self.on_failure()
             await self._apologise(event)
+
+    async def too_much(self, update: telegram.Update) -> None:
+        """Says once, to whoever spoke to the bot, that they sent more than it reads; nothing of the update is done."""
+        event = read(update, self.bot.id)
+        if event is None or not (event.kind == "press" or event.private or event.reply_to_bot or event.text[:1] == "/"):
+            return
+        turn = await self._begin(event)
+        refuse(turn, Refusal("refused-flood"))
+        try:
+            self.courier.wake(await self.services.store.commit(turn.batch({})))
+        except (AlreadyTaken, Stale):
+            return
+        await self._acknowledge(event, turn.toast_.text, alert=True)
 
     async def _handle(self, event: Event, update: telegram.Update) -> None:
         if event.kind in ("admins", "left", "joined", "bot-admin"):

@@ -11,6 +11,7 @@ from telegram.ext import ContextTypes
 from bot import log
 from bot.clock import Clock
 from bot.courier.metrics import Metrics
+from bot.floods import Floods, Verdict
 from bot.storage.errors import StorageTrouble
 
 _log = log.get("app")
@@ -27,8 +28,13 @@ class Intake:
     """`give_up`: after the last of the waits an update storage did not take is given back (a webhook's
     comes again to another replica); else it is tried until it is stored."""
 
-    def __init__(self, handle: Handle, clock: Clock, metrics: Metrics, *, give_up: bool) -> None:
+    def __init__(
+        self, handle: Handle, clock: Clock, metrics: Metrics, *, give_up: bool, flooded: Handle | None = None
+    ) -> None:
+        """`flooded` tells whoever sends more than anybody would; without it nobody is held back."""
         self._handle = handle
+        self._flooded = flooded
+        self._floods = Floods(clock)
         self._clock = clock
         self._metrics = metrics
         self._give_up = give_up
@@ -38,11 +44,17 @@ class Intake:
     async def on_update(self, update: telegram.Update, _: ContextTypes.DEFAULT_TYPE) -> None:
         began = self._clock.now()
         self._metrics.updates.labels(_kind(update)).inc()
+        verdict = Verdict.FINE if self._flooded is None else self._floods.look(update)
+        if verdict is not Verdict.FINE:
+            self._metrics.passed_over.inc()
+        if verdict is Verdict.PASS_OVER:
+            return
+        handle = self._flooded if self._flooded is not None and verdict is Verdict.TELL else self._handle
         tries = 0
         while True:
             try:
                 async with asyncio.timeout(HANDLE_S):
-                    await self._handle(update)
+                    await handle(update)
                 break
             except StorageTrouble as trouble:
                 # The update stays unconfirmed meanwhile: a locked database or a full disk loses nothing.

@@ -10,6 +10,7 @@ from typing import Any
 
 from bot.buttons import Signer
 from bot.clock import Clock
+from bot.floods import Spent
 from bot.registry import Registry
 from bot.storage.store import Store
 from planning.theday.situation import Recent
@@ -42,6 +43,8 @@ class Services:
     planner: Any = None
     has_left: Callable[[int, int], Awaitable[bool]] = _nobody_left
     """Whether the platform says that a person is not in a group any more; False when it can't be asked."""
+    drawn: Spent | None = None
+    """Of each potluck how many pictures and papers were asked for; None: as many as anybody likes."""
     urgent: OrderedDict[tuple[int, int], None] = field(default_factory=OrderedDict)
     """The messages lately answered as an emergency, so that an edit which stays one is not answered again. Another
     process may not know of it: then it is answered twice, which is the careful way round."""

@@ -126,6 +126,8 @@ def cooked_by(made: Timeline, known: Timeline | None, potluck: Potluck, now: dat
 
 async def drawing(turn: Turn, *, open_to_host: bool = False) -> Drawing:
     potluck, voice = turn.potluck, turn.voice
+    if turn.services.drawn is not None and not turn.services.drawn.take(potluck.id):
+        raise Refusal("refused-drawn")
     planner = turn.services.planner
     made = await planner.plan(potluck, turn.now)
     known = planner.timeline(potluck)

@@ -16,6 +16,9 @@ class Metrics:
             registry=self.registry,
         )
         self.failures = Counter("tureen_update_failures", "Updates whose handling failed", registry=self.registry)
+        self.passed_over = Counter(
+            "tureen_updates_passed_over", "Updates of a person or chat that sent too many", registry=self.registry
+        )
         self.posts = Counter(
             "tureen_posts", "Messages, edits and pins by how they ended", ["method", "end"], registry=self.registry
         )

@@ -75,7 +75,7 @@ async def many_groups(database: str, groups: int = 2000) -> Row:
         bot = await stack.enter_async_context(Bot(api=platform.url, database=url, **fast(PACE)))
         await until(lambda: platform.polls, 60)
         for chat in chats:
-            platform.press(chat, 101, signer.sign(chat, Button("", "ans", ("yes",)), f"g{-chat}"))
+            platform.press(chat, 1000 - chat, signer.sign(chat, Button("", "ans", ("yes",)), f"g{-chat}"))
         await until(lambda: len(platform.answers) == groups, 300)
         await until(lambda: len({s.chat for s in platform.log if "Coming: 1<" in s.text}) == groups, 600)
         await emptied(url)

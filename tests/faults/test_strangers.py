@@ -4,10 +4,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import AsyncIterator
+from dataclasses import replace
 from datetime import timedelta
 
 import pytest
+import telegram
 
+from bot.context import Turn
 from bot.doors import LASTS, own
 from bot.registry import load
 from tests.faults.chat import Chat
@@ -135,3 +138,25 @@ async def test_no_button_of_a_group_works_in_another_chat(chat: Chat, where: int
     assert set(chat.bot.toasts) == {"This button does not belong to this chat; use the ones on your own board."}
     assert len(chat.bot.toasts) == len(buttons)
     assert await revisions(chat) == before
+
+
+async def test_who_floods_is_told_to_wait_and_changes_nothing(chat: Chat) -> None:
+    before = await revisions(chat)
+    update = telegram.Update.de_json(chat.words(GUEST, GUEST, "/bring rice for 9"), chat.bot)  # type: ignore[arg-type]
+    await chat.dispatcher.too_much(update)
+
+    assert "wait a minute" in await told(chat, GUEST)
+    assert await revisions(chat) == before
+
+
+async def test_what_goes_wrong_inside_is_counted_and_told(chat: Chat) -> None:
+    async def broken(_: Turn) -> None:
+        raise RuntimeError("broken for this test")
+
+    failures: list[int] = []
+    chat.dispatcher.on_failure = lambda: failures.append(1)
+    commands = {"missing": replace(chat.registry.commands["missing"], handler=broken)}
+    chat.dispatcher.services = replace(chat.dispatcher.services, registry=replace(chat.registry, commands=commands))
+    await chat.take(chat.words(HERE, GUEST, "/missing"))
+
+    assert failures == [1]
