@@ -96,12 +96,13 @@ class Floods:
 
 def _takes(taker: _Taker, allowed: Allowed, now: datetime) -> bool:
     at, each = now.timestamp(), 1 / allowed.per_s
-    most = allowed.at_once * each
-    # A clock set back must not shut anybody out for as long as it jumped.
-    before = min(max(taker.full_at, at), at + most)
-    fits = before + each <= at + most + 1e-9
-    taker.full_at = before + each if fits else before
-    return fits
+    most = at + allowed.at_once * each
+    # Further ahead than anything taken can be: the clock was set back, which is nobody's flood.
+    before = max(taker.full_at, at) if taker.full_at <= most + each else at
+    if before + each > most + 1e-9:
+        return False
+    taker.full_at = before + each
+    return True
 
 
 def _waited(update: telegram.Update, now: datetime) -> bool:

