@@ -35,10 +35,11 @@ def told_of(voice: Voice, promise: Promise, need: str) -> Html:
     marks = said.facts.get("marks")
     if not isinstance(marks, str):
         return voice.say(said)
-    return voice(said.key, **{**said.facts, "marks": ", ".join(_mark(voice, one) for one in marks.split(", "))})
+    return voice(said.key, **{**said.facts, "marks": ", ".join(mark_name(voice, one) for one in marks.split(", "))})
 
 
-def _mark(voice: Voice, mark: str) -> str:
+def mark_name(voice: Voice, mark: str) -> str:
+    """What a dish holds, by the words of the paper cards."""
     said = str(voice.plain("prints-mark", mark=mark))
     return str(voice.plain("prints-need", need=mark)) if said == mark else said
 

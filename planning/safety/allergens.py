@@ -35,7 +35,7 @@ def avoided(potluck: Potluck) -> tuple[Avoided, ...]:
             continue
         for need in (one for said in guest.all_needs() for one in meant(said)):
             rule = rule_of(need.need)
-            degree = _degree(need, rule.kind if rule is not None else "")
+            degree = degree_of(need, rule.kind if rule is not None else "")
             name = rule.need if rule is not None else need.need
             if degree == 0 or (name in found and found[name].degree >= degree):
                 continue
@@ -43,7 +43,8 @@ def avoided(potluck: Potluck) -> tuple[Avoided, ...]:
     return tuple(found[name] for name in sorted(found))
 
 
-def _degree(need: Need, kind: str) -> int:
+def degree_of(need: Need, kind: str) -> int:
+    """SEVERE, ALLERGY, INTOLERANCE, or 0 for what somebody chose; `kind` is what the tables take the need for."""
     said = need.severity.casefold()
     read = need_of(need.need)
     by_name = read[1] if read is not None else kind
