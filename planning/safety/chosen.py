@@ -1,4 +1,4 @@
-"""Where a diet somebody chose, or an intolerance, meets a dish that breaks it: the mildest news, told once to each cook.
+"""Where a diet somebody chose, or an intolerance, meets a dish that breaks it: the mildest news, once to each cook.
 
 An allergy is not told here but in `met.py`.
 """
