@@ -13,9 +13,13 @@ import logging
 import re
 import sys
 from collections.abc import Iterable, MutableMapping
+from traceback import format_tb
 from typing import Any, TextIO
 
 import structlog
+from telegram.error import TelegramError
+
+from bot.storage.errors import StorageTrouble
 
 _TOKEN_SHAPE = re.compile(r"(?<![0-9])\d{5,20}(:|%3A)[A-Za-z0-9_-]{20,200}")
 BLOT = "[secret]"
@@ -79,6 +83,30 @@ def _without_people(_: Any, __: str, event: MutableMapping[str, Any]) -> Mutable
     return event
 
 
+_NOBODYS_WORDS = (OSError, TelegramError, StorageTrouble)
+"""Faults whose own words come from the system, the platform or us; any other's may quote what somebody wrote."""
+
+
+def told(error: BaseException | None) -> str:
+    """A fault with those behind it, as a traceback without anybody's words: frames, kinds, and no values."""
+    lines: list[str] = []
+    seen: set[int] = set()
+    while error is not None and id(error) not in seen:
+        seen.add(id(error))
+        kind = f"{type(error).__module__}.{type(error).__qualname__}"
+        words = str(error) if isinstance(error, _NOBODYS_WORDS) else "[its words are left out]"
+        lines[:0] = ["Traceback (most recent call last):\n", *format_tb(error.__traceback__), f"{kind}: {words}\n"]
+        if isinstance(error, BaseExceptionGroup):
+            lines += [line for part in error.exceptions for line in (told(part), "\n")]
+        hidden = error.__suppress_context__
+        error = error.__cause__ or (None if hidden else error.__context__)
+    return "".join(lines).rstrip("\n")
+
+
+def _exc_text(exc_info: Any) -> str:
+    return told(exc_info[1] if isinstance(exc_info, tuple) else exc_info)
+
+
 def set_up(log: str = "info", *, secrets: Iterable[str] = (), stream: TextIO | None = None) -> None:
     """Send every logger's lines to `stream` (stderr). `log` as in TUREEN_LOG: "info", "debug:json"…"""
     hide(*secrets)
@@ -91,8 +119,10 @@ def set_up(log: str = "info", *, secrets: Iterable[str] = (), stream: TextIO | N
     ]
     last: Any = structlog.processors.JSONRenderer()
     if shape != "json":
-        # Plain tracebacks: pretty ones print local variables, that is what people wrote.
-        last = structlog.dev.ConsoleRenderer(colors=False, exception_formatter=structlog.dev.plain_traceback)
+        # Pretty tracebacks print local variables, plain ones a fault's message: both what people wrote.
+        last = structlog.dev.ConsoleRenderer(
+            colors=False, exception_formatter=lambda out, exc_info: print("\n" + _exc_text(exc_info), file=out, end="")
+        )
     structlog.configure(
         processors=[*before, structlog.stdlib.ProcessorFormatter.wrap_for_formatter],
         logger_factory=structlog.stdlib.LoggerFactory(),
@@ -101,7 +131,7 @@ def set_up(log: str = "info", *, secrets: Iterable[str] = (), stream: TextIO | N
     )
     after: list[Any] = [structlog.stdlib.ProcessorFormatter.remove_processors_meta]
     if shape == "json":
-        after.append(structlog.processors.format_exc_info)
+        after.append(structlog.processors.ExceptionRenderer(_exc_text))
     handler = logging.StreamHandler(stream or sys.stderr)
     handler.setFormatter(
         Redacting(structlog.stdlib.ProcessorFormatter(foreign_pre_chain=before, processors=[*after, last]))

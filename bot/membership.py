@@ -4,13 +4,9 @@ from __future__ import annotations
 
 from bot.services import Services
 from bot.storage.values import Stored
-from planning.potluck import Answer
 
 
 async def is_outside(services: Services, stored: Stored, person_id: int) -> bool:
-    """True only when the platform says that they left or were removed. It is asked about those who are no guest
-    or don't come (whoever leaves is taken off): of the others nothing new would be learnt."""
-    guest = stored.potluck.guest(str(person_id))
-    if guest is not None and guest.answer is not Answer.NO:
-        return False
+    """True only when the platform says that they left or were removed. Guests are asked about too: a group need not
+    tell us of everybody who goes (only an administrator hears of all)."""
     return await services.has_left(stored.place.chat_id, person_id)

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+import contextlib
 from datetime import timedelta
 
-from bot.buttons import Forged
+from bot.buttons import Forged, Pressed
 from bot.context import Turn
 from bot.membership import is_outside
 from bot.reading import DIALOG_KEPT
@@ -53,10 +54,7 @@ async def run(turn: Turn) -> None:
 
 async def _press(turn: Turn) -> None:
     event, registry = turn.event, turn.services.registry
-    try:
-        pressed = turn.services.signer.read(event.chat_id, event.data)
-    except Forged:
-        raise Refusal("refused-button") from None
+    pressed = await _signed(turn)
     handler = registry.buttons.get(pressed.name)
     if handler is None:
         raise Refusal("refused-button-old")
@@ -75,6 +73,18 @@ async def _press(turn: Turn) -> None:
         turn.about_potluck(stored)
     turn.pressed = pressed
     await handler(turn)
+
+
+async def _signed(turn: Turn) -> Pressed:
+    """What the button says, signed for this chat or for the group that it was before it became a supergroup: a
+    message that waited while it moved carries the old one's."""
+    event, signer = turn.event, turn.services.signer
+    with contextlib.suppress(Forged):
+        return signer.read(event.chat_id, event.data)
+    for former in () if event.private else await turn.store.moved_from(event.chat_id):
+        with contextlib.suppress(Forged):
+            return signer.read(former, event.data)
+    raise Refusal("refused-button")
 
 
 async def _command(turn: Turn) -> None:

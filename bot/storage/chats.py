@@ -39,7 +39,7 @@ def _move_dialogs(conn: Connection, old_id: int, new_id: int) -> None:
 
 
 _OLD_MESSAGE = ("message_id",)
-_REPLY = ("reply_parameters", "reply_to_message_id")
+_REPLY = ("reply_to",)
 
 
 def _move_posts(conn: Connection, old_id: int, new_id: int) -> None:
@@ -48,6 +48,4 @@ def _move_posts(conn: Connection, old_id: int, new_id: int) -> None:
             conn.execute(delete(t.post).where(t.post.c.id == row.id))
             continue
         payload = {k: v for k, v in row.payload.items() if k not in _REPLY}
-        if payload.get("chat_id") == old_id:
-            payload["chat_id"] = new_id
         conn.execute(update(t.post).where(t.post.c.id == row.id).values(chat_id=new_id, payload=payload))

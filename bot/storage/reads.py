@@ -26,6 +26,7 @@ from bot.storage.values import (
 
 _current_id = current_id(chat_param, thread_param)
 _chat = select(t.chat).where(t.chat.c.id == chat_param)
+_moved_from = select(t.chat_moved.c.old_id).where(t.chat_moved.c.new_id == chat_param)
 _moved = select(t.chat_moved.c.new_id).where(t.chat_moved.c.old_id == chat_param)
 _people = select(t.person).where(t.person.c.id.in_(bindparam("ids", expanding=True)))
 _dialog = select(t.dialog).where(t.dialog.c.chat_id == chat_param, t.dialog.c.person_id == person_param)
@@ -124,6 +125,12 @@ class Reads(Base):
     async def moved_to(self, chat_id: int) -> int | None:
         """The supergroup a group became, if it did."""
         return await self._runner.glance(lambda conn: conn.scalar(_moved, {"p_chat": chat_id}))
+
+    async def moved_from(self, chat_id: int) -> tuple[int, ...]:
+        """The groups that became this supergroup."""
+        return await self._runner.glance(
+            lambda conn: tuple(int(old) for old in conn.scalars(_moved_from, {"p_chat": chat_id}))
+        )
 
     async def person(self, person_id: int) -> PersonRecord | None:
         return (await self.people((person_id,))).get(person_id)

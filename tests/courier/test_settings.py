@@ -131,6 +131,33 @@ def test_tracebacks_show_no_local_variables() -> None:
     assert "a guest's allergy" not in lines_of(boom)
 
 
+def quoting(words: str) -> None:
+    """A fault whose message quotes what somebody wrote, behind another one, and one of the system's."""
+    try:
+        try:
+            int(words)
+        except ValueError as error:
+            raise RuntimeError(f"no amount in {words}") from error
+    except RuntimeError:
+        log.get("x").exception("turn failed")
+        logging.getLogger("telegram.ext").error("it failed there", exc_info=True)
+    try:
+        raise FileNotFoundError(2, "No such file or directory")
+    except OSError:
+        log.get("x").exception("no file")
+
+
+@pytest.mark.parametrize("shape", ["info", "info:json"])
+def test_a_traceback_shows_where_and_what_kind_but_nobodys_words(shape: str) -> None:
+    text = lines_of(lambda: quoting(f"my {'pea'}nut allergy"), shape)
+
+    assert "peanut" not in text
+    assert text.count("builtins.ValueError: [its words are left out]") == 2
+    assert text.count("builtins.RuntimeError: [its words are left out]") == 2
+    assert "No such file or directory" in text
+    assert "in quoting" in text
+
+
 def test_what_people_wrote_is_left_out() -> None:
     text = lines_of(lambda: log.get("x").info("said", text="I can't eat nuts", chat=-5), "info:json")
 

@@ -119,8 +119,11 @@ class Chat:
         async def is_member(chat_id: int, person_id: int) -> bool:
             return await chat.dispatcher.admins.is_member(chat_id, person_id)
 
+        async def has_left(chat_id: int, person_id: int) -> bool:
+            return await chat.dispatcher.admins.has_left(chat_id, person_id)
+
         services = Services(
-            chat.store, chat.clock, chat.signer, chat.registry, chat.bot.username, is_member, planner=None
+            chat.store, chat.clock, chat.signer, chat.registry, chat.bot.username, is_member, None, has_left
         )
         chat.dispatcher = Told(services, chat.bot, NoCourier())
         return chat

@@ -140,6 +140,29 @@ async def test_no_button_of_a_group_works_in_another_chat(chat: Chat, where: int
     assert await revisions(chat) == before
 
 
+async def test_a_guest_who_left_the_group_unheard_changes_and_learns_nothing_in_private(chat: Chat) -> None:
+    await chat.take(chat.words(HERE, STRANGER, "/bring rice for 9"))
+    before = await revisions(chat)
+    for words in ("/bring figs for 8", "/list", "4 of us", "/drop rice"):
+        await chat.take(chat.words(STRANGER, STRANGER, words))
+
+    assert await revisions(chat) == before
+    assert not [word for word in OURS if word in await told(chat, STRANGER)]
+
+
+async def test_a_button_of_a_group_works_on_in_the_supergroup_it_became_and_nowhere_else(chat: Chat) -> None:
+    supergroup = -1005
+    buttons = await chat.buttons(HERE)
+    await chat.store.migrate_chat(HERE, supergroup)
+    for data in buttons:
+        await chat.take(chat.press(supergroup, GUEST, data))
+    inside = list(chat.bot.toasts)
+    await chat.take(chat.press(ELSEWHERE, GUEST, buttons[0]))
+
+    assert not [said for said in inside if "does not belong" in said]
+    assert "does not belong" in chat.bot.toasts[-1]
+
+
 async def test_who_floods_is_told_to_wait_and_changes_nothing(chat: Chat) -> None:
     before = await revisions(chat)
     update = telegram.Update.de_json(chat.words(GUEST, GUEST, "/bring rice for 9"), chat.bot)  # type: ignore[arg-type]

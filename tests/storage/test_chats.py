@@ -17,8 +17,8 @@ async def filled(store: Store) -> None:
             chats=(ChatRecord(OLD, title="Plot 9", timezone="America/Chicago"),),
             dialogs=(Dialog(OLD, 7, "amount", message_id=71),),
             posts=(
-                Post(OLD, "sendMessage", {"chat_id": OLD, "text": "hi", "reply_parameters": {"message_id": 3}}),
-                Post(OLD, "editMessageText", {"chat_id": OLD, "message_id": 70}),
+                Post(OLD, "send", {"text": "hi", "reply_to": 3}),
+                Post(OLD, "edit", {"text": "hi", "message_id": 70}),
             ),
             messages=(SentMessage(OLD, 70, "board", "p1"),),
             reminders=(("p1", (Reminder("a"),)),),
@@ -41,6 +41,7 @@ async def test_everything_is_found_under_the_new_id(store: Store) -> None:
     assert turn.stored is not None
     assert (turn.stored.place.chat_id, turn.stored.place.board_message_id) == (NEW, None)
     assert await store.moved_to(OLD) == NEW
+    assert await store.moved_from(NEW) == (OLD,)
     assert (await store.load_turn(OLD, None, 7)).stored is None
 
 
@@ -50,7 +51,7 @@ async def test_waiting_messages_go_to_the_new_chat_without_pointing_at_old_ones(
     await store.migrate_chat(OLD, NEW)
 
     assert [(p.chat_id, p.method, p.payload) for p in await store.pending_posts()] == [
-        (NEW, "sendMessage", {"chat_id": NEW, "text": "hi"})
+        (NEW, "send", {"text": "hi"})
     ]
 
 
