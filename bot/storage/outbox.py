@@ -145,6 +145,14 @@ _given_up = (
 )
 
 
+_given_up_of = (
+    select(t.post)
+    .where(_p.potluck_id == bindparam("p_potluck"), _p.state == "given-up")
+    .order_by(_p.id.desc())
+    .limit(bindparam("p_limit"))
+)
+
+
 class Outbox(Base):
     async def pending_posts(self, limit: int = 100) -> tuple[Post, ...]:
         """Posts that wait or are being sent, oldest first."""
@@ -264,6 +272,12 @@ class Outbox(Base):
         """What could not be delivered to a chat, newest first."""
         params = {"p_chat": chat_id, "p_limit": limit}
         rows = await self._runner.glance(lambda conn: list(conn.execute(_given_up, params)))
+        return tuple(post_from(r) for r in rows)
+
+    async def given_up_of(self, potluck_id: str, limit: int = 20) -> tuple[Post, ...]:
+        """What of a potluck could not be delivered, to whatever chat; newest first."""
+        params = {"p_potluck": potluck_id, "p_limit": limit}
+        rows = await self._runner.glance(lambda conn: list(conn.execute(_given_up_of, params)))
         return tuple(post_from(r) for r in rows)
 
     async def queue_length(self) -> dict[str, int]:
