@@ -15,7 +15,8 @@ from typing import Any
 from bot import doors
 from bot.buttons import Button
 from bot.outgoing import Buttons, mention, moment_key, sign_rows
-from bot.reading import DIALOG_KEPT, Reading, Toast
+from bot.reading import DIALOG_KEPT, Toast
+from bot.recalling import Recalling
 from bot.storage.values import (
     Batch,
     ChatRecord,
@@ -33,7 +34,7 @@ TOAST_LONGEST = 200
 
 
 @dataclass
-class Turn(Reading):
+class Turn(Recalling):
     """An update in work."""
 
     def start_potluck(self, potluck: Potluck, place: PotluckPlace) -> None:
@@ -257,7 +258,7 @@ class Turn(Reading):
 
     def discard(self) -> None:
         """Forget every effect so far (a refusal must leave nothing half done)."""
-        for table in (self._after, self._new_places, self._actions, self._chats, self._people):
+        for table in (self._after, self._new_places, self._actions, self._chats, self._people, self._kept):
             table.clear()
         for items in (self._undone, self._posts, self._dialogs, self._cleared, self._places, self._forget):
             items.clear()
@@ -293,6 +294,8 @@ class Turn(Reading):
             undone=tuple(self._undone),
             dialogs=tuple(self._dialogs),
             dialogs_cleared=tuple(self._cleared),
+            recollections=tuple(one for one in self._kept.values() if one is not None),
+            let_go=tuple(key for key, one in self._kept.items() if one is None),
             posts=tuple(self._posts),
             reminders=tuple(reminders.items()),
             dirty_boards=tuple((pid, self.now) for pid in self.dirty),

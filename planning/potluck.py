@@ -144,7 +144,7 @@ class HeatStep:
 class Promise:
     """A guest said they will bring it. `sharers` are others who bring it together with `guest`.
 
-    Afterwards: `takers` take what is left of it home, `outcome` is "ran-out" or "came-back", `returned`
+    `began_at`: it went on the heat then, as was told. Afterwards: `takers` take what is left of it home, `outcome` is "ran-out" or "came-back", `returned`
     says that its container is back with its owner.
     """
 
@@ -165,6 +165,7 @@ class Promise:
     takers: tuple[str, ...] = ()
     outcome: str = ""
     returned: bool = False
+    began_at: datetime | None = None
 
 
 @dataclass(frozen=True)

@@ -141,6 +141,7 @@ def promises(draw: st.DrawFn, promise_id: str, guest_ids: tuple[str, ...]) -> Pr
         frozen_lb=draw(st.none() | floats),
         serve=draw(st.sampled_from((None, "hot", "cold", "room"))),
         out_since=draw(st.none() | instants),
+        began_at=draw(st.none() | instants),
         out_min=draw(floats),
         sharers=draw(tuples(whose, 2, unique=True)),
         takers=draw(tuples(whose, 2, unique=True)),

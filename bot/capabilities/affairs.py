@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import dataclass
 from datetime import timedelta
 
 from bot.buttons import Button
@@ -10,11 +11,13 @@ from bot.capabilities.buying import paid_sheet, source_words
 from bot.capabilities.eating import told_of_guest
 from bot.capabilities.hosting import handed_over
 from bot.capabilities.leftovers import containers
+from bot.capabilities.situations import SPOKEN
 from bot.capabilities.trouble import lost
 from bot.context import Turn
 from bot.kitchen_words import step_line
 from bot.naming import dish_named
 from bot.outgoing import mention
+from bot.recalling import Memory
 from bot.registry import Registry
 from bot.texts import Html
 from bot.understood import place_of
@@ -27,7 +30,7 @@ from planning.theday.evening import of_a_table
 
 NEAR = timedelta(days=2)
 """What was thrown out so shortly before the start was for this table (common practice, no source)."""
-SPOKEN = timedelta(minutes=30)
+JUST_SPOKEN = timedelta(minutes=30)
 _MEAL = re.compile(r"(?:the )?(?:dinner|lunch|breakfast|supper|brunch|tea|all|us|everyone|people|now|food)")
 OWN = re.compile(r"(?:mine|ours|it|them|)")
 _FREEZER = re.compile(r"\b(?:freezer|thaw\w*|defrost\w*|fridge|congelador|descongel\w*)\b")
@@ -36,6 +39,18 @@ PREHEAT_MIN = 15
 """KITCHEN: an oven's first heating, as the timeline reckons it."""
 _ARTICLE = re.compile(r"^(?:the|my|our|some|el|la|los|las|mi|mis|unos|unas)\s+")
 _COOKED = re.compile(r"\b(?:in|on|oven|grill|stove|plug|freezer|out|horno|fuego|olla)\b")
+
+
+@dataclass(frozen=True)
+class AskedToHost:
+    """Whom (a guest's id) the host, or who may act for them, asked to take over, and who was the host then."""
+
+    guest: str
+    host: str
+
+
+ASKED_TO_HOST = Memory("asked-to-host", AskedToHost, timedelta(days=14), of_chat=True, in_group=True)
+"""Who does not answer in so long does not take over by a word any more (common practice, no source)."""
 
 
 async def read_words(turn: Turn) -> None:
@@ -66,7 +81,7 @@ async def _take(turn: Turn, found: tuple[Affair, ...], *, addressed: bool) -> bo
         case "binned":
             return await _binned(turn, first, addressed=addressed)
         case "when-dish":
-            return _when(turn, first)
+            return await _when(turn, first)
         case "ok-for":
             who = find_guest(turn.potluck, first.name)
             if who is None or not (addressed or may_manage(turn.potluck, turn.actor)):
@@ -123,7 +138,7 @@ def _role(turn: Turn, said: Affair, *, addressed: bool) -> bool:
     elif said.kind == "host":
         handed_over(turn, who)
     else:
-        turn.services.asked_to_host[turn.potluck.id] = who.id
+        turn.remember(ASKED_TO_HOST, AskedToHost(who.id, turn.potluck.host or ""), turn.potluck.id)
         turn.say("host-asked", name=mention(who), buttons=[_hand_button(turn, who)])
     return True
 
@@ -141,8 +156,9 @@ async def _takes_over(turn: Turn) -> bool:
     host = potluck.guest(potluck.host)
     if may_manage(potluck, turn.actor):
         handed_over(turn, me)
-    elif host is not None and turn.services.asked_to_host.get(potluck.id) == me.id:
+    elif host is not None and await turn.recall(ASKED_TO_HOST, potluck.id) == AskedToHost(me.id, host.id):
         handed_over(turn, me, by=Actor(host.id, host.name))  # as the host asked
+        turn.let_go(ASKED_TO_HOST, potluck.id)
     else:
         turn.say("host-offered", name=me.name, host=host.name if host else "", buttons=[_hand_button(turn, me)])
     return True
@@ -162,11 +178,11 @@ async def hand_pressed(turn: Turn) -> None:
 async def _binned(turn: Turn, said: Affair, *, addressed: bool) -> bool:
     """It is off the table, with what that changes; after the meal it is only tidying up."""
     potluck = turn.potluck
-    if not addressed and said.thing in ("", "it", "them") and (turn.event.chat_id, turn.me) not in turn.services.spoken:
+    if not addressed and said.thing in ("", "it", "them") and await turn.recall(SPOKEN) is None:
         return False  # "I'll throw it out" may be of anything; of food only if they spoke of food just before
     if not potluck.starts_at - NEAR <= turn.now <= potluck.ends:
         return False
-    dish = _dish(turn, said.thing)
+    dish = await _dish(turn, said.thing)
     mixes = re.search(r"\btoss", turn.words.casefold()) and not re.search(r"\b(?:out|away|bin|trash)\b", turn.words)
     if dish is None or (dish.category == "salad" and mixes):
         return False
@@ -176,31 +192,30 @@ async def _binned(turn: Turn, said: Affair, *, addressed: bool) -> bool:
     return True
 
 
-def _dish(turn: Turn, thing: str) -> Promise | None:
+async def _dish(turn: Turn, thing: str) -> Promise | None:
     """The dish named; "mine" and "it" are one's only one."""
     thing = _ARTICLE.sub("", thing)
     if OWN.fullmatch(thing):
         own = [p for p in turn.potluck.promises_of(turn.me) if p.category not in ("drink", "supplies")]
-        return (own[0] if len(own) == 1 else None) or (None if thing in ("mine", "ours") else _spoken_of(turn))
+        return (own[0] if len(own) == 1 else None) or (None if thing in ("mine", "ours") else await _spoken_of(turn))
     own_first = dish_named(turn, thing, turn.potluck.promises_of(turn.me))
     return own_first or dish_named(turn, thing, turn.potluck.promises)
 
 
-def _spoken_of(turn: Turn) -> Promise | None:
+async def _spoken_of(turn: Turn) -> Promise | None:
     """The dish that was found to have stood too long a moment ago in this chat: "we toss it" is of that."""
-    for (chat, _), (_, recent) in reversed(turn.services.spoken.items()):
-        if chat != turn.event.chat_id or turn.now - recent.at > SPOKEN:
-            continue
-        over = [v.food.promise for v in recent.verdicts if v.kind == "over" and v.food.promise]
-        return turn.potluck.promise(over[0]) if len(over) == 1 else None
-    return None
+    last = next(iter(await turn.recall_all(SPOKEN, 1)), None)
+    if last is None or turn.now - last.of.at > JUST_SPOKEN:
+        return None
+    over = [v.food.promise for v in last.of.verdicts if v.kind == "over" and v.food.promise]
+    return turn.potluck.promise(over[0]) if len(over) == 1 else None
 
 
-def _when(turn: Turn, said: Affair) -> bool:
+async def _when(turn: Turn, said: Affair) -> bool:
     """ "When does my lasagna go in?": its steps in the timeline; without any, how to say how it is heated."""
     if said.thing == "it" and not _COOKED.search(turn.words.casefold()):
         return False
-    dish = _dish(turn, said.thing)
+    dish = await _dish(turn, said.thing)
     if dish is None:
         return _appliance_when(turn, said.thing)
     if _FREEZER.search(turn.words.casefold()) and _thaws(turn, dish):

@@ -10,14 +10,13 @@ from bot.naming import dish_named
 from bot.registry import Registry
 from bot.texts import Html
 from bot.understood.asking import asked_in
-from planning.changes import may_manage
+from planning.changes import may_manage, put_on_heat
 from planning.kitchen.usual import HEATING, steps_of
 from planning.potluck import Promise
 from planning.safety.urgent import passed
+from planning.theday.begun import BEFORE, cooking
 from planning.when.clockchange import change_between
 
-BEFORE = timedelta(hours=16)
-"""Nothing is on the heat longer than that before a meal (common practice, no source)."""
 EARLY_MIN = 30
 _IT = re.compile(r"(?:it|them|lo|la|los|las|)")
 _OLD = re.compile(r"\b(?:old time|old clock|before the change|hora vieja|hora de antes)\b", re.IGNORECASE)
@@ -32,29 +31,26 @@ async def read_begun(turn: Turn) -> None:
     dish = _dish(turn, found["thing"].removesuffix("'s"))
     if dish is None:
         return
-    steps, _ = steps_of(turn.potluck, dish)
-    cooked = sum(s.minutes for s in steps if s.kind in HEATING)
-    rest = sum(s.minutes for s in steps if s.kind == "rest")
-    if not cooked:
+    going = cooking(turn.potluck, dish, _since(turn, found["at"]))
+    if going is None:
         return
-    since = _since(turn, found["at"])
-    done = since + timedelta(minutes=cooked)
-    ready = done + timedelta(minutes=rest)
     turn.handled = True
-    turn.services.begun[turn.potluck.id, dish.id] = ready
-    start = turn.potluck.starts_at
+    manages = may_manage(turn.potluck, turn.actor)
+    if manages or turn.guest() is not None:
+        turn.change(put_on_heat(turn.potluck, turn.actor, dish.id, going.since), "did-began", dish=dish.dish)
+    start, ready = turn.potluck.starts_at, going.ready
     late = round((ready - start).total_seconds() / 60)
-    slow = any(s.kind.startswith("slow-cooker") for s in steps)
+    slow = any(s.kind.startswith("slow-cooker") for s in steps_of(turn.potluck, dish)[0])
     voice, host = turn.voice, turn.potluck.guest(turn.potluck.host)
     lines = [
-        voice("begun-done", dish=dish.dish, since=voice.time(since), minutes=cooked, done=voice.time(done), rest=rest,
-              ready=voice.time(ready), early=-late >= EARLY_MIN, slow=slow, start=voice.time(start))
+        voice("begun-done", dish=dish.dish, since=voice.time(going.since), minutes=going.minutes,
+              done=voice.time(going.done), rest=going.rest, ready=voice.time(ready), early=-late >= EARLY_MIN,
+              slow=slow, start=voice.time(start))
     ]  # fmt: skip
     if late > 0:
-        manages = may_manage(turn.potluck, turn.actor)
         lines.append(voice("begun-late", late=late, start=voice.time(start), ready=voice.time(ready), manages=manages,
                            host=host.name if host is not None else ""))  # fmt: skip
-    turn.post(Html("\n".join(lines)))
+    turn.post(Html("\n".join(lines)), buttons=[[turn.undo_button()]] if turn.before is not None else ())
 
 
 def _dish(turn: Turn, thing: str) -> Promise | None:
@@ -75,17 +71,6 @@ def _since(turn: Turn, at: str) -> datetime:
         if change is not None:
             since += timedelta(minutes=change.minutes)
     return since
-
-
-def waits_for(turn: Turn) -> tuple[str, datetime] | None:
-    """The dish that is ready last after the start, as was told, and when."""
-    potluck = turn.potluck
-    known = [
-        (p.dish, ready)
-        for p in potluck.promises
-        if (ready := turn.services.begun.get((potluck.id, p.id))) is not None and ready > potluck.starts_at
-    ]
-    return max(known, key=lambda one: one[1], default=None)
 
 
 def register(app: Registry) -> None:

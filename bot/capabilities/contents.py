@@ -9,7 +9,7 @@ from bot.context import Turn
 from bot.naming import dishes_named, names_another
 from bot.registry import Registry
 from bot.understood import context, place_of
-from bot.understood.askedfood import asked_of
+from bot.understood.askedfood import ASKED, asked_of
 from bot.understood.contents import with_contents
 from planning.changes import Refusal, may_manage
 from planning.diets.contents import PART_OF_A_DISH, Told, answered, contents_told
@@ -30,10 +30,10 @@ async def read_contents(turn: Turn) -> None:
     potluck = turn.potluck
     if potluck.stage is not Stage.PLANNED or event.person.anonymous or turn.about == "question:diets":
         return
-    if _answered(turn):
+    if await _answered(turn):
         return
     for said in contents_told(turn.words):
-        found = _dishes(turn, said)
+        found = await _dishes(turn, said)
         for dish in found:
             _note(turn, dish, said)
         if not found and _worth_asking(turn, said):
@@ -41,18 +41,18 @@ async def read_contents(turn: Turn) -> None:
             _ask_which(turn, said)
 
 
-def _answered(turn: Turn) -> bool:
+async def _answered(turn: Turn) -> bool:
     """ "Yes, in the dressing": the cook answers what was asked of the dish a moment ago."""
     guest = turn.guest()
     if guest is None or guest.answer is Answer.NONE:
         return False
-    dish, foods = asked_of(turn)
+    dish, foods = await asked_of(turn)
     said = answered(turn.words) if dish is not None and foods else None
     if dish is None or said is None:
         return False
     told = Told(dish.dish, holds=foods) if said else Told(dish.dish, without=tuple(f"no {f}" for f in foods))
     _note(turn, dish, told)
-    turn.services.asked.pop(turn.event.chat_id, None)
+    turn.let_go(ASKED)
     return True
 
 
@@ -68,7 +68,7 @@ def _own(turn: Turn) -> tuple[Promise, ...]:
     return tuple(p for p in turn.potluck.promises if turn.me in (p.guest, *p.sharers) and p.category != "supplies")
 
 
-def _dishes(turn: Turn, said: Told) -> list[Promise]:
+async def _dishes(turn: Turn, said: Told) -> list[Promise]:
     """The dish named (all of them, where the name fits several: what is in one may be in the other); "it" is the one
     named in the message replied to, the one just asked about, or the cook's only one."""
     own = _own(turn)
@@ -78,7 +78,7 @@ def _dishes(turn: Turn, said: Told) -> list[Promise]:
     named = [p for p in own if p.dish.casefold() in replied]
     if len(named) == 1:
         return named
-    asked, _ = asked_of(turn)
+    asked, _ = await asked_of(turn)
     if asked is not None:
         return [asked]
     return [*own] if len(own) == 1 and not said.bare and not turn.words.strip().endswith("?") else []

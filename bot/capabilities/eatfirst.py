@@ -5,13 +5,13 @@ from __future__ import annotations
 import re
 from datetime import timedelta
 
-from bot.capabilities.begun import waits_for
 from bot.context import Turn
 from bot.naming import dishes_named
 from bot.registry import Registry
 from bot.understood.asking import addressed, asked_in
 from planning.potluck import CATEGORIES, Promise
 from planning.safety.words import perishable
+from planning.theday.begun import waits_for
 
 BEFORE = timedelta(hours=8)
 MOST = 8
@@ -30,14 +30,14 @@ async def read_first(turn: Turn) -> None:
         return
     without = re.search(r"\bwithout\b|\bsin\b", turn.words.casefold()) is not None
     first = [p for p in turn.potluck.promises if p not in meant and p.category in CATEGORIES[:5]] if without else meant
-    wait = waits_for(turn)
-    first = [p for p in first if wait is None or p.dish != wait[0]]
+    wait = waits_for(turn.potluck)
+    first = [p for p in first if wait is None or p != wait[0]]
     if not first:
         return
     turn.handled = True
     turn.say(
         "eatfirst", dishes=[p.dish for p in first[:MOST]], clocks=any(perishable(p) for p in first),
-        waits=wait[0] if wait is not None else "", ready=turn.voice.time(wait[1]) if wait is not None else "",
+        waits=wait[0].dish if wait is not None else "", ready=turn.voice.time(wait[1]) if wait is not None else "",
     )  # fmt: skip
 
 

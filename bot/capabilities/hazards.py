@@ -60,7 +60,7 @@ async def read_people(turn: Turn) -> None:
     if kind is None:
         return
     if kind == "reaction":
-        answer_emergency(turn)
+        await answer_emergency(turn)
         return
     turn.handled = True
     key = f"hurt-{HURT[kind]}" if kind in HURT else f"hazard-{kind}"

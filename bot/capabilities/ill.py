@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from datetime import timedelta
 
 from bot.buttons import Button
 from bot.capabilities.buying import source_words
-from bot.capabilities.urgent import MOST_REMEMBERED, readable
+from bot.capabilities.urgent import readable
 from bot.context import Turn
+from bot.recalling import Memory
 from bot.registry import Registry
 from bot.understood import context
 from planning.changes import Refusal, drop_promise
@@ -21,9 +22,17 @@ from planning.theday.hazards import ailing
 ILL_NEAR, ILL_SPOKEN = timedelta(days=4), timedelta(hours=24)
 """From so long before the start the illness of somebody who has not answered yet matters, too; so long what they ask
 next is about it (common practice, no source)."""
-
-
 MOST_READ, SURE = 400, 0.8
+
+
+@dataclass(frozen=True)
+class ToldIll:
+    """The message in which somebody told of illness. What of is not kept."""
+
+    message: int
+
+
+TOLD_ILL = Memory("ill", ToldIll, ILL_SPOKEN)
 
 
 async def read_ill(turn: Turn) -> None:
@@ -36,14 +45,12 @@ async def read_ill(turn: Turn) -> None:
     asks = any(asks_after_illness(turn.words, one) for one in languages())
     guest, near = turn.guest(), turn.potluck.starts_at - ILL_NEAR <= turn.now <= turn.potluck.ends
     if language is None:
-        if spoke_of_illness(turn):
+        if await spoke_of_illness(turn):
             await _what_follows(turn, asks=asks)
         return
     if guest is None and not near:
         return
-    turn.services.ill[turn.event.chat_id, turn.me] = (turn.event.message_id or 0, turn.now)
-    while len(turn.services.ill) > MOST_REMEMBERED:
-        turn.services.ill.popitem(last=False)
+    turn.remember(TOLD_ILL, ToldIll(turn.event.message_id or 0))
     dishes = _cooked(turn)
     free = may_cook_from(turn.now)
     late = free > turn.potluck.starts_at
@@ -59,12 +66,10 @@ async def read_ill(turn: Turn) -> None:
     turn.handled = turn.handled or not says_more(turn.words, language)
 
 
-def spoke_of_illness(turn: Turn, *, now_too: bool = False) -> bool:
+async def spoke_of_illness(turn: Turn, *, now_too: bool = False) -> bool:
     """Whether they told of it a while ago; `now_too`: or in this very message."""
-    told = turn.services.ill.get((turn.event.chat_id, turn.me))
-    if told is None or turn.now - told[1] > ILL_SPOKEN:
-        return False
-    return now_too or told[0] != turn.event.message_id
+    told = await turn.recall(TOLD_ILL)
+    return told is not None and (now_too or told.message != turn.event.message_id)
 
 
 async def _what_follows(turn: Turn, *, asks: bool) -> None:

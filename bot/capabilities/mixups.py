@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 import re
+from dataclasses import dataclass
+from datetime import timedelta
 
 from bot.buttons import Button
 from bot.capabilities.leftovers import containers
 from bot.context import Turn
 from bot.naming import dish_named
 from bot.outgoing import mention
+from bot.recalling import Memory
 from bot.registry import Registry
 from bot.texts import Html
 from bot.understood.asking import asked_in
@@ -23,12 +26,29 @@ MINE = re.compile(
 _POSSESSIVE = re.compile(r"['’]s$")
 _PRONOUN = re.compile(r"he|she|they|you|it|who|that|this|él|ella|ellos|ellas|usted|ustedes|no|ya|se")
 SOMEBODY = ("somebody", "someone", "alguien", "")
-MOST_MISSED = 40
+MOST_MISSED, LONGEST_THING = 40, 80
 _VESSEL = re.compile(
     r"\b(?:pots?|pans?|bowls?|dish(?:es)?|trays?|plates?|platters?|lids?|spoons?|kn(?:ife|ives)|cookers?|coolers?|box(?:es)?"
     r"|containers?|tupperwares?|stands?|tins?|jugs?|baskets?|bags?|chairs?|bandejas?|ollas?|cazuelas?|fuentes?|platos?"
     r"|charolas?|recipientes?|t[aáuó]pp?ers?|moldes?|ensaladeras?|refractarios?|jarras?|termos?)\b"
 )
+
+
+@dataclass(frozen=True)
+class Missed:
+    """What was said to be missing, and whose it is."""
+
+    owner: str
+    name: str
+    thing: str
+
+    @property
+    def about(self) -> str:
+        return f"{self.owner} {self.thing}"
+
+
+MISSED = Memory("missed", Missed, timedelta(days=14), of_chat=True, in_group=True)
+"""So long pots are on their way home (common practice, no source)."""
 
 
 async def read_mixups(turn: Turn) -> None:
@@ -39,11 +59,11 @@ async def read_mixups(turn: Turn) -> None:
         return
     match found.kind:
         case "not-mine":
-            turn.handled = _found(turn, found)
+            turn.handled = await _found(turn, found)
         case "took":
-            turn.handled = _took(turn, found)
+            turn.handled = await _took(turn, found)
         case _:
-            turn.handled = _left(turn, found)
+            turn.handled = await _left(turn, found)
 
 
 def _owner(turn: Turn, said: str) -> Guest | None:
@@ -53,14 +73,14 @@ def _owner(turn: Turn, said: str) -> Guest | None:
     return find_guest(turn.potluck, _POSSESSIVE.sub("", said))
 
 
-def _thing(turn: Turn, found: Asked) -> str:
+async def _thing(turn: Turn, found: Asked) -> str:
     thing = found["thing"]
     if not thing and (named := re.fullmatch(r"mis? (.+)", found["name"])) is not None:
         thing = named[1]
     if thing:
         return thing
-    missed = _missed(turn)  # "mine was given back to Sara": what they speak of
-    return _sort(turn, missed[-1][1]) if missed else turn.voice.plain("mixup-something")
+    missed = await turn.recall_all(MISSED, 1)  # "mine was given back to Sara": what they speak of
+    return _sort(turn, missed[0].thing) if missed else turn.voice.plain("mixup-something")
 
 
 def _sort(turn: Turn, thing: str) -> str:
@@ -81,8 +101,8 @@ def _back(turn: Turn, dish: Promise | None) -> list[list[Button]]:
     return [[Button(turn.voice.plain("button-back-home", dish=dish.dish), "back", (dish.id,))]]
 
 
-def _took(turn: Turn, found: Asked) -> bool:
-    who, owner, thing = found["who"], _owner(turn, found["name"]), _thing(turn, found)
+async def _took(turn: Turn, found: Asked) -> bool:
+    who, owner, thing = found["who"], _owner(turn, found["name"]), await _thing(turn, found)
     if owner is None:
         return False
     dish = _dish(turn, owner, thing)
@@ -98,7 +118,7 @@ def _took(turn: Turn, found: Asked) -> bool:
     if taker is not None and taker.id == owner.id:
         return False
     if taker is None and who in SOMEBODY:
-        _miss(turn, owner, thing)
+        await _miss(turn, owner, thing)
         turn.say("mixup-took-somebody", whose=owner.name, thing=thing, buttons=buttons)
         return True
     if taker is None and _PRONOUN.fullmatch(who):
@@ -108,8 +128,8 @@ def _took(turn: Turn, found: Asked) -> bool:
     return True
 
 
-def _left(turn: Turn, found: Asked) -> bool:
-    owner, thing = _owner(turn, found["name"]), _thing(turn, found)
+async def _left(turn: Turn, found: Asked) -> bool:
+    owner, thing = _owner(turn, found["name"]), await _thing(turn, found)
     if owner is None:
         return False
     where = found["where"]
@@ -117,17 +137,18 @@ def _left(turn: Turn, found: Asked) -> bool:
     if not where:
         turn.say("mixup-hers", whose=owner.name, thing=thing, buttons=buttons)
         return True
-    _miss(turn, owner, thing)
+    await _miss(turn, owner, thing)
     turn.say("mixup-left", whose=owner.name, thing=thing, spot=where, buttons=buttons)
     return True
 
 
-def _found(turn: Turn, found: Asked) -> bool:
+async def _found(turn: Turn, found: Asked) -> bool:
     me = turn.event.person.name
     thing = found["thing"]
     sort = _sort(turn, thing).rstrip("s")
-    missed = [(name, what) for name, what in _missed(turn) if name != me and sort in what]
-    lines = [turn.voice.plain("mixup-missed", whose=name, thing=what) for name, what in missed]
+    known = await turn.recall_all(MISSED, MOST_MISSED)
+    missed = [one for one in reversed(known) if one.name != me and sort in one.thing]
+    lines = [turn.voice.plain("mixup-missed", whose=one.name, thing=one.thing) for one in missed]
     joined = Html(turn.voice.join(lines)) if lines else ""
     head = turn.voice("mixup-found", who=me, thing=thing, n=len(missed), missing=joined)
     if missed:
@@ -138,17 +159,12 @@ def _found(turn: Turn, found: Asked) -> bool:
     return True
 
 
-def _missed(turn: Turn) -> list[tuple[str, str]]:
-    return [(name, thing) for chat, name, thing in turn.services.missed if chat == turn.place.chat_id]
-
-
-def _miss(turn: Turn, owner: Guest, thing: str) -> None:
-    """What somebody misses is remembered, so that who finds it is told. Lost with the process: then all are asked."""
-    one = (turn.place.chat_id, owner.name, thing)
-    missed = turn.services.missed
-    if one not in missed:
-        missed.append(one)
-    del missed[:-MOST_MISSED]
+async def _miss(turn: Turn, owner: Guest, thing: str) -> None:
+    """What somebody misses is remembered, so that who finds it is told."""
+    missed = Missed(owner.id, owner.name, thing[:LONGEST_THING])
+    turn.remember(MISSED, missed, missed.about)
+    for old in (await turn.recall_all(MISSED, 2 * MOST_MISSED))[MOST_MISSED:]:
+        turn.let_go(MISSED, old.about)
 
 
 def register(app: Registry) -> None:

@@ -6,6 +6,7 @@ Below a message of the bot, in private, and in the open chat where words name a 
 from __future__ import annotations
 
 import re
+from dataclasses import dataclass
 from datetime import timedelta
 from typing import Any
 
@@ -14,6 +15,7 @@ from bot.capabilities.buying import source_words
 from bot.capabilities.onthetable import gone_buttons
 from bot.capabilities.urgent import LATE, readable
 from bot.context import Turn
+from bot.recalling import Memory
 from bot.registry import Registry
 from bot.texts import Html
 from bot.understood import place_of
@@ -25,17 +27,26 @@ from planning.safety.clocks import HOT_DAY_F, clock, more_minutes
 from planning.safety.told import put_out_words
 from planning.safety.urgent import languages, out_since
 from planning.safety.words import perishable
-from planning.theday.situation import Judged, Recent, Verdict, judge
+from planning.theday.situation import MEASURES, Judged, Recent, Verdict, judge
 from planning.theday.situation.figures import day_of
 from planning.theday.troubles import read_trouble
 
 EARLY, THAW_EARLY, WEATHER_EARLY = timedelta(hours=30), timedelta(days=7), timedelta(days=10)
 """How long before the start such words are about this meal; thawing and the weather are talked of earlier (common
 practice, no source)."""
-MOST_REMEMBERED, MOST_LINES, MOST_DISHES = 2000, 10, 8
-
-
+MOST_LINES, MOST_DISHES = 10, 8
 _OVEN = re.compile(r"\b(?:oven|horno) ?(?:n[o.]* ?)?(\d)\b")
+
+
+@dataclass(frozen=True)
+class Spoken:
+    """The food somebody lately spoke of, and in which message, so that "it" is known."""
+
+    message: int
+    of: Recent
+
+
+SPOKEN = Memory("spoken", Spoken, MEASURES)
 
 
 async def read_situation(turn: Turn) -> None:
@@ -46,7 +57,7 @@ async def read_situation(turn: Turn) -> None:
         return
     addressed = place_of(turn) not in (None, "person")
     found = judge(
-        turn.words, potluck, turn.me, turn.now, language=turn.voice.language, addressed=addressed, recent=_recent(turn)
+        turn.words, potluck, turn.me, turn.now, language=turn.voice.language, addressed=addressed, recent=await _recent(turn)
     )
     if found is None:
         return
@@ -88,17 +99,13 @@ def _is_trouble(turn: Turn) -> bool:
     return said is not None and said.kind == "fridge-out" and may_manage(turn.potluck, turn.actor)
 
 
-def _recent(turn: Turn) -> Recent | None:
-    known = turn.services.spoken.get((turn.event.chat_id, turn.me))
-    return known[1] if known is not None and known[0] != turn.event.message_id else None
+async def _recent(turn: Turn) -> Recent | None:
+    known = await turn.recall(SPOKEN)
+    return known.of if known is not None and known.message != turn.event.message_id else None
 
 
 def _remember(turn: Turn, found: Judged) -> None:
-    spoken = turn.services.spoken
-    spoken[(turn.event.chat_id, turn.me)] = (turn.event.message_id or 0, found.remembered(turn.now))
-    spoken.move_to_end((turn.event.chat_id, turn.me))
-    while len(spoken) > MOST_REMEMBERED:
-        spoken.popitem(last=False)
+    turn.remember(SPOKEN, Spoken(turn.event.message_id or 0, found.remembered(turn.now)))
 
 
 def _answer(turn: Turn, found: Judged) -> None:

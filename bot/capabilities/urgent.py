@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from datetime import timedelta
 from typing import Any
 
@@ -10,6 +11,7 @@ from bot.capabilities.buying import source_words
 from bot.capabilities.theday import reasons, told_clock
 from bot.context import Turn
 from bot.naming import dish_named
+from bot.recalling import Memory
 from bot.registry import Registry
 from bot.texts import Html
 from bot.understood import place_of
@@ -32,9 +34,21 @@ from planning.safety.urgent import (
 )
 from planning.safety.words import perishable
 
-MOST_REMEMBERED = 1000
+MOST_REMEMBERED = 20
 EARLY, LATE = timedelta(hours=24), timedelta(days=4)
 """Talk of food on the table is meant from a day before the start until leftovers are past their days (STORE-01)."""
+
+
+@dataclass(frozen=True)
+class Answered:
+    """Messages of one person that were answered as an emergency; a group that moved counts its messages anew."""
+
+    chat_id: int
+    messages: tuple[int, ...]
+
+
+ANSWERED = Memory("urgent", Answered, timedelta(days=2))
+"""So long the platform lets people edit what they wrote."""
 
 
 async def read_emergency(turn: Turn) -> None:
@@ -46,19 +60,18 @@ async def read_emergency(turn: Turn) -> None:
     told = turn.private or turn.about is not None
     if not any(emergency(turn.words, language, told=told, names=names) for language in languages()):
         return
-    answer_emergency(turn)
+    await answer_emergency(turn)
 
 
-def answer_emergency(turn: Turn) -> None:
+async def answer_emergency(turn: Turn) -> None:
     """The number and the injector, once for a message and its edits."""
     event = turn.event
     turn.handled = True
-    here, known = (event.chat_id, event.message_id or 0), turn.services.urgent
-    if event.kind == "edited" and here in known:
+    known, message = await turn.recall(ANSWERED), event.message_id or 0
+    before = known.messages if known is not None and known.chat_id == event.chat_id else ()
+    if event.kind == "edited" and message in before:
         return  # it was one before, and the number stands below it
-    known[here] = None
-    while len(known) > MOST_REMEMBERED:
-        known.popitem(last=False)
+    turn.remember(ANSWERED, Answered(event.chat_id, (*before, message)[-MOST_REMEMBERED:]))
     where = country(turn.zone.key)
     severe = turn.has_potluck and any(one.degree >= SEVERE for one in avoided(turn.potluck))
     # Who is known to be severely allergic has the injector prescribed: it comes first, the call with it (EMER-15).

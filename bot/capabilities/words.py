@@ -209,7 +209,7 @@ async def carry_out(turn: Turn, reading: Reading, intents: Sequence[Intent]) -> 
     if left:
         from bot.capabilities.ill import spoke_of_illness, without_their_food
 
-        if spoke_of_illness(turn, now_too=True) and (off := without_their_food(turn)):
+        if await spoke_of_illness(turn, now_too=True) and (off := without_their_food(turn)):
             # No food goes to others out of a kitchen where somebody is ill.
             understood.lines = [s for s in understood.lines if s.key != "read-still-theirs"]
             understood.lines += [Say("read-dropped", {"dish": p.dish}) for p in off]

@@ -6,6 +6,7 @@ from sqlalchemy import delete, insert, select, update
 from sqlalchemy.engine import Connection
 
 from bot.storage import schema as t
+from bot.storage.recollections import move_recollections
 from bot.storage.sql import put
 
 
@@ -28,6 +29,7 @@ def migrate_chat(conn: Connection, old_id: int, new_id: int) -> None:
         .values(chat_id=new_id, board_message_id=None, board_pinned=False, board_owner=None, board_lease_until=None)
     )
     _move_dialogs(conn, old_id, new_id)
+    move_recollections(conn, old_id, new_id)
     _move_posts(conn, old_id, new_id)
     conn.execute(delete(t.sent_message).where(t.sent_message.c.chat_id == old_id))
 

@@ -21,6 +21,7 @@ from bot.storage.diffs import diff
 from bot.storage.errors import AlreadyTaken, Stale
 from bot.storage.merging import change_chats, change_people
 from bot.storage.privacy import forget_person
+from bot.storage.recollections import write_recollections
 from bot.storage.records import action_row, chat_row, dialog_row, message_row, person_row, place_row, post_row
 from bot.storage.reminders import ReminderSets, ReminderWrites, finish_reminder
 from bot.storage.sql import add, add_counted, put, run
@@ -135,6 +136,7 @@ def _write(
     potlucks.write_changes(conn, [(before.potluck, after) for b in batches for before, after in b.changed])
     actions = _write_actions(conn, batches)
     _write_dialogs(conn, batches)
+    write_recollections(conn, batches)
     _write_reminders(conn, batches, revisions, sets)
     posts = iter(add_counted(conn, t.post, [post_row(p) for b in batches for p in b.posts]))
     messages = {(m.chat_id, m.message_id): m for b in batches for m in b.messages}

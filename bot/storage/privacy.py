@@ -100,11 +100,11 @@ def forget_person(conn: Connection, person_id: int) -> dict[str, int]:
         potlucks.write_changes(conn, [(stored.potluck, without_person(stored.potluck, guest_id, marks))])
         potlucks.bump(conn, {potluck_id: revisions[potluck_id]})
         _delete_mentions(conn, potluck_id, guest_id, marks)
-    conn.execute(delete(t.dialog).where(or_(t.dialog.c.person_id == person_id, t.dialog.c.chat_id == person_id)))
-    for row in list(conn.execute(select(t.dialog).where(marks.may_be_in(t.dialog.c.data)))):
-        if marks.on(row.data):
-            here = t.dialog.c.chat_id == row.chat_id, t.dialog.c.person_id == row.person_id
-            conn.execute(delete(t.dialog).where(*here))
+    for table, told in ((t.dialog, t.dialog.c.data), (t.recollection, t.recollection.c.value)):
+        conn.execute(delete(table).where(or_(table.c.person_id == person_id, table.c.chat_id == person_id)))
+        for row in list(conn.execute(select(table).where(marks.may_be_in(told)))):
+            if marks.on(row._mapping[told]):
+                conn.execute(delete(table).where(*(key == row._mapping[key] for key in table.primary_key)))
     conn.execute(delete(t.post).where(t.post.c.chat_id == person_id))
     for row in list(conn.execute(select(t.post.c.id, t.post.c.payload).where(marks.may_be_in(t.post.c.payload)))):
         if marks.on(row.payload):
@@ -151,7 +151,7 @@ def delete_potlucks_before(conn: Connection, when: datetime) -> int:
     old = list(conn.scalars(select(t.potluck.c.id).where(t.potluck.c.starts_at < when)))
     for potluck_id in old:
         seen = set(conn.scalars(select(t.guest.c.id).where(t.guest.c.potluck_id == potluck_id)))
-        for table in (t.post, t.sent_message):
+        for table in (t.post, t.sent_message, t.recollection):
             conn.execute(delete(table).where(table.c.potluck_id == potluck_id))
         conn.execute(update(t.person).where(t.person.c.private_potluck == potluck_id).values(private_potluck=None))
         conn.execute(delete(t.potluck).where(t.potluck.c.id == potluck_id))

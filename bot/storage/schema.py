@@ -24,7 +24,7 @@ from sqlalchemy import (
 
 from bot.storage.columns import BigId, Instant, JsonText, Words
 
-HEAD = "20261125_shared_pace"
+HEAD = "20261129_recollections"
 """The newest migration; kept here so that a start on an up-to-date database needn't load Alembic."""
 
 metadata = MetaData(
@@ -309,6 +309,19 @@ pace = Table(
     Column("chat_id", BigInteger, primary_key=True, autoincrement=False),
     _json("taken"),
     Column("at", Instant, nullable=False, index=True),
+)
+
+recollection = Table(
+    "recollection",
+    metadata,
+    Column("chat_id", BigInteger, primary_key=True, autoincrement=False),
+    Column("person_id", BigInteger, primary_key=True, autoincrement=False),
+    Column("kind", String, primary_key=True),
+    Column("about", Words, primary_key=True),
+    _json("value"),
+    Column("potluck_id", String, index=True),
+    Column("at", Instant, nullable=False),
+    Column("until", Instant, nullable=False, index=True),
 )
 
 PARTS = (guest, promise, topping, past_answer, payment, declined)

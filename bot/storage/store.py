@@ -28,6 +28,7 @@ from bot.storage.migrate import migrate, revision_in
 from bot.storage.outbox import Outbox
 from bot.storage.privacy import delete_potlucks_before
 from bot.storage.reads import Reads
+from bot.storage.recollections import Recollections
 from bot.storage.reminders import Reminders, ReminderSets
 from bot.storage.turns import TurnReader
 from bot.storage.values import Batch, CommitResult
@@ -36,7 +37,7 @@ UPDATES_KEPT = timedelta(days=2)
 """The platform keeps an update it could not deliver for a day."""
 
 
-class Store(Reads, Outbox, Boards, Reminders, Copying):
+class Store(Reads, Recollections, Outbox, Boards, Reminders, Copying):
     def __init__(self, running: Runner, cache_size: int = 500) -> None:
         self._runner = running
         self._cache = PotluckCache(cache_size)
@@ -111,7 +112,7 @@ class Store(Reads, Outbox, Boards, Reminders, Copying):
         return self._writer.groups, self._writer.members
 
     async def prune(self, now: datetime, kept: timedelta = timedelta(days=30)) -> None:
-        """Delete update ids the platform can't send again, questions whose time is over, actions
+        """Delete update ids the platform can't send again, questions and recollections whose time is over, actions
         older than `kept` (nobody undoes those) and messages six times as old."""
 
         def work(conn: Connection) -> None:
@@ -120,6 +121,7 @@ class Store(Reads, Outbox, Boards, Reminders, Copying):
             conn.execute(delete(t.action).where(t.action.c.at < now - kept))
             conn.execute(delete(t.pace).where(t.pace.c.at < now - timedelta(days=1)))
             conn.execute(delete(t.dialog).where(t.dialog.c.expires_at < now))
+            conn.execute(delete(t.recollection).where(t.recollection.c.until <= now))
 
         await self._writer.job(work)
 

@@ -11,6 +11,8 @@ from planning.potluck import Potluck, Say
 
 Json = Any
 """Plain JSON: None, bool, int, float, str, lists and dicts with string keys."""
+RecollectionKey = tuple[int, int, str, str]
+"""Chat, person, kind, about."""
 
 
 @dataclass(frozen=True)
@@ -78,6 +80,27 @@ class Dialog:
     data: Mapping[str, Json] = field(default_factory=dict)
     message_id: int | None = None
     expires_at: datetime | None = None
+
+
+@dataclass(frozen=True)
+class Recollection:
+    """Something said or done a little while ago that the next words may lean on; it counts before `until`.
+
+    One for each chat, person (0: the chat's own), kind and `about` (which of several); a newer one replaces it.
+    """
+
+    chat_id: int
+    person_id: int
+    kind: str
+    value: Json
+    at: datetime
+    until: datetime
+    about: str = ""
+    potluck_id: str | None = None
+
+    @property
+    def key(self) -> RecollectionKey:
+        return self.chat_id, self.person_id, self.kind, self.about
 
 
 @dataclass(frozen=True)
@@ -230,6 +253,8 @@ class Batch:
     undone: tuple[int, ...] = ()
     dialogs: tuple[Dialog, ...] = ()
     dialogs_cleared: tuple[tuple[int, int], ...] = ()
+    recollections: tuple[Recollection, ...] = ()
+    let_go: tuple[RecollectionKey, ...] = ()
     posts: tuple[Post, ...] = ()
     reminders: tuple[tuple[str, tuple[ReminderLike, ...]], ...] = ()
     finished_reminders: tuple[FinishedReminder, ...] = ()

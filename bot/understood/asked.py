@@ -8,6 +8,7 @@ from bot.context import Turn
 from planning.changes import find_guest
 from planning.potluck import CATEGORIES, Answer
 from planning.replies import Ask
+from planning.theday.begun import waits_for
 from planning.theday.evening import of_a_table
 
 
@@ -39,13 +40,11 @@ async def answer_question(turn: Turn, question: Ask) -> None:
 
 def _when(turn: Turn) -> None:
     """The start, and which dish makes people wait longer, as far as its cook told."""
-    from bot.capabilities.begun import waits_for
-
-    wait = waits_for(turn)
+    wait = waits_for(turn.potluck)
     if wait is None:
         turn.say("answer-when", when=turn.potluck.starts_at)
     else:
-        turn.say("begun-when", when=turn.potluck.starts_at, dish=wait[0], ready=turn.voice.time(wait[1]))
+        turn.say("begun-when", when=turn.potluck.starts_at, dish=wait[0].dish, ready=turn.voice.time(wait[1]))
 
 
 async def _to_host(turn: Turn) -> None:

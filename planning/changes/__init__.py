@@ -81,6 +81,7 @@ from planning.changes.promises import (
     give_promise,
     promise,
     put_away,
+    put_on_heat,
     put_out,
     share_promise,
 )
@@ -132,6 +133,7 @@ __all__ = [
     "pay",
     "promise",
     "put_away",
+    "put_on_heat",
     "put_out",
     "remove_cohost",
     "remove_person",

@@ -168,6 +168,16 @@ def put_out(potluck: Potluck, by: Actor, promise_id: str, now: datetime) -> Potl
     return potluck if found.out_since is not None else _put(potluck, replace(found, out_since=now))
 
 
+def put_on_heat(potluck: Potluck, by: Actor, promise_id: str, at: datetime) -> Potluck:
+    """The dish went on the heat at this instant, whatever was planned. Anybody who brings something may say so."""
+    found = potluck.promise(promise_id)
+    if found is None:
+        raise Refusal("refused-no-promise")
+    if potluck.guest(by.id) is None and not may_manage(potluck, by):
+        raise Refusal("refused-not-guest")
+    return _put(potluck, replace(found, began_at=at))
+
+
 def put_away(potluck: Potluck, by: Actor, promise_id: str, now: datetime) -> Potluck:
     """The dish is cold or hot again: the minutes it was out stay counted."""
     found = potluck.promise(promise_id)

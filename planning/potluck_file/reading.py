@@ -175,6 +175,7 @@ def _promise(f: Fields, zone: ZoneInfo) -> Promise:
         takers=f.texts("takers"),
         outcome=f.choice("outcome", ("", "ran-out", "came-back"), ""),
         returned=f.flag("returned", False),
+        began_at=f.instant("began_at", zone),
     )
     for key in ("dish", "category"):
         if f.value.get(key) is None:

@@ -104,6 +104,7 @@ def _promise(p: Promise, at: Any) -> dict[str, Any]:
         "takers": list(p.takers),
         "outcome": p.outcome,
         "returned": p.returned,
+        "began_at": at(p.began_at),
     }
 
 

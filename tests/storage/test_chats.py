@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from bot.storage import Batch, ChatRecord, Dialog, Post, SentMessage, Store
-from tests.storage.helpers import CHAT, NOW, Reminder, stored
+from bot.storage import Batch, ChatRecord, Dialog, Post, Recollection, SentMessage, Store
+from tests.storage.helpers import CHAT, NOW, Reminder, later, stored
 
 OLD, NEW = -512, CHAT
 
@@ -16,6 +16,10 @@ async def filled(store: Store) -> None:
             NOW,
             chats=(ChatRecord(OLD, title="Plot 9", timezone="America/Chicago"),),
             dialogs=(Dialog(OLD, 7, "amount", message_id=71),),
+            recollections=(
+                Recollection(OLD, 7, "ill", {"message": 70}, NOW, later(days=1)),
+                Recollection(OLD, 0, "asked", {"message": 71}, NOW, later(days=1)),
+            ),
             posts=(
                 Post(OLD, "send", {"text": "hi", "reply_to": 3}),
                 Post(OLD, "edit", {"text": "hi", "message_id": 70}),
@@ -75,3 +79,15 @@ async def test_a_new_chat_known_before_the_move_gets_the_old_ones_settings(store
     assert turn.chat is not None
     assert turn.chat.timezone == "America/Chicago"
     assert turn.dialog == Dialog(NEW, 7, "newer")
+
+
+async def test_what_was_said_in_the_old_group_is_known_in_the_new_one_where_nothing_newer_is(store: Store) -> None:
+    await filled(store)
+    newer = Recollection(NEW, 0, "asked", {"message": 3}, later(minutes=1), later(days=1))
+    await store.commit(Batch(NOW, recollections=(newer,)))
+
+    await store.migrate_chat(OLD, NEW)
+
+    moved = Recollection(NEW, 7, "ill", {"message": 70}, NOW, later(days=1))
+    assert await store.recollections(NEW, 7, NOW) == (newer, moved)
+    assert await store.recollections(OLD, 7, NOW) == ()

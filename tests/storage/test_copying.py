@@ -37,6 +37,7 @@ async def test_everything_moves_to_the_other_kind_of_database_and_back(
 
     assert counts["guest"] == 5
     assert counts["reminder"] == 3
+    assert counts["recollection"] == 5
 
 
 async def test_a_moved_database_goes_on_counting(store: Store, empty_url: str) -> None:

@@ -9,7 +9,7 @@ from decimal import Decimal
 from sqlalchemy import select
 from sqlalchemy.engine import Connection
 
-from bot.storage import Batch, ChatRecord, Dialog, NewAction, PersonRecord, Post, Store, schema
+from bot.storage import Batch, ChatRecord, Dialog, NewAction, PersonRecord, Post, Recollection, Store, schema
 from planning.potluck import (
     Bar,
     Declined,
@@ -60,6 +60,13 @@ async def filled(store: Store) -> None:
                 NewAction("p1", "2", NOW, "answered", {"name": "Mei"}),
             ),
             dialogs=(Dialog(CHAT, ID, "amount"), Dialog(CHAT, 2, "whose", {"name": NAME}), Dialog(CHAT, 1, "amount")),
+            recollections=(
+                Recollection(CHAT, ID, "ill", {"message": 7}, NOW, later(days=1), potluck_id="p1"),
+                Recollection(ID, 2, "spoken", {"message": 8}, NOW, later(days=1)),
+                Recollection(CHAT, 0, "missed", {"owner": "7", "name": NAME}, NOW, later(days=1), "7 tray"),
+                Recollection(CHAT, 0, "missed", {"owner": str(ID), "name": "Zeb"}, NOW, later(days=1), f"{ID} pot"),
+                Recollection(CHAT, 0, "missed", {"owner": "2", "name": "Mei"}, NOW, later(days=1), "2 bowl"),
+            ),
             posts=(
                 Post(ID, "sendMessage", {"text": "hello"}),
                 Post(CHAT, "sendMessage", {"text": f"{NAME} brings slaw"}),
@@ -111,6 +118,7 @@ async def test_what_belongs_to_others_stays(store: Store) -> None:
     assert [x.payload["text"] for x in await store.pending_posts()] == ["Mei brings pie", f"{NAME}andra brings tea"]
     assert [r.key for r in await store.reminders_of("p1")] == ["other"]
     assert await store.dialog(CHAT, 1) is not None
+    assert [r.about for r in await store.recollections(CHAT, ID, NOW)] == ["2 bowl"]
     assert await store.person(2) is not None
 
 

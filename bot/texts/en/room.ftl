@@ -88,6 +88,7 @@ room-deed = { $deed ->
     }
     [did-answer-by] the day to answer by was set
     [did-arrive] when a dish arrives was set
+    [did-began] { $dish } went on the heat
     [did-away] { $dish } left the table
     [did-bar] the toppings bar was changed
     [did-budget] the budget was set

@@ -88,6 +88,7 @@ room-deed = { $deed ->
     }
     [did-answer-by] se fijó el plazo para responder
     [did-arrive] se fijó cuándo llega un plato
+    [did-began] { $dish } se puso al fuego
     [did-away] { $dish } se retiró de la mesa
     [did-bar] cambió la barra de ingredientes
     [did-budget] se fijó el presupuesto
