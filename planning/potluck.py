@@ -144,8 +144,8 @@ class HeatStep:
 class Promise:
     """A guest said they will bring it. `sharers` are others who bring it together with `guest`.
 
-    `began_at`: it went on the heat then, as was told. Afterwards: `takers` take what is left of it home, `outcome` is "ran-out" or "came-back", `returned`
-    says that its container is back with its owner.
+    `began_at`: it went on the heat then, as was told. Afterwards: `takers` take what is left of it home,
+    `outcome` is "ran-out" or "came-back", `returned` says that its container is back with its owner.
     """
 
     id: str

@@ -56,9 +56,8 @@ async def read_situation(turn: Turn) -> None:
     if not potluck.starts_at - WEATHER_EARLY <= turn.now <= potluck.ends + LATE:
         return
     addressed = place_of(turn) not in (None, "person")
-    found = judge(
-        turn.words, potluck, turn.me, turn.now, language=turn.voice.language, addressed=addressed, recent=await _recent(turn)
-    )
+    recent, language = await _recent(turn), turn.voice.language
+    found = judge(turn.words, potluck, turn.me, turn.now, language=language, addressed=addressed, recent=recent)
     if found is None:
         return
     if _put_out(turn, found):

@@ -91,9 +91,7 @@ def write_recollections(conn: Connection, batches: Sequence[Batch]) -> None:
 
 def move_recollections(conn: Connection, old_id: int, new_id: int) -> None:
     """To the supergroup a group became; what is newer there stays."""
-    there = {
-        (r.person_id, r.kind, r.about) for r in conn.execute(select(t.recollection).where(_its.chat_id == new_id))
-    }
+    there = {(r.person_id, r.kind, r.about) for r in conn.execute(select(t.recollection).where(_its.chat_id == new_id))}
     for r in list(conn.execute(select(t.recollection).where(_its.chat_id == old_id))):
         here = (_its.chat_id == old_id, _its.person_id == r.person_id, _its.kind == r.kind, _its.about == r.about)
         if (r.person_id, r.kind, r.about) in there:

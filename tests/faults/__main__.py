@@ -15,6 +15,7 @@ PARTS = {
     "line": "429 storms, 500s, lost, half-read and slow answers, updates twice and out of order",
     "crowd": "two hundred guests in one group, two thousand groups at once",
     "chat": "any interleaving of people against a simple model",
+    "memories": "the next words after a restart, and taken by another replica",
     "fuzz": "updates with anything in them",
     "machine": "disk full, database locked, clock set back, no name service",
     "replicas": "three replicas, one frozen, one killed, the database crashed, reminders falling due",

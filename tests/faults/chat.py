@@ -6,6 +6,7 @@ Fast enough for thousands of random chats. What would be sent stays in the outbo
 from __future__ import annotations
 
 import asyncio
+import copy
 import itertools
 import shutil
 import tempfile
@@ -95,6 +96,7 @@ async def _fresh(folder: Path) -> Path:
 class Chat:
     """Groups and people at one bot. `await Chat.open()`, then updates."""
 
+    url: str
     store: Store
     dispatcher: Told
 
@@ -109,24 +111,40 @@ class Chat:
         self._messages = itertools.count(1000)
 
     @classmethod
-    async def open(cls, *groups: int) -> Chat:
+    async def open(cls, *groups: int, url: str | None = None) -> Chat:
+        """`url`: a database with nothing in it; a SQLite file of its own without."""
         chat = cls()
-        file = await _fresh(Path(chat._folder.name))
-        chat.store = await Store.open(f"sqlite+aiosqlite:///{file}")
+        chat.url = url or f"sqlite+aiosqlite:///{await _fresh(Path(chat._folder.name))}"
+        await chat.start()
         records = tuple(ChatRecord(g, "group", f"Plot {-g}", timezone="America/Chicago") for g in groups)
         await chat.store.commit(Batch(now=START, chats=records))
+        return chat
+
+    async def start(self) -> None:
+        """A bot that knows nothing but what the database holds."""
+        self.store = await Store.open(self.url)
 
         async def is_member(chat_id: int, person_id: int) -> bool:
-            return await chat.dispatcher.admins.is_member(chat_id, person_id)
+            return await self.dispatcher.admins.is_member(chat_id, person_id)
 
         async def has_left(chat_id: int, person_id: int) -> bool:
-            return await chat.dispatcher.admins.has_left(chat_id, person_id)
+            return await self.dispatcher.admins.has_left(chat_id, person_id)
 
         services = Services(
-            chat.store, chat.clock, chat.signer, chat.registry, chat.bot.username, is_member, None, has_left
+            self.store, self.clock, self.signer, self.registry, self.bot.username, is_member, None, has_left
         )
-        chat.dispatcher = Told(services, chat.bot, NoCourier())
-        return chat
+        self.dispatcher = Told(services, self.bot, NoCourier())
+
+    async def restart(self) -> None:
+        await self.store.close()
+        await self.start()
+
+    async def twin(self) -> Chat:
+        """Another replica at the same chats, on the same database."""
+        twin = copy.copy(self)
+        twin._folder = tempfile.TemporaryDirectory(prefix="faults")
+        await twin.start()
+        return twin
 
     async def close(self) -> None:
         await self.store.close()

@@ -14,6 +14,8 @@ from pathlib import Path
 from typing import Any
 
 from sqlalchemy import text
+from sqlalchemy.engine import make_url
+from sqlalchemy.ext.asyncio import create_async_engine
 
 from bot.storage import Batch, ChatRecord, Store
 from tests.faults import child
@@ -86,6 +88,20 @@ async def emptied(url: str, reminders: str = "remind%", within_s: float = WAIT_S
 async def postgres() -> AsyncIterator[str]:
     async with Server() as server:
         yield server.url
+
+
+@contextlib.asynccontextmanager
+async def another_database(url: str, name: str) -> AsyncIterator[str]:
+    """An empty database beside this one: of the same server, or in a file of its own."""
+    if url.startswith("sqlite"):
+        async with sqlite() as own:
+            yield own
+        return
+    engine = create_async_engine(url, isolation_level="AUTOCOMMIT")
+    async with engine.connect() as conn:
+        await conn.execute(text(f"CREATE DATABASE {name}"))
+    await engine.dispose()
+    yield make_url(url).set(database=name).render_as_string(hide_password=False)
 
 
 DATABASES = {"SQLite": sqlite, "PostgreSQL": postgres}
