@@ -184,6 +184,20 @@ def _for_teller(turn: Turn, found: News) -> Html:
     return Html("\n".join(lines))
 
 
+async def _tell_owners(turn: Turn, found: list[Met]) -> None:
+    """Whoever must not eat it hears of it at once, where they have a private chat; to them alone by their need."""
+    owners: dict[str, list[Met]] = {}
+    for one in found:
+        for who in one.owners - {turn.me, *one.cooks}:
+            owners.setdefault(who, []).append(one)
+    for who, dishes in owners.items():
+        guest = turn.potluck.guest(who)
+        voice = await turn.private_voice(guest) if guest is not None else None
+        if guest is not None and voice is not None:
+            lines = _lines(turn, voice, dishes, cooks=True)
+            await turn.tell(guest, "allergy-new-dish", what=Html("\n".join(lines)))
+
+
 async def _tell_of_dish(turn: Turn, dishes: tuple[Met, ...]) -> None:
     """A dish that is new, or whose cook has now said what is in it."""
     voice = turn.voice
@@ -193,6 +207,7 @@ async def _tell_of_dish(turn: Turn, dishes: tuple[Met, ...]) -> None:
         head = voice("allergy-head", needs=_needs(voice, fresh), degree=degree, name="")
         lines = [head, *_lines(turn, voice, fresh, cooks=False), *_do(turn, voice, "cook", True)]
         turn.post(Html("\n".join(lines)))
+    await _tell_owners(turn, [m for m in fresh if m.how in ("listed", "named")])
     host = turn.potluck.guest(turn.potluck.host)
     severe = [m for m in dishes if m.severe]
     if not severe or host is None or host.id == turn.me:

@@ -11,15 +11,16 @@ from bot.registry import Registry
 from bot.understood import context, place_of
 from bot.understood.askedfood import ASKED, asked_of
 from bot.understood.contents import with_contents
-from planning.changes import Refusal, may_manage
+from planning.changes import Refusal, change_promise, may_manage
 from planning.diets.contents import PART_OF_A_DISH, Told, answered, contents_told
+from planning.diets.recipe import recipe_told
 from planning.potluck import Answer, Promise, Stage
 from planning.replies import AddPromise, read
 from planning.safety.allergens import avoided, held
 
 _ARTICLE = re.compile(r"^(?:the|my|our|that|this|el|la|los|las|mi|mis|nuestr[oa]s?)\s+")
 _OF_WHAT = re.compile(r".*\b(?:for|in|on|of|with|to|over|para|de|del|en|sobre)\b\s+(?P<dish>.+)$")
-MOST_DISHES, LONGEST = 8, 400
+MOST_DISHES, MOST_LISTED, LONGEST = 8, 40, 400
 
 
 async def read_contents(turn: Turn) -> None:
@@ -30,7 +31,7 @@ async def read_contents(turn: Turn) -> None:
     potluck = turn.potluck
     if potluck.stage is not Stage.PLANNED or event.person.anonymous or turn.about == "question:diets":
         return
-    if await _answered(turn):
+    if await _answered(turn) or await _listed(turn):
         return
     for said in contents_told(turn.words):
         found = await _dishes(turn, said)
@@ -53,6 +54,22 @@ async def _answered(turn: Turn) -> bool:
     told = Told(dish.dish, holds=foods) if said else Told(dish.dish, without=tuple(f"no {f}" for f in foods))
     _note(turn, dish, told)
     turn.let_go(ASKED)
+    return True
+
+
+async def _listed(turn: Turn) -> bool:
+    """ "Chicken, yoghurt, onions, cream, ground almonds": the cook has listed what is in it."""
+    guest = turn.guest()
+    if guest is None or guest.answer is Answer.NO or turn.words.strip().endswith("?"):
+        return False
+    told = recipe_told(turn.words, _own(turn), (await asked_of(turn))[0])
+    if told is None:
+        return False
+    turn.handled = True
+    listed = tuple(dict.fromkeys((*(told.dish.ingredients or ()), *told.holds)))[:MOST_LISTED]
+    turn.change(change_promise(turn.potluck, turn.actor, told.dish.id, ingredients=listed), "did-contains")
+    what = [*told.holds, *(f"no {item}" for item in told.without)]
+    turn.say("contents-heard", dish=told.dish.dish, what=what, whole=True, buttons=[[turn.undo_button()]])
     return True
 
 

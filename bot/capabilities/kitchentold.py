@@ -37,6 +37,9 @@ async def read_kitchen_told(turn: Turn) -> None:
         unheard = turn.voice("kitchen-unheard", words=list(told.unread), n=len(told.unread))
         noted = Html(f"{noted}\n{unheard}")
     await with_conflicts(turn, noted, None)
+    if told.rest:
+        # The other sentences are read by those who come after.
+        turn.handled, turn.words = False, told.rest
 
 
 def _offered(turn: Turn, kind: str) -> None:

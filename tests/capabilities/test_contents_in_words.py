@@ -227,3 +227,17 @@ async def test_a_new_dish_told_with_what_is_in_it_is_noted_and_no_other_is_asked
 
     assert any("salsa macha" in p["dish"] for p in played.promises("ravi"))
     assert "¿Cuál de tus platos" not in played.everything()
+
+
+async def test_a_cook_s_bare_list_of_ingredients_is_of_their_dish_and_reaches_whoever_must_not_eat_it(play):
+    played = await play(
+        say("ravi", "/bring chicken tikka for 10"),
+        say("mei", "/start @link", **{"in": "private"}),
+        say("mei", "severe almond allergy, I carry an epipen", **{"in": "private"}),
+        board("ravi", "chicken, yoghurt, tomatoes, onions, cream, ground almonds, spices"),
+        board("ravi", "ok no almonds then, swapping them for cashew cream. no wait, just more yoghurt"),
+    )
+
+    assert "ground almonds" in played.texts()[-2] or "ground almonds" in played.everything()
+    assert any("not for you" in text and "chicken tikka" in text for text in played.texts("mei"))
+    assert not any("almond" in item for item in played.promises("ravi")[0]["ingredients"])

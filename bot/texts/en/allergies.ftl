@@ -43,3 +43,6 @@ allergy-passed-on = { $cooks ->
 }
 allergy-back = Taken back: of those who come, nobody is down any more as “no { $needs }” ({ $dishes }). Ask the host before you change what you cook.
 allergy-comes-after-all = You are down as not coming; the cooks are told of a severe allergy all the same. Are you coming after all?
+# $what the lines of what is new
+allergy-new-dish = ⚠️ New on the list, and not for you:
+    { $what }

@@ -43,3 +43,6 @@ allergy-passed-on = { $cooks ->
 }
 allergy-back = Ya no: de quienes vienen, nadie figura ahora como «sin { $needs }» ({ $dishes }). Pregunta a quien organiza antes de cambiar lo que cocinas.
 allergy-comes-after-all = Tengo anotado que no vienes; de una alergia grave aviso igual a quienes cocinan. ¿Vienes entonces?
+# $what the lines of what is new
+allergy-new-dish = ⚠️ Nuevo en la lista, y no es para ti:
+    { $what }

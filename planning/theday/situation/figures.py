@@ -12,6 +12,7 @@ from planning.theday.situation.patterns import found, patterns
 WEATHER_F = (-20.0, 125.0)
 FOOD_F = (25.0, 215.0)
 OVEN_OFF = (5.0, 100.0)
+HOURS = 12
 _FIGURE = re.compile(
     r"(?<![\d$:/.,-])(?P<n>\d{1,3}(?:\.\d)?)(?![\d:/]) ?(?P<deg>°|degrees?|deg\b|grados)? ?"
     r"(?P<u>f|c|fahrenheit|celsius|centigrados)?(?![a-z0-9])"
@@ -28,6 +29,8 @@ _WHERE = re.compile(
 _OVEN = re.compile(r"\b(?:oven|horno|bake|roast at|hornear)\b")
 _PROBE = re.compile(r"\b(?:thermometer|probe|inside|internal|center|middle|reads|termometro|por dentro|centro|marca)\b")
 _OVEN_BEFORE = re.compile(r"\b(?:ovens?|horno|grill|fryer|oil|smoker)(?: \w+)? ?(?:at|to|on|is|a|of|set to)? ?$")
+_HOUR_BEFORE = re.compile(r"\b(?:at|around|by|a las|a la) $")
+_DIAL = re.compile(r"\b(?:fridge|refrigerator|freezer|cooler|thermometer|probe|reads?|shows?|nevera|refri|termometro|marca)\b")
 _TIME_BEFORE = re.compile(r"\b(?:since|from|until|till|til|desde|hasta|for|para)(?: about| around| like)? $")
 
 
@@ -48,6 +51,8 @@ def readings(text: str, language: str, *, metric: bool) -> tuple[Reading, ...]:
         if _OVEN_BEFORE.search(before) or (not match["deg"] and _TIME_BEFORE.search(before)):
             continue
         if not match["deg"] and not match["u"]:
+            if float(match["n"]) <= HOURS and _HOUR_BEFORE.search(before) and not _DIAL.search(text):
+                continue  # "turned it off at 5" is an hour
             gauges = (rf"(?:{p.pattern})(?: \w+)?[ :=]*$" for p in patterns(language, "gauge"))
             led = _WHERE.match(after) is not None or any(re.search(one, before) for one in gauges)
             first = match.start() == 0 and after[:1] in ("!", ".", "") and float(match["n"]) >= 100
