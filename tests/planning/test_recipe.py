@@ -27,7 +27,8 @@ CAKE = replace(dish("carrot cake", category="dessert"), id="cake")
 def test_a_list_of_ingredients_is_read_to_its_last(words: str, last: str) -> None:
     found = ingredients_listed(words)
 
-    assert found is not None and found[0][-1] == last
+    assert found is not None
+    assert found[0][-1] == last
 
 
 @pytest.mark.parametrize(
@@ -51,7 +52,8 @@ def test_what_is_brought_bought_asked_or_left_is_no_recipe(words: str) -> None:
 def test_a_recipe_is_of_the_dish_it_shares_most_with() -> None:
     told = recipe_told("carrots, flour, eggs, sugar, walnuts", (TIKKA, CAKE))
 
-    assert told is not None and told.dish is CAKE
+    assert told is not None
+    assert told.dish is CAKE
 
 
 def test_a_recipe_that_fits_no_dish_of_the_cook_is_nobodys() -> None:
@@ -68,4 +70,5 @@ def test_what_the_cook_lists_last_counts_for_who_must_not_eat_it() -> None:
 def test_what_is_said_not_to_be_in_it_is_no_ingredient() -> None:
     told = recipe_told("no almonds, just chicken, yoghurt, tomatoes, onions", (TIKKA,))
 
-    assert told is not None and (told.without, "almonds" in told.holds) == (("almonds",), False)
+    assert told is not None
+    assert (told.without, "almonds" in told.holds) == (("almonds",), False)
