@@ -30,7 +30,9 @@ _OVEN = re.compile(r"\b(?:oven|horno|bake|roast at|hornear)\b")
 _PROBE = re.compile(r"\b(?:thermometer|probe|inside|internal|center|middle|reads|termometro|por dentro|centro|marca)\b")
 _OVEN_BEFORE = re.compile(r"\b(?:ovens?|horno|grill|fryer|oil|smoker)(?: \w+)? ?(?:at|to|on|is|a|of|set to)? ?$")
 _HOUR_BEFORE = re.compile(r"\b(?:at|around|by|a las|a la) $")
-_DIAL = re.compile(r"\b(?:fridge|refrigerator|freezer|cooler|thermometer|probe|reads?|shows?|nevera|refri|termometro|marca)\b")
+_DIAL = re.compile(
+    r"\b(?:fridge|refrigerator|freezer|cooler|thermometer|probe|reads?|shows?|nevera|refri|termometro|marca)\b"
+)
 _TIME_BEFORE = re.compile(r"\b(?:since|from|until|till|til|desde|hasta|for|para)(?: about| around| like)? $")
 
 
