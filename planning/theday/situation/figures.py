@@ -12,9 +12,8 @@ from planning.theday.situation.patterns import found, patterns
 WEATHER_F = (-20.0, 125.0)
 FOOD_F = (25.0, 215.0)
 OVEN_OFF = (5.0, 100.0)
-HOURS = 12
 _FIGURE = re.compile(
-    r"(?<![\d$:/.,-])(?P<n>\d{1,3}(?:\.\d)?)(?![\d:/]) ?(?P<deg>°|degrees?|deg\b|grados)? ?"
+    r"(?<![\d$:/.,-])(?P<n>\d{1,3}(?:\.\d)?)(?![\d:/]|\.\d) ?(?P<deg>°|degrees?|deg\b|grados)? ?"
     r"(?P<u>f|c|fahrenheit|celsius|centigrados)?(?![a-z0-9])"
 )
 _NEXT = re.compile(
@@ -29,11 +28,21 @@ _WHERE = re.compile(
 _OVEN = re.compile(r"\b(?:oven|horno|bake|roast at|hornear)\b")
 _PROBE = re.compile(r"\b(?:thermometer|probe|inside|internal|center|middle|reads|termometro|por dentro|centro|marca)\b")
 _OVEN_BEFORE = re.compile(r"\b(?:ovens?|horno|grill|fryer|oil|smoker)(?: \w+)? ?(?:at|to|on|is|a|of|set to)? ?$")
-_HOUR_BEFORE = re.compile(r"\b(?:at|around|by|a las|a la) $")
-_DIAL = re.compile(
-    r"\b(?:fridge|refrigerator|freezer|cooler|thermometer|probe|reads?|shows?|nevera|refri|termometro|marca)\b"
+_TIME_BEFORE = re.compile(
+    r"\b(?:(?:since|from|until|till|til|desde|hasta|for|para)(?: about| around| like)?"
+    r"|half(?: past)?|quarter (?:past|to)|a las?) $"
 )
-_TIME_BEFORE = re.compile(r"\b(?:since|from|until|till|til|desde|hasta|for|para)(?: about| around| like)? $")
+_CLOCK_BEFORE = re.compile(
+    r"\b(?P<moved>(?:of|in|into|from|to|off) (?:the |my |our |a )?)?(?P<led>[a-z]+)? ?"
+    r"(?:at|around|about|by|a eso de(?: las?)?)(?: about| around| like)? $"
+)
+_LED = frozenset(
+    ("is", "are", "was", "were", "its", "theyre", "sits", "sitting", "holding", "stays", "staying", "still", "now",
+     "only", "fridge", "refrigerator", "cooler", "freezer", "chest", "reads", "reading", "temp", "temperature",
+     "thermometer", "probe", "middle", "center", "centre", "inside", "thickest", "thigh", "breast", "core", "steady", "measured")
+)  # fmt: skip
+"""Words before "at 5" that make it what is measured; behind any other ("put out at 5", "we ate at 8") it is an hour."""
+LAST_HOUR = 24
 
 
 @dataclass(frozen=True)
@@ -53,12 +62,10 @@ def readings(text: str, language: str, *, metric: bool) -> tuple[Reading, ...]:
         if _OVEN_BEFORE.search(before) or (not match["deg"] and _TIME_BEFORE.search(before)):
             continue
         if not match["deg"] and not match["u"]:
-            if float(match["n"]) <= HOURS and _HOUR_BEFORE.search(before) and not _DIAL.search(text):
-                continue  # "turned it off at 5" is an hour
             gauges = (rf"(?:{p.pattern})(?: \w+)?[ :=]*$" for p in patterns(language, "gauge"))
             led = _WHERE.match(after) is not None or any(re.search(one, before) for one in gauges)
             first = match.start() == 0 and after[:1] in ("!", ".", "") and float(match["n"]) >= 100
-            if not (led or first) or not _NEXT.match(after):
+            if not (led or first) or not _NEXT.match(after) or _an_hour(match["n"], before):
                 continue
         if _OVEN.search(text) and not _PROBE.search(text):
             continue
@@ -66,6 +73,14 @@ def readings(text: str, language: str, *, metric: bool) -> tuple[Reading, ...]:
         if FOOD_F[0] <= f <= FOOD_F[1]:
             out.append(Reading(f, match.start(), match.end()))
     return tuple(out)
+
+
+def _an_hour(figure: str, before: str) -> bool:
+    """Whether a bare figure is a time of day: "turned it off at 5"."""
+    clock = _CLOCK_BEFORE.search(before)
+    if clock is None or float(figure) > LAST_HOUR:
+        return False
+    return clock["moved"] is not None or (clock["led"] or "") not in _LED
 
 
 def fahrenheit(n: float, unit: str, *, metric: bool) -> float:

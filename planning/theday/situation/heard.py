@@ -64,10 +64,13 @@ class Heard:
         """The state a stretch of the text, from its letter `at` on, tells; None for none."""
         if not text.strip():
             return None
-        told = self.times(text)
+        shown = [r for r in self.readings() if at <= r.start < at + len(text)]
+        # What a thermometer shows is no hour.
+        told = tuple(
+            t for t in self.times(text) if not any(t.start < r.end - at and r.start - at < t.end for r in shown)
+        )
         since, minutes = when(told, text)
         place = self._place(text)
-        shown = [r for r in self.readings() if at <= r.start < at + len(text)]
         oven = self.says("hot", within=text) and _SET_OVEN.search(text) is not None
         if shown and not (oven and not self.says("inside", within=text)):
             kept = place if place in ("car", "off", "sun", "out") else ""

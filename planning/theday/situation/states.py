@@ -28,7 +28,16 @@ _BOUGHT_FROZEN = re.compile(r"\bfrozen (?:margaritas?|yogurt|peas|corn|pizza|fri
 _COLOR = re.compile(r"\b(?:pink\w*|red|rosad[oa]s?)\b")
 _UNDONE = re.compile(r"\b(?:raw|under\w+|blood\w*|crud[oa]s?|sangra)\b")
 _STOPS = re.compile(r"[,.?!;:]")
-_LATER = re.compile(r"\b(?:will|ill|gonna|going to|lets|please|voy a|pondre)\b")
+_LATER = re.compile(r"\b(?:will|ill|gonna|going to|lets|please|voy a|pondre|pon|ponga|pongan|ponla|ponlo)\b")
+_CARRIED = re.compile(
+    r"\b(?:(?:took|laid|brought|pulled|got|carried|served|dished up"
+    r"|(?:i|we|they|he|she|somebody|someone) (?:just )?(?:put|set))"
+    r"|saque|sacamos|sacaron|saco|puse|pusimos|pusieron|servi|servimos|sirvieron|deje|dejamos|apague|apagamos|apagaron)"
+    r"(?: \w+){0,2} $"
+)
+""" "Took the salad out at 2", "saqué la ensalada a las 2": the verb stands before the food."""
+_OUT_AT = re.compile(r"^s? ?(?:\w+ )?(?:out|up)\b(?! of)|^s? ?a(?: eso de)? las? ")
+_APART = re.compile(r"[,.?!;:](?!\d)")
 _SO_FAR = re.compile(r"\b(?:been|was|were|since|desde|estuvo|estaba|lleva)\b")
 
 
@@ -37,7 +46,10 @@ def states(heard: Heard, foods: Sequence[Food]) -> list[State | None]:
     text, bounds = heard.text, [f.start for f in foods]
     ends = [*bounds[1:], len(text)]
     parts = [text[f.end : end] for f, end in zip(foods, ends, strict=True)]
-    own = [heard.state(part, f.end) for part, f in zip(parts, foods, strict=True)]
+    gaps = [text[end:start] for end, start in zip([0, *(f.end for f in foods)], bounds, strict=False)]
+    own = [
+        heard.state(part, f.end) or _carried(heard, gap, part) for gap, part, f in zip(gaps, parts, foods, strict=True)
+    ]
     whole = heard.state(text) if heard.says("freezer", "thaw", "frozen") else None
     told: list[State | None]
     if whole is not None and whole.place in ("freezer", "thaw", "frozen"):
@@ -49,6 +61,15 @@ def states(heard: Heard, foods: Sequence[Food]) -> list[State | None]:
         began = State("out", heard.potluck.starts_at)
         told = [began if s is None and not f.promise else s for f, s in zip(foods, told, strict=True)]
     return [measured(heard, f, s) if s is not None and s.f is not None else s for f, s in zip(foods, told, strict=True)]
+
+
+def _carried(heard: Heard, gap: str, part: str) -> State | None:
+    """Carried out at an hour that is told: the verb before the food, the hour behind it."""
+    said = part[: stop.start()] if (stop := _APART.search(part)) is not None else part
+    if _CARRIED.search(gap) is None or _OUT_AT.search(said) is None:
+        return None
+    since, minutes = when(heard.times(said), said)
+    return State("out", since, minutes) if since is not None or minutes is not None else None
 
 
 def _in_whole(whole: State, own: State | None) -> State:

@@ -42,7 +42,7 @@ _CLOCK = (
     r"|y media|y cuarto|menos cuarto)|)(?:ish)?(?: ?(?P<p>[ap])\.? ?m\b)?"
     r"(?: (?:in the|de la|this) (?P<part>morning|afternoon|evening|manana|tarde|noche))?)"
     r"(?! ?(?:lbs?|pounds?|people|servings|minutes?|mins?|hours?|hrs?|h\b|horas?|minutos?"
-    r"|degrees|°|%|dozen|kids|of us))"
+    r"|degrees|grados|°|%|dozen|kids|of us))"
 )
 _LEAD = r"(?:(?:about|around|like|roughly|maybe|probably|las?|el|como|eso de|at|a|i think|the)\s+)*"
 _SINCE = re.compile(rf"\b(?:since|from|desde|ever since)\s+{_LEAD}{_CLOCK}")
