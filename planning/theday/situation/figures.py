@@ -39,7 +39,8 @@ _CLOCK_BEFORE = re.compile(
 _LED = frozenset(
     ("is", "are", "was", "were", "its", "theyre", "sits", "sitting", "holding", "stays", "staying", "still", "now",
      "only", "fridge", "refrigerator", "cooler", "freezer", "chest", "reads", "reading", "temp", "temperature",
-     "thermometer", "probe", "middle", "center", "centre", "inside", "thickest", "thigh", "breast", "core", "steady", "measured")
+     "thermometer", "probe", "middle", "center", "centre", "inside", "thickest", "thigh", "breast", "core",
+     "steady", "measured")
 )  # fmt: skip
 """Words before "at 5" that make it what is measured; behind any other ("put out at 5", "we ate at 8") it is an hour."""
 LAST_HOUR = 24
