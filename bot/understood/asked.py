@@ -6,6 +6,8 @@ import re
 
 from bot.context import Turn
 from planning.changes import find_guest
+from planning.diets import foods_asked
+from planning.diets.asked import ALLERGEN
 from planning.potluck import CATEGORIES, Answer
 from planning.replies import Ask
 from planning.theday.begun import waits_for
@@ -25,7 +27,7 @@ async def answer_question(turn: Turn, question: Ask) -> None:
         case "where":
             turn.say("answer-where", place=potluck.place, known=bool(potluck.place))
         case "who-brings":
-            _who_brings(turn, question.about)
+            await _who_brings(turn, question.about)
         case "who-comes":
             _who_comes(turn, question.about)
         case "my-list":
@@ -90,8 +92,10 @@ _ASKED_FOR = re.compile(
 )
 
 
-def _who_brings(turn: Turn, about: str) -> None:
+async def _who_brings(turn: Turn, about: str) -> None:
     from rapidfuzz import fuzz
+
+    from bot.capabilities import eating
 
     guest = find_guest(turn.potluck, about) if about else None
     if guest is not None or not about:
@@ -109,6 +113,9 @@ def _who_brings(turn: Turn, about: str) -> None:
         or (kind is None and (not wanted or fuzz.partial_ratio(wanted, p.dish.casefold()) > 85))
     ]
     about = about or (turn.voice.plain(f"category-{kind}") if kind else "")
+    if not found and any(one.sense == ALLERGEN for one in foods_asked(turn.words, turn.potluck.promises)[0]):
+        await eating.asked(turn)  # no dish of that name says nothing of what is in the others
+        return
     if not found:
         turn.say("answer-nobody-brings", what=about)
         return

@@ -206,6 +206,15 @@ BUY_FOR = re.compile(
 )
 
 
+_WHO_BRINGS = re.compile(
+    r"^(?:(?:and|so|but|ok|okay|hey|hi|also|oh|um|wait|sorry|btw|y|oye|pero|entonces|hola)[ ,]+)*"
+    r"(?:(?:who(?:'s|s|'ll| is| are| will| all| has| else)*|what(?:'s| is| are)? (?:people|everyone|everybody|others)|(?:is|are|does|do|did|has|have|will) (?:any|some|every)(?:one|body)|(?:is|are|do|did|have) (?:people|they)|any(?:one|body)|people)(?: else| here| all| is| are)* "
+    r"(?:bring(?:s|ing)?|brought|mak(?:e|es|ing)|made|cook(?:s|ing|ed)?|bak(?:e|es|ing|ed)|doing|prepar(?:e|es|ing|ed))"
+    r"|(?:quién(?:es)?|quien(?:es)?|alguien|hay alguien que|qué gente|la gente) (?:más )?(?:va a |van a |está[n]? )?(?:tra(?:e|en|er|erá|erán|jo|jeron|yendo|iga)|llev(?:a|an|ar|ará|arán|ó|aron|ando|e)|hac(?:e|en|er|iendo)|hará[n]?|cocin(?:a|an|ar|ando|ará)|prepar(?:a|an|ar|ando|ará)))\b"
+)
+"""Asked what people bring, from the list: never "can somebody bring", which is a wish."""
+
+
 _OWN_FOOD = re.compile(
     r"^(?:(?:and|so|but|ok|okay|hey|um|oh|then|y|entonces|pues|oye|bueno)[ ,]+)*(?:(?:what|which (?:dishes|ones|of (?:it|these|those|them))) (?:can|could|may|should) (?:i|we|he|she|they|(?:my|our) [a-z]+) (?:still |actually |safely )?(?:eat|have)(?: (?:here|now|then|tonight|today|of (?:it|this|that|these)|from the table|on the table))*"
     r"|(?:what(?:'s| is)?|is there anything|anything|is there something)(?: (?:here|there|on the table))? (?:safe |ok |okay |fine |suitable )?for (?:me|us|my [a-z]+|our [a-z]+)(?: to eat)?(?: here| now)?"
@@ -248,7 +257,8 @@ def food_question(words: str, dishes: tuple[Promise, ...], guests: Iterable[str]
             return FoodQuestion(text, (), False, "", True)
         asked, rest = foods_asked(text, dishes)
         dish = any(word in dish_words for word in re.findall(r"[^\W\d_]+", rest))
-        other = _OTHER.search(text)
+        brings = _WHO_BRINGS.match(text)
+        other = None if brings else _OTHER.search(text)
         if who and (dish or not other):
             return FoodQuestion(text, asked, dish, who, True)
         if _IN_WHAT.match(text) and dish:
@@ -256,6 +266,8 @@ def food_question(words: str, dishes: tuple[Promise, ...], guests: Iterable[str]
         if not asked or other:
             continue
         if dish and _LINK.search(text):
+            return FoodQuestion(text, asked, dish, "", True)
+        if brings and _ANY.search(text) and (_LINK.search(text, brings.end()) or any(a.sense == DIET for a in asked)):
             return FoodQuestion(text, asked, dish, "", True)
         diets = any(a.sense == DIET for a in asked)
         free = any("free" in a.words or a.words.startswith("no ") for a in asked)

@@ -15,6 +15,7 @@ from functools import lru_cache
 from planning.diets.ingredients import Found, Ingredient, find, ingredient_named, key_of, rows_without
 from planning.diets.needs import ANYTHING, NeedRule, allergens, core_of, rule_of
 from planning.dishes import Dish, lookup
+from planning.dishes.index import dishes_known_as
 from planning.dishes.names import is_kind
 from planning.potluck import Promise
 
@@ -50,18 +51,18 @@ def listed(promise: Promise) -> Listed:
 
 @lru_cache(maxsize=4096)
 def _listed(name: str, ingredients: tuple[str, ...] | None) -> Listed:
-    name = _asserted(name)
+    name = name if dishes_known_as(name) else _asserted(name)
     named = find(name)
     if ingredients:
         ingredients = tuple(text for said in ingredients if (text := _asserted(said)))
         found = [find(text) for text in ingredients]
         unknown = tuple(text for text, what in zip(ingredients, found, strict=True) if what.unmatched or not what.rows)
-        return _union([*found, _only_plain(name, named)], frozenset(), COOK, unknown)
-    dish = lookup(name).dish
+        return _union([*found, _by_its_name(name, named)], frozenset(), COOK, unknown)
+    dish = lookup(name).dish or next(iter(dishes_known_as(name)), None)
     rows = usual_rows(dish) if dish is not None else ()
     if dish is not None and rows:
         usual = Found(_without_other_meats(rows, name, dish, named), frozenset(), ())
-        return _union([usual, _only_plain(name, named), _beside(name, dish)], named.claims, USUAL, ())
+        return _union([usual, _by_its_name(name, named), _beside(name, dish)], named.claims, USUAL, ())
     row = ingredient_named(name)
     if row is not None:
         return _union([Found((row,), frozenset(), ())], named.claims, USUAL, ())
@@ -137,6 +138,22 @@ def _only_plain(name: str, named: Found) -> Found:
     rows = rows_without(name, _is_recipe) if any(_is_recipe(row) for row in named.rows) else named.rows
     surely = tuple(replace(row, may_hold=frozenset(), may_break=frozenset()) for row in rows)
     return Found(surely, named.claims, named.unmatched)
+
+
+def _by_its_name(name: str, named: Found) -> Found:
+    """What a name surely mentions; in a whole name that is the table's own, a word for something else only perhaps.
+
+    "Tortilla de patatas" is a dish of eggs, whatever the word for a flatbread, and "cabbage rolls" are no bread.
+    Nothing is taken away: where the usual recipe has it not, the cook is asked.
+    """
+    plain = _only_plain(name, named)
+    usual = frozenset(
+        mark for dish in dishes_known_as(name) for row in usual_rows(dish) for mark in row.holds | row.may_hold
+    )
+    if not usual:
+        return plain
+    rows = tuple(_doubting(row, row.holds) if row.holds - usual - MEATS else row for row in plain.rows)
+    return Found(rows, plain.claims, plain.unmatched)
 
 
 @lru_cache(maxsize=1024)

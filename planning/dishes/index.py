@@ -88,6 +88,19 @@ def dishes_in(language: str) -> dict[str, Dish]:
     return {" ".join(_key(row["name"])): known[row["dish"]] for row in tables.rows(f"dishes_{language}")}
 
 
+def dishes_known_as(text: str) -> tuple[Dish, ...]:
+    """The dishes of exactly this name, in any language: by their own name, never by a name told beside it."""
+    key = " ".join(_key(text))
+    own = _own_names().get(key)
+    abroad = (dishes_in(language).get(key) for language in tables.in_languages("dishes"))
+    return tuple(dict.fromkeys(dish for dish in (own, *abroad) if dish is not None))
+
+
+@cache
+def _own_names() -> dict[str, Dish]:
+    return {" ".join(_key(dish.name)): dish for dish in catalogue()}
+
+
 def dish_in(language: str, text: str) -> Dish | None:
     """The dish of exactly this name in a language other than English, accents and plurals apart."""
     return dishes_in(language).get(" ".join(_key(text)))

@@ -55,3 +55,14 @@ async def test_who_has_needs_asks_what_to_eat_in_the_open_and_is_answered_in_bot
     )  # fmt: skip
 
     assert len([t for t in played.texts() if t.startswith("Going by what the cooks listed")]) == 2
+
+
+async def test_who_brings_nuts_is_never_answered_with_nobody_while_dishes_are_untold(play):
+    played = await play(
+        say("ravi", "/bring slaw for 12"), say("tom", "/bring pecan pie for 8"),
+        board("mei", "who is bringing something with nuts?"), board("mei", "is anybody bringing peanuts?"),
+    )  # fmt: skip
+
+    answers = [t for t in played.texts() if "pecan pie" in t and "slaw" in t]
+    assert len(answers) >= 2
+    assert "Nobody brings" not in played.everything()

@@ -3,8 +3,13 @@
 from __future__ import annotations
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from planning.diets import listed
+from planning.diets.ingredients import rows_without
+from planning.diets.listed import _is_recipe
+from planning.dishes.catalogue import catalogue
 from planning.potluck import Promise
 
 
@@ -142,3 +147,24 @@ def test_a_dish_that_stood_for_another_has_its_own_usual_recipe(name: str, mark:
 
 def test_a_foreign_word_is_not_corrected_into_ham() -> None:
     assert "pork" not in listed(dish("gulab jamun")).holds
+
+
+@pytest.mark.parametrize("name", ["tortilla de patatas", "spanish tortilla", "cabbage rolls", "pan sin gluten"])
+def test_a_word_of_a_known_dishs_whole_name_is_no_other_food_for_sure(name: str) -> None:
+    what = listed(dish(name))
+
+    assert "wheat" not in what.contains
+    assert "wheat" in what.may_contain, "the cook is asked all the same"
+
+
+@pytest.mark.parametrize(("name", "mark"), [("pan", "wheat"), ("maní", "peanut"), ("peanut noodle salad", "peanut")])
+def test_a_dishs_name_warns_in_whatever_language_it_is_a_dish(name: str, mark: str) -> None:
+    assert mark in listed(dish(name)).contains
+
+
+@given(st.sampled_from(sorted(known.name for known in catalogue())))
+def test_a_known_name_takes_no_allergen_off_what_its_words_say(name: str) -> None:
+    what = listed(dish(name))
+    rows = rows_without(name, _is_recipe)
+
+    assert frozenset().union(*(row.holds for row in rows)) <= what.holds | what.may_hold

@@ -40,6 +40,28 @@ def test_other_questions_and_statements_are_none(words):
     assert food_question(words, DISHES) is None
 
 
+@pytest.mark.parametrize(
+    "words",
+    [
+        "who is bringing something with nuts?", "does anybody bring anything with peanuts", "who's making a dish with egg?",
+        "¿quién trae algo con frutos secos?", "is anyone bringing something vegan?",
+    ],
+)  # fmt: skip
+def test_who_brings_something_with_a_food_in_it_is_after_the_list(words):
+    found = food_question(words, DISHES)
+
+    assert found is not None
+    assert found.sure
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["can anyone bring something without nuts?", "who is bringing the salad with feta?", "who's bringing chips?"],
+)
+def test_a_wish_and_a_dish_by_its_name_are_not(words):
+    assert food_question(words, DISHES) is None
+
+
 def test_the_words_of_a_dish_are_no_food_asked_about():
     assert foods_asked("is the apple pie vegan", DISHES)[0][0].need == "vegan"
     assert len(foods_asked("is the apple pie vegan", DISHES)[0]) == 1
