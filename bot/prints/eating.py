@@ -124,13 +124,14 @@ def _entry(eater: _Eater, food: tuple[Promise, ...], write: Writer) -> dict[str,
     fitting = [names[p.id] for p in food if p.id in fits]
     label = write("need", need=eater.need)
     label = write("need-allergy", need=label) if eater.severe else label
+    first, rest = ("", _parts(ask, fitting, write)) if unfit or not ask else _to_ask(ask, fitting, write)
     return {
         "who": write("need-of", name=eater.name, need=label, count=eater.count)
         if eater.name
         else write("need-of-somebody", need=label, count=eater.count),
         "unfit": write("diet-unfit", dishes=write.listed(unfit)) if unfit else "",
-        "none_unfit": "" if unfit else write("diet-unfit-none"),
-        "rest": _parts(ask, fitting, bool(unfit), write),
+        "to_ask": first,
+        "rest": rest,
         "short": write("diet-short", categories=write.listed(write("category", category=c) for c in eater.short))
         if eater.short and fitting
         else "",
@@ -149,19 +150,30 @@ def _names(food: tuple[Promise, ...], write: Writer) -> dict[str, str]:
     }
 
 
-def _parts(ask: list[str], fitting: list[str], some_unfit: bool, write: Writer) -> list[str]:
-    """What to ask about and what fits, in this order; of a long table the longer of the two comes last, as what is
-    left over."""
+def _parts(ask: list[str], fitting: list[str], write: Writer) -> list[str]:
+    """Beside what does not fit, what to ask about and what fits, in this order; of a long table the longer of the two
+    comes last, as what is left over."""
     if not fitting:
-        return [write("diet-fits-none"), *([write("diet-ask-rest" if some_unfit else "diet-ask-all")] if ask else [])]
+        return [write("diet-fits-none"), *([write("diet-ask-rest")] if ask else [])]
     fits = write("diet-fits", dishes=write.listed(fitting))
     if not ask:
-        many = len(fitting) >= MANY and some_unfit
-        return [write("diet-fits-count", count=len(fitting)) if many else fits]
+        return [fits]
     asking = write("diet-ask", dishes=write.listed(ask))
     if len(ask) >= max(MANY, len(fitting)):
         return [fits, write("diet-ask-count", count=len(ask))]
     return [asking, write("diet-fits-count", count=len(fitting)) if len(fitting) >= MANY else fits]
+
+
+def _to_ask(ask: list[str], fitting: list[str], write: Writer) -> tuple[str, list[str]]:
+    """Where nothing is known not to fit, that is said by what must be asked, and first: "may not eat: nothing" would be
+    read as if everything might be eaten."""
+    if not fitting:
+        return write("diet-ask-all"), [write("diet-fits-none")]
+    fits = write("diet-fits", dishes=write.listed(fitting))
+    if len(ask) >= max(MANY, len(fitting)):
+        return write("diet-ask-most", count=len(ask), all=len(ask) + len(fitting)), [fits]
+    asking = write("diet-ask", dishes=write.listed(ask))
+    return asking, [write("diet-fits-count", count=len(fitting)) if len(fitting) >= MANY else fits]
 
 
 def _said(guest: Guest | None, need: str) -> list[Need]:

@@ -16,6 +16,8 @@ Plan = Mapping[str, Any]
 
 LONG_AMOUNT = 14
 MOST_STEPS = 3
+LEAST_REACH, MOST_REACH = 0.28, 0.6
+"""How far the bars reach beyond what is wanted, in parts of it."""
 
 
 SHAPES = ((1, 390), (2, 700), (3, 1000))
@@ -43,6 +45,7 @@ def table_data(
         "missing_title": write("missing") if missing or carriers else write("nothing-missing"),
         "missing": missing,
         "carriers": carriers,
+        "reach": min(MOST_REACH, max([LEAST_REACH, *(b["extra"] for b in blocks)])),
         "columns": _balanced(blocks, columns),
         "width": width,
         "bar": _bar(potluck, plan, write),
@@ -162,7 +165,7 @@ def _block(
         "category": write("category", category=category),
         "have": min(1.0, promised / full),
         "missing": min(1.0, max(0.0, short / full)) if target > 0 else 0.0,
-        "extra": min(1.0, surplus / full) if target > 0 else 0.0,
+        "extra": surplus / full if target > 0 else 0.0,
         "has_target": target > 0,
         "score": write("of-people" if category == "supplies" else "of-target", have=have, target=wanted)
         if target > 0

@@ -43,8 +43,8 @@ def test_other_questions_and_statements_are_none(words):
 @pytest.mark.parametrize(
     "words",
     [
-        "who is bringing something with nuts?", "does anybody bring anything with peanuts", "who's making a dish with egg?",
-        "¿quién trae algo con frutos secos?", "is anyone bringing something vegan?",
+        "who is bringing something with nuts?", "does anybody bring anything with peanuts",
+        "who's making a dish with egg?", "¿quién trae algo con frutos secos?", "is anyone bringing something vegan?",
     ],
 )  # fmt: skip
 def test_who_brings_something_with_a_food_in_it_is_after_the_list(words):

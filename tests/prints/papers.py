@@ -24,6 +24,11 @@ def text_of(pdf: bytes, folder: Path) -> str:
     return " ".join(text.translate(ZERO_WIDTH).split())
 
 
+def boxes_of(pdf: bytes, folder: Path) -> str:
+    """Every word with the box it stands in, as XML; lengths in points."""
+    return _poppler("pdftotext", pdf, folder, "-bbox").decode()
+
+
 def letters_of(pdf: bytes, folder: Path) -> str:
     """The same without any space, for words broken over lines."""
     return text_of(pdf, folder).replace(" ", "")

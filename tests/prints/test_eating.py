@@ -66,7 +66,8 @@ def test_people_who_share_a_need_that_is_not_open_make_one_line_without_names() 
 def test_where_no_cook_listed_anything_every_dish_is_to_be_asked_about() -> None:
     (entry,) = _lines(_allergic("egg", ("green salad", "salad"), ("beef stew", "main")))
 
-    assert entry["rest"] == [WORDS("prints-diet-fits-none"), WORDS("prints-diet-ask-all")]
+    assert entry["to_ask"] == WORDS("prints-diet-ask-all")
+    assert entry["rest"] == [WORDS("prints-diet-fits-none")]
 
 
 def test_a_guest_who_does_not_come_has_no_line() -> None:
@@ -76,11 +77,17 @@ def test_a_guest_who_does_not_come_has_no_line() -> None:
     assert _lines(potluck) == []
 
 
-def test_what_is_known_to_be_unfit_is_said_even_when_it_is_nothing() -> None:
-    (entry,) = _lines(_allergic("egg", ("green salad", "salad")))
+def test_nothing_known_against_any_dish_never_reads_as_if_all_might_be_eaten() -> None:
+    dishes = [(f"green salad {n}", "salad") for n in range(9)]
+    potluck = _allergic("peanut", *dishes)
+    (entry,) = _lines(potluck)
+    listed = replace(potluck.promises[0], ingredients=("lettuce",))
+    (with_one,) = _lines(replace(potluck, promises=(listed, *potluck.promises[1:])))
 
-    assert entry["unfit"] == ""
-    assert entry["none_unfit"] == "May not eat: nothing known so far"
+    assert entry["to_ask"] == "Every dish: not before asking the cook"
+    assert with_one["to_ask"] == "Not before asking the cook: 8 of 9 dishes"
+    assert with_one["rest"] == ["May eat, by what is listed: green salad 0"]
+    assert "othing known" not in str((entry, with_one))
 
 
 def test_two_dishes_of_one_name_are_told_apart_by_their_cooks() -> None:
@@ -138,5 +145,7 @@ def test_every_dish_listed_against_a_need_is_named_and_none_of_them_fits(brought
             if can_eat(promise, need) == "contains":
                 assert promise.dish in entry["unfit"]
                 assert promise.dish not in str(entry["rest"])
-        told = " ".join([entry["unfit"], *entry["rest"]])
-        assert "verything else" in told or "Every dish" in told or all(p.dish in told for p in promises)
+        told = " ".join([entry["unfit"], entry["to_ask"], *entry["rest"]])
+        assert any(w in told for w in ("verything else", "Every dish", " dishes")) or all(
+            p.dish in told for p in promises
+        )

@@ -41,7 +41,7 @@ def test_plates_without_cups_say_that_cups_are_missing() -> None:
 
     assert missing == ["Supplies: cups, cutlery for 25 people"]
     assert block["lacks"] == "no cups, cutlery yet"
-    assert block["score"] == "for 0 of 25 people"
+    assert block["score"] == "full sets for 0 of 25"
 
 
 def test_a_table_without_anything_to_eat_from_lacks_the_whole_set() -> None:

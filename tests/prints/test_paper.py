@@ -1,7 +1,9 @@
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass, replace
 from pathlib import Path
+from typing import Any
 
 import pytest
 import typst
@@ -15,8 +17,18 @@ from bot.prints.run_sheet import run_sheet_data
 from bot.prints.say import Writer
 from bot.prints.shopping import section_of, shopping_data
 from planning.potluck import Promise
-from tests.prints.builders import START, a_plan, a_potluck, with_bar, with_kitchen, with_needs, words_from_texts
-from tests.prints.papers import fonts_of, has_ink_at_edges, letters_of, pages_of, size_of, text_of
+from tests.prints.builders import (
+    START,
+    a_guest,
+    a_plan,
+    a_potluck,
+    a_promise,
+    with_bar,
+    with_kitchen,
+    with_needs,
+    words_from_texts,
+)  # fmt: skip
+from tests.prints.papers import boxes_of, fonts_of, has_ink_at_edges, letters_of, pages_of, size_of, text_of
 
 WORDS = words_from_texts()
 LINK = "https://t.example/tureen_demo_bot?start=p_k7"
@@ -255,6 +267,27 @@ def test_every_dish_gets_a_tag_to_go_home_with(tmp_path: Path) -> None:
 
     taken = [t for t in potluck.bar.toppings if t.guest] if potluck.bar else []
     assert text.count(WORDS("prints-tags-line")) == len(potluck.promises) + len(taken)
+
+
+@pytest.mark.parametrize("paper", [prints.name_tags, prints.table_cards])
+def test_a_long_word_of_a_name_is_set_smaller_before_it_is_broken(paper: Any, tmp_path: Path) -> None:
+    guests = (a_guest(0, name="Anastasiya Konstantinopolskaya-Bezborodko"), a_guest(1), a_guest(2))
+    potluck = a_potluck(1, guests=guests, promises=(a_promise(0, dish="Grandmother's Sauerkrautauflaufspezialitaet"),))
+
+    text = text_of(paper(potluck, a_plan(potluck), WORDS), tmp_path)
+
+    assert "Konstantinopolskaya" in text
+    assert "Sauerkrautauflaufspezialitaet" in text
+
+
+def test_a_long_name_on_a_tag_leaves_its_dish_readable(tmp_path: Path) -> None:
+    name = "María de los Ángeles Fernández de Córdoba y Álvarez de las Asturias"
+    potluck = a_potluck(1, guests=(a_guest(0, name=name), *a_potluck().guests[1:]))
+
+    boxes = boxes_of(prints.name_tags(potluck, a_plan(potluck), WORDS), tmp_path)
+    top, bottom = re.search(r'yMin="([\d.]+)" xMax="[\d.]+" yMax="([\d.]+)">chilli<', boxes).groups()
+
+    assert float(bottom) - float(top) > 9, "points, about the letters' size"
 
 
 def test_the_code_has_the_quiet_zone_of_four_modules_the_standard_asks_for() -> None:

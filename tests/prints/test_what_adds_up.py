@@ -7,6 +7,7 @@ from dataclasses import replace
 from datetime import timedelta
 from itertools import pairwise
 
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -15,7 +16,7 @@ from bot.prints.say import Writer
 from bot.prints.table import table_data
 from bot.prints.timeline import timeline_data
 from bot.texts import Voice
-from planning.potluck import Answer, Potluck
+from planning.potluck import CATEGORIES, Answer, Potluck
 from tests.prints.builders import START, a_plan, a_potluck, a_promise, with_bar, with_kitchen
 
 
@@ -25,6 +26,20 @@ def _writer(potluck: Potluck) -> Writer:
 
 def _table(potluck: Potluck, **plan):
     return table_data(potluck, a_plan(potluck, **plan), _writer(potluck))
+
+
+@given(st.lists(st.floats(0, 400), min_size=1, max_size=8))
+def test_the_bars_reach_as_far_as_the_largest_surplus_within_bounds(promised: list[float]) -> None:
+    menu = [
+        {"category": c, "target_servings": 20.0, "promised_servings": p, "short_servings": max(0.0, 20 - p)}
+        for c, p in zip(CATEGORIES, promised, strict=False)
+    ]
+    data = _table(a_potluck(0), menu=menu)
+    surplus = max(0.0, max(promised[: len(menu)]) / 20 - 1)
+
+    assert 0.28 <= data["reach"] <= 0.6
+    assert data["reach"] >= min(surplus, 0.6) - 1e-9
+    assert max(b["extra"] for column in data["columns"] for b in column) == pytest.approx(surplus), "its own size"
 
 
 def _main(target: float, promised: float) -> dict:

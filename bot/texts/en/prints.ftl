@@ -50,7 +50,7 @@ prints-short-kinds = { $category }: { $kinds } for { $count ->
 }
 prints-kind = { $kind }
 prints-of-target = { $have } of { $target } servings
-prints-of-people = for { $have } of { $target } people
+prints-of-people = full sets for { $have } of { $target }
 prints-kinds-missing = no { $kinds } yet
 prints-not-coming = { $name } (can't come)
 prints-no-carrier = { $name } can't come, so somebody has to bring it: { $dishes }
@@ -78,16 +78,16 @@ prints-need-of-somebody = { $count ->
 }
 prints-dish-of = { $dish } ({ $name })
 prints-diet-unfit = May not eat: { $dishes }
-prints-diet-unfit-none = May not eat: nothing known so far
 prints-diet-ask = Not before asking the cook: { $dishes }
 prints-diet-ask-count = Everything else ({ $count } dishes): not before asking the cook
+prints-diet-ask-most = Not before asking the cook: { $count } of { $all } dishes
 prints-diet-ask-rest = Everything else: not before asking the cook
 prints-diet-ask-all = Every dish: not before asking the cook
 prints-diet-fits = May eat, by what is listed: { $dishes }
 prints-diet-fits-count = Everything else ({ $count } dishes): may eat, by what is listed
 prints-diet-fits-none = May eat: nothing yet, no cook has listed a dish that fits
 prints-diet-short = Nothing listed for them yet: { $categories }
-prints-not-safe = This goes by what the cooks and usual recipes list. No dish is promised to be free of anything: ask the cook.
+prints-not-safe = This goes by what the cooks and usual recipes list, and by the needs people told: others may have some they have not told. No dish is promised to be free of anything: ask the cook.
 
 ## Calendar file
 

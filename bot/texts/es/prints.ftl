@@ -92,7 +92,7 @@ prints-kind = { $kind ->
    *[other] { $kind }
 }
 prints-of-target = { $have } de { $target } porciones
-prints-of-people = para { $have } de { $target } personas
+prints-of-people = juegos completos para { $have } de { $target }
 prints-kinds-missing = sin { $kinds } todavía
 prints-not-coming = { $name } (no puede venir)
 prints-no-carrier = { $name } no puede venir, así que alguien tiene que llevarlo: { $dishes }
@@ -120,16 +120,16 @@ prints-need-of-somebody = { $count ->
 }
 prints-dish-of = { $dish } ({ $name })
 prints-diet-unfit = No puede comer: { $dishes }
-prints-diet-unfit-none = No puede comer: nada conocido hasta ahora
 prints-diet-ask = No sin preguntar antes a quien cocina: { $dishes }
 prints-diet-ask-count = Todo lo demás ({ $count } platos): no sin preguntar antes a quien cocina
+prints-diet-ask-most = No sin preguntar antes a quien cocina: { $count } de { $all } platos
 prints-diet-ask-rest = Todo lo demás: no sin preguntar antes a quien cocina
 prints-diet-ask-all = Ningún plato sin preguntar antes a quien cocina
 prints-diet-fits = Puede comer, según lo declarado: { $dishes }
 prints-diet-fits-count = Todo lo demás ({ $count } platos): puede comerlo, según lo declarado
 prints-diet-fits-none = Puede comer: nada todavía, nadie ha declarado un plato que sirva
 prints-diet-short = Nada declarado todavía para quien lo necesita: { $categories }
-prints-not-safe = Esto se basa en lo que declaran quienes cocinan y en recetas habituales. De ningún plato se promete que esté libre de algo: pregunta a quien cocina.
+prints-not-safe = Esto se basa en lo que declaran quienes cocinan, en recetas habituales y en lo que cada persona dijo que no puede comer: otras quizá no lo han dicho. De ningún plato se promete que esté libre de algo: pregunta a quien cocina.
 
 ## Archivo de calendario
 
