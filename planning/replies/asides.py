@@ -47,7 +47,7 @@ def told_and_asked(text: str) -> str:
 
 _WHAT = r"[^.;:()!?\n]{2,80}?"
 _CONTENTS = re.compile(
-    r"(?P<lead>(?<![,;.!(–—\s-])\s{0,3}[,;.!(–—-]{1,6}\s{0,3}|(?<!\s)\s+)(?P<who>(?:(?:it|they|which|that|but|and|fyi|btw|note|careful|warning|all|ojo|que)['’]?s?:?\s+)*)"
+    r"(?P<lead>(?<![,;.!(–—\s-])\s{0,3}[,;.!(–—-]{1,6}\s{0,3}|(?<!\s)\s+)(?P<who>(?:(?:it|they|which|that|but|and|fyi|btw|note|careful|warning|all|ojo|que)['’]?s?:?\s+){0,4})"
     rf"(?:(?P<verb>contains?|has|have|there['’]?s|there is|there are|is made with|made with|cooked in|cooked with|fried in|lleva|llevan|contiene|contienen|tiene|tienen|hay)\s+(?P<what>{_WHAT})(?:\s+in (?:it|them|there|these))?"
     rf"|(?P<no>(?:no|without|sin)\s+{_WHAT})(?:\s+in (?:it|them|there|these)(?=[.;()!\n]|$)|(?=\))))"
     r"(?=\s*(?:[.;()!\n]|$))\)?",

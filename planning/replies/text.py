@@ -14,6 +14,9 @@ from functools import cache
 
 LONGEST = 4096
 """Characters looked at."""
+MOST_TOKENS, TAIL = 1000, 300
+"""Words and signs looked at: more than any prose of that length has. Of more the beginning is read and the end, where
+"just kidding" stands."""
 
 _V = "½⅓⅔¼¾⅛⅜⅝⅞"
 _TOKEN = re.compile(
@@ -153,6 +156,8 @@ def cut(
         current = []
 
     found = list(_TOKEN.finditer(text))
+    if len(found) > MOST_TOKENS:
+        found = [*found[: MOST_TOKENS - TAIL], *found[-TAIL:]]
     for number, match in enumerate(found):
         raw = match[0]
         if raw in _END:

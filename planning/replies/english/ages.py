@@ -21,6 +21,8 @@ _UNDER = re.compile(
     rf" (?:a (?=year )|(?P<n>{NUMBER}))"
     r"(?: years?(?: old)?| yrs?(?: old)?| months?(?: old)?)?(?: s)?(?= |$)"
 )
+OLDER_OR_YOUNGER = frozenset(("under", "below", "younger", "less", "over", "above", "older"))
+"""How an age told by what it is under or over begins."""
 _HYPHENED = re.compile(rf"(?P<n>{NUMBER})-(?P<unit>year|yr|month)s?-olds?")
 _FILLER = frozenset(("years", "year", "yrs", "yr", "y", "yo", "old", "months", "month", "-", "of", "age"))
 
@@ -56,7 +58,7 @@ def aged_noun(tokens: Sequence[Token], i: int) -> tuple[str, int] | None:
     """Somebody called by the age at token `i` ("5 year old", "3yo", "five-year-old", "under 4s"): group, end."""
     if i >= len(tokens):
         return None
-    if (whole := _HYPHENED.fullmatch(tokens[i].plain)) is not None:
+    if "-" in tokens[i].plain and (whole := _HYPHENED.fullmatch(tokens[i].plain)) is not None:
         return group_of_age(_in_years(number_of(whole["n"]), whole["unit"])), i + 1
     if (side := under(tokens, i)) is not None:
         return side
@@ -72,6 +74,8 @@ def aged_noun(tokens: Sequence[Token], i: int) -> tuple[str, int] | None:
 
 def under(tokens: Sequence[Token], i: int) -> tuple[str, int] | None:
     """ "Under 4s" and "over 60": taken as old as they may be, so that nobody is counted as eating less than they do."""
+    if i >= len(tokens) or tokens[i].plain not in OLDER_OR_YOUNGER:
+        return None
     tail = _tail(tokens, i)
     match = _UNDER.match(tail)
     if match is None:

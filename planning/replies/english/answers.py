@@ -10,6 +10,7 @@ from zoneinfo import ZoneInfo
 
 from planning.potluck import Answer
 from planning.replies.english import manners, short
+from planning.replies.english.openings import Rules
 from planning.replies.intents import Intent, ReplyContext, SetAnswer
 from planning.replies.text import Sentence
 
@@ -176,7 +177,7 @@ _NO = [
 ]
 _MAYBE = [
     (r"\b(?:need|have|got|trying|going|just need) (?:to )?(?:just |still |first )*(?:find|get|sort|arrange|line up|book|figure) (?:out )?(?:a |the |some |my |our )?(?:sitter|babysitter|baby sitter|childcare|ride|lift|cover|someone (?:to|for)|somebody (?:to|for)|day off|time off|night off|shift)\b", 0.86),
-    (rf"(?:{_START}{_WE} )(?:might|may|could)(?= $| ,| but)", 0.88),
+    (rf"{_START}{_WE} (?:might|may|could)(?= $| ,| but)", 0.88),
     (r"\b(?:as|for) (?:a |[0-9]{1,2} |two |three |four |five |six )?maybes?(?= $| ,| for)|^ (?:[0-9]{1,2}|two|three|four|five|six|both) maybes?(?= $| ,)", 0.93),
     (r"^ (?:(?:ok|sorry|hmm|,) )*ask (?:me|us) (?:again |back )?(?:on |next |in |closer|nearer|later|tomorrow|monday|tuesday|wednesday|thursday|friday|saturday|sunday)", 0.85),
     (
@@ -359,14 +360,19 @@ _REGRETTED = re.compile(r"^ (?:(?:so|very|really|,) )*(?:regrettably|unfortunate
 _TRAILING_NO = re.compile(r"\b(?:afraid not|guess not|think not|rather not)(?= $| ,| sorry)")
 
 
-def _compiled(rules: list[tuple[str, float]]) -> tuple[tuple[re.Pattern[str], float], ...]:
-    return tuple((re.compile(source), confidence) for source, confidence in rules)
-
-
+_LEADS = (
+    _START,
+    rf"(?:{_START}|\b{_WE} )",
+    rf"(?:{_START}|\b{_WE} (?:am|are) )",
+    rf"\b{_WE} ",
+    manners.START,
+    rf"(?:{manners.START}|\b{manners.WE} )",
+    rf"\b{manners.WE} ",
+)
 _RULES = (
-    (Answer.NO, _compiled([*_NO, *manners.NO])),
-    (Answer.MAYBE, _compiled([*_MAYBE, *manners.MAYBE])),
-    (Answer.YES, _compiled([*_YES, *manners.YES])),
+    (Answer.NO, Rules([*_NO, *manners.NO], _LEADS)),
+    (Answer.MAYBE, Rules([*_MAYBE, *manners.MAYBE], _LEADS)),
+    (Answer.YES, Rules([*_YES, *manners.YES], _LEADS)),
 )
 
 
@@ -443,12 +449,7 @@ def read_answer(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     text = _ANOTHERS.sub(lambda m: " " + "_" * (len(m[0]) - 1), sentence.text)
     found: list[tuple[int, SetAnswer]] = []
     for answer, rules in _RULES:
-        best: tuple[float, re.Match[str]] | None = None
-        for pattern, confidence in rules:
-            match = pattern.search(text)
-            if match is not None and (best is None or confidence > best[0]):
-                best = confidence, match
-        if best is None:
+        if (best := rules.best(text)) is None:
             continue
         confidence, match = best
         start, end = sentence.span_of(match)
@@ -459,10 +460,8 @@ def read_answer(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         found.append(
             (match.start(), SetAnswer(context.writer, given, conditional, start=start, end=end, confidence=confidence))
         )
-    if not found and _TRAILING_NO.search(sentence.text):
-        match = _TRAILING_NO.search(sentence.text)
-        assert match is not None
-        start, end = sentence.span_of(match)
+    if not found and (trailing := _TRAILING_NO.search(sentence.text)) is not None:
+        start, end = sentence.span_of(trailing)
         found.append((0, SetAnswer(context.writer, Answer.NO, start=start, end=end, confidence=0.85)))
     if not found and not sentence.question and _REGRETTED.match(sentence.text) and " but " not in sentence.text:
         found.append((0, SetAnswer(context.writer, Answer.NO, start=sentence.tokens[0].start, end=sentence.tokens[-1].end, confidence=0.58)))

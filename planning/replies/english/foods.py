@@ -6,6 +6,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from functools import lru_cache
 
 from planning.potluck import Need
 from planning.replies.english.lexicon import any_of, words
@@ -18,6 +19,9 @@ LIST = rf"(?P<list>{FOODS})(?![a-z-])"
 DIETS = rf"(?P<diets>(?:{any_of('diet')})(?:(?: ,)?(?: and| &| \+|,| or)? (?:{any_of('diet')}))*)"
 _AGED = r"[0-9]{1,2} (?:- )?(?:years?|yrs?|months?)[ -]olds?|[0-9]{1,2} yo|(?:older|younger|other|little|big|eldest|oldest|youngest|middle|smallest) one"
 KIN = rf"(?:(?:my|our|the|his|her|their) (?:[a-z]+ )?|(?<=^ )|(?<=, )|(?<=and )|(?<=but )|(?<=except )|(?<=that )|(?<=- )|(?<=: )|(?<=so )|(?<=because )|(?<=both ))(?P<kin>{any_of('kin')}|{any_of('kins')}|{any_of('guestkin')}|{_AGED})(?: \( (?:age |aged )?[0-9]{{1,2}} \))?(?: (?!is\b|are\b|has\b|have\b|can\b|does\b|do\b|will\b|must\b|who\b|and\b|or\b|also\b)[a-z]+)??"
+_FIRST = re.compile(
+    "|".join(sorted({re.escape(w.split()[0]) for role in ("diet", "allergen") for w in words(role)}, key=len))
+)
 _FOOD_AFTER = re.compile(
     r"^ (?:lasagna|chili|curry|option|options|dish|dishes|main|mains|food|meal|version|pie|cake|salad|burgers?|sausages?|stew|"
     r"casserole|pizza|one(?! (?:vegan|vegetarian|celiac|pescatarian|gluten|halal|kosher|dairy|nut)) |one(?= $)|side|cooking|friendly|brownies|cookies|bake|quiche|soup|pasta|stuff|recipe|choices?|menu|dip|"
@@ -30,6 +34,16 @@ _ANY_KIN = re.compile(
     rf" (?:(?:my|our|the|his|her) (?:[a-z]+ )??)?(?P<kin>{any_of('kin')}|{any_of('guestkin')}|kids|children|boys|girls|twins|parents|{_AGED})(?![a-z-])"
 )
 _PRONOUN = re.compile(r"(?:^|[ ,(]) ?(?:he|she|they|him|her|them|who) ")
+
+
+@lru_cache(maxsize=8192)
+def _may_name(word: str) -> bool:
+    return _FIRST.search(word) is not None
+
+
+def names_food(text: str) -> bool:
+    """Whether any food or diet of a need may be named in plain words; without one nothing about them needs a look."""
+    return any(_may_name(word) for word in text.split(" "))
 
 
 def pieces(listed: str) -> list[str]:

@@ -18,7 +18,7 @@ COMING = (
 _WILL = r"(?:will|shall|can|am going to|are going to|going to|intend to|mean to|plan to|expect to|am able to|are able to|am set to|are set to|would be able to|have decided to|am bound to|am sure to|do)"
 _WISH = r"(?:should|would) (?:be )?(?:very |so |most |only |really |dearly )*(?:like|love|glad|delighted|happy|honou?red|pleased|enchanted|thrilled)"
 _HERE = r"(?= $| ,| with| for| and| around| at| on| too| in| then| there| -| \()"
-_START = r"(?:^|(?<= ,)|(?<= but)|(?<= and)|(?<= so)|(?<= yes)|(?<= ok)|(?<= sorry)|(?<= no)|(?<= -)) "
+START = r"(?:^|(?<= ,)|(?<= but)|(?<= and)|(?<= so)|(?<= yes)|(?<= ok)|(?<= sorry)|(?<= no)|(?<= -)) "
 
 YES = (
     (r"\b(?:turn|change|make|switch|upgrade) (?:my|our|that|the) (?:maybe|perhaps|no|question mark) (?:in)?to (?:a |an )?(?:firm |definite )?yes\b", 0.93),
@@ -27,7 +27,7 @@ YES = (
     (r"\b(?:i|we) (?:am|are) (?:so |totally |very )*(?:down|up|on) for (?:the |this |your )?(?:potluck|supper|dinner|party|feast|it|this)(?= $| ,| on| this| saturday| sunday| friday)", 0.9),
     (r"^ (?:ooh |oh |ah |aw |alright |all right |ok )*go on then(?= $| ,)", 0.85),
     (rf"\b{WE} {ADV}{_WILL} {ADV}{COME}{_HERE}", 0.93),
-    (rf"{_START}{ADV}(?:will|shall|can|going to) {ADV}{COME}{_HERE}(?! (?:a|the) )", 0.88),
+    (rf"{START}{ADV}(?:will|shall|can|going to) {ADV}{COME}{_HERE}(?! (?:a|the) )", 0.88),
     (rf"\b{WE} {ADV}(?:am|are|will be|shall be) {ADV}{COMING}{_HERE}", 0.92),
     (rf"^ {ADV}{COMING}(?: (?:at|around|by|about) [a-z0-9]+)?(?= $| ,| with (?:my|the|a) | for (?:sure|this|it)| too| for the (?:supper|potluck|party|dinner))", 0.82),
     (rf"\b{WE} {_WISH} to (?:accept|{COME}){_HERE}(?!.*\bbut\b)", 0.88),
@@ -57,8 +57,8 @@ NO = (
     (r"^ (?:yes ,? ?)?(?:nah|no) ?,? ?(?:can not|sorry|will not)\b|^ yes ,? ?(?:nah|no)(?= ,| $)", 0.85),
     (r"\b(?:can not|could not|did not|do not|will not) (?:get|have|manage to get|be able to get) (?:the |that |any )?(?:time|day|night|afternoon|evening|saturday|sunday|weekend)(?: off| free)(?= $| ,| from| then| that)", 0.86),
     (rf"\b{WE} {ADV}(?:can|could|will|shall|would|do) not {ADV}(?:be able to |get to |manage to )?{COME}{_HERE}", 0.95),
-    (rf"{_START}{ADV}(?:can|could|will|shall) not {ADV}(?:be able to )?{COME}{_HERE}", 0.93),
-    (rf"(?:{_START}|\b{WE} ){ADV}(?:am |are |is )?not {ADV}(?:going to|gonna) {ADV}(?:be able to |make it |get to )?(?:{COME}|make it)\b", 0.93),
+    (rf"{START}{ADV}(?:can|could|will|shall) not {ADV}(?:be able to )?{COME}{_HERE}", 0.93),
+    (rf"(?:{START}|\b{WE} ){ADV}(?:am |are |is )?not {ADV}(?:going to|gonna) {ADV}(?:be able to |make it |get to )?(?:{COME}|make it)\b", 0.93),
     (rf"\b(?:unable to|not able to|in no position to|prevented from|kept from|hindered from) (?:{COME}|attending|coming|joining|being)\b", 0.92),
     (r"\b(?:it is|that is|it will|will it|this is) (?:not|im)(?: be)? ?(?:possible|feasible) (?:for (?:me|us) )?to (?:come|join|attend|make it|be there)\b|\bimpossible for (?:me|us)\b", 0.92),
     (r"\b(?:i|we) (?:must|have to|need to|will have to|am forced to|am obliged to|beg to|ask to) (?:ask to )?(?:be excused|excuse (?:myself|me|us|ourselves)|bow out|stay (?:home|at home|away)|give it a miss|refuse)\b|\bplease excuse (?:me|us|my absence|our absence)\b|^ excuse (?:me|us) (?:please )?this time\b", 0.9),
@@ -71,7 +71,7 @@ MAYBE = (
     (r"\b(?:tomorrow|tonight|(?:by|on|after) [a-z]+day|next week|later|soon|then) (?:i|we) (?:will|should|shall|would) know(?: more| for sure| better)?\b", 0.86),
     (r"\bno (?:rsvp|answer|reply|promise|promises|decision)(?: from (?:me|us))? (?:yet|until|till|before)\b|\bput (?:me down as )?a question mark\b", 0.86),
     (r"^ yes(?: ,| \x00)? (?:also |and |or )?(?:no|maybe)\b.*\bwho knows\b", 0.86),
-    (rf"(?:{_START}|\b{WE} ){ADV}(?:may|might) or (?:may|might) not\b", 0.93),
+    (rf"(?:{START}|\b{WE} ){ADV}(?:may|might) or (?:may|might) not\b", 0.93),
     (r"\b(?:can not|could not|will not|do not want to|would rather not) (?:promise|commit|guarantee|be certain|decide|be sure|confirm)(?: (?:it|that|this|anything|fully))?(?: (?:yet|now|today|right now|at the moment|at this point|so far|until))?(?= $| ,| until| yet| but)", 0.88),
     (r"\b(?:it|that|this|all|everything|my answer) (?:all )?(?:hangs on|hinges on|is up to|turns on|rests on|rides on|depends)\b", 0.85),
     (r"^ (?:in principle|in theory|technically|on paper) (?:yes|in|i am in|we are in)\b", 0.85),

@@ -6,9 +6,20 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from functools import cache, lru_cache
 
+from planning.amounts import number_words
 from planning.replies.ages import group_of_age
-from planning.replies.english.ages import age_list, aged_noun, ages, bare_age, between, under, year_old
+from planning.replies.english.ages import (
+    OLDER_OR_YOUNGER,
+    age_list,
+    aged_noun,
+    ages,
+    bare_age,
+    between,
+    under,
+    year_old,
+)
 from planning.replies.english.lexicon import whole_number, words
 from planning.replies.english.nouns import known_thing
 from planning.replies.english.parts import division
@@ -102,12 +113,27 @@ def _lead(tokens: Sequence[Token], i: int) -> tuple[int, int | None, str, bool]:
     return i, number, hint, determined
 
 
+@cache
+def _first_words() -> frozenset[str]:
+    own = ("me", "myself", "i", "himself", "herself", "us", "we", *OLDER_OR_YOUNGER)
+    kin = (phrase.split()[0] for role in ROLES for phrase in words(role))
+    return frozenset((*own, *kin, *DETERMINERS, *ADJECTIVES, *number_words()))
+
+
+@lru_cache(maxsize=8192)
+def _may_begin(word: str) -> bool:
+    """Whether members may begin with the word: most do not, and need no closer look."""
+    return word in _first_words() or word[:1].isdecimal() or "-" in word
+
+
 def item(tokens: Sequence[Token], i: int, listed: bool = False) -> People | None:
     """One member or group of members at token `i`; `listed`: in a list with the writer, where no "my" is needed."""
     first = i
-    if i < len(tokens) and tokens[i].plain in ("me", "myself", "i"):
+    if i >= len(tokens) or not _may_begin(tokens[i].plain):
+        return None
+    if tokens[i].plain in ("me", "myself", "i"):
         return People(first, i + 1, {"adults": 1}, me=True)
-    if listed and i < len(tokens) and tokens[i].plain in ("himself", "herself"):
+    if listed and tokens[i].plain in ("himself", "herself"):
         return People(first, i + 1, {"adults": 1})  # "me, himself and the weans"
     if (own := _us(tokens, i)) is not None:
         return People(first, own[1], {"adults": own[0]}, me=True)

@@ -17,6 +17,7 @@ from planning.replies.english.foods import (
     last_guest,
     member_of,
     name_before,
+    names_food,
     needs_of,
     pieces,
 )
@@ -310,10 +311,22 @@ def _read_own(sentence: Sentence, context: ReplyContext, earlier: str) -> list[I
             reader.said(match, needs, 0.85)
     if sentence.question and not re.search(r" (?:i am|we are|my [a-z]+ is)\b", sentence.text):
         return []
-    for match, gone in read_gone(sentence):
-        reader.said(match, gone, 0.6, cleared=True)
+    named = names_food(sentence.text)
+    if named:
+        for match, gone in read_gone(sentence):
+            reader.said(match, gone, 0.6, cleared=True)
     if (match := read_cleared(sentence)) is not None:
         reader.said(match, (), 0.92, cleared=True)
+    if named:
+        _read_named(reader)
+    elif (match := form.NO_DRINK.search(sentence.left)) is not None:
+        reader.said(match, (Need("alcohol", 1, ""),), 0.7)
+    return list(reader.found)
+
+
+def _read_named(reader: _Reader) -> None:
+    """The needs in a sentence that names a food or a diet."""
+    sentence, context = reader.sentence, reader.context
     if (match := form.CELIAC.search(sentence.left)) is not None:
         reader.said(match, (Need("gluten-free", 1, "allergy"),), 0.93)
     if (match := form.FISH_NO_MEAT.search(sentence.text)) is not None:
@@ -351,4 +364,3 @@ def _read_own(sentence: Sentence, context: ReplyContext, earlier: str) -> list[I
         reader.bare()
     elif reader.found and not sentence.question and (match := form.NOR.search(sentence.left)) is not None:
         reader.said(match, needs_of(match["list"], 1, ""), 0.85)  # "a peanut allergy, please no nuts"
-    return list(reader.found)

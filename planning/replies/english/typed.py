@@ -20,28 +20,31 @@ _ADVERB = r"(?:(?:all|both|also|probably|definitely|just|still|gladly|happily|ce
 _START = r"(?:^|[^\w\s'’]\s*|\b(?:and|but|yes|yep|yeah|ok|so|if|as|cos|perfect|great|think|hope|sorry|sadly|that|says|said|now|actually|lovely|cool|no|thanks|all|because|since|unless|when|where|not|maybe)\s)\s*"
 _PREDICATE = r"(?:allergic|diabetic|vegan|vegetarian|veggie|coeliac|celiac|pescatarian|gluten|lactose|dairy|halal|kosher|intolerant|pregnant|expecting|tagging|coming|joining|visiting|staying|bringing|making|severely|highly|badly|also|not|ill|sick|poorly|away|working|got|in|out|a|an|the)"
 _ONE = r"mum|mom|dad|nan|nana|gran|grandma|grandpa|granny|wife|husband|hubby|partner|boyfriend|girlfriend|bf|gf|sister|brother|daughter|son|cousin|aunt|auntie|uncle|niece|nephew|flatmate|housemate|roommate|mate|friend|neighbou?r|boss|fianc[eé]e?|eldest|youngest|baby|toddler|lad|mother|father"
+_ONES = " ".join(f"{one}s" for one in _ONE.split("|") if one.isalpha()) + " neighbours neighbors fianc fiances fiancees"
+_PREDICATES = _PREDICATE[3:-1].replace("|", " ")
 _WITHOUT = tuple(
-    (re.compile(source, re.IGNORECASE), written)
-    for source, written in (
-        (rf"{_START}(?P<w>were)(?= (?:in|coming|free|a|an|all|both|going|gonna|not|[0-9]|{NUMBER}|bringing|making|out|away|busy|vegan|vegetarian|veggie|moving|still|down|good|fine|ok|on|able|happy|just|only|up|off|having|definitely|also|there|easy|so|thinking|planning|doing|cooking|joining|allergic)\b(?! (?:you|they|there)\b))", "we are"),
-        (rf"\b(?P<w>your)(?= (?:[a-z]+ )?(?:{_ONE}|grandmother|grandfather|aunt|uncle|cousins?|better half) (?:and|&) (?:i|me|myself)\b)", "my"),
-        (rf"{_START}(?P<w>hubs|hubby|hubster|husband)(?= ?(?:and|&|\+|,|plus|n) ?(?:me|i|myself|kids?|baby|our|my|the|[0-9])\b)", "my husband"),
-        (rf"{_START}(?P<w>wife|wifey|missus)(?= ?(?:and|&|\+|,|plus|n) ?(?:me|i|myself|kids?|baby|our|my|the|[0-9])\b)", "my wife"),
-        (rf"{_START}(?P<w>partner)(?= ?(?:and|&|\+|,|plus|n) ?(?:me|i|myself|kids?|baby|our|my|the|[0-9])\b)", "my partner"),
-        (r"\b(?:i'?ll|will|wont|won't|to|gonna|can|could|might|should|cant) (?P<w>b)(?= (?:there|late|coming|bringing|making|here|in|with|able|on|a)\b)", "be"),
-        (rf"\b(?P<w>well)(?= {_ADVERB}{_DO}\b)", "we will"),
-        (rf"\b(?P<w>wed)(?= {_ADVERB}(?:love|like|be|rather|prefer|have|bring|come|make)\b)", "we would"),
-        (rf"\b(?P<w>id)(?= {_ADVERB}(?:love|like|be|rather|prefer|have|bring|come|make|do|say|need)\b)", "i would"),
-        (rf"(?<!\bam )(?<!\bm )(?<!\bis )(?<!\bare )(?<!\bbe )(?<!\bwas )\b(?P<w>ill)(?= {_ADVERB}{_DO}\b)", "i will"),
-        (rf"\b(?P<w>shell)(?= {_ADVERB}(?:bring|be|make|come|do|join|need|have)\b)", "she will"),
-        (rf"{_START}(?P<w>hell)(?= {_ADVERB}(?:bring|be|make|come|do|join|need|have)\b)", "he will"),
-        (r"[(,] ?(?P<w>ones)(?= (?:an?|[0-9]|two|three|four|five|six|seven|eight|nine|ten|under|only|vegan|vegetarian|veggie|allergic|coeliac|celiac)\b)", "one is"),
-        (rf"\b(?P<w>(?:{_ONE})s)(?= {_PREDICATE}\b)", ""),
-        (r"\b(?P<w>(?-i:[A-Z][a-z]{2,})s)(?= (?:allergic|diabetic|vegan|vegetarian|coeliac|celiac|lactose|gluten free|intolerant|severely|not coming|also coming)\b)", ""),
+    (frozenset(cues.split()), re.compile(source, re.IGNORECASE), written)
+    for cues, source, written in (
+        ("were", rf"{_START}(?P<w>were)(?= (?:in|coming|free|a|an|all|both|going|gonna|not|[0-9]|{NUMBER}|bringing|making|out|away|busy|vegan|vegetarian|veggie|moving|still|down|good|fine|ok|on|able|happy|just|only|up|off|having|definitely|also|there|easy|so|thinking|planning|doing|cooking|joining|allergic)\b(?! (?:you|they|there)\b))", "we are"),
+        ("your", rf"\b(?P<w>your)(?= (?:[a-z]+ )?(?:{_ONE}|grandmother|grandfather|aunt|uncle|cousins?|better half) (?:and|&) (?:i|me|myself)\b)", "my"),
+        ("hubs hubby hubster husband", rf"{_START}(?P<w>hubs|hubby|hubster|husband)(?= ?(?:and|&|\+|,|plus|n) ?(?:me|i|myself|kids?|baby|our|my|the|[0-9])\b)", "my husband"),
+        ("wife wifey missus", rf"{_START}(?P<w>wife|wifey|missus)(?= ?(?:and|&|\+|,|plus|n) ?(?:me|i|myself|kids?|baby|our|my|the|[0-9])\b)", "my wife"),
+        ("partner", rf"{_START}(?P<w>partner)(?= ?(?:and|&|\+|,|plus|n) ?(?:me|i|myself|kids?|baby|our|my|the|[0-9])\b)", "my partner"),
+        ("b", r"\b(?:i'?ll|will|wont|won't|to|gonna|can|could|might|should|cant) (?P<w>b)(?= (?:there|late|coming|bringing|making|here|in|with|able|on|a)\b)", "be"),
+        ("well", rf"\b(?P<w>well)(?= {_ADVERB}{_DO}\b)", "we will"),
+        ("wed", rf"\b(?P<w>wed)(?= {_ADVERB}(?:love|like|be|rather|prefer|have|bring|come|make)\b)", "we would"),
+        ("id", rf"\b(?P<w>id)(?= {_ADVERB}(?:love|like|be|rather|prefer|have|bring|come|make|do|say|need)\b)", "i would"),
+        ("ill", rf"(?<!\bam )(?<!\bm )(?<!\bis )(?<!\bare )(?<!\bbe )(?<!\bwas )\b(?P<w>ill)(?= {_ADVERB}{_DO}\b)", "i will"),
+        ("shell", rf"\b(?P<w>shell)(?= {_ADVERB}(?:bring|be|make|come|do|join|need|have)\b)", "she will"),
+        ("hell", rf"{_START}(?P<w>hell)(?= {_ADVERB}(?:bring|be|make|come|do|join|need|have)\b)", "he will"),
+        ("ones", r"[(,] ?(?P<w>ones)(?= (?:an?|[0-9]|two|three|four|five|six|seven|eight|nine|ten|under|only|vegan|vegetarian|veggie|allergic|coeliac|celiac)\b)", "one is"),
+        (_ONES, rf"\b(?P<w>(?:{_ONE})s)(?= {_PREDICATE}\b)", ""),
+        (_PREDICATES, r"\b(?P<w>(?-i:[A-Z][a-z]{2,})s)(?= (?:allergic|diabetic|vegan|vegetarian|coeliac|celiac|lactose|gluten free|intolerant|severely|not coming|also coming)\b)", ""),
     )
 )  # fmt: skip
 """A short form whose apostrophe was left out and that is a word of its own, where what follows shows what it is; with
-"" it is the word before its last letter, and "is"."""
+"" it is the word before its last letter, and "is". Before each: words of which the text has one wherever it matches."""
+_WORDS = re.compile(r"[a-z]+")
 _TO = re.compile(
     rf"\b(?:have|want|need|like|love|going|able|unable|happy|hoping|hope|glad|volunteer|willing|plan|planning|supposed|meant|used|trying|try|has|wants|needs|got|gonna|me|us|how|what|where|coming|come) (?P<w>2)(?= (?:{_DO}|attend|drop out|bow out|the (?:supper|potluck|party|dinner)|home)\b)"
     r"|\b(?:allergic|unable|anaphylactic|intolerant|close) (?P<x>2)(?= [a-z])",
@@ -97,7 +100,10 @@ def _on_one_line(text: str) -> str:
         return text
     made = lines[0]
     for before, line in pairwise(lines):
-        short = max(len(before.split()), len(line.split())) <= MOST_IN_A_LINE and before.strip() and line.strip()
+        if not before.strip() or not line.strip():
+            made += "\n" + line
+            continue
+        short = max(len(before.split()), len(line.split())) <= MOST_IN_A_LINE
         opens = re.match(r"\s*[\w+]", line) is not None and not re.match(r"\s*[0-9]+[.)]", line)
         closed = re.search(r"[^\w)'’%]\s*$", before) is not None or before.lstrip().startswith(">")
         joins = short and opens and not closed and not line.rstrip().endswith("?") and not _ASKS.match(line)
@@ -108,7 +114,10 @@ def _on_one_line(text: str) -> str:
 def written(text: str) -> Mapping[int, str]:
     """What words stand for that are short for others here, by the place they begin at."""
     found: dict[int, str] = {}
-    for pattern, long in _WITHOUT:
+    words_in = set(_WORDS.findall(text.lower()))
+    for cues, pattern, long in _WITHOUT:
+        if cues.isdisjoint(words_in):
+            continue
         for match in pattern.finditer(text):
             found[match.start("w")] = long or match["w"][:-1].lower() + " is"
     if "2" in text:
