@@ -22,14 +22,14 @@ from bot import log
 from bot.clock import Clock, RealClock
 from bot.courier import Courier, Renderer
 from bot.courier.metrics import Metrics
-from bot.events import slim
 from bot.intake import ALLOWED_UPDATES, Handle, Intake
 from bot.per_chat import AT_ONCE, PerChat
 from bot.polling import PatientBot, Poller, cut_off
 from bot.settings import Settings, host_port
 from bot.signals import until_signalled
 from bot.storage.errors import StorageTrouble
-from bot.transport import AiohttpRequest, Updates
+from bot.transport import AiohttpRequest
+from bot.unpacking import unpacked
 from bot.web import Busy, Door, watch_routes, webhook_route
 
 _log = log.get("app")
@@ -74,7 +74,7 @@ class TureenBot:
         self._metrics_listen = metrics_listen
         loopback = (urlsplit(base_url).hostname or "") in ("127.0.0.1", "localhost", "::1")
         self._requests = (
-            Updates(connections=4, proxy_from_environment=not loopback),
+            AiohttpRequest(connections=4, proxy_from_environment=not loopback),
             AiohttpRequest(connections=32, proxy_from_environment=not loopback),
         )
         self.bot = PatientBot(
@@ -84,6 +84,7 @@ class TureenBot:
             get_updates_request=self._requests[0],
             request=self._requests[1],
             now=clock.now,
+            failed=self.metrics.failures.inc,
         )
         self._per_chat = PerChat(at_once, done=self.bot.done)
         self._app: Application[Any, Any, Any, Any, Any, Any] = (
@@ -240,7 +241,9 @@ class TureenBot:
 
     async def _take(self, data: dict[str, Any]) -> None:
         """A webhook's update; returns when it is handled."""
-        update = telegram.Update.de_json(slim(data), self.bot)
+        update = unpacked(data, self.bot, self.metrics.failures.inc)
+        if update is None:
+            return
         if not self._running:
             raise Busy
         await self._app.update_processor.process_update(update, self._app.process_update(update))

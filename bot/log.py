@@ -57,6 +57,15 @@ class Redacting(logging.Formatter):
         return redact(self._inner.format(record))
 
 
+class NobodysData(logging.Filter):
+    """The client library tells what it could not read with all that came, that is with people's words."""
+
+    def filter(self, record: logging.LogRecord) -> bool:
+        if record.name.split(".")[0] == "telegram" and "Received data was %" in str(record.msg):
+            record.msg, record.args = "Error while parsing updates!", ()
+        return True
+
+
 class RedactingStream(io.TextIOBase):
     """For what goes around logging: the interpreter's own last traceback on stderr."""
 
@@ -136,6 +145,7 @@ def set_up(log: str = "info", *, secrets: Iterable[str] = (), stream: TextIO | N
     handler.setFormatter(
         Redacting(structlog.stdlib.ProcessorFormatter(foreign_pre_chain=before, processors=[*after, last]))
     )
+    handler.addFilter(NobodysData())
     root = logging.getLogger()
     root.handlers[:] = [handler]
     root.setLevel(level.upper())

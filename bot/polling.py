@@ -16,6 +16,7 @@ from bot import log
 from bot.clock import Clock
 from bot.courier.metrics import Metrics
 from bot.intake import ALLOWED_UPDATES
+from bot.unpacking import unpacked
 
 _log = log.get("app")
 
@@ -30,8 +31,10 @@ class PatientBot(ExtBot[None]):
     soon as an update is in its queue, so a crash would lose whatever is queued or being worked on.
     """
 
-    def __init__(self, *args: Any, now: Callable[[], datetime], **more: Any) -> None:
+    def __init__(self, *args: Any, now: Callable[[], datetime], failed: Callable[[], None], **more: Any) -> None:
+        """`failed` hears of every update that can't be read."""
         super().__init__(*args, **more)
+        self._failed = failed
         self._open: set[int] = set()
         self._drained = asyncio.Event()
         self._drained.set()
@@ -39,13 +42,19 @@ class PatientBot(ExtBot[None]):
         self._polls: set[asyncio.Task[Any]] = set()
         self._last_poll: datetime | None = None
 
-    async def get_updates(self, *args: Any, **more: Any) -> tuple[telegram.Update, ...]:
+    async def get_updates(self, *_: Any, **told: Any) -> tuple[telegram.Update, ...]:
+        """`told`: offset, timeout, allowed_updates, as the library's polling gives them."""
         task = asyncio.current_task()
         if task is not None:
             self._polls.add(task)
         try:
             await self._drained.wait()
-            updates = await super().get_updates(*args, **more)
+            held: timedelta = told.get("timeout", timedelta(0))
+            patience_s = (self._request[0].read_timeout or 0) + held.total_seconds()
+            try:
+                updates = self._unpacked(await self._post("getUpdates", told, read_timeout=patience_s))
+            except (KeyError, TypeError, AttributeError) as fault:
+                raise TelegramError(f"no answer of the platform's ({type(fault).__name__})") from None
         finally:
             if task is not None:
                 self._polls.discard(task)
@@ -53,6 +62,15 @@ class PatientBot(ExtBot[None]):
         self._open.update(u.update_id for u in updates)
         if self._open:
             self._drained.clear()
+        return updates
+
+    def _unpacked(self, found: object) -> tuple[telegram.Update, ...]:
+        # The library reads them all or none, and asks at once for the same ones again.
+        each = found if isinstance(found, list) else [found]
+        updates = tuple(u for one in each if (u := unpacked(one, self, self._failed)) is not None)
+        if each and not updates:
+            # Nothing that could be confirmed: the library waits longer and longer after this.
+            raise TelegramError("no updates in the platform's answer")
         return updates
 
     def done(self, update: object) -> None:

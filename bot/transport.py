@@ -21,7 +21,6 @@ from telegram._utils.defaultvalue import DefaultValue
 from telegram.error import NetworkError, TimedOut
 from telegram.request import BaseRequest, RequestData
 
-from bot.events import slim
 from bot.log import redact
 
 FORM = {"Content-Type": "application/x-www-form-urlencoded"}
@@ -123,17 +122,6 @@ class AiohttpRequest(BaseRequest):
             if self._dead:
                 raise asyncio.CancelledError from None
             raise Broken(redact(f"{type(fault).__name__}: {fault}")) from None
-
-
-class Updates(AiohttpRequest):
-    """The door through which updates come; `slim` takes away what nobody reads before objects are made of it."""
-
-    @staticmethod
-    def parse_json_payload(payload: bytes) -> dict[str, Any]:
-        data: dict[str, Any] = BaseRequest.parse_json_payload(payload)
-        if isinstance(found := data.get("result"), list):
-            data["result"] = [slim(update) if isinstance(update, dict) else update for update in found]
-        return data
 
 
 def _given(value: Any, default: float) -> Any:
