@@ -218,3 +218,11 @@ def test_the_container_copies_what_exists_and_is_not_root() -> None:
     assert all((ROOT / name).exists() for name in copied)
     assert re.findall(r"^USER (.+)$", text, re.M)[-1] == "10001:10001"
     assert "-c deploy/constraints.txt" in text
+
+
+def test_the_file_with_the_token_that_the_guide_makes_is_never_committed() -> None:
+    if not (ROOT / ".git").exists():
+        pytest.skip("no repository here")
+    asked = subprocess.run(["git", "check-ignore", "-q", "deploy/tureen.env"], cwd=ROOT, check=False)
+
+    assert asked.returncode == 0
