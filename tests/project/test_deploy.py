@@ -221,8 +221,5 @@ def test_the_container_copies_what_exists_and_is_not_root() -> None:
 
 
 def test_the_file_with_the_token_that_the_guide_makes_is_never_committed() -> None:
-    if not (ROOT / ".git").exists():
-        pytest.skip("no repository here")
-    asked = subprocess.run(["git", "check-ignore", "-q", "deploy/tureen.env"], cwd=ROOT, check=False)
-
-    assert asked.returncode == 0
+    assert "*.env" in (ROOT / ".gitignore").read_text("utf-8").splitlines()
+    assert "deploy/tureen.env" in (DEPLOY / "OPERATIONS.md").read_text("utf-8")
