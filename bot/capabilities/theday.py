@@ -162,7 +162,7 @@ def _steps(turn: Turn, promise_id: str) -> tuple[PlannedStep, ...]:
         return made.steps
     potluck = turn.potluck
     alone = replace(potluck, promises=tuple(p for p in potluck.promises if p.id == promise_id))
-    return timeline(alone, potluck.starts_at - timedelta(hours=12), effort=0).steps
+    return timeline(alone, potluck.starts_at - timedelta(hours=12), effort=0, searched=0).steps
 
 
 def _deadline(turn: Turn, promise_id: str) -> datetime | None:

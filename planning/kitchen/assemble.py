@@ -9,7 +9,7 @@ from datetime import datetime
 from planning.kitchen.asleep import asleep_conflicts
 from planning.kitchen.attempt import attempt
 from planning.kitchen.check import LACKING, check
-from planning.kitchen.conflicts import explain
+from planning.kitchen.conflicts import MOST_EXPLAINED, explain
 from planning.kitchen.fridge import fridge_conflicts
 from planning.kitchen.implausible import believable, implausible
 from planning.kitchen.result import Conflict, Fix, PlannedStep, Timeline
@@ -28,13 +28,14 @@ def timeline(
     seed: int = 0,
     seconds: float | None = None,
     clock: Callable[[], float] | None = None,
+    searched: int = MOST_EXPLAINED,
 ) -> Timeline:
     """Who does what when, backwards from serving time. Always answers; the same input gives the same timeline.
 
     `effort` is the solver's deterministic budget, `seconds` a wall-clock backstop, kept exactly where a `clock`
-    (seconds, from anywhere) comes with it. Dishes of guests
-    who cannot come are left out. Nothing to heat or prepare, a cancelled potluck, or one that has
-    started: an empty timeline, without waking the solver.
+    (seconds, from anywhere) comes with it. Ways out are searched for the `searched` worst dishes, the others get
+    the usual advice: 0 for whoever wants the steps alone. Dishes of guests who cannot come are left out. Nothing to
+    heat or prepare, a cancelled potluck, or one that has started: an empty timeline, without waking the solver.
     """
     if potluck.stage is not Stage.PLANNED or now >= potluck.starts_at:
         return NOTHING
@@ -49,7 +50,7 @@ def timeline(
         return replace(NOTHING, status="impossible" if faults else "optimal", conflicts=told)
     found = attempt(potluck, checked, now, effort=effort, seed=seed, seconds=seconds, clock=clock)
     lacking = frozenset(p for fault in faults if fault.rule in LACKING for p in fault.promises)
-    broken = faults + explain(potluck, checked, now, found, effort=effort, seed=seed, told=lacking)
+    broken = faults + explain(potluck, checked, now, found, effort=effort, seed=seed, told=lacking, most=searched)
     status = "impossible" if broken else "optimal" if found.solution.proved else "feasible"
     conflicts = _in_units(potluck, broken + _warnings(potluck, found.steps, now))
     objective, bound = found.solution.cost.objective, found.solution.bound

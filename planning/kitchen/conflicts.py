@@ -67,12 +67,13 @@ class _Search:
 
 
 def explain(potluck: Potluck, checked: Sequence[Checked], now: datetime, found: Attempt, *, effort: float,
-            seed: int, told: frozenset[str] = frozenset()) -> tuple[Conflict, ...]:  # fmt: skip
+            seed: int, told: frozenset[str] = frozenset(),
+            most: int = MOST_EXPLAINED) -> tuple[Conflict, ...]:  # fmt: skip
     """One conflict for each dish that comes late or waits too long off heat, the worst first.
 
     Each names what the dish waits for and a way out. What mends one of several alike need not mend the
     others, so each is asked for itself; where nothing tried mends a dish, it gets the usual advice. Dishes `told` of
-    already, for what the kitchen lacks, are not told of again.
+    already, for what the kitchen lacks, are not told of again. A way out is searched for the `most` worst dishes.
     """
     if not found.broken:
         return ()
@@ -82,11 +83,11 @@ def explain(potluck: Potluck, checked: Sequence[Checked], now: datetime, found: 
     worst = sorted(found.dishes, key=lambda d: (-d.late_min - d.unsafe_min, d.promise))
     for number, dish in enumerate(d for d in worst if (d.late_min or d.unsafe_min) and d.promise not in told):
         one = by_id[dish.promise]
-        way = _first_that_mends(search, one, dish, found) if number < MOST_EXPLAINED else None
+        way = _first_that_mends(search, one, dish, found) if number < most else None
         if way is None or way.kind == "leave-out":
             way = usual_way(potluck, one, dish, now) or way
         conflict = _told(potluck, one, dish, way, found, now)
-        if number < MOST_EXPLAINED and (later := _just_later(search, dish, conflict.fix.kind, found)) is not None:
+        if number < most and (later := _just_later(search, dish, conflict.fix.kind, found)) is not None:
             conflict = replace(conflict, others=(_told(potluck, one, dish, later, found, now).fix,))
         conflicts.append(conflict)
     return tuple(conflicts)

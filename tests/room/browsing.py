@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import shutil
-from collections.abc import AsyncIterator, Sequence
+from collections.abc import AsyncIterator, Callable, Sequence
 from contextlib import asynccontextmanager
 from dataclasses import dataclass
 from datetime import UTC, datetime
@@ -12,18 +12,30 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from playwright.async_api import Page, async_playwright
+from playwright.async_api import Browser, Page, async_playwright
 
 from bot.room.serve import PEOPLE, empty_script, serve_room
 from tests.room.fake_bot import FakeBot
 
 CHROMIUM = shutil.which("chromium") or shutil.which("chromium-browser")
-in_a_browser = pytest.mark.browser
 FLAGS = (
     "--no-sandbox --disable-gpu --disable-background-networking --disable-component-update --disable-sync "
     "--no-first-run --disable-dev-shm-usage"
 )
 START = datetime(2027, 9, 10, 14, tzinfo=UTC)
+
+
+def in_a_browser(test: Callable[..., Any]) -> Any:
+    """A test on the event loop that the browser lives on: starting one for each would take longer than the tests."""
+    return pytest.mark.browser(pytest.mark.asyncio(loop_scope="session")(test))
+
+
+@asynccontextmanager
+async def a_browser() -> AsyncIterator[Browser]:
+    async with async_playwright() as driver:
+        browser = await driver.chromium.launch(executable_path=CHROMIUM, args=FLAGS.split())
+        yield browser
+        await browser.close()
 
 
 @asynccontextmanager
@@ -64,7 +76,8 @@ class Window:
 
 
 @asynccontextmanager
-async def window(
+async def opened(
+    browser: Browser,
     tmp_path: Path,
     width: int = 1280,
     height: int = 820,
@@ -73,8 +86,8 @@ async def window(
     people: Sequence[str] = PEOPLE,
     title: str = "Plot 9 Supper",
 ) -> AsyncIterator[Window]:
-    async with open_room(tmp_path, people, title) as address, async_playwright() as driver:
-        browser = await driver.chromium.launch(executable_path=CHROMIUM, args=FLAGS.split())
+    """A window of its own: it shares no cookie and no storage with another."""
+    async with open_room(tmp_path, people, title) as address:
         page = await browser.new_page(
             viewport={"width": width, "height": height}, locale=language, color_scheme="dark" if dark else "light"
         )
@@ -86,4 +99,4 @@ async def window(
         await page.goto(address)
         await page.wait_for_selector("#who label")
         yield w
-        await browser.close()
+        await page.close()

@@ -9,11 +9,11 @@ from typing import Any
 import httpx
 import pytest
 
-from tests.room.browsing import in_a_browser, open_room, window
+from tests.room.browsing import in_a_browser, open_room
 
 
 @in_a_browser
-async def test_an_evening_by_mouse_board_press_toast_and_deep_link(tmp_path: Path) -> None:
+async def test_an_evening_by_mouse_board_press_toast_and_deep_link(window: Any, tmp_path: Path) -> None:
     async with window(tmp_path) as w:
         await w.say("group", "/board")
         await w.page.wait_for_selector("#board button")
@@ -30,7 +30,7 @@ async def test_an_evening_by_mouse_board_press_toast_and_deep_link(tmp_path: Pat
 
 
 @in_a_browser
-async def test_everything_can_be_done_with_the_keyboard(tmp_path: Path) -> None:
+async def test_everything_can_be_done_with_the_keyboard(window: Any, tmp_path: Path) -> None:
     async with window(tmp_path) as w:
         keyboard = w.page.keyboard
         await keyboard.press("Tab")  # the way past the head of the page
@@ -51,7 +51,7 @@ async def test_everything_can_be_done_with_the_keyboard(tmp_path: Path) -> None:
 
 
 @in_a_browser
-async def test_the_clock_moves_to_the_next_reminder_and_it_is_sent(tmp_path: Path) -> None:
+async def test_the_clock_moves_to_the_next_reminder_and_it_is_sent(window: Any, tmp_path: Path) -> None:
     async with window(tmp_path) as w:
         await w.say("group", "/later")
         before = await w.page.text_content("#now")
@@ -64,7 +64,7 @@ async def test_the_clock_moves_to_the_next_reminder_and_it_is_sent(tmp_path: Pat
 
 
 @in_a_browser
-async def test_html_that_people_write_stays_text(tmp_path: Path) -> None:
+async def test_html_that_people_write_stays_text(window: Any, tmp_path: Path) -> None:
     async with window(tmp_path) as w:
         await w.say("group", "<img src=x onerror=alert(1)> <b>hi</b>")
         text = await w.page.text_content("#group-log .text")
@@ -74,7 +74,9 @@ async def test_html_that_people_write_stays_text(tmp_path: Path) -> None:
 
 
 @in_a_browser
-async def test_on_a_phone_nothing_is_wider_than_the_screen_and_the_chats_are_behind_tabs(tmp_path: Path) -> None:
+async def test_on_a_phone_nothing_is_wider_than_the_screen_and_the_chats_are_behind_tabs(
+    window: Any, tmp_path: Path
+) -> None:
     async with window(tmp_path, 375, 740) as w:
         await w.say("group", "/board")
         await w.page.wait_for_selector("#board button")
@@ -88,7 +90,7 @@ async def test_on_a_phone_nothing_is_wider_than_the_screen_and_the_chats_are_beh
 
 
 @in_a_browser
-async def test_every_field_and_button_has_a_name_for_a_screen_reader(tmp_path: Path) -> None:
+async def test_every_field_and_button_has_a_name_for_a_screen_reader(window: Any, tmp_path: Path) -> None:
     async with window(tmp_path) as w:
         await w.say("group", "/board")
         await w.page.wait_for_selector("#board button")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from pathlib import Path
+from typing import Any
 from zoneinfo import ZoneInfo
 
 import httpx
@@ -16,13 +17,15 @@ from bot.room.player import Player
 from bot.room.room import Room
 from bot.room.words import page_words, spoken
 from bot.texts import languages
-from tests.room.browsing import START, in_a_browser, open_room, window
+from tests.room.browsing import START, in_a_browser, open_room
 
 
 @in_a_browser
 @pytest.mark.parametrize("dark", [False, True])
 @pytest.mark.parametrize(("width", "mode"), [(1280, "one"), (1280, "all"), (900, "one"), (375, "one")])
-async def test_axe_finds_no_fault_of_accessibility(tmp_path: Path, width: int, mode: str, dark: bool) -> None:
+async def test_axe_finds_no_fault_of_accessibility(
+    window: Any, tmp_path: Path, width: int, mode: str, dark: bool
+) -> None:
     # axe-core's own rules, which stand for success criteria of WCAG 2 and for good practice.
     async with window(tmp_path, width, 800, dark=dark) as w:
         await w.say("group", "/board")
@@ -39,7 +42,9 @@ async def test_axe_finds_no_fault_of_accessibility(tmp_path: Path, width: int, m
 
 
 @in_a_browser
-async def test_side_by_side_four_private_chats_stand_open_and_each_speaks_for_its_own_person(tmp_path: Path) -> None:
+async def test_side_by_side_four_private_chats_stand_open_and_each_speaks_for_its_own_person(
+    window: Any, tmp_path: Path
+) -> None:
     async with window(tmp_path) as w:
         await w.page.click("button[data-mode=all]")
         headings = await w.page.locator("section.pane:visible h2").all_text_contents()
@@ -56,7 +61,7 @@ async def test_side_by_side_four_private_chats_stand_open_and_each_speaks_for_it
 
 
 @in_a_browser
-async def test_a_browser_set_to_spanish_gets_a_spanish_page_and_can_change_it(tmp_path: Path) -> None:
+async def test_a_browser_set_to_spanish_gets_a_spanish_page_and_can_change_it(window: Any, tmp_path: Path) -> None:
     async with window(tmp_path, language="es-MX") as w:
         await w.page.wait_for_selector("text=Cinco cosas para probar")
         assert await w.page.get_attribute("html", "lang") == "es"
@@ -69,7 +74,7 @@ async def test_a_browser_set_to_spanish_gets_a_spanish_page_and_can_change_it(tm
 
 
 @in_a_browser
-async def test_the_five_things_lead_from_one_to_the_next(tmp_path: Path) -> None:
+async def test_the_five_things_lead_from_one_to_the_next(window: Any, tmp_path: Path) -> None:
     async with window(tmp_path) as w:
         steps = w.page.locator(".tour li")
         current = w.page.locator(".tour li[aria-current=step]")
@@ -98,7 +103,7 @@ async def test_the_five_things_lead_from_one_to_the_next(tmp_path: Path) -> None
 
 
 @in_a_browser
-async def test_every_command_that_is_suggested_can_be_sent_with_two_presses(tmp_path: Path) -> None:
+async def test_every_command_that_is_suggested_can_be_sent_with_two_presses(window: Any, tmp_path: Path) -> None:
     async with window(tmp_path) as w:
         await w.page.click("#more button >> text=/missing")
         await w.page.keyboard.press("Enter")
@@ -154,7 +159,7 @@ async def test_the_decisions_are_told_in_the_language_asked_for(tmp_path: Path) 
 
 @in_a_browser
 @pytest.mark.parametrize(("width", "mode"), [(1280, "one"), (1280, "all"), (900, "all"), (375, "one")])
-async def test_no_name_is_so_long_that_it_widens_the_page(tmp_path: Path, width: int, mode: str) -> None:
+async def test_no_name_is_so_long_that_it_widens_the_page(window: Any, tmp_path: Path, width: int, mode: str) -> None:
     async with window(tmp_path, width, people=("W" * 64, "王小明", "अनुष्का", "Tom 👩‍🌾"), title="G" * 128) as w:
         await w.say("group", "X" * 900)
         await w.page.wait_for_selector("#group-log .text")
