@@ -33,6 +33,12 @@ _SOME = re.compile(
 )
 """Who takes a part leaves the rest where it stands."""
 
+_PART = re.compile(
+    r"(?:(?:second|third|other|last|1|2|one|half|half of the|rest of the|segunda|segundo|otra|otro|mitad de la"
+    r"|mitad del) )+(?:\w+ ){0,2}\w+"
+)
+"""A part of a dish by its number or share."""
+
 
 async def read_words(turn: Turn) -> None:
     """Words about the evening, on the day: below a message of the bot, in private, or where it reads along."""
@@ -139,7 +145,15 @@ def _named(turn: Turn, thing: str) -> Promise | None:
 
 async def _forgot(turn: Turn, said: Said, *, addressed: bool) -> bool:
     """It is still on the list; what its being away leaves short, and the two ways out."""
-    found = dish_named(turn, said.thing, turn.potluck.promises_of(turn.me))
+    own = [p for p in turn.potluck.promises_of(turn.me) if p.category != "supplies"]
+    found = dish_named(turn, said.thing, own)
+    part = _PART.fullmatch(said.thing.casefold())
+    if part is not None and (found is not None or len(own) == 1):
+        # "The second tray": the rest of the dish comes.
+        dish = found or own[0]
+        late = [Button(turn.voice.plain("button-late", n=n), "late", (str(n),), owner=turn.me) for n in (20, 40, 60)]
+        turn.say("evening-forgot-part", thing=said.thing, dish=dish.dish, buttons=[late])
+        return True
     if found is None:
         if not addressed or not of_a_table(said.thing, turn.voice.language):
             return False

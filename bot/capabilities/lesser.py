@@ -24,6 +24,8 @@ def takes(turn: Turn, found: Trouble) -> bool:
     potluck = turn.potluck
     if found.kind == "oven-found":
         return may_manage(potluck, turn.actor) or potluck.kitchen_before is not None
+    if found.kind == "breaker" and turn.guest() is not None:
+        return True  # what to do at once changes no plan
     if not may_manage(potluck, turn.actor):
         return False
     if found.kind == "not-here":

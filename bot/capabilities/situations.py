@@ -27,6 +27,7 @@ from planning.safety.clocks import HOT_DAY_F, clock, more_minutes
 from planning.safety.told import put_out_words
 from planning.safety.urgent import languages, out_since
 from planning.safety.words import perishable
+from planning.theday.evening import read_evening
 from planning.theday.situation import MEASURES, Judged, Recent, Verdict, judge
 from planning.theday.situation.figures import day_of
 from planning.theday.troubles import read_trouble
@@ -58,8 +59,8 @@ async def read_situation(turn: Turn) -> None:
     addressed = place_of(turn) not in (None, "person")
     recent, language = await _recent(turn), turn.voice.language
     found = judge(turn.words, potluck, turn.me, turn.now, language=language, addressed=addressed, recent=recent)
-    if found is None:
-        return
+    if found is None or any((s := read_evening(turn.words, c)) is not None and s.kind == "forgot" for c in languages()):
+        return  # what was left at home stands nowhere
     if _put_out(turn, found):
         return
     near = potluck.starts_at - EARLY <= turn.now

@@ -75,6 +75,9 @@ RULES = {
     "trouble-burners": ("TIME-01", "COOK-38"),
 }
 """The rows of `data/safety.csv` that a message rests on, told on demand."""
+_SENTENCES = re.compile(r"(?<=[.!?;])\s+|\n")
+BACK_WORDS = 8
+"""What is back is told shortly (common practice, no source)."""
 OPEN_WORDS = 12
 """In the open chat a longer message is a story and no call for help."""
 
@@ -124,7 +127,7 @@ async def read_words(turn: Turn) -> None:
     found = next((t for language in languages if (t := read_trouble(turn.words, language))), None)
     if found is None or found.kind.startswith("cooker-") or not _in_time(turn, found):
         return
-    if not _may_tell(turn, found) or (not addressed and len(turn.words.split()) > OPEN_WORDS):
+    if not _may_tell(turn, found) or (not addressed and not _in_short_words(turn, found)):
         return
     turn.handled = True
     await _take(turn, found)
@@ -132,6 +135,17 @@ async def read_words(turn: Turn) -> None:
     if found.kind == "rain" and beside is not None:  # where it goes there may be another kitchen
         turn.words = beside["rest"]
         await read_kitchen_told(turn)
+
+
+def _in_short_words(turn: Turn, found: Trouble) -> bool:
+    """Whether one of the sentences tells of it in few words; a longer one is a story."""
+    for one in _SENTENCES.split(turn.words):
+        if len(one.split()) > OPEN_WORDS:
+            continue
+        told = (read_trouble(one, code) for code in (turn.voice.language, "en"))
+        if any(t is not None and t.kind == found.kind for t in told):
+            return True
+    return False
 
 
 def _in_time(turn: Turn, found: Trouble) -> bool:
@@ -145,7 +159,7 @@ def _may_tell(turn: Turn, found: Trouble) -> bool:
     potluck = turn.potluck
     if found.kind in lesser.KINDS:
         return lesser.takes(turn, found)
-    if found.kind == "back-on" and potluck.kitchen_before is None:
+    if found.kind == "back-on" and (potluck.kitchen_before is None or len(turn.words.split()) > BACK_WORDS):
         return False
     if found.kind == "burnt":
         among = potluck.promises if may_manage(potluck, turn.actor) else potluck.promises_of(turn.me)

@@ -15,7 +15,7 @@ from planning.potluck import Promise
 
 FEWEST, LONGEST_WORDS, LONGEST = 4, 5, 400
 """Fewer items may be anything, a longer item is a story (common practice, no source)."""
-ENOUGH = 2
+ENOUGH, MOST_UNKNOWN = 2, 2
 _ENDS = re.compile(r"(?<=[.!?;])\s+|\n")
 _SPLIT = re.compile(r"\s*(?:,|;|&|\+|•|\bw/|\band\b|\bplus\b|\by\b|\be\b|\bademás de\b)\s*")
 _LEAD = re.compile(
@@ -25,7 +25,7 @@ _AMOUNT = re.compile(
     r"^(?:(?:a|an|the|some|my|our|one|two|three|half|\d+[\d./]*|un|una|unos|unas|el|la|los|las|algo de|mucho|mucha)\s+)*(?:(?:cans?|tins?|cups?|bit|splash|pinch|spoons?|tablespoons?|teaspoons?|tsp|tbsp|handful|lots?|bunch|cloves?|bottles?|jars?|packs?|packets?|lata|latas|taza|tazas|poco|pizca|chorrito|cucharadas?|cucharaditas?|puñado)\s+(?:of|de)\s+)?"
 )
 _OTHERWISE = re.compile(
-    r"\b(?:bring\w*|brought|buy\w*|bought|get|grab|pick|need\w*|missing|want\w*|who|what|when|where|which|anyone|someone|please|(?<!a )(?<!of )can(?! of)|could|will|would|should|shall|might|maybe|allerg\w*|intoleran\w*|for \d+|serves|feeds|coming|i'll|ill|we'll|we're|tomorrow|today|left|out of|(?<!'s )(?<!has )got|shop|supermarket|out since|enough|traigo|traemos|traje|llevo|llevamos|compro|compramos|compré|falta\w*|necesit\w*|quién|qué|cuándo|dónde|alguien|por favor|puedo|podemos|voy|vamos|para \d+|alérgic\w*|alergia\w*|mañana|hoy|quiero|sobr[aóa]\w*)\b|\?|\$|€|£|\d\s*(?:°|am\b|pm\b|min|hrs?\b|hours?|horas?)"
+    r"\b(?:bring\w*|brought|buy\w*|bought|get|grab|pick|need\w*|missing|want\w*|who|what|when|where|which|anyone|someone|please|(?<!a )(?<!of )can(?! of)|could|will|would|should|shall|might|maybe|allerg\w*|intoleran\w*|for \d+|serves|feeds|instead|doing|making|collapsed|burnt|burned|ruined|dropped|forgot\w*|melted|broke\w*|coming|i'll|ill|we'll|we're|tomorrow|today|left|out of|(?<!'s )(?<!has )got|shop|supermarket|out since|enough|traigo|traemos|traje|llevo|llevamos|compro|compramos|compré|falta\w*|necesit\w*|quién|qué|cuándo|dónde|alguien|por favor|puedo|podemos|voy|vamos|para \d+|alérgic\w*|alergia\w*|mañana|hoy|quiero|sobr[aóa]\w*)\b|\?|\$|€|£|\d\s*(?:°|am\b|pm\b|min|hrs?\b|hours?|horas?)"
 )
 _MADE_OF = re.compile(
     r"(?:\w+[ ,]+)?(?:it'?s|it has|it contains|its got|it'?s got|in it|contains|ingredients|made (?:with|of)|lleva|llevan|tiene|ingredientes|hech[oa] con|le pongo|le puse)\b"
@@ -64,8 +64,8 @@ def _items(text: str) -> tuple[tuple[str, ...], tuple[str, ...]] | None:
         item = _item(raw)
         if not item:
             continue
-        if len(item.split()) > LONGEST_WORDS:
-            return None
+        if len(item.split()) > LONGEST_WORDS or (len(item.split()) > MOST_UNKNOWN and not find(item).rows):
+            return None  # a story
         denied = _NOT.match(item)
         (without if denied else holds).append(_AMOUNT.sub("", item[denied.end() :] if denied else item))
     known = sum(bool(find(item).rows) for item in holds)

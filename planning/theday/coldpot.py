@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import datetime, timedelta
 
-from planning.kitchen.usual import estimates
-from planning.potluck import Potluck, Promise
+from planning.kitchen.usual import estimates, steps_of
+from planning.potluck import HeatStep, Potluck, Promise
 
 EARLIEST = timedelta(hours=14)
 """No slow cooker runs longer than this before a meal (SLOW-14 says 8 to 12 hours on low, and the careful reading adds
@@ -18,8 +18,15 @@ def in_slow_cookers(potluck: Potluck) -> tuple[Promise, ...]:
     told = tuple(p for p in potluck.promises if any(s.kind.startswith("slow-cooker") for s in p.heat or ()))
     if told:
         return told
-    usual = {e.promise for e in estimates(potluck) if any(s.kind.startswith("slow-cooker") for s in e.steps)}
-    return tuple(p for p in potluck.promises if p.id in usual)
+    return tuple(p for p in potluck.promises if any(s.kind.startswith("slow-cooker") for s in _usually(potluck, p)))
+
+
+def _usually(potluck: Potluck, promise: Promise) -> tuple[HeatStep, ...]:
+    """What is usual for the dish, with a source or as common practice; nothing where its cook said how it is heated."""
+    if promise.heat is not None:
+        return ()
+    sourced, _ = steps_of(potluck, promise)
+    return sourced or next((e.steps for e in estimates(replace(potluck, promises=(promise,)))), ())
 
 
 def meant_to_start(potluck: Potluck, promise: Promise, now: datetime) -> datetime | None:
@@ -31,8 +38,7 @@ def meant_to_start(potluck: Potluck, promise: Promise, now: datetime) -> datetim
     steps = promise.heat or ()
     first = next((n for n, s in enumerate(steps) if s.kind.startswith("slow-cooker")), None)
     if first is None:
-        usual = next((e.steps for e in estimates(replace(potluck, promises=(promise,)))), ())
-        steps = tuple(s for s in usual)
+        steps = _usually(potluck, promise)
         first = next((n for n, s in enumerate(steps) if s.kind.startswith("slow-cooker")), None)
         if first is None:
             return None

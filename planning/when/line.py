@@ -60,11 +60,11 @@ _BUDGET = (
     re.compile(rf"(?<![\w.]){_AMOUNT} ?(?P<b>{_SIGN})(?: ?(?:budget|to spend|in all|total|max(?:imum)?|kitty))?(?![\w])", re.IGNORECASE),
 )  # fmt: skip
 _OUT = re.compile(
-    r"\b(?:(?:it is |held )?(?:all )?(?:outdoors?|outside|open[- ]air|al fresco|alfresco))\b", re.IGNORECASE
+    r"\b(?:(?:it is |held )?(?:all )?(?:outdoors?|outside|open[- ]air|al fresco|alfresco)|out(?= (?:on|in|under) (?:the|our|my)))\b", re.IGNORECASE
 )
 _IN = re.compile(r"\b(?:(?:it is |held )?(?:indoors?|inside))\b", re.IGNORECASE)
 _OUT_PLACE = re.compile(
-    r"\b(?:garden|allotment|backyard|back yard|yard|park|beach|meadow|orchard|field|lawn|terrace|patio|picnic|lake|river|campsite|rooftop|plot|barbecue|bbq|cookout)\b",
+    r"\b(?:garden|allotment|backyard|back yard|yard|park|beach|meadow|orchard|field|lawn|terrace|patio|picnic|lake|river|campsite|rooftop|plot|barbecue|bbq|cookout|(?:the|our) street|driveway|car park|parking lot|courtyard|town square|plaza|deck|poolside|riverside|woods|playground|sports ground)\b",
     re.IGNORECASE,
 )
 _IN_PLACE = re.compile(

@@ -24,6 +24,9 @@ from planning.when.clockchange import change_between
         ("I have a tray that isn't mine", "not-mine", "tray"),
         ("my slow cooker is still at the cabin", "left-there", "slow cooker"),
         ("bread knife is still there, its mine", "left-there", "bread knife"),
+        ("Sorcha left her cake stand, and Hugh two trays", "left-there", "cake stand"),
+        ("tikka on in slow cooker 1 since 7:30, on low", "began", "tikka"),
+        ("lamb's in the oven since 8 at home", "began", "lamb"),
     ],
 )
 def test_a_sentence_tells_its_kind_and_its_thing(words: str, kind: str, thing: str) -> None:

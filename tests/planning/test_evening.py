@@ -33,6 +33,8 @@ SAID = (
     ("i take my pot", "own-back", "pot"),
     ("damn. we forgot the shepherds pie at home, we're 50 minutes away already", "forgot", "shepherds pie"),
     ("crisp forgot at home, going back, there 17:45", "forgot", "crisp"),
+    ("aargh forgot the cake on the kitchen table at home", "forgot", "cake"),
+    ("forgot the second tray", "forgot", "second tray"),
     ("late sorry, 15 min", "late", ""),
     ("running 10 late sorry", "late", ""),
     ("overslept, i'll be there 10:40, casserole not baked", "eta", ""),

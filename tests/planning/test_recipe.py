@@ -42,6 +42,7 @@ def test_a_list_of_ingredients_is_read_to_its_last(words: str, last: str) -> Non
         "plates, cups, napkins, forks",
         "faltan arroz, frijoles, pollo y queso",
         "flour, butter",
+        "pavlova collapsed in the heat, doing one big trifle instead, custard and cream",
         "onions, milk, eggs, bread at 5pm",
     ],
 )

@@ -230,6 +230,11 @@ def test_a_change_of_nothing_makes_no_difference() -> None:
         ("four of them left again", "fewer-people"),
         ("its back on, was off maybe 20 minutes", "back-on"),
         ("val didnt come", "no-show"),
+        ("the slow cooker tripped", "cooker-off"),
+        ("hut's oven is only getting lukewarm", "oven-out"),
+        ("the grill ran out of propane", "gas-out"),
+        ("the cake slid off the seat in the car", "burnt"),
+        ("fuse is back", "back-on"),
     ],
 )
 def test_lesser_trouble_is_told_apart_from_greater(words, kind):

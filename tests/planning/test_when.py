@@ -322,3 +322,16 @@ def test_what_is_held_is_the_title_though_it_names_a_place_or_a_number(title: st
     opening = parse_potluck_line(f"Sat 18 Sep 5pm, {title}, 30 people", datetime(2027, 9, 1, tzinfo=UTC), "UTC")
 
     assert (opening.title, opening.place, opening.unclear) == (title, None, ())
+
+
+@pytest.mark.parametrize(
+    ("line", "setting"),
+    [
+        ("street party, Sat 18 Sep 5pm, out on the street", "outdoor"),
+        ("Sat 18 Sep 5pm, in the street", "outdoor"),
+        ("Sat 18 Sep 5pm, at 12 Elm Street", None),
+        ("Sat 18 Sep 5pm, the Main Street church hall", None),
+    ],
+)
+def test_the_street_is_outdoors_and_an_address_is_not(line: str, setting: str | None) -> None:
+    assert parse_potluck_line(line, NOW, ZONE).setting == setting

@@ -27,6 +27,7 @@ HOSTS = (Reschedule, MoveTo, Resize, CallOff)
 TIMES = (
     ("we're moving it to Sunday at 4", "Sunday at 4"),
     ("it's at 6 not 5", "6"),
+    ("The burial is put back, so tea will be at 2 not 1.", "2"),
     ("dinner is at 6 now", "6"),
     ("let's start an hour later", "an hour later"),
     ("push it back half an hour", "half an hour later"),

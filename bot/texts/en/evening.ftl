@@ -32,3 +32,4 @@ evening-hard = More time for “{ $dish }”, where it is; { $left ->
     [yes] {" "}{ $rule }
    *[no] {""}
 }
+evening-forgot-part = Then “{ $thing }” is missing and the rest of { $dish } comes. Going back for it? Say how late you will be; else write how many it is enough for now, like “{ $dish } for 6”.

@@ -10,7 +10,7 @@ trouble-breaker = <b>One circuit is off.</b> Unplug what hangs on it before you 
 } carries about { $watts } W for hours on end{ $cookers ->
     [0] {""}
    *[other] ; a slow cooker here takes about { $each } W
-}. A coffee urn, kettle or microwave each wants a circuit of its own: plug some of it in on another. What was hot has two hours without heat; a slow cooker that went cold is boiled up on the stove, or thrown out once those are over. <i>({ $source })</i>
+}. A coffee urn, kettle or microwave each wants a circuit of its own: plug some of it in on another. What was hot has two hours without heat; what is half cooked is finished elsewhere at once and in one go, or thrown out; a slow cooker that went cold is boiled up on the stove, or thrown out once those are over. <i>({ $source })</i>
 button-all-dark = All the power is out
 trouble-not-here = Isn’t { $name } coming at all? Until somebody presses, nothing changes.
 button-not-coming = { $name } stays away

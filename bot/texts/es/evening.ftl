@@ -32,3 +32,4 @@ evening-hard = Más tiempo para «{ $dish }», donde está; { $left ->
     [yes] {" "}{ $rule }
    *[no] {""}
 }
+evening-forgot-part = Entonces falta «{ $thing }» y lo demás de { $dish } llega. ¿Vuelves por ello? Di cuánto te retrasas; si no, escribe para cuántos alcanza ahora, como «{ $dish } para 6».

@@ -10,7 +10,7 @@ trouble-breaker = <b>Saltó un circuito.</b> Desenchufen lo que cuelga de él an
 } aguanta unos { $watts } W durante horas{ $cookers ->
     [0] {""}
    *[other] ; una olla de cocción lenta de aquí toma unos { $each } W
-}. Una cafetera grande, un hervidor o un microondas quieren cada uno su propio circuito: enchufen algo en otro. Lo que estaba caliente tiene dos horas sin calor; una olla que se enfrió se lleva a hervir en la cocina, o se tira cuando pasan. <i>({ $source })</i>
+}. Una cafetera grande, un hervidor o un microondas quieren cada uno su propio circuito: enchufen algo en otro. Lo que estaba caliente tiene dos horas sin calor; lo que está a medio cocer se termina ya en otro lado y de una vez, o se tira; una olla que se enfrió se lleva a hervir en la cocina, o se tira cuando pasan. <i>({ $source })</i>
 button-all-dark = Se fue toda la luz
 trouble-not-here = ¿{ $name } no viene? Mientras nadie pulse, no cambia nada.
 button-not-coming = { $name } falta
