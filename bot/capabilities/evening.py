@@ -145,7 +145,7 @@ def _named(turn: Turn, thing: str) -> Promise | None:
 
 async def _forgot(turn: Turn, said: Said, *, addressed: bool) -> bool:
     """It is still on the list; what its being away leaves short, and the two ways out."""
-    own = [p for p in turn.potluck.promises_of(turn.me) if p.category != "supplies"]
+    own = tuple(p for p in turn.potluck.promises_of(turn.me) if p.category != "supplies")
     found = dish_named(turn, said.thing, own)
     part = _PART.fullmatch(said.thing.casefold())
     if part is not None and (found is not None or len(own) == 1):
