@@ -130,15 +130,21 @@ class Turn(Recalling):
             "message_id": self.event.message_id,
             "buttons": self.signed(self.event.chat_id, buttons),
         }
-        self._posts.append(Post(self.event.chat_id, "edit", body, thread_id=self.event.thread_id))
+        self._here("edit", body)
 
     def delete_pressed(self) -> None:
-        self._posts.append(Post(self.event.chat_id, "delete", {"message_id": self.event.message_id}))
+        self._here("delete", {"message_id": self.event.message_id})
 
     def react(self, emoji: str = "👍") -> None:
         if self.event.message_id is not None:
-            body = {"message_id": self.event.message_id, "emoji": emoji}
-            self._posts.append(Post(self.event.chat_id, "react", body))
+            self._here("react", {"message_id": self.event.message_id, "emoji": emoji})
+
+    def _here(self, method: str, body: dict[str, Any]) -> None:
+        """Something done to a message of this chat; it belongs to the potluck spoken of and goes when that goes."""
+        potluck_id = self.stored.potluck.id if self.stored else None
+        self._posts.append(
+            Post(self.event.chat_id, method, body, thread_id=self.event.thread_id, potluck_id=potluck_id)
+        )
 
     def toast(self, key: str, *, alert: bool = False, **facts: Any) -> None:
         """Words only the person who pressed sees; elsewhere than on a press they are said aloud."""

@@ -75,7 +75,9 @@ def repeat(
 ) -> Potluck:
     """A new potluck like the last one: place, kitchen, bar, budget, people and their needs; no answers, no dishes.
 
-    Raises Refusal for a date that has passed. Whoever repeats it is its host.
+    People who were only carried on from evening to evening and have not answered one of the last `NAMED_DAYS` are
+    left out with their needs; should they come after all, they are asked like anybody new. Raises Refusal for a date
+    that has passed. Whoever repeats it is its host.
     """
     length = last.ends_at - last.starts_at if last.ends_at is not None else None
     fresh = open_potluck(
@@ -95,8 +97,11 @@ def repeat(
     bar = last.bar and Bar(
         last.bar.base, tuple(Topping(t.name) for t in last.bar.toppings), last.bar.combos, last.bar.most_asks
     )
+    lately = _lately(last, history)
     known = tuple(
-        replace(g, answer=Answer.NONE, pregnant=False, arrived_at=None) for g in last.guests if g.id != by.id and g.name
+        replace(g, answer=Answer.NONE, pregnant=False, arrived_at=None)
+        for g in last.guests
+        if g.id != by.id and g.name and g.id in lately
     )
     me = fresh.guests[0]
     mine = last.guest(by.id)
@@ -122,6 +127,17 @@ def repeat(
         history=history,
         last_number=last.last_number,
     )
+
+
+def _lately(last: Potluck, history: Iterable[PastAnswer]) -> frozenset[str]:
+    """Who has answered, brought or run something in the last potluck or in the evenings whose answers still have
+    names; and who was new at the last one, whatever they said there."""
+    busy = (last.host, *last.cohosts, *(who for p in last.promises for who in (p.guest, *p.sharers)))
+    there = {who for who in busy if who}
+    there |= {g.id for g in last.guests if g.answer is not Answer.NONE or g.arrived_at is not None}
+    answered = {row.guest for row in history if row.said != Answer.NONE.value or row.came}
+    carried_on = {row.guest for row in last.history}
+    return frozenset(there | answered | {g.id for g in last.guests if g.id not in carried_on})
 
 
 def _door(last: Potluck, guest: Guest) -> bool:

@@ -12,7 +12,7 @@ from collections.abc import Sequence
 from datetime import datetime, timedelta
 from typing import Any, Self
 
-from sqlalchemy import delete, text
+from sqlalchemy import delete, text, update
 from sqlalchemy.engine import URL, Connection
 
 from bot.storage import schema as t
@@ -113,12 +113,16 @@ class Store(Reads, Recollections, Outbox, Boards, Reminders, Copying):
 
     async def prune(self, now: datetime, kept: timedelta = timedelta(days=30)) -> None:
         """Delete update ids the platform can't send again, questions and recollections whose time is over, actions
-        older than `kept` (nobody undoes those) and messages six times as old."""
+        older than `kept` (nobody undoes those), posts given up so long ago and messages six times as old."""
 
         def work(conn: Connection) -> None:
             conn.execute(delete(t.update_taken).where(t.update_taken.c.at < now - UPDATES_KEPT))
             conn.execute(delete(t.sent_message).where(t.sent_message.c.at < now - kept * 6))
             conn.execute(delete(t.action).where(t.action.c.at < now - kept))
+            lost = t.post.c.state == "given-up"
+            # When one was given up is not kept: one that never waited counts from the first cleaning that finds it.
+            conn.execute(update(t.post).where(lost, t.post.c.not_before.is_(None)).values(not_before=now))
+            conn.execute(delete(t.post).where(lost, t.post.c.not_before < now - kept))
             conn.execute(delete(t.pace).where(t.pace.c.at < now - timedelta(days=1)))
             conn.execute(delete(t.dialog).where(t.dialog.c.expires_at < now))
             conn.execute(delete(t.recollection).where(t.recollection.c.until <= now))

@@ -180,6 +180,40 @@ def test_the_same_again_keeps_needs_and_kitchen_and_asks_everybody_anew() -> Non
     assert fresh.promises == ()
 
 
+def monthly(potluck: Potluck, times: int, *, answers: int = 0) -> Potluck:
+    """So many evenings further, 28 days apart; in the first `answers` of them guest 3 says no."""
+    past = [potluck]
+    for n in range(times):
+        last = past[-1]
+        if n < answers:
+            saying = replace(last.guest("3"), answer=Answer.NO)
+            last = past[-1] = replace(last, guests=tuple(saying if g.id == "3" else g for g in last.guests))
+        now = last.starts_at + timedelta(days=1)
+        kept = [p for p in past if p.starts_at > now - timedelta(days=60)]
+        past.append(repeat(last, HOST, f"q{n}", last.starts_at + timedelta(days=28), now, carried(kept, now)))
+    return past[-1]
+
+
+@pytest.mark.parametrize("answers", [0, 1, 2])
+def test_needs_are_carried_on_while_their_guest_answers_and_not_for_ever(answers: int) -> None:
+    first = supper()
+    first = replace(first, guests=tuple(replace(g, allergies=("peanut",)) for g in first.guests))
+    known = [monthly(first, times, answers=answers).guest("3") for times in range(1, 7)]
+
+    # 28 days apart: three more evenings within sixty days of the last one answered.
+    assert [g is not None for g in known] == [times <= max(answers, 1) + 2 for times in range(1, 7)]
+    assert {g.allergies for g in known if g is not None} == {("peanut",)}
+
+
+def test_whoever_was_new_at_the_last_evening_is_carried_on_without_an_answer() -> None:
+    first = supper()
+    last = replace(monthly(first, 4), guests=(*monthly(first, 4).guests, Guest("9", "Noor", needs=("vegan",))))
+
+    fresh = repeat(last, HOST, "z", last.starts_at + timedelta(days=28), last.starts_at + timedelta(days=1), ())
+    assert fresh.guest("9") == Guest("9", "Noor", needs=("vegan",))
+    assert fresh.guest("3") is None
+
+
 @given(st.permutations(["1", "2", "3"]), st.integers(0, 3))
 def test_mains_go_to_those_who_brought_fewest(order: list[str], mains: int) -> None:
     dishes = [dish(f"p{n}", "stew" if n < mains else "slaw", "main" if n < mains else "salad", g)

@@ -75,6 +75,17 @@ async def test_pruning_keeps_what_the_platform_could_send_again(store: Store) ->
     assert [await store.seen_update(n) for n in (1, 2)] == [False, True]
 
 
+async def test_posts_given_up_are_kept_for_a_month_and_those_that_wait_for_ever(store: Store) -> None:
+    lost, waits = Post(CHAT, "react", {"words": "Noted: vegetarian"}), Post(CHAT, "send", not_before=later(days=-90))
+    result = await store.commit(Batch(NOW, posts=(lost, waits)))
+    await store.give_up(result.posts[0].id, "courier-why-refused")
+
+    for days, left in ((0, 1), (29, 1), (31, 0)):
+        await store.prune(later(days=days))
+        assert len(await store.given_up(CHAT)) == left
+    assert len(await store.pending_posts()) == 1
+
+
 async def test_old_potlucks_are_deleted_with_all_that_belongs_to_them(store: Store) -> None:
     await stored(store, potluck("old", guests=3, starts_at=later(days=-100)))
     await stored(store, potluck("new", guests=1))
