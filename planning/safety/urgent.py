@@ -15,6 +15,7 @@ from zoneinfo import ZoneInfo
 from planning.potluck import Potluck, Promise
 from planning.safety.clocks import DAY_MIN, clock, more_minutes
 from planning.safety.standing import US_ZONES
+from planning.safety.standing_ill import lives_with, without_fallen_things
 from planning.tables import rows
 from planning.when.durations import parse_duration
 from planning.when.values import hour_of
@@ -52,7 +53,7 @@ def emergency(words: str, language: str, *, told: bool, names: Iterable[str] = (
     >>> emergency("his lips are swelling!", "en", told=False)
     True
     """
-    for text in sentences(_without_names(words, names)):
+    for text in sentences(without_fallen_things(_without_names(words, names))):
         if says(_NO_CONDITION.sub(" ", text), language, "emergency-unless"):
             continue
         # "Es alérgica al maní, se le cierra la garganta" tells what happens, unless it tells of now.
@@ -60,7 +61,9 @@ def emergency(words: str, language: str, *, told: bool, names: Iterable[str] = (
             continue
         if says(text, language, "emergency"):
             return True
-        if told and says(text, language, "emergency-told") and not says(text, language, "emergency-told-unless"):
+        if not told or not says(text, language, "emergency-told") or says(text, language, "emergency-told-unless"):
+            continue
+        if not lives_with(text, words, language):
             return True
     return False
 

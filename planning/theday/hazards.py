@@ -12,6 +12,7 @@ from collections.abc import Iterable
 from functools import cache
 
 from planning.potluck import Promise
+from planning.safety.standing_ill import without_fallen_things
 from planning.theday.situation.foods import folded, foods_in
 from planning.word_patterns import said_in
 
@@ -41,7 +42,7 @@ def hazard(
     if len(words.split()) > LONGEST:
         return None
     promised = tuple(promises)
-    whole, parts = _heard(words)
+    whole, parts = _heard(without_fallen_things(words))
     codes = tuple(dict.fromkeys((language if language in LANGUAGES else "en", *LANGUAGES)))
     for kind in kinds:
         if any(_tells(words, whole, parts, code, kind, promised) for code in codes):

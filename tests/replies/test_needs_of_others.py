@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from planning.replies import SetNeeds, read
+from planning.replies import SetNeeds, SetPregnant, read
 from tests.replies.corpus import context_of
 
 TOLD = (
@@ -91,7 +91,46 @@ def test_what_is_told_behind_ones_diet_is_theirs_too(text: str, member: str) -> 
 
 @pytest.mark.parametrize("text", ["Lou is vegan and allergic to cashews", "Tess is vegetarian and can't have nuts"])
 def test_an_allergy_of_somebody_unknown_is_never_noted_as_the_writers(text: str) -> None:
-    reading = read(text, context_of("board"))
+    assert all(i.member for i in read(text, context_of("board")).intents if isinstance(i, SetNeeds))
 
-    assert reading.question is not None
-    assert all(i.member for i in reading.intents if isinstance(i, SetNeeds))
+
+@pytest.mark.parametrize(
+    ("text", "needs"),
+    [
+        ("Timur is severely allergic to egg, even traces. we have epi", {("egg", "severe allergy")}),
+        ("Anneke has a walnut allergy", {("tree-nut", "allergy")}),
+        ("he has cow's milk protein allergy", {("milk", "allergy")}),
+        ("my partner goes into anaphylaxis with kiwi", {("kiwi", "severe allergy")}),
+        ("prob coming late. dont eat shrimp it kills me haha", {("shellfish", "allergy")}),
+        ("can't do dairy, it wrecks me (lactose)", {("milk", "intolerance"), ("milk", "")}),
+    ],
+)
+def test_an_illness_told_to_the_bot_waits_for_no_press(text: str, needs: set[tuple[str, str]]) -> None:
+    reading = read(text, context_of("bot"))
+
+    told = {(n.need, n.severity) for i in reading.intents if isinstance(i, SetNeeds) for n in i.needs}
+    assert (reading.question, reading.unread, told) == (None, (), needs)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "My mother joins us. She can only manage soft food since her operation.", "grandpa has trouble swallowing",
+        "my uncle can't chew any more", "I can only have pureed food right now", "she needs everything blended",
+    ],
+)  # fmt: skip
+def test_who_can_only_manage_soft_food_is_noted(text: str) -> None:
+    assert [n.need for i in needs(text) for n in i.needs] == ["soft-food"]
+
+
+@pytest.mark.parametrize(
+    "text", ["I only like soft cheese", "she loves soft ice cream", "the kids have the soft play", "eggs boiled soft"]
+)
+def test_what_is_merely_soft_is_no_need(text: str) -> None:
+    assert needs(text) == []
+
+
+def test_a_pregnancy_is_heard_beside_a_secret_and_a_question() -> None:
+    reading = read("my wife is pregnant (not told anyone yet). what should she avoid?", context_of("bot"))
+
+    assert [i.pregnant for i in reading.intents if isinstance(i, SetPregnant)] == [True]

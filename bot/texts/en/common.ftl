@@ -85,6 +85,7 @@ need-gluten = no gluten
 need-hindu-vegetarian = Hindu vegetarian
 need-honey-free = no honey
 need-low-carb = low carb
+need-soft-food = soft food
 need-low-fodmap = low FODMAP
 need-mollusc = no molluscs
 need-paleo = paleo

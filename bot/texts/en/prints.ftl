@@ -29,6 +29,7 @@ prints-need = { $need ->
     [gluten-free] gluten-free
     [dairy-free] dairy-free
     [nut-free] nut-free
+    [soft-food] soft food
     [low-fodmap] low FODMAP
     [hindu-vegetarian] Hindu vegetarian
    *[other] { $need }

@@ -85,6 +85,7 @@ need-gluten = sin gluten
 need-hindu-vegetarian = vegetariano hindú
 need-honey-free = sin miel
 need-low-carb = bajo en carbohidratos
+need-soft-food = comida blanda
 need-low-fodmap = bajo en FODMAP
 need-mollusc = sin moluscos
 need-paleo = paleo

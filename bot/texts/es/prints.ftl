@@ -57,6 +57,7 @@ prints-need = { $need ->
     [low-salt] bajo en sal
     [low-carb] bajo en carbohidratos
     [diabetic] diabético
+    [soft-food] comida blanda
     [low-fodmap] bajo en FODMAP
     [paleo] paleo
     [poultry-free] sin aves

@@ -18,6 +18,7 @@ from planning.replies.english import (
     beside,
     clauses,
     company,
+    dangers,
     doubt,
     elsewhere,
     heat,
@@ -217,6 +218,13 @@ def _one(sentence: Sentence, context: ReplyContext, found: list[Intent], earlier
     trap = traps.blocked(sentence, context)
     if trap == "called":
         return trap
+    if trap not in ("hypothetical", "past"):
+        endangered = dangers.read_dangers(sentence, context, earlier)
+        if trap == "reported" and context.addressed:
+            endangered += dangers.told_apart(sentence, context)
+        found += endangered
+        if endangered and trap is not None:
+            return None
     undo = questions.read_undo(sentence, context)
     found += undo
     if undo and undo[0].confidence >= 0.8:

@@ -32,7 +32,7 @@ _NOT_OURS = re.compile(
 )
 
 
-_DIRE = re.compile(r" (?:epipens?|epi-pens?|anaphyla[a-z]+) ")
+_DIRE = re.compile(r" (?:epis?|epipens?|epi-pens?|auto-?injectors?|anaphyla[a-z]+) ")
 
 
 def _celiacs(intent: Intent) -> Intent:
@@ -82,6 +82,14 @@ def harden(message: Message, found: list[Intent]) -> list[Intent]:
     ]  # fmt: skip
 
 
+HAS_INJECTOR = re.compile(
+    r"(?:(?:so|and|but|yes|,) )*(?:i|we|he|she|they|[a-z]+) (?:will |does |do |always |all )*(?:have|has|had|got|carry|carries|bring|keep|keeps|own|owns)"
+    r" (?:got |with (?:us|me|him|her) )?(?:an? |the |two |2 |both |his |her |our |my |their |some )*(?:epis?|epipens?|epi-pens?|auto-?injectors?|pens?|injectors?)"
+    r"(?: (?:with (?:us|me|him|her)|on (?:us|me|him|her)|always|too|though|here|just in case|along|in (?:my|her|his|the) bag))*"
+)
+""" "We have epi": how bad the allergy beside it is, and nothing to be read by itself."""
+
+
 def read_lost(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """Where an illness is named and no rule has read whose or how, the foods beside it are asked about, not lost."""
     left = sentence.left.replace("\x00", " ")
@@ -97,7 +105,16 @@ def read_lost(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     if is_severe(sentence):
         needs = hardened(needs)
     start, end = sentence.span(0, len(sentence.tokens))
-    return [SetNeeds(context.writer, needs, start=start, end=end, confidence=0.6)] if needs else []
+    plain = context.addressed and _CLAIMS.search(sentence.text) is not None and _BRINGS.search(sentence.text) is None
+    sure = 0.86 if plain else 0.6
+    return [SetNeeds(context.writer, needs, start=start, end=end, confidence=sure)] if needs else []
+
+
+_CLAIMS = re.compile(
+    r" (?:has|have|is|are|am|got|with|gets?|goes?|went|suffers? from) (?:[a-z'-]+ ){0,4}?(?:allergy|allergies|allergic|celiac|intoleran(?:t|ce)|anaphyla[a-z]+) "
+)
+""" "He has a cow's milk protein allergy": told of somebody, whoever it is."""
+_BRINGS = re.compile(r" (?:bring|brings|bringing|make|making|bake|baking|cook|cooking|serves?|for [0-9]) ")
 
 
 _KEEPS = re.compile(

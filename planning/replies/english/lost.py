@@ -24,6 +24,8 @@ def for_us(message: Message) -> bool:
     text = f" {message.plain} "
     if any(not s.free(i) for s in message.sentences for i in range(len(s.tokens))):
         return False  # what was taken out was understood, and put aside: an allergy to Mondays
+    if any(illness.HAS_INJECTOR.fullmatch(s.text.strip()) for s in message.sentences):
+        return False
     if any(illness.named(s) for s in message.sentences):
         return True
     if _CHATTY.search(text) or _TOLD.match(text):

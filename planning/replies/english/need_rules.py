@@ -33,7 +33,7 @@ DIET_RULES = (
 )  # fmt: skip
 ALLERGY_RULES = (
     re.compile(rf" (?P<not>not )?(?:(?:severely|very|highly|deathly|seriously|mildly|slightly|also|all|both|badly|super|a bit|quite) )*allergic (?:to |against |of |for |with |from )(?:all |any |the |raw |cooked |both )*{LIST}"),
-    re.compile(rf" {LIST} (?:allergy|allergies|allergic)\b"),
+    re.compile(rf" {LIST}(?: proteins?)? (?:allergy|allergies|allergic)\b"),
     re.compile(rf" (?:allergy|allergies|allergic reaction|anaphylaxis|anaphylactic)(?: :| to| -|,| for| of| against| with| from)+ (?:all |any |the )?{LIST}"),
     re.compile(rf" (?P<epi>epipen|epi-pen|anaphylactic) (?:for|to|from) {LIST}"),
 )  # fmt: skip

@@ -29,7 +29,11 @@ from planning.replies.english.whose import leave_out, of_guests
 from planning.replies.intents import Intent, ReplyContext, SetNeeds
 from planning.replies.text import Sentence
 
-_ONE_OF = re.compile(rf" one of (?:us|(?:my|our|the) (?:{NUMBER} )?[a-z]+) (?:[a-z]+ ){{0,3}}$| one of (?:us|(?:my|our|the)) ")
+_ONE_OF = re.compile(
+    rf" one of (?:us|(?:my|our|the) (?:{NUMBER} )?[a-z]+) (?:[a-z]+ ){{0,3}}$| one of (?:us|(?:my|our|the)) "
+)
+ILLNESS = ("allergy", "severe allergy", "intolerance")
+NOTED = 0.86
 EVERYBODY = 9999
 """Stands for the whole party until `settle` knows how many that is."""
 _SEVERAL = re.compile(
@@ -52,7 +56,9 @@ def _count(match: re.Match[str], before: str) -> int:
         if word and word not in ("a", "an", "another"):
             return number_of(word)
     text = match[0]
-    if re.search(r" for (?:me and (?:my|our) [a-z]+|(?:my|our) [a-z]+ and (?:me|i|myself)|both of us|us both) ", f"{text} "):
+    if re.search(
+        r" for (?:me and (?:my|our) [a-z]+|(?:my|our) [a-z]+ and (?:me|i|myself)|both of us|us both) ", f"{text} "
+    ):
         return 2
     if re.match(r" (?:(?:my|our) [a-z]+ and i|i and|me and|we are both|both of us)", text) or " both " in text[:16]:
         return 2
@@ -111,9 +117,10 @@ class _Reader:
         member = named or member_of(sentence, match, self.earlier)
         who = self.context.writer
         if named is None and (other := self._other(match)) is not None:
-            who, member, confidence = other[0] or who, other[1], min(confidence, 0.6)
+            unsure = 0.6 if other[0] is not None or cleared else self._of_whoever(needs)
+            who, member, confidence = other[0] or who, other[1], min(confidence, unsure)
         elif member is None and not cleared and self._stranger(match):
-            confidence = min(confidence, 0.6)
+            confidence = min(confidence, self._of_whoever(needs))
         elif member in words("guestkin") and not self.context.addressed:
             confidence = 0.4  # a friend's allergy, told to friends
         self.found.append(SetNeeds(who, needs, cleared, member, start=start, end=end, confidence=confidence))
@@ -127,6 +134,12 @@ class _Reader:
             sentence.take(first, begin)
             first = end
         sentence.take(first, last)
+
+    def _of_whoever(self, needs: tuple[Need, ...]) -> float:
+        """How sure a need is of somebody the group does not know. An illness told to the bot is noted at once for the
+        writer's party: taken back with one press, while a question nobody answers would lose it."""
+        ill = any(n.severity in ILLNESS for n in needs)
+        return NOTED if ill and self.context.addressed else 0.6
 
     def _other(self, match: re.Match[str]) -> tuple[str | None, str | None] | None:
         """Another guest, or a person called by name, whose need it is: always asked about."""
@@ -202,7 +215,9 @@ class _Reader:
                     break  # "vegetarian jokes"
                 before = sentence.left[: match.start()]
                 count = _count(match, before)
-                if (told := re.search(rf" , all (?P<n>{NUMBER})(?: of us)?(?= ,| $)", after)) is not None and count == 1:
+                if (
+                    told := re.search(rf" , all (?P<n>{NUMBER})(?: of us)?(?= ,| $)", after)
+                ) is not None and count == 1:
                     count = number_of(told["n"])
                 self.said(match, diets_of(match["diet"], count), 0.93, only_diet=people)
 
@@ -300,7 +315,11 @@ def _read_own(sentence: Sentence, context: ReplyContext, earlier: str) -> list[I
             reader.severe = is_severe(Sentence(sentence.tokens[slice(*sentence.token_range(match))], False))
             reader.said(match, needs, 0.88)
             reader.severe = False
-        if (match := form.ME.match(sentence.left) or form.OF_MINE.match(sentence.left) or form.NONE_FOR.match(sentence.left)) is not None:
+        if (
+            match := form.ME.match(sentence.left)
+            or form.OF_MINE.match(sentence.left)
+            or form.NONE_FOR.match(sentence.left)
+        ) is not None:
             how = "intolerance" if match["list"].strip() == "lactose" else "allergy"
             reader.said(match, needs_of(match["list"], 1, how), 0.85)
         if (match := form.ALLERGENS_ALONE.match(sentence.left)) is not None:
@@ -340,7 +359,9 @@ def _read_named(reader: _Reader) -> None:
     ):
         if (match := pattern.search(sentence.left)) is not None:
             plain = pattern is form.MAKES_ILL and form.PLAINLY_ILL.search(match[0]) is not None
-            reader.said(match, needs_of(match["list"], 1, severity), 0.86 if plain or pattern is form.DISAGREES else sure)
+            reader.said(
+                match, needs_of(match["list"], 1, severity), 0.86 if plain or pattern is form.DISAGREES else sure
+            )
     reader.said_plainly()
     if (match := form.NO_DRINK.search(sentence.left)) is not None:
         reader.said(match, (Need("alcohol", 1, ""),), 0.7)
