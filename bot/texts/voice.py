@@ -65,6 +65,19 @@ def visible(text: str, longest: int = LONGEST_SHOWN) -> str:
     return shown
 
 
+def _for_a_button(name: str) -> str:
+    """A name short enough to leave room for what the button does: what is told beside it goes first."""
+    if len(name) <= MOST_ON_A_BUTTON:
+        return name
+    head = _BESIDE.split(name, maxsplit=1)[0]
+    return f"{head}…" if 4 <= len(head) < MOST_ON_A_BUTTON else visible(name, MOST_ON_A_BUTTON)
+
+
+_BESIDE = re.compile(r",? (?:with|con) |, | \(")
+MOST_ON_A_BUTTON = 32
+"""Letters of a name; a label holds 60."""
+
+
 @cache
 def locale_of(language: str, units: str) -> str:
     """The locale whose times and dates are written as where such units are used ("es_US"), where CLDR has one."""
@@ -110,6 +123,8 @@ class Voice:
         return key in catalogue(self.language) or key in catalogue("en")
 
     def _say(self, key: str, facts: Mapping[str, Any], *, escape: bool) -> str:
+        if key.startswith("button-"):
+            facts = {name: _for_a_button(value) if type(value) is str else value for name, value in facts.items()}
         ready = {name.replace("_", "-"): self._fact(value, escape, name) for name, value in facts.items()}
         # Fluent can't select on an empty text, so each fact tells whether there is anything in it.
         ready |= {
@@ -119,6 +134,8 @@ class Voice:
         } | ready
         # Both spellings of a name are offered: Fluent ids use "-", Python's use "_".
         ready |= {name.replace("-", "_"): value for name, value in ready.items()}
+        # Every sentence may tell a figure in the units of whoever reads it.
+        ready.setdefault("metric", "yes" if self.units == "metric" else "no")
         texts = catalogue(self.language)
         if key not in texts and self.language != "en":
             texts = catalogue("en")

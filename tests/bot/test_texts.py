@@ -1,14 +1,17 @@
 """Sentences as data: escaped, isolated, on the reader's clock, never missing."""
 
+import re
 from datetime import UTC, datetime
 from decimal import Decimal
 from html import unescape
+from pathlib import Path
 from zoneinfo import ZoneInfo
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+import bot.texts
 from bot.texts import Html, TextFault, Voice, languages, visible
 from bot.texts.catalogue import Catalogue
 from planning.potluck import Money, Say
@@ -79,3 +82,43 @@ def test_a_missing_text_or_fact_is_a_fault_and_not_a_half_sentence():
         CHICAGO("no-such-text")
     with pytest.raises(TextFault):
         CHICAGO("noted-people")
+
+
+OF_ONE_UNIT = ("degrees-f", "degrees-c", "help-weather", "kitchen-celsius", "heat-taken-celsius")
+"""Texts that are about a unit, or repeat the one somebody used; and a line of the platform's menu, one for all."""
+
+
+@pytest.mark.parametrize("language", languages())
+def test_a_temperature_is_told_in_the_readers_units_or_in_both(language):
+    wrong = []
+    for file in sorted((Path(bot.texts.__file__).parent / language).glob("*.ftl")):
+        key = ""
+        for line in file.read_text("utf-8").splitlines():
+            key = line.split(" =")[0] if re.match(r"[a-z0-9-]+ =", line) else key
+            said = re.sub("[«“][^»”]*[»”]", "", line)  # what one may type is an example
+            chosen = re.match(r"\s+\*?\[(yes|no)\] [^.]*$", said)
+            if ("°F" in said) != ("°C" in said) and not chosen and not line.startswith("#") and key not in OF_ONE_UNIT:
+                wrong.append(key)
+
+    assert wrong == []
+
+
+def test_a_metric_group_reads_of_leftovers_in_celsius():
+    said = Voice("en", units="metric")("left-how", source="x")
+
+    assert "74 °C" in said
+    assert "°F" not in said
+
+
+@given(st.text("abcdefgh ,", min_size=1, max_size=80), st.sampled_from(["with nuts", "no nuts", ""]))
+def test_a_long_name_leaves_a_buttons_action_on_it(name, more):
+    label = CHICAGO.plain("button-take", dish=f"{name} {more}")
+
+    assert len(label) <= 60
+    assert label.endswith(CHICAGO.plain("button-take", dish="x")[1:])
+
+
+def test_what_is_in_a_dish_goes_from_a_button_before_its_name():
+    label = CHICAGO.plain("button-take", dish="vegetable lasagna with wheat, cheese, spinach, ground almonds")
+
+    assert label.startswith("vegetable lasagna…")

@@ -3,14 +3,14 @@ begun-done = <b>{ $dish }</b>: in since { $since }, so { $minutes } minutes on t
     [0] {""}
    *[other] {" "}It rests { $rest } minutes: about { $ready }.
 }{ $early ->
-    [yes] {" "}That is before { $start }: from then on keep it at 140 °F (60 °C) or more until it is served{ $slow ->
+    [yes] {" "}That is before { $start }: from then on keep it at { at-140 } or more until it is served{ $slow ->
         [yes] , the cooker on warm
        *[no] {""}
     }.
    *[no] {""}
 }
 begun-late = That is { $late } minutes after { $start }. { $manages ->
-    [yes] Say a new hour (“we eat at { $ready }”), or serve the rest first; what waits stays at 140 °F (60 °C) or more, or in the cold.
-   *[no] Whether the meal waits is for { $host } to say; what waits stays at 140 °F (60 °C) or more, or in the cold.
+    [yes] Say a new hour (“we eat at { $ready }”), or serve the rest first; what waits stays at { at-140 } or more, or in the cold.
+   *[no] Whether the meal waits is for { $host } to say; what waits stays at { at-140 } or more, or in the cold.
 }
 begun-when = It is on { $when }; { $dish } is ready at about { $ready }, as was told.

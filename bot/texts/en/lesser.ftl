@@ -1,7 +1,7 @@
 trouble-oven-found = <b>One more oven, elsewhere.</b> { $left ->
     [one] One is there.
    *[other] { $left } are there.
-} What is hot travels covered, in a preheated insulated box, at 140 °F or more; what is half cooked goes in at once.
+} What is hot travels covered, in a preheated insulated box, at { at-140 } or more; what is half cooked goes in at once.
 trouble-oven-offered = Another oven could be used. The host says so below.
 button-use-oven = Use that oven
 trouble-breaker = <b>One circuit is off.</b> Unplug what hangs on it before you switch it on again. { $known ->

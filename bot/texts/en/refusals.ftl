@@ -25,7 +25,10 @@ refused-far = That is more than two years ahead; give a nearer date.
 refused-end = The end must come after the start and within a day of it.
 refused-size = Give a number of people from { $low } to { $high }.
 refused-setting = Say “indoors” or “outdoors”.
-refused-temperature = Give an outdoor temperature between −40 and 130 °F.
+refused-temperature = Give an outdoor temperature between { $metric ->
+    [yes] −40 and 54 °C
+   *[no] −40 and 130 °F
+}.
 refused-answer-by = The date to answer by must lie between now and the start.
 refused-budget = Give the budget as an amount, like “/budget 120”.
 refused-kitchen = Give each number from 0 to { $most }.

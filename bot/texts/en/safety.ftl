@@ -6,6 +6,10 @@ at-140 = { $metric ->
     [yes] 60 °C
    *[no] 140 °F
 }
+from-40-to-140 = { $metric ->
+    [yes] 4 and 60 °C
+   *[no] 40 and 140 °F
+}
 at-165 = { $metric ->
     [yes] 74 °C
    *[no] 165 °F

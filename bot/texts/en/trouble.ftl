@@ -20,7 +20,7 @@ trouble-oven = <b>The oven is out.</b> { $left ->
    *[other] { $left } are left. Take out what is in the broken one; what is hot keeps its two hours.
 }
 trouble-power = <b>Power cut.</b> Keep the refrigerator and the freezer shut: closed, a refrigerator holds for 4 hours. Hot food has two hours without heat, in a slow cooker too; then it is thrown out; what is half cooked is finished elsewhere at once or thrown out. When the power is back, tell me; after 4 hours what is perishable in the refrigerator goes. Planned as if the stove were out as well; say /kitchen if it burns gas.
-trouble-works-again = <b>It works again.</b> What stood between 40 and 140 °F for two hours is thrown out all the same.{ $power ->
+trouble-works-again = <b>It works again.</b> What stood between { from-40-to-140 } for two hours is thrown out all the same.{ $power ->
     [yes] {" "}If the refrigerator was without power for more than 4 hours, perishable food in it is thrown out, too; never taste to find out.
    *[other] {""}
 }
@@ -69,7 +69,7 @@ trouble-gas = <b>The gas is out.</b> Burners and grill are down; the oven stays 
 refused-no-slow-cooker-left = There is no slow cooker on the list; /kitchen says what there is.
 day-too-little = Smaller plates are not enough: buy something that needs no cooking, or ask who lives near.
 trouble-power-back = <b>The power is back.</b> If the refrigerator was without it for more than 4 hours, throw out the perishable food in it: meat, fish, eggs, milk, cooked dishes and salads; never taste to find out. Hot food that stood without heat for two hours goes, too, and what was half cooked and stood is not cooked on. <i>({ $source })</i>
-trouble-fridge = <b>The refrigerator is out.</b> Keep it shut: closed it holds for 4 hours, and after that what is perishable in it is thrown out; never taste to find out. Before that: into another one, or into coolers with ice at 40 °F or below. <i>({ $source })</i>{ $n ->
+trouble-fridge = <b>The refrigerator is out.</b> Keep it shut: closed it holds for 4 hours, and after that what is perishable in it is thrown out; never taste to find out. Before that: into another one, or into coolers with ice at { at-40 } or below. <i>({ $source })</i>{ $n ->
     [0] {""}
    *[other] {" "}To be kept cold here: { $dishes }.
 }
@@ -79,7 +79,10 @@ trouble-burners = <b>A burner is out.</b> { $left ->
    *[other] { $left } are left.
 }
 refused-no-burner-left = There is no burner on the list any more; /kitchen says what there is.
-trouble-dry = <b>It goes outside again.</b> The clocks of food outdoors hold: say “/weather 92 °F” how warm it is, until then I reckon with the careful figure. Cold dishes go out last, on ice. If the place is another again, say /where.
+trouble-dry = <b>It goes outside again.</b> The clocks of food outdoors hold: say “/weather { $metric ->
+    [yes] 33 °C
+   *[no] 92 °F
+}” how warm it is, until then I reckon with the careful figure. Cold dishes go out last, on ice. If the place is another again, say /where.
 trouble-outside-already = It is planned outside already; nothing changes.
 # $raw: raw meat, fish or egg in it; $rule what it must reach inside
 day-half = { $raw ->

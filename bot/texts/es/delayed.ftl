@@ -4,5 +4,5 @@ delay-ends-before = { $over ->
     [yes] ✋ { $dish }: su tiempo fuera se acabó a las { $end }. A la basura.
    *[no] ✋ { $dish }: su tiempo fuera se acaba a las { $end }, antes de comer. Al refrigerador o sobre hielo ya (/out para su reloj; los minutos que van quedan contados), o se come antes.
 }
-delay-keep-hot = • Hasta entonces a 60 °C o más, tapado, en horno bajo u olla lenta en «warm»: { $dishes }. Lo que no se pueda mantener así se enfría y se recalienta bien.
+delay-keep-hot = • Hasta entonces a { at-140 } o más, tapado, en horno bajo u olla lenta en «warm»: { $dishes }. Lo que no se pueda mantener así se enfría y se recalienta bien.
 delay-keep-cold = • En el refrigerador o sobre hielo hasta el último momento: { $dishes }.

@@ -15,18 +15,18 @@ left-keeps = • { $dish }: { $timed ->
     [yes] – { $names }
    *[no] {""}
 }
-left-perhaps = ✋ { $dish }: nadie me dijo cuánto estuvo fuera; en la mesa desde las { $since } son { $minutes } minutos, y el límite son { $limit } – a la basura, salvo que quien lo guardó diga que estuvo frío (4 °C) o caliente (60 °C) todo el tiempo{ $has-names ->
+left-perhaps = ✋ { $dish }: nadie me dijo cuánto estuvo fuera; en la mesa desde las { $since } son { $minutes } minutos, y el límite son { $limit } – a la basura, salvo que quien lo guardó diga que estuvo frío ({ at-40 }) o caliente ({ at-140 }) todo el tiempo{ $has-names ->
     [yes] {" "}– se lo lleva: { $names }
    *[no] {""}
 }
-left-perhaps-all = ✋ Nadie me dijo cuánto estuvieron fuera: { $dishes }. En la mesa desde las { $since } son { $minutes } minutos, y el límite son { $limit } – a la basura, salvo que quien guardó alguno diga que estuvo frío (4 °C) o caliente (60 °C) todo el tiempo. Si se guardó a tiempo, díganlo así: «las lentejas estaban en la nevera a las 20:00».
+left-perhaps-all = ✋ Nadie me dijo cuánto estuvieron fuera: { $dishes }. En la mesa desde las { $since } son { $minutes } minutos, y el límite son { $limit } – a la basura, salvo que quien guardó alguno diga que estuvo frío ({ at-40 }) o caliente ({ at-140 }) todo el tiempo. Si se guardó a tiempo, díganlo así: «las lentejas estaban en la nevera a las 20:00».
 left-taken-by = { $dish } (se lo lleva { $names })
 left-must-go = ✋ { $dish }: { $minutes } minutos fuera – a la basura
 left-unlisted = No está en mi lista{ $has-things ->
     [yes] : { $things }
    *[no] {""}
 }. No se sabe cuánto estuvo fuera. Lo perecedero que estuvo más de { $limit } minutos en total se tira; lo demás va al refrigerador ahora, en recipientes bajos, con la fecha puesta.
-left-how = Recalentar a 74 °C (165 °F). Pulsa lo que te llevas. <i>({ $source })</i>
+left-how = Recalentar a { at-165 }. Pulsa lo que te llevas. <i>({ $source })</i>
 left-taken = Tuyo: { $dish }. Al refrigerador enseguida.
 left-not-taken = Ya no es tuyo: { $dish }.
 did-take = se llevó { $dish }

@@ -1,7 +1,7 @@
 trouble-oven-found = <b>Un horno más, en otro sitio.</b> { $left ->
     [one] Hay uno.
    *[other] Hay { $left }.
-} Lo caliente viaja tapado, en una caja aislada precalentada, a 60 °C (140 °F) o más; lo que está a medio hacer entra enseguida.
+} Lo caliente viaja tapado, en una caja aislada precalentada, a { at-140 } o más; lo que está a medio hacer entra enseguida.
 trouble-oven-offered = Se podría usar otro horno. Quien organiza lo dice abajo.
 button-use-oven = Usar ese horno
 trouble-breaker = <b>Saltó un circuito.</b> Desenchufen lo que cuelga de él antes de subirlo otra vez. { $known ->

@@ -25,7 +25,10 @@ refused-far = Faltan más de dos años; da una fecha más cercana.
 refused-end = El final debe ser después del comienzo y dentro de un día.
 refused-size = Da un número de personas de { $low } a { $high }.
 refused-setting = Di «outdoors» (al aire libre) o «indoors» (bajo techo).
-refused-temperature = Da una temperatura exterior entre −40 y 130 °F.
+refused-temperature = Da una temperatura exterior entre { $metric ->
+    [yes] −40 y 54 °C
+   *[no] −40 y 130 °F
+}.
 refused-answer-by = La fecha para responder debe estar entre ahora y el comienzo.
 refused-budget = Da el presupuesto como importe, por ejemplo «/budget 120».
 refused-kitchen = Da cada número de 0 a { $most }.

@@ -20,7 +20,7 @@ trouble-oven = <b>El horno no va.</b> { $left ->
    *[other] Quedan { $left }. Saca lo que hay en el roto; lo caliente conserva sus dos horas.
 }
 trouble-power = <b>Se fue la luz.</b> Mantén cerrados el refrigerador y el congelador: cerrado, un refrigerador aguanta 4 horas. La comida caliente tiene dos horas sin calor, también en la olla de cocción lenta; después se tira; lo que está a medio hacer se termina enseguida en otro sitio o se tira. Cuando vuelva la luz, dímelo; a las 4 horas lo perecedero del refrigerador se tira. Calculado como si tampoco hubiera cocina; di /kitchen si es de gas.
-trouble-works-again = <b>Ya funciona.</b> Lo que estuvo dos horas entre 4 y 60 °C (40 y 140 °F) se tira igualmente.{ $power ->
+trouble-works-again = <b>Ya funciona.</b> Lo que estuvo dos horas entre { from-40-to-140 } se tira igualmente.{ $power ->
     [yes] {" "}Si el refrigerador pasó más de 4 horas sin luz, lo perecedero que tiene también se tira; no lo prueben para saber.
    *[other] {""}
 }
@@ -68,7 +68,7 @@ trouble-gas = <b>Se acabó el gas.</b> Hornillas y parrilla quedan fuera; el hor
 refused-no-slow-cooker-left = No hay ninguna olla de cocción lenta en la lista; /kitchen dice lo que hay.
 day-too-little = Con platos más pequeños no alcanza: compren algo que no haya que cocinar, o pregunten quién vive cerca.
 trouble-power-back = <b>Volvió la luz.</b> Si el refrigerador pasó más de 4 horas sin ella, a la basura lo perecedero: carne, pescado, huevos, leche, platos cocinados y ensaladas; no lo prueben para saber. Lo caliente que estuvo dos horas sin calor también, y lo que quedó a medio hacer no se sigue cociendo. <i>({ $source })</i>
-trouble-fridge = <b>El refrigerador no va.</b> Manténganlo cerrado: así aguanta 4 horas, y después lo perecedero se tira; no lo prueben para saber. Antes de eso: a otro, o a neveras portátiles con hielo, a 4 °C o menos. <i>({ $source })</i>{ $n ->
+trouble-fridge = <b>El refrigerador no va.</b> Manténganlo cerrado: así aguanta 4 horas, y después lo perecedero se tira; no lo prueben para saber. Antes de eso: a otro, o a neveras portátiles con hielo, a { at-40 } o menos. <i>({ $source })</i>{ $n ->
     [0] {""}
    *[other] {" "}Por mantener frío aquí: { $dishes }.
 }
@@ -78,7 +78,10 @@ trouble-burners = <b>Una hornilla no va.</b> { $left ->
    *[other] Quedan { $left }.
 }
 refused-no-burner-left = Ya no queda ninguna hornilla en la lista; /kitchen dice lo que hay.
-trouble-dry = <b>Vuelve afuera.</b> Cuentan los relojes de la comida al aire libre: di «/weather 33 °C» qué temperatura hace; hasta entonces calculo con la cifra prudente. Lo frío sale al final, sobre hielo. Si el lugar vuelve a ser otro, di /where.
+trouble-dry = <b>Vuelve afuera.</b> Cuentan los relojes de la comida al aire libre: di «/weather { $metric ->
+    [yes] 33 °C
+   *[no] 92 °F
+}» qué temperatura hace; hasta entonces calculo con la cifra prudente. Lo frío sale al final, sobre hielo. Si el lugar vuelve a ser otro, di /where.
 trouble-outside-already = Ya está previsto afuera; no cambia nada.
 day-half = { $raw ->
     [yes] ✋ <b>{ $dish } está dentro desde las { $since } y a medio cocer.</b> Sigan cociéndolo enseguida y de una vez, en otro horno, en la hornilla o en una parrilla al aire libre. { $rule } Si no puede empezar ahora mismo, a la basura: nunca se guarda a medio cocer para terminarlo después. <i>({ $source })</i>

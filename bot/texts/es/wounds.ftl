@@ -23,7 +23,7 @@ hurt-poison = { $country ->
 ill-eaters = <b>Primero las personas.</b> { $country ->
     [us] Si cuesta respirar, se desmaya, o se hinchan labios o garganta: 911.
    *[other] Si cuesta respirar, se desmaya, o se hinchan labios o garganta: número de emergencias (112 en Europa).
-} Médico enseguida para bebés, mayores, embarazadas o personas delicadas; si hay sangre, no retiene nada, se deshidrata, ve borroso o le fallan los músculos, diarrea de más de tres días, dolor muy fuerte, o fiebre de más de 38 °C. Sorbitos de agua. <i>({ $source })</i>
+} Médico enseguida para bebés, mayores, embarazadas o personas delicadas; si hay sangre, no retiene nada, se deshidrata, ve borroso o le fallan los músculos, diarrea de más de tres días, dolor muy fuerte, o fiebre de más de 38 °C (100,4 °F). Sorbitos de agua. <i>({ $source })</i>
 ill-eaters-dish = Nadie come más de { $dish }. Aparten lo que queda, tapado, frío y marcado, para las autoridades sanitarias, y pregunten quién más comió.{ $over ->
     [yes] {" "}Llevaba { $minutes } minutos fuera, que yo sepa: demasiado.
    *[other] {""}
