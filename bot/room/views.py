@@ -76,7 +76,7 @@ class Views:
             "prompt": message.prompt,
             "file": self._file(message),
             "topic": chat.topics[message.thread].name if message.thread in chat.topics else None,
-            "reply": None if replied is None else {"from": replied.sender, "text": self.room.plain(replied)[:90]},
+            "reply": None if replied is None else {"from": replied.sender, "text": _quoted(self.room.plain(replied))},
             "reactions": [{"emoji": emoji, "by": who} for emoji, who in counts.items()],
         }
 
@@ -166,3 +166,11 @@ class Views:
             "head": self.head(current),
             "clock": self.clock(),
         }
+
+
+QUOTED = 90
+
+
+def _quoted(text: str) -> str:
+    """The beginning of what is replied to; where something is left out, that shows."""
+    return text if len(text) <= QUOTED else text[: QUOTED - 1].rstrip() + "…"

@@ -85,6 +85,12 @@ async def test_on_a_phone_nothing_is_wider_than_the_screen_and_the_chats_are_beh
             await w.page.click(f".tabs >> text={tab}")
             widths.append(await w.page.evaluate("document.documentElement.scrollWidth"))
 
+        await w.page.click(".tabs >> text=Group")
+        await w.page.evaluate("document.querySelector('#board > div').prepend('a line of a long board, '.repeat(200))")
+        begins = await w.page.evaluate("document.querySelector('#group-log').getBoundingClientRect().top + scrollY")
+        await w.page.click(".tabs >> text=Guide")
+
+        assert begins < 640, "the chat begins on the first screen, however long the board is"
         assert max(widths) <= 375
         assert not await w.page.is_visible("#group")
 
