@@ -289,9 +289,13 @@ class TureenBot:
         while True:
             try:
                 await self.courier.tick()
+                await self.look_around()
             except Exception:
                 _log.exception("a look at what is due failed; the next one follows", after_s=TICK_S)
             await self.clock.sleep(TICK_S)
+
+    async def look_around(self) -> None:
+        """What else is due, at every tick."""
 
     async def _missing(self) -> str | None:
         """What stands between this process and taking work; None when it is ready."""

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
 from typing import Any
 
 import telegram
 
+from bot import log
 from bot.app import TureenBot
 from bot.buttons import Signer
 from bot.clock import Clock
@@ -16,8 +18,14 @@ from bot.planner import Planner
 from bot.registry import Registry, load
 from bot.renderer import BotRenderer
 from bot.services import Services
+from bot.storage.errors import StorageTrouble
 from bot.storage.store import Store
 from bot.texts import Voice, languages
+
+_log = log.get("tureen")
+
+CATCH_UP = timedelta(minutes=1)
+"""What waits so long to be planned was left by a process that is no more."""
 
 
 class Tureen(TureenBot):
@@ -37,12 +45,23 @@ class Tureen(TureenBot):
         self.registry = registry or load()
         self.signer = Signer(token)
         self.planner = Planner(store, clock, self.courier.wake)
+        self._caught_up = clock.now()
         self.housekeeping = Housekeeping(store, clock, keep_days)
 
     async def start(self) -> None:
         self.handle = self._first
         await super().start()
         self.housekeeping.start()
+        try:
+            await self.planner.catch_up()
+        except StorageTrouble as trouble:
+            _log.warning("storage can't be used now", what=trouble.key)
+
+    async def look_around(self) -> None:
+        now = self.clock.now()
+        if not timedelta(0) <= now - self._caught_up < CATCH_UP:
+            self._caught_up = now
+            await self.planner.catch_up(CATCH_UP)
 
     async def _first(self, update: telegram.Update) -> None:
         """The bot's own name is known only once the platform has been asked: the rest is built then."""

@@ -102,8 +102,7 @@ class Dispatcher:
                 turn.discard()
                 refuse(turn, no)
             try:
-                reminders = await self._reminders(turn)
-                result = await self.services.store.commit(turn.batch(reminders))
+                result = await self.services.store.commit(await self._batch(turn))
             except AlreadyTaken:
                 await self._acknowledge(event, "")
                 return
@@ -112,16 +111,25 @@ class Dispatcher:
             self.committed(update)
             self.courier.wake(result, potlucks=turn.dirty)
             if self.services.planner is not None:
-                self.services.planner.changed(turn.changed_potlucks)
+                self.services.planner.changed(turn.changed_potlucks, result.revisions)
             await self._acknowledge(event, turn.toast_.text, alert=turn.toast_.alert)
             return
         raise RuntimeError("the potluck changed too often")
+
+    async def _batch(self, turn: Turn) -> Batch:
+        """What the turn changes, with its potlucks' reminders; marked are those whose kitchen must be planned."""
+        batch = turn.batch(await self._reminders(turn))
+        planner = self.services.planner
+        wanted = tuple(p.id for p in turn.changed_potlucks if planner is not None and not planner.settled(p))
+        return replace(batch, plans_wanted=wanted) if wanted else batch
 
     async def _reminders(self, turn: Turn) -> dict[str, tuple[Reminder, ...]]:
         """The reminders of every potluck this turn changed."""
         planner = self.services.planner
         found = {}
-        for potluck in turn.changed_potlucks:
+        for before, potluck in turn.changes_made:
+            if planner is not None:
+                await planner.look(before)
             timeline = planner.timeline(potluck) if planner else None
             found[potluck.id] = await self._derived.reminders(potluck, timeline, turn.now)
         return found
@@ -147,6 +155,8 @@ class Dispatcher:
                 turn.stored = None
             if turn.stored is not None:
                 turn.group = await store.chat(turn.stored.place.chat_id)
+        if self.services.planner is not None:
+            await self.services.planner.look(turn.stored)
         return turn
 
     def _remember(self, turn: Turn, new_chat: bool, known: PersonRecord | None) -> None:

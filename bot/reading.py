@@ -166,9 +166,11 @@ class Reading:
     def guest(self) -> Guest | None:
         return self.potluck.guest(self.me)
 
-    def about_potluck(self, stored: Stored) -> None:
+    async def about_potluck(self, stored: Stored) -> None:
         """Go on with another potluck than the current one."""
         self.stored = stored
+        if self.services.planner is not None:
+            await self.services.planner.look(stored)
 
     @property
     def question_is_fresh(self) -> bool:

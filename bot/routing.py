@@ -35,7 +35,7 @@ async def run(turn: Turn) -> None:
             stored = await turn.store.potluck(sent.potluck_id)
             outside = stored and event.private and await is_outside(turn.services, stored, event.person.id)
             if stored is not None and not outside:
-                turn.about_potluck(stored)
+                await turn.about_potluck(stored)
     if event.media is None and event.text.startswith("/"):
         await _command(turn)
         return
@@ -70,7 +70,7 @@ async def _press(turn: Turn) -> None:
             raise Refusal("refused-button")
         if event.private and await is_outside(turn.services, stored, event.person.id):
             raise Refusal("refused-not-member")
-        turn.about_potluck(stored)
+        await turn.about_potluck(stored)
     turn.pressed = pressed
     await handler(turn)
 

@@ -31,7 +31,7 @@ async def command(turn: Turn) -> None:
     words = turn.words.casefold().strip(" .!")
     if words in MONTHLY or words in ONCE:
         last = await _last(turn)
-        turn.about_potluck(last)
+        await turn.about_potluck(last)
         turn.change(set_repeats(turn.potluck, turn.actor, "monthly" if words in MONTHLY else ""), "did-repeats")
         when = next_month(turn.potluck)
         turn.say("again-monthly" if words in MONTHLY else "again-once", when=when, buttons=[[turn.undo_button()]])

@@ -51,7 +51,7 @@ async def start(turn: Turn) -> None:
     stored = await turn.store.potluck(parts[0])
     if stored is None:
         raise Refusal("refused-link")
-    turn.about_potluck(stored)
+    await turn.about_potluck(stored)
     turn.save_person(replace(turn.person, can_dm=True, private_potluck=parts[0]))
     turn.link = parts
     await require_member(turn)

@@ -50,7 +50,7 @@ async def left(turn: Turn) -> None:
             guest = stored.potluck.guest(str(who.id))
             if guest is None or stored.potluck.stage is not Stage.PLANNED:
                 continue
-            turn.about_potluck(stored)
+            await turn.about_potluck(stored)
             was_host = turn.potluck.host == guest.id
             freed = [p.dish for p in turn.potluck.promises_of(guest.id)]
             after, heir = leave(turn.potluck, guest.id)

@@ -19,6 +19,7 @@ from bot.storage import schema as t
 from bot.storage.columns import to_micros
 from bot.storage.diffs import diff
 from bot.storage.errors import AlreadyTaken, Stale
+from bot.storage.kitchen_plans import write_plans
 from bot.storage.merging import change_chats, change_people
 from bot.storage.privacy import forget_person
 from bot.storage.recollections import write_recollections
@@ -138,6 +139,7 @@ def _write(
     _write_dialogs(conn, batches)
     write_recollections(conn, batches)
     _write_reminders(conn, batches, revisions, sets)
+    write_plans(conn, batches, revisions)
     posts = iter(add_counted(conn, t.post, [post_row(p) for b in batches for p in b.posts]))
     messages = {(m.chat_id, m.message_id): m for b in batches for m in b.messages}
     put(conn, t.sent_message, [message_row(messages[key]) for key in sorted(messages)])

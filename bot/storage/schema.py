@@ -24,7 +24,7 @@ from sqlalchemy import (
 
 from bot.storage.columns import BigId, Instant, JsonText, Words
 
-HEAD = "20261129_recollections"
+HEAD = "20261129_kitchen_plans"
 """The newest migration; kept here so that a start on an up-to-date database needn't load Alembic."""
 
 metadata = MetaData(
@@ -323,5 +323,20 @@ recollection = Table(
     Column("at", Instant, nullable=False),
     Column("until", Instant, nullable=False, index=True),
 )
+
+kitchen_plan = Table(
+    "kitchen_plan",
+    metadata,
+    Column("potluck_id", ForeignKey("potluck.id", ondelete="CASCADE"), primary_key=True),
+    Column("wanted", Integer, nullable=False),
+    Column("wanted_at", Instant, index=True),
+    Column("planned", Integer, nullable=False),
+    Column("revision", Integer, nullable=False),
+    Column("part", String),
+    Column("timeline", JsonText),
+)
+"""The kitchen's timeline, so that a restart or another replica goes on with the same one. `wanted`: the potluck's
+revision that asked for a new one, and since when it waits (null: it does not); `planned`: the newest that has been
+looked at; `revision`: that which the timeline was stored with; `part`: what of the potluck it was made for."""
 
 PARTS = (guest, promise, topping, past_answer, payment, declined)

@@ -24,6 +24,7 @@ from bot.storage.copying import Copying
 from bot.storage.engine import BUSY_MS, POOL, Runner, runner
 from bot.storage.errors import Stale
 from bot.storage.group import GroupWriter
+from bot.storage.kitchen_plans import KitchenPlans
 from bot.storage.migrate import migrate, revision_in
 from bot.storage.outbox import Outbox
 from bot.storage.privacy import delete_potlucks_before
@@ -37,7 +38,7 @@ UPDATES_KEPT = timedelta(days=2)
 """The platform keeps an update it could not deliver for a day."""
 
 
-class Store(Reads, Recollections, Outbox, Boards, Reminders, Copying):
+class Store(Reads, Recollections, Outbox, Boards, Reminders, KitchenPlans, Copying):
     def __init__(self, running: Runner, cache_size: int = 500) -> None:
         self._runner = running
         self._cache = PotluckCache(cache_size)

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Any, Protocol
 
+from planning.kitchen.result import Timeline
 from planning.potluck import Potluck, Say
 
 Json = Any
@@ -261,6 +262,10 @@ class Batch:
     dirty_boards: tuple[tuple[str, datetime], ...] = ()
     lost_boards: tuple[str, ...] = ()
     messages: tuple[SentMessage, ...] = ()
+    plans_wanted: tuple[str, ...] = ()
+    """Potlucks of `changed` or `new_potlucks` whose kitchen is to be planned anew."""
+    plans: tuple[tuple[str, str, Timeline], ...] = ()
+    """(potluck of `changed`, a mark of what of it the timeline was made for, timeline)."""
     forget_people: tuple[int, ...] = ()
 
 
