@@ -96,11 +96,11 @@ async def test_a_replica_whose_timeline_is_old_learns_of_the_newer_one_before_it
     first = await lasagna(chat)
     await chat.take(
         chat.words(HERE, GUEST, "bringing chili for 12, 6 hours on low", reply_to=5)
-    )  # first knows of it; it is not planned yet
+    )  # first has not planned it yet
+    first.cancel()
     second = started(chat)
     await second.catch_up()
     await planned(second)
-    first.cancel()
     newest = await due(chat)
 
     chat.dispatcher.services = replace(chat.dispatcher.services, planner=first)
