@@ -95,7 +95,7 @@ async def test_a_replica_goes_on_with_the_timeline_another_one_made(chat: Chat) 
 async def test_a_replica_whose_timeline_is_old_learns_of_the_newer_one_before_it_writes(chat: Chat) -> None:
     first = await lasagna(chat)
     await chat.take(
-        chat.words(HERE, GUEST, "bringing chili for 12, 6 hours on low", reply_to=5)
+        chat.words(HERE, GUEST, "bringing rolls for 12, 20 minutes at 450", reply_to=5)
     )  # first has not planned it yet
     first.cancel()
     second = started(chat)
