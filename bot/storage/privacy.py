@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 from dataclasses import replace
-from datetime import datetime
+from datetime import UTC, datetime
 from typing import Any
 
 from sqlalchemy import Text, delete, or_, select, type_coerce, update
@@ -15,6 +15,8 @@ from bot.storage import potlucks
 from bot.storage import schema as t
 from bot.storage.columns import dump
 from planning.potluck import Potluck
+
+_LONG_AGO = datetime(1970, 1, 1, tzinfo=UTC)
 
 
 def without_person(potluck: Potluck, guest_id: str, marks: Marks) -> Potluck:
@@ -144,6 +146,9 @@ def _delete_mentions(conn: Connection, potluck_id: str, guest_id: str, marks: Ma
         if row.to == guest_id or marks.on(row.about_facts) or marks.on(row.key):
             here = t.reminder.c.potluck_id == potluck_id, t.reminder.c.key == row.key
             conn.execute(delete(t.reminder).where(*here))
+    # It may name their dishes; it is made anew, without them.
+    gone = {"timeline": None, "part": None, "planned": 0, "wanted_at": _LONG_AGO}
+    conn.execute(update(t.kitchen_plan).where(t.kitchen_plan.c.potluck_id == potluck_id).values(gone))
 
 
 def delete_potlucks_before(conn: Connection, when: datetime) -> int:

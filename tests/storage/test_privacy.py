@@ -10,6 +10,7 @@ from sqlalchemy import select
 from sqlalchemy.engine import Connection
 
 from bot.storage import Batch, ChatRecord, Dialog, NewAction, PersonRecord, Post, Recollection, Store, schema
+from planning.kitchen.result import Conflict, Fix, Timeline
 from planning.potluck import (
     Bar,
     Declined,
@@ -26,6 +27,8 @@ from planning.potluck import (
 from tests.storage.helpers import CHAT, NOW, Reminder, later, potluck, stored
 
 ID, NAME = 700123, "Zebedee"
+SAID = Say("kitchen-late", {"dishes": [f"{NAME}'s pie"]})
+NAMED = Conflict(("d1",), "late", SAID, Fix("ask", 0, None, SAID))
 
 
 def everywhere() -> Potluck:
@@ -60,6 +63,7 @@ async def filled(store: Store) -> None:
                 NewAction("p1", "2", NOW, "answered", {"name": "Mei"}),
             ),
             dialogs=(Dialog(CHAT, ID, "amount"), Dialog(CHAT, 2, "whose", {"name": NAME}), Dialog(CHAT, 1, "amount")),
+            plans=(("p1", "mark", Timeline("impossible", 0, 0, conflicts=(NAMED,))),),
             recollections=(
                 Recollection(CHAT, ID, "ill", {"message": 7}, NOW, later(days=1), potluck_id="p1"),
                 Recollection(ID, 2, "spoken", {"message": 8}, NOW, later(days=1)),
