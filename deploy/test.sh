@@ -25,10 +25,17 @@ code=0
     "$venv/bin/lint-imports" --no-cache
     code=1
 }
-"$python" -m mypy || code=1
+# Types are checked beside the tests; what was found is said below them.
+types=$(mktemp)
+trap 'rm -f "$types"' EXIT
+"$python" -m mypy >"$types" 2>&1 &
+types_checked=$!
 marks=""
 for kind in $not_run; do marks="${marks:+$marks and }not $kind"; done
-workers=$(nproc 2>/dev/null || echo 2)
-"$python" -m pytest -n "$workers" --dist loadfile ${marks:+-m "$marks"} "$@" || code=$?
+# One more than there are processors: some tests mostly wait.
+workers=$(($(nproc 2>/dev/null || echo 2) + 1))
+"$python" -m pytest -n "$workers" --dist loadfile --no-loadscope-reorder ${marks:+-m "$marks"} "$@" || code=$?
+wait "$types_checked" || code=1
+cat "$types"
 for kind in $not_run; do say "NOT RUN: the tests marked '$kind', for want of its package from the distribution."; done
 exit $code

@@ -73,3 +73,9 @@ def test_no_test_is_skipped_and_nothing_is_left_to_do() -> None:
     ]
 
     assert found == []
+
+
+def test_every_file_that_is_to_begin_first_is_there() -> None:
+    from tests.conftest import LONGEST_FIRST
+
+    assert [name for name in LONGEST_FIRST if not (ROOT / "tests" / name).is_file()] == []
