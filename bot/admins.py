@@ -18,7 +18,7 @@ class Admins:
     def __init__(self, bot: telegram.Bot, clock: Clock) -> None:
         self._bot = bot
         self._clock = clock
-        self._known: dict[int, tuple[datetime, frozenset[int]]] = {}
+        self._known: OrderedDict[int, tuple[datetime, frozenset[int]]] = OrderedDict()
         self._here: OrderedDict[tuple[int, int], tuple[datetime, bool]] = OrderedDict()
 
     def forget(self, chat_id: int) -> None:
@@ -26,19 +26,22 @@ class Admins:
         for key in [k for k in self._here if k[0] == chat_id]:
             del self._here[key]
 
-    async def is_admin(self, chat_id: int, person_id: int) -> bool:
-        """False also when the platform can't be asked: nobody gains a right by a fault."""
+    async def is_admin(self, chat_id: int, person_id: int, *, anew: bool = False) -> bool:
+        """False also when the platform can't be asked: nobody gains a right by a fault. `anew` trusts no answer
+        that was kept: another process may have heard of a change that this one did not."""
         if chat_id > 0:
             return False
         known = self._known.get(chat_id)
         # Not before it was asked either: a clock set back must not keep an old answer.
-        if known is None or not timedelta(0) <= self._clock.now() - known[0] <= FRESH:
+        if anew or known is None or not timedelta(0) <= self._clock.now() - known[0] <= FRESH:
             try:
                 members = await self._bot.get_chat_administrators(chat_id)
             except TelegramError:
                 return False
-            known = (self._clock.now(), frozenset(m.user.id for m in members))
-            self._known[chat_id] = known
+            known = self._known[chat_id] = (self._clock.now(), frozenset(m.user.id for m in members))
+            self._known.move_to_end(chat_id)
+            if len(self._known) > MOST_KNOWN:
+                self._known.popitem(last=False)
         return person_id in known[1]
 
     async def is_member(self, chat_id: int, person_id: int) -> bool:

@@ -20,6 +20,7 @@ from bot.services import Services
 from bot.storage.errors import AlreadyTaken, Stale, StorageTrouble
 from bot.storage.values import Batch, ChatRecord, CommitResult, PersonRecord, Post, Stored
 from planning.changes import Refusal
+from planning.potluck import Potluck, Stage
 from planning.reminders import Reminder
 
 log = structlog.get_logger("dispatch")
@@ -82,7 +83,7 @@ class Dispatcher:
     async def _handle(self, event: Event, update: telegram.Update) -> None:
         if event.kind in ("admins", "left", "joined", "bot-admin"):
             self.admins.forget(event.chat_id)
-        is_admin = admin_known = event.person.anonymous
+        is_admin = admin_known = sure = event.person.anonymous
         for _ in range(MOST_TRIES):
             turn = await self._begin(event)
             turn.is_admin, turn.admin_known = is_admin, admin_known
@@ -90,6 +91,11 @@ class Dispatcher:
                 await run(turn)
                 for watcher in self.services.registry.watchers if turn.changed else ():
                     await watcher(turn)
+                if is_admin and not sure and _is_grave(turn):
+                    sure = True
+                    is_admin = await self.admins.is_admin(self._group_of(turn), event.person.id, anew=True)
+                    if not is_admin:
+                        continue
                 if event.kind in ("message", "edited"):
                     turn.tag_action(message=event.message_id)
             except Refusal as no:
@@ -216,6 +222,15 @@ class Dispatcher:
                 await self.bot.send_message(event.chat_id, text, message_thread_id=event.thread_id)
             except TelegramError:
                 log.info("apology not taken", chat=event.chat_id)
+
+
+def _is_grave(turn: Turn) -> bool:
+    """Whether a potluck is called off (or taken up again) or gets other hosts: no right of a minute ago is enough."""
+
+    def held(potluck: Potluck) -> tuple[object, ...]:
+        return potluck.host, potluck.cohosts, potluck.stage is Stage.CANCELLED
+
+    return any(held(was.potluck) != held(now) for was, now in turn.batch({}).changed)
 
 
 def refuse(turn: Turn, no: Refusal) -> None:

@@ -100,10 +100,10 @@ class Chat:
     store: Store
     dispatcher: Told
 
-    def __init__(self) -> None:
+    def __init__(self, bot: MuteBot | None = None) -> None:
         self.clock = SimulatedClock(START)
         self.signer = Signer(TOKEN)
-        self.bot = MuteBot()
+        self.bot = bot or MuteBot()
         self.registry = registry()
         self.renderer = BotRenderer(self.registry, self.signer, self.bot.username)
         self._folder = tempfile.TemporaryDirectory(prefix="faults")
@@ -111,9 +111,9 @@ class Chat:
         self._messages = itertools.count(1000)
 
     @classmethod
-    async def open(cls, *groups: int, url: str | None = None) -> Chat:
+    async def open(cls, *groups: int, url: str | None = None, bot: MuteBot | None = None) -> Chat:
         """`url`: a database with nothing in it; a SQLite file of its own without."""
-        chat = cls()
+        chat = cls(bot)
         chat.url = url or f"sqlite+aiosqlite:///{await _fresh(Path(chat._folder.name))}"
         await chat.start()
         records = tuple(ChatRecord(g, "group", f"Plot {-g}", timezone="America/Chicago") for g in groups)
