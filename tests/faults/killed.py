@@ -23,6 +23,7 @@ from tests.faults.stage import DATABASES, START, Bot, databases, emptied, fast, 
 from tests.faults.table import Row, listed
 
 GUESTS = 25
+HOST, ROAST = 1, "roast chicken"
 PACE = 20.0
 ANSWERS = (Answer.YES, Answer.MAYBE, Answer.NO)
 LABELS = {Answer.YES: "Coming", Answer.MAYBE: "Maybe", Answer.NO: "Can't"}
@@ -46,6 +47,8 @@ class Book:
     """Message ids of /bring by update id."""
     lost: set[int] = field(default_factory=set)
     half: set[str] = field(default_factory=set)
+    kitchens: set[str] = field(default_factory=set)
+    """Where the reminders of the oven were gone."""
 
 
 class Driver:
@@ -73,6 +76,15 @@ class Driver:
         guest.said.append((press.id, answer))
         self.book.presses[press.id] = press
 
+    async def cook(self) -> None:
+        """In every group the host's dish for the oven, until its preheating stands among the reminders."""
+        for chat in self.chats:
+            self.platform.say(chat, HOST, f"/bring {ROAST} for 12")
+            self.platform.say(chat, HOST, f"/heat {ROAST}: oven 60 min at 400")
+        async with await Store.open(self.url) as store, asyncio.timeout(120):
+            while not all([await preheats(store, chat) for chat in self.chats]):  # noqa: ASYNC110
+                await asyncio.sleep(0.1)
+
     @property
     def acknowledged(self) -> int:
         return sum(1 for p in self.book.presses.values() if self.platform.answers[p.query or ""])
@@ -96,6 +108,8 @@ class Driver:
                 self.book.half.add(f"update {update}: its reply was never written")
 
     async def _compare_group(self, store: Store, chat: int, taken: set[int]) -> None:
+        if not await preheats(store, chat):
+            self.book.kitchens.add(f"group {chat}: nobody is reminded of the oven")
         (stored,) = [s for s in await store.potlucks_in(chat) if s.place.current]
         potluck = stored.potluck
         actions = Counter(a.actor for a in await store.actions_since(potluck.id))
@@ -111,6 +125,12 @@ class Driver:
             )
             if found != (answer, changes, brought):
                 self.book.half.add(f"group {chat}, guest {person}: {found}, not {(answer, changes, brought)}")
+
+
+async def preheats(store: Store, chat: int) -> bool:
+    """Whether a reminder to preheat waits: guests' answers move it, and no kill may take it."""
+    (stored,) = [s for s in await store.potlucks_in(chat) if s.place.current]
+    return any(r.kind == "preheat" and r.state == "pending" for r in await store.reminders_of(stored.potluck.id))
 
 
 def outcome(done: list[Answer | int]) -> tuple[Answer, int, int]:
@@ -139,6 +159,7 @@ async def on(database: str, *, updates: int, rounds: int, reminders: int, seed: 
             await open_groups(platform, chats)
             driver = Driver(platform, url, chats, chance)
             driver.labels = {c: platform.labelled(c) for c in chats}
+            await driver.cook()
             for _ in range(rounds):
                 await _round(driver, bot, per_round)
                 await driver.compare()
@@ -188,9 +209,10 @@ async def _row(database: str, driver: Driver, reminded: Reminded, rounds: int, u
         f"replies on the line at a kill, by policy not repeated: {len(silent)} (on record as in doubt: {unsure})",
     ]
     notes += reminded.told(platform, "on the line at a kill")
+    notes += sorted(book.kitchens)
     notes += listed("LOST presses", map(str, sorted(book.lost)))
     notes += sorted(book.half)[:20]
-    lost = len(book.lost) + len(missing) + max(0, len(silent) - unsure)
+    lost = len(book.lost) + len(missing) + len(book.kitchens) + max(0, len(silent) - unsure)
     half = len(book.half) + (not sound)
     did = f"{rounds} kills during {driver.sent} updates"
     # One process; of its reminders one is on the line at a time.
