@@ -30,6 +30,8 @@ _OTHERWISE = re.compile(
 _MADE_OF = re.compile(
     r"(?:\w+[ ,]+)?(?:it'?s|it has|it contains|its got|it'?s got|in it|contains|ingredients|made (?:with|of)|lleva|llevan|tiene|ingredientes|hech[oa] con|le pongo|le puse)\b"
 )
+_OF_A_DISH = re.compile(r"\S\s+(?:has|have|contains?|lleva|llevan|tiene|tienen|contienen?)\s")
+"""A sentence about a dish tells what is in it, not all that is: `contents_told` reads it."""
 _NOT = re.compile(r"^(?:no|without|sin|ni)\s+(?:any\s+)?")
 
 
@@ -64,7 +66,7 @@ def _items(text: str) -> tuple[tuple[str, ...], tuple[str, ...]] | None:
         item = _item(raw)
         if not item:
             continue
-        if len(item.split()) > LONGEST_WORDS or (len(item.split()) > MOST_UNKNOWN and not find(item).rows):
+        if _OF_A_DISH.search(item) or len(item.split()) > LONGEST_WORDS or (len(item.split()) > MOST_UNKNOWN and not find(item).rows):
             return None  # a story
         denied = _NOT.match(item)
         (without if denied else holds).append(_AMOUNT.sub("", item[denied.end() :] if denied else item))

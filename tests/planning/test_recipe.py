@@ -44,6 +44,8 @@ def test_a_list_of_ingredients_is_read_to_its_last(words: str, last: str) -> Non
         "flour, butter",
         "pavlova collapsed in the heat, doing one big trifle instead, custard and cream",
         "onions, milk, eggs, bread at 5pm",
+        "the lasagna has wheat, cheese, spinach and ground almonds",
+        "la lasaña lleva harina, queso, espinacas y almendra",
     ],
 )
 def test_what_is_brought_bought_asked_or_left_is_no_recipe(words: str) -> None:
