@@ -20,9 +20,10 @@ from bot.storage.values import (
     PotluckPlace,
     Stored,
 )
-from bot.texts import Voice
+from bot.texts import Voice, languages
 from planning.changes import Actor, Refusal
 from planning.potluck import Bar, Guest, Potluck, Promise
+from planning.replies import other_language
 
 DIALOG_KEPT = timedelta(days=2)
 FRESH_QUESTION = timedelta(minutes=10)
@@ -101,7 +102,16 @@ class Reading:
     @property
     def voice(self) -> Voice:
         """In private each person's own language, where they chose one; else the group's."""
-        return self.voice_in((self.private and self.person.language) or self.group_language)
+        return self.voice_in((self.private and (self.person.language or self._stranger_speaks)) or self.group_language)
+
+    @property
+    def _stranger_speaks(self) -> str | None:
+        """Of whoever has no group with us yet: the language they write, else their app's; None where we lack it."""
+        if self.group is not None or self.stored is not None:
+            return None
+        written = other_language(self.event.text, self.chat.language) if self.event.is_words else None
+        app = (self.event.person.language or "").partition("-")[0]
+        return next((one for one in (written, app) if one in languages()), None)
 
     def voice_in(self, language: str) -> Voice:
         units = self.stored.potluck.units if self.stored else self.chat.units

@@ -64,6 +64,11 @@ async def ask_back(turn: Turn, reading: Reading, understood: Understood) -> None
     if not _as_it_would_be(turn, reading, facts):
         return
     text: str = turn.voice(question.key, **facts)
+    guest = turn.guest()
+    if question.key == "reply-ask-needs" and turn.private and guest is not None and (known := guest.all_needs()):
+        # Who tells of an allergy again, and of another, sees that the first was heard.
+        names = list(dict.fromkeys(need_name(turn.voice, n.need) for n in known))
+        text = turn.voice("reply-needs-known", needs=names, question=Html(text))
     if understood.lines:
         done = "; ".join(turn.voice.say(line).rstrip(".") for line in understood.lines)
         text = turn.voice("understood-and-ask", what=Html(done), question=Html(text))

@@ -64,3 +64,15 @@ async def test_the_host_tells_of_trouble_in_spanish(play):
     )
 
     assert "El horno no va" in played.last()
+
+
+async def test_whoever_has_no_group_with_us_yet_is_answered_in_the_language_they_write(play):
+    played = await play(
+        say("mei", "/start", **PRIVATE),
+        say("mei", "hola, ¿qué puedo llevar a la cena?", **PRIVATE),
+        say("mei", "hello, what can I bring to the supper?", **PRIVATE),
+    )
+
+    spanish, english = played.texts("mei")[-2:]
+    assert "convite tuyo" in spanish
+    assert english.startswith("I know of no potluck")

@@ -6,6 +6,8 @@ from tests.capabilities.conftest import board, press, say
 def needs(played, guest_id):
     return [(n["need"], n["count"]) for n in played.guest(guest_id)["needs"]]
 
+PRIVATE = {"in": "private"}
+
 
 async def test_a_need_of_somebody_added_in_the_same_message_is_theirs(play):
     played = await play(board("ravi", "my mother comes too, she's celiac"))
@@ -101,3 +103,14 @@ async def test_what_is_vegan_is_told_of_each_dish_and_vegan_is_no_ingredient(pla
 
     assert "with vegan" not in played.everything()
     assert "Ask the cook first: vegan curry (Ravi)" in played.last()
+
+
+async def test_a_need_asked_back_about_says_which_are_noted_already(play):
+    again = "to be really clear: my daughter Zosia can die from peanuts, also she gets hives from sesame but thats mild"
+    played = await play(
+        board("mei", "we're 2, one severe peanut allergy"),
+        say("mei", "/start", **PRIVATE),
+        say("mei", again, **PRIVATE),
+    )
+
+    assert played.texts("mei")[-1] == "Noted already: no peanuts. Shall I note for your party: no sesame?"

@@ -27,6 +27,7 @@ reply-ask-fewer = { $people ->
    *[other] { $people } people fewer
 } with you?
 reply-ask-needs = Shall I note for your party: { $needs }?
+reply-needs-known = Noted already: { $needs }. { $question }
 reply-ask-needs-gone = Shall I take this off your needs: { $needs }?
 reply-ask-needs-of = Shall I note for { $name }: { $needs }?
 reply-ask-needs-gone-of = Shall I take this off { $name }’s needs: { $needs }?

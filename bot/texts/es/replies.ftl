@@ -27,6 +27,7 @@ reply-ask-fewer = ¿{ $people ->
    *[other] { $people } personas menos
 } contigo?
 reply-ask-needs = ¿Anoto para los tuyos: { $needs }?
+reply-needs-known = Ya está anotado: { $needs }. { $question }
 reply-ask-needs-gone = ¿Quito esto de lo que necesitas: { $needs }?
 reply-ask-needs-of = ¿Anoto para { $name }: { $needs }?
 reply-ask-needs-gone-of = ¿Quito esto de lo que necesita { $name }: { $needs }?
