@@ -23,7 +23,7 @@ from bot.storage.values import (
 from bot.texts import Voice, languages
 from planning.changes import Actor, Refusal
 from planning.potluck import Bar, Guest, Potluck, Promise
-from planning.replies import other_language
+from planning.replies.languages import other_language
 
 DIALOG_KEPT = timedelta(days=2)
 FRESH_QUESTION = timedelta(minutes=10)
