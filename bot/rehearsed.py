@@ -183,6 +183,6 @@ def renamed(potluck: Potluck, people: Mapping[int, str]) -> Potluck:
         ),
         bar=bar,
         history=tuple(replace(h, guest=one(h.guest)) for h in potluck.history),
-        payments=tuple(replace(p, guest=one(p.guest)) for p in potluck.payments),
+        payments=tuple(replace(p, guest=one(p.guest), to=one(p.to) if p.to else "") for p in potluck.payments),
         declined=tuple(replace(d, guest=one(d.guest)) for d in potluck.declined),
     )

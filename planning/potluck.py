@@ -254,9 +254,12 @@ class Price:
 
 @dataclass(frozen=True)
 class Payment:
+    """What a guest paid for all; with `to` a guest it was handed to that one, to settle what was owed."""
+
     guest: str
     money: Money
     what: str = ""
+    to: str = ""
 
 
 @dataclass(frozen=True)

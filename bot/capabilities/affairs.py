@@ -21,10 +21,11 @@ from bot.recalling import Memory
 from bot.registry import Registry
 from bot.texts import Html
 from bot.understood import place_of
-from planning.changes import Actor, Refusal, add_cohost, find_guest, may_manage, name_cohost, pay
+from planning.changes import Actor, Refusal, add_cohost, find_guest, may_manage, name_cohost, pay, settle_with
 from planning.kitchen import PlannedStep, Timeline
 from planning.potluck import Guest, Promise, Stage
 from planning.safety.thaw import cold_water_min, thaw_by, thaw_days
+from planning.shopping import evening_out
 from planning.theday.affairs import Affair, currency_of, languages, read_affairs
 from planning.theday.evening import of_a_table
 
@@ -32,6 +33,8 @@ NEAR = timedelta(days=2)
 """What was thrown out so shortly before the start was for this table (common practice, no source)."""
 JUST_SPOKEN = timedelta(minutes=30)
 _MEAL = re.compile(r"(?:the )?(?:dinner|lunch|breakfast|supper|brunch|tea|all|us|everyone|people|now|food)")
+_SPENT = re.compile(r"\b(?:spent|paid|pagu[eé]|pag[oó]|gast[eé]|gast[oó])\b", re.IGNORECASE)
+_BESIDE = re.compile(r"(?: (?:that|which|who|lol|haha\w*|que)\b.*|,.*)$")
 OWN = re.compile(r"(?:mine|ours|it|them|)")
 _FREEZER = re.compile(r"\b(?:freezer|thaw\w*|defrost\w*|fridge|congelador|descongel\w*)\b")
 APPLIANCES = (("oven|horno", "oven"), ("slow ?cooker|crock|olla lenta", "slow-cooker"), ("grill|parrilla", "grill"))
@@ -72,6 +75,8 @@ async def _take(turn: Turn, found: tuple[Affair, ...], *, addressed: bool) -> bo
     match first.kind:
         case "paid" | "owe":
             return _paid(turn, found, addressed=addressed)
+        case "handed":
+            return _handed(turn, first, addressed=addressed)
         case "paid-bare" if turn.now >= turn.potluck.starts_at and not _MEAL.fullmatch(first.thing):
             return _paid(turn, found, addressed=False)
         case "cohost" | "host" | "host-asked" if may_manage(turn.potluck, turn.actor):
@@ -99,23 +104,49 @@ async def _take(turn: Turn, found: tuple[Affair, ...], *, addressed: bool) -> bo
 
 def _paid(turn: Turn, found: tuple[Affair, ...], *, addressed: bool) -> bool:
     """Each sum is noted for whoever paid it; in the open chat only what is plainly for a table."""
-    things = [_ARTICLE.sub("", a.thing) for a in found]
+    things = [_BESIDE.sub("", _ARTICLE.sub("", a.thing)) for a in found]
     bought = (re.split(r"\s*(?:,|\band\b|\by\b|&)\s*", thing) for thing in things)
     of_ours = [any(of_a_table(p, turn.voice.language) for p in parts) for parts in bought]
     # Several sums told together are shared costs, once one of them is plainly for a table.
-    if not addressed and not (all(of_ours) or (len(of_ours) > 1 and any(of_ours))):
+    # So is what is plainly told as paid once people sit together.
+    after = turn.now >= turn.potluck.starts_at and _SPENT.search(turn.words) is not None
+    if not addressed and not (all(of_ours) or (len(of_ours) > 1 and any(of_ours)) or (after and any(things))):
+        return False
+    if not addressed and any(one.name and find_guest(turn.potluck, one.name) is None for one in found):
         return False
     for one, thing in zip(found, things, strict=True):
         who = find_guest(turn.potluck, one.name) if one.name else None
         if one.name and who is None:
-            if not addressed:
-                return False
             raise Refusal("refused-unknown-person", name=one.name[:60])
         by = Actor(who.id, who.name, username=who.username) if who is not None else turn.actor
         paid = turn.potluck.payments
         currency = currency_of(one.unit, turn.potluck.timezone, paid[0].money.currency if paid else None)
         if one.amount is not None:
             turn.change(pay(turn.potluck, by, one.amount, currency, thing), "did-pay")
+    paid_sheet(turn, buttons=[[turn.undo_button()]])
+    return True
+
+
+def _handed(turn: Turn, said: Affair, *, addressed: bool) -> bool:
+    """ "Gave Walt 8 in cash": between these two it is settled; whom, and how much, is what the sheet said they owe."""
+    potluck = turn.potluck
+    if not potluck.payments and not addressed:
+        return False
+    who = find_guest(potluck, said.name) if said.name else turn.guest()
+    owed = [t for t in evening_out(potluck) if who is not None and t.from_ == who.id]
+    to = find_guest(potluck, said.to) if said.to else None
+    if not said.to and len(owed) == 1:
+        to = potluck.guest(owed[0].to)
+    if who is None or to is None or to.id == who.id:
+        return False
+    due = next((t.money for t in owed if t.to == to.id), None)
+    amount = said.amount if said.amount is not None else due.amount if due is not None else None
+    if amount is None:
+        return False
+    known = potluck.payments[0].money.currency if potluck.payments else None
+    currency = currency_of(said.unit, potluck.timezone, known)
+    by = turn.actor if who.id == turn.me else Actor(who.id, who.name, username=who.username)
+    turn.change(settle_with(potluck, by, to.id, amount, currency), "did-pay")
     paid_sheet(turn, buttons=[[turn.undo_button()]])
     return True
 

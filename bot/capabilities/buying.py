@@ -132,12 +132,16 @@ def paid_sheet(turn: Turn, *, buttons: Buttons = ()) -> None:
     """Who paid what, and who gives whom how much so that all is even."""
     transfers = evening_out(turn.potluck)
     lines = [
-        turn.voice("paid-row", name=g.name, money=p.money, what=p.what, has_what=bool(p.what))
+        turn.voice("handed-row", name=g.name, to=to.name, money=p.money)
+        if (to := turn.potluck.guest(p.to)) is not None
+        else turn.voice("paid-row", name=g.name, money=p.money, what=p.what, has_what=bool(p.what))
         for p in turn.potluck.payments
         if (g := turn.potluck.guest(p.guest))
     ]
     if not lines:
         raise Refusal("refused-nothing-paid")
+    if not transfers:
+        lines.append(turn.voice("owes-nothing"))
     for t in transfers:
         a, b = turn.potluck.guest(t.from_), turn.potluck.guest(t.to)
         lines.append(turn.voice("owes-row", name=a.name if a else t.from_, to=b.name if b else t.to, money=t.money))

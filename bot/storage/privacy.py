@@ -43,7 +43,7 @@ def without_person(potluck: Potluck, guest_id: str, marks: Marks) -> Potluck:
         ),
         bar=bar,
         history=tuple(h for h in potluck.history if h.guest != guest_id),
-        payments=tuple(p for p in potluck.payments if p.guest != guest_id),
+        payments=tuple(p for p in potluck.payments if guest_id not in (p.guest, p.to)),
         declined=tuple(d for d in potluck.declined if d.guest != guest_id),
         previous=None if potluck.previous is None else marks.without(potluck.previous),
     )

@@ -73,7 +73,7 @@ from planning.changes.guests import (
     set_party,
     set_pregnant,
 )
-from planning.changes.money import pay, set_price, want_item
+from planning.changes.money import pay, set_price, settle_with, want_item
 from planning.changes.promises import (
     change_promise,
     decline,
@@ -160,6 +160,7 @@ __all__ = [
     "set_setting",
     "set_title",
     "set_weather",
+    "settle_with",
     "share_promise",
     "take_home",
     "take_topping",

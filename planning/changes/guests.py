@@ -243,7 +243,7 @@ def forget(potluck: Potluck, guest_id: str) -> Potluck:
     return replace(
         potluck,
         history=tuple(h for h in potluck.history if h.guest != guest_id),
-        payments=tuple(p for p in potluck.payments if p.guest != guest_id),
+        payments=tuple(p for p in potluck.payments if guest_id not in (p.guest, p.to)),
         declined=tuple(d for d in potluck.declined if d.guest != guest_id),
     )
 

@@ -38,6 +38,17 @@ def set_price(potluck: Potluck, by: Actor, item: str, amount: Decimal, per: str,
     return replace(potluck, prices={**potluck.prices, item: Price(Money(_amount(amount), currency), per)})
 
 
+def settle_with(potluck: Potluck, by: Actor, to: str, amount: Decimal, currency: str) -> Potluck:
+    """Somebody gave another guest money, to settle what they owe."""
+    potluck = meet(potluck, by)
+    if to == by.id or potluck.guest(to) is None:
+        raise Refusal("refused-unknown-person", name="")
+    if len(potluck.payments) >= MOST_ITEMS:
+        raise Refusal("refused-too-many-items", most=MOST_ITEMS)
+    given = Payment(by.id, Money(_amount(amount), currency), "", to)
+    return replace(potluck, payments=(*potluck.payments, given))
+
+
 def pay(potluck: Potluck, by: Actor, amount: Decimal, currency: str, what: str) -> Potluck:
     """Somebody paid for something all share."""
     potluck = meet(potluck, by)

@@ -250,7 +250,7 @@ def _payment(f: Fields) -> Payment:
     # The amount is a money object; a bare amount beside a currency is read as well.
     value = f.get("amount")
     money = _money(Fields(value, f.at("amount"), f.notes) if isinstance(value, dict) else f)
-    return Payment(f.text("guest"), money or Money(_zero()), f.text("for"))
+    return Payment(f.text("guest"), money or Money(_zero()), f.text("for"), f.text("to"))
 
 
 def _zero() -> Any:
@@ -276,8 +276,9 @@ def _check_references(potluck: Potluck, notes: Notes) -> None:
         if named is not None and named not in known:
             notes.fault("file-unknown-guest", place=key, guest=named)
     for n, payment in enumerate(potluck.payments):
-        if payment.guest not in known:
-            notes.fault("file-payment-of-nobody", place=f"payments[{n}]", guest=payment.guest)
+        for who in filter(None, (payment.guest, payment.to)):
+            if who not in known:
+                notes.fault("file-payment-of-nobody", place=f"payments[{n}]", guest=who)
     for n, declined in enumerate(potluck.declined):
         # Whoever is gone has said no for good: nothing in the plan depends on it.
         if declined.guest not in known:

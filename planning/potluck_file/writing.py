@@ -49,7 +49,10 @@ def write(potluck: Potluck, now: datetime) -> dict[str, Any]:
             item: {"amount": str(p.money.amount), "currency": p.money.currency, "per": p.per}
             for item, p in sorted(potluck.prices.items())
         },
-        "payments": [{"guest": p.guest, "amount": _money(p.money), "for": p.what} for p in potluck.payments],
+        "payments": [
+            {"guest": p.guest, "amount": _money(p.money), "for": p.what, **({"to": p.to} if p.to else {})}
+            for p in potluck.payments
+        ],
         "previous": potluck.previous,
         "declined": [{"guest": d.guest, "category": d.category} for d in potluck.declined],
         "weather": potluck.weather,

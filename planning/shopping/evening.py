@@ -36,20 +36,30 @@ def evening_out(potluck: Potluck) -> tuple[Transfer, ...]:
 
     Who said yes shares, by eaters: a child pays as it eats, two adults twice as much as one. People whom somebody
     else named (`added_by`) owe and are owed through whoever named them, who has the account. Whoever paid without
-    coming gets it back. Currencies are settled apart. The cents that do not divide go to the largest remainders, so
+    coming gets it back. What one already handed to another (`Payment.to`) is settled between these two. Currencies are
+    settled apart. The cents that do not divide go to the largest remainders, so
     that nothing is lost.
     """
     found: list[Transfer] = []
     for currency in dict.fromkeys(p.money.currency for p in potluck.payments):
         unit = smallest(currency)
         paid: dict[str, int] = {}
+        handed: dict[str, int] = {}
         for payment in potluck.payments:
-            if payment.money.currency == currency:
-                coins = int((payment.money.amount / unit).to_integral_value(ROUND_HALF_UP))
-                who = account_of(potluck, payment.guest)
+            if payment.money.currency != currency:
+                continue
+            coins = int((payment.money.amount / unit).to_integral_value(ROUND_HALF_UP))
+            who = account_of(potluck, payment.guest)
+            if payment.to:
+                # From one to the other: nobody else's share changes.
+                to = account_of(potluck, payment.to)
+                handed[who] = handed.get(who, 0) + coins
+                handed[to] = handed.get(to, 0) - coins
+            else:
                 paid[who] = paid.get(who, 0) + coins
-        owed = shares(potluck, sum(paid.values()), tuple(paid))
-        balance = {who: paid.get(who, 0) - owed.get(who, 0) for who in dict.fromkeys((*owed, *paid))}
+        owed = shares(potluck, sum(paid.values()), tuple(paid)) if paid else {}
+        everybody = dict.fromkeys((*owed, *paid, *handed))
+        balance = {who: paid.get(who, 0) + handed.get(who, 0) - owed.get(who, 0) for who in everybody}
         found.extend(Transfer(a, b, Money(coins * unit, currency)) for a, b, coins in settled(balance))
     return tuple(found)
 

@@ -32,8 +32,8 @@ _OF_A_ZONE = (
 
 @dataclass(frozen=True)
 class Affair:
-    """`name` a person as said ("" the writer), `thing` a dish or what was paid for, `amount` and `unit` a sum as said;
-    `rest` the other sentences of the message, as typed."""
+    """`name` a person as said ("" the writer), `to` who was given it, `thing` a dish or what was paid for, `amount` and
+    `unit` a sum as said; `rest` the other sentences of the message, as typed."""
 
     kind: str
     name: str = ""
@@ -41,6 +41,7 @@ class Affair:
     amount: Decimal | None = None
     unit: str = ""
     rest: str = ""
+    to: str = ""
 
 
 def read_affairs(words: str, language: str = "en") -> tuple[Affair, ...]:
@@ -106,9 +107,11 @@ def _split(plain: str, language: str) -> list[Affair]:
                 break
         else:
             return []
-    return found if sure else []
+    # "Beer was 36, rolls 22.80": two sums, one of them to the cent.
+    return found if sure or (len(found) > 1 and _CENTS.search(plain) is not None) else []
 
 
+_CENTS = re.compile(r"\d[.,]\d\d(?!\d)")
 _FIGURES = re.compile(r"\d+(?:[.,]\d+)?")
 _SUM_TOLD = re.compile(
     r"(?:paid|spent|pag[oó]|gast[oó]|pagu[eé]|gast[eé])\b"
@@ -135,7 +138,7 @@ def _one(plain: str, language: str, *, also_on: bool = False) -> Iterator[Affair
         whose = _WHOSE.fullmatch(thing) if kind == "paid" and not name else None
         if whose is not None:  # "Pria's chickens were 17.98"
             name, thing = whose["name"], whose["thing"]
-        yield Affair(kind, "" if name in ("i", "we") else name, thing, amount, unit)
+        yield Affair(kind, "" if name in ("i", "we") else name, thing, amount, unit, to=(got.get("to") or "").strip())
         return
 
 

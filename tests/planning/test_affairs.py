@@ -16,6 +16,8 @@ from planning.theday.affairs import currency_of, read_affairs
         ("bought drinks 36 dollars and tomas paid 12 for cheese", [("", "36", "drinks"), ("tomas", "12", "cheese")]),
         ("omar paid 9 for lemons, tess 22 for cheese", [("omar", "9", "lemons"), ("tess", "22", "cheese")]),
         ("turkey was 38 bucks. ling paid 15 for wine", [("", "38", "turkey"), ("ling", "15", "wine")]),
+        ("beer was 36, rolls 22.80. rob got 14.60 cheese and crisps",
+         [("", "36", "beer"), ("", "22.80", "rolls"), ("rob", "14.60", "cheese and crisps")]),
         ("plates and cups were 19.40", [("", "19.40", "plates and cups")]),
         ("31 for ice and charcoal from me", [("", "31", "ice and charcoal")]),
         ("gasté 640 pesos en tortillas y platos, cómo quedamos", [("", "640", "tortillas y platos")]),
@@ -147,3 +149,26 @@ def test_two_sums_of_one_person_are_two_and_a_thing_is_named_whole(
     words: str, language: str, sums: dict[str, str]
 ) -> None:
     assert {a.thing: str(a.amount) for a in read_affairs(words, language)} == sums
+
+
+@pytest.mark.parametrize(
+    ("words", "name", "to", "amount"),
+    [
+        ("gave Walt 8 in cash", "", "walt", "8"),
+        ("paid walt back 12.50", "", "walt", "12.50"),
+        ("mei sent 20 to walt", "mei", "walt", "20"),
+        ("settled up with Walt", "", "walt", "None"),
+        ("ya le di 300", "", "", "300"),
+        ("a Walt ya le pagué 50", "", "walt", "50"),
+        ("Walt le pagó 200 a Mei", "walt", "mei", "200"),
+    ],
+)
+def test_what_one_gives_another_is_told_apart_from_what_is_paid_for_all(words, name, to, amount):
+    found = (read_affairs(words) or read_affairs(words, "es"))[0]
+
+    assert (found.kind, found.name, found.to, str(found.amount)) == ("handed", name, to, amount)
+
+
+@pytest.mark.parametrize("words", ["gave Walt 2 trays", "gave the kids 2 cookies", "the ham is 12 lb"])
+def test_what_is_given_is_not_always_money(words):
+    assert not any(a.kind in ("handed", "paid") for a in read_affairs(words))

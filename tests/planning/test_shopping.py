@@ -163,6 +163,20 @@ def test_who_paid_alike_owes_nothing() -> None:
     assert evening_out(paid(("g0", "5.00"), ("g1", "5.00"), ("g2", "5.00"))) == ()
 
 
+def test_what_one_handed_to_another_is_settled_between_these_two() -> None:
+    shared = paid(("g0", "30.00"))
+    handed = replace(shared, payments=(*shared.payments, Payment("g1", usd("10.00"), "", "g0")))
+
+    assert [(t.from_, t.to, t.money) for t in evening_out(handed)] == [("g2", "g0", usd("10.00"))]
+
+
+def test_who_handed_over_too_much_gets_the_rest_back() -> None:
+    shared = paid(("g0", "30.00"))
+    handed = replace(shared, payments=(*shared.payments, Payment("g1", usd("15.00"), "", "g0")))
+
+    assert ("g1", usd("5.00")) in {(t.to, t.money) for t in evening_out(handed)}
+
+
 def test_children_pay_as_they_eat() -> None:
     # One grown-up (1) and a party of one grown-up and four children (1 + 4 x 0.75 = 4): 50.00 is 10 and 40.
     family = replace(

@@ -34,6 +34,8 @@ paid-row = • { $name } paid { $money }{ $has-what ->
     [yes] {" "}for { $what }
    *[no] {""}
 }
+handed-row = • { $name } gave { $to } { $money }
+owes-nothing = All is even.
 owes-row = { $name } gives { $to } { $money }
 
 # Packages, where a language puts them in another order than the tables.

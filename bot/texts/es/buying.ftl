@@ -34,6 +34,8 @@ paid-row = • { $name } pagó { $money }{ $has-what ->
     [yes] {" "}por { $what }
    *[no] {""}
 }
+handed-row = • { $name } dio a { $to } { $money }
+owes-nothing = Todo está a mano.
 owes-row = { $name } da { $money } a { $to }
 
 # Paquetes, en el orden de este idioma.
