@@ -2,7 +2,8 @@
 
 pending -> claimed (by one process, for a while) -> sending (its call is being made) -> gone | given-up.
 Posts of one chat leave in the order they were stored: only a chat's oldest waiting post can be
-claimed, and one that must wait (`not_before`) holds up those behind it. Of what a process held when it
+claimed, and one that must wait (`not_before`) holds up those behind it. Only what guards health goes before answers
+that are ready but not begun: a talkative evening must not keep it waiting. Of what a process held when it
 died only the posts whose call had begun are `doubtful`; the others are as good as new.
 """
 
@@ -24,6 +25,8 @@ from bot.storage.records import message_row, post_from
 from bot.storage.sql import ask, count, put, run
 from bot.storage.values import Post, SentMessage
 
+GUARD_HEALTH = ("out-limit", "thaw")
+
 _p = t.post.c
 _now = bindparam("p_now", type_=Instant)
 _earlier = t.post.alias("earlier")
@@ -40,11 +43,22 @@ def _ready_if(state: Any) -> Any:
 
 
 _ready = _ready_if(_p.state)
+# The kinds a reminder's key begins with, see planning/reminders*.py.
+_guards_health = or_(*(_p.reminder_key.like(literal_column(f"'{kind}:%'")) for kind in GUARD_HEALTH))
 # The offset keeps PostgreSQL from joining all that wait with all that wait, which it does as long as it has not
 # counted the table: it looks for an earlier one, by index, for each.
 _first_of_chat = ~(
     select(_earlier.c.id)
     .where(_earlier.c.chat_id == _p.chat_id, _earlier.c.id < _p.id, _earlier.c.state.in_(_WAITING))
+    .where(
+        or_(
+            _p.reminder_key.is_(None),
+            ~_guards_health,
+            _earlier.c.state != literal_column("'pending'"),
+            _earlier.c.not_before > _now,
+            _earlier.c.reminder_key.is_not(None),
+        )
+    )
     .limit(literal_column("1"))
     .offset(literal_column("0"))
     .exists()

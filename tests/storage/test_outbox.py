@@ -50,6 +50,39 @@ async def test_a_post_that_must_wait_holds_up_those_behind_it(store: Store) -> N
     assert texts(await store.claim_posts(later(seconds=30), "me", LEASE)) == ["a1"]
 
 
+def reminding(text: str, key: str) -> Post:
+    return post(text, potluck_id="p1", reminder_key=key)
+
+
+async def test_what_guards_health_goes_before_answers_that_are_not_begun_and_behind_what_is(store: Store) -> None:
+    await stored(store)
+    first, _, _ = await put(store, post("a1"), post("a2"), post("a3"))
+    assert texts(await store.claim_posts(NOW, "me", LEASE)) == ["a1"]
+    await put(store, reminding("eat or chill it", "out-limit:p1"))
+
+    assert await store.claim_posts(NOW, "you", LEASE) == ()  # a1 is on its way
+    await store.mark_post_sent(first.id, None)
+    assert "eat or chill it" in texts(await store.claim_posts(NOW, "you", LEASE))
+
+
+async def test_other_reminders_stand_in_line_and_so_does_what_guards_health_behind_reminders(store: Store) -> None:
+    await stored(store)
+    await put(store, post("a1", OTHER_CHAT), post("a1"), post("a2"), reminding("start", "start"))
+    await put(store, reminding("leave", "leave:1"), reminding("thaw it", "thaw:p1"))
+
+    assert texts(await store.claim_posts(NOW, "me", LEASE)) == ["a1", "a1"]
+
+
+async def test_where_a_chat_must_wait_what_guards_health_waits_too(store: Store) -> None:
+    await stored(store)
+    first, _ = await put(store, post("a1"), post("a2"))
+    await store.claim_posts(NOW, "me", LEASE)
+    await store.requeue(first.id, later(seconds=30))
+    await put(store, reminding("eat or chill it", "out-limit:p1"))
+
+    assert await store.claim_posts(NOW, "me", LEASE) == ()
+
+
 async def test_a_post_whose_holder_died_while_it_was_sent_is_claimed_again_and_doubtful(store: Store) -> None:
     (sent,) = await put(store, post("a1"))
     (first,) = await store.claim_posts(NOW, "dead", LEASE)
