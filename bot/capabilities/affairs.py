@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from datetime import timedelta
 
 from bot.buttons import Button
+from bot.capabilities.begun import in_since
 from bot.capabilities.buying import paid_sheet, source_words
 from bot.capabilities.eating import told_of_guest
 from bot.capabilities.hosting import handed_over
@@ -27,6 +28,7 @@ from planning.potluck import Guest, Promise, Stage
 from planning.safety.thaw import cold_water_min, thaw_by, thaw_days
 from planning.shopping import evening_out
 from planning.theday.affairs import Affair, currency_of, languages, read_affairs
+from planning.theday.begun import going_on
 from planning.theday.evening import of_a_table
 
 NEAR = timedelta(days=2)
@@ -250,6 +252,9 @@ async def _when(turn: Turn, said: Affair) -> bool:
     if dish is None:
         return _appliance_when(turn, said.thing)
     if _FREEZER.search(turn.words.casefold()) and _thaws(turn, dish):
+        return True
+    if (going := going_on(turn.potluck, dish)) is not None:
+        turn.post(in_since(turn, dish, going))
         return True
     planner = turn.services.planner
     known = planner.timeline(turn.potluck) if planner is not None else None

@@ -14,7 +14,7 @@ from planning.changes import may_manage, put_on_heat
 from planning.kitchen.usual import HEATING, steps_of
 from planning.potluck import Promise
 from planning.safety.urgent import passed
-from planning.theday.begun import BEFORE, cooking
+from planning.theday.begun import BEFORE, Cooking, cooking
 from planning.when.clockchange import change_between
 
 EARLY_MIN = 30
@@ -40,17 +40,22 @@ async def read_begun(turn: Turn) -> None:
         turn.change(put_on_heat(turn.potluck, turn.actor, dish.id, going.since), "did-began", dish=dish.dish)
     start, ready = turn.potluck.starts_at, going.ready
     late = round((ready - start).total_seconds() / 60)
-    slow = any(s.kind.startswith("slow-cooker") for s in steps_of(turn.potluck, dish)[0])
     voice, host = turn.voice, turn.potluck.guest(turn.potluck.host)
-    lines = [
-        voice("begun-done", dish=dish.dish, since=voice.time(going.since), minutes=going.minutes,
-              done=voice.time(going.done), rest=going.rest, ready=voice.time(ready), early=-late >= EARLY_MIN,
-              slow=slow, start=voice.time(start))
-    ]  # fmt: skip
+    lines = [in_since(turn, dish, going)]
     if late > 0:
         lines.append(voice("begun-late", late=late, start=voice.time(start), ready=voice.time(ready), manages=manages,
                            host=host.name if host is not None else ""))  # fmt: skip
     turn.post(Html("\n".join(lines)), buttons=[[turn.undo_button()]] if turn.before is not None else ())
+
+
+def in_since(turn: Turn, dish: Promise, going: Cooking) -> Html:
+    """Since when it is on the heat, and when it is done and ready."""
+    voice, start = turn.voice, turn.potluck.starts_at
+    early = (start - going.ready).total_seconds() / 60 >= EARLY_MIN
+    slow = any(s.kind.startswith("slow-cooker") for s in steps_of(turn.potluck, dish)[0])
+    return voice("begun-done", dish=dish.dish, since=voice.time(going.since), minutes=going.minutes,
+                 done=voice.time(going.done), rest=going.rest, ready=voice.time(going.ready), early=early, slow=slow,
+                 start=voice.time(start))  # fmt: skip
 
 
 def _dish(turn: Turn, thing: str) -> Promise | None:

@@ -37,13 +37,15 @@ def cooking(potluck: Potluck, dish: Promise, since: datetime) -> Cooking | None:
     return Cooking(since, minutes, rest) if minutes else None
 
 
+def going_on(potluck: Potluck, dish: Promise) -> Cooking | None:
+    """Since when it is on the heat, as was told of this meal's day; None where nobody did. Pure."""
+    if dish.began_at is None or not potluck.starts_at - BEFORE <= dish.began_at <= potluck.ends:
+        return None  # told of another day, before the meal was moved
+    return cooking(potluck, dish, dish.began_at)
+
+
 def waits_for(potluck: Potluck) -> tuple[Promise, datetime] | None:
     """The dish that is ready last after the start, as was told, and when; None where the meal waits for none. Pure."""
-    late = []
-    for dish in potluck.promises:
-        if dish.began_at is None or not potluck.starts_at - BEFORE <= dish.began_at <= potluck.ends:
-            continue  # told of another day, before the meal was moved
-        going = cooking(potluck, dish, dish.began_at)
-        if going is not None and going.ready > potluck.starts_at:
-            late.append((dish, going.ready))
+    going = ((dish, going_on(potluck, dish)) for dish in potluck.promises)
+    late = [(dish, one.ready) for dish, one in going if one is not None and one.ready > potluck.starts_at]
     return max(late, key=lambda one: one[1], default=None)

@@ -1,6 +1,6 @@
 """A dish that went in late or early, what may be eaten first, no more ice, what is all gone, thawing - in words."""
 
-from tests.capabilities.conftest import say, until
+from tests.capabilities.conftest import press, say, until
 
 OPEN = {"bot_sees_all": True}
 TURKEY_DAY = (
@@ -34,6 +34,24 @@ async def test_a_late_turkey_is_told_with_what_waits_for_it_and_what_may_go_firs
     assert "turkey" not in ice
     assert "These can go first: mashed potatoes." in sides
     assert "rests 20 minutes" in done
+
+
+async def test_a_dish_that_is_in_since_an_hour_somebody_told_goes_in_at_no_other_until_that_is_taken_back(play):
+    played = await play(
+        say("ravi", "/bring lasagna for 12"),
+        say("ravi", "/heat lasagna: oven 50 min at 375"),
+        until("2027-09-18T14:00"),
+        say("ravi", "got the lasagna in just now"),
+        say("mei", "when does the lasagna go in?"),
+        press("ravi", "Undo"),
+        say("mei", "when does the lasagna go in?"),
+        first=OPEN,
+    )
+
+    *_, told, planned = played.texts()
+    assert "in since 2:00 PM, so 50 minutes on the heat end at about 2:50 PM" in told
+    assert "in since" not in planned
+    assert "lasagna: oven" in planned
 
 
 async def test_all_that_ran_out_is_remembered_though_the_meal_is_over(play):

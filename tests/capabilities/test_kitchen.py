@@ -195,3 +195,14 @@ async def test_an_oven_lent_to_the_host_is_in_the_plan_at_once(play):
     played = await play(say("ines", "we can use the neighbors oven too"), first={"bot_sees_all": True})
 
     assert len(played.state["kitchen"]["ovens"]) == 2
+
+
+async def test_when_a_dish_goes_in_is_still_known_after_the_bot_was_down(play):
+    played = await play(
+        say("ravi", "/bring lasagna for 12"),
+        say("ravi", "/heat lasagna: oven 50 min at 375"),
+        {"down_for": "PT10M"},
+        board("ravi", "so when does my lasagna go in then?"),
+    )
+
+    assert "lasagna: oven" in played.last()
