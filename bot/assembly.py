@@ -39,9 +39,12 @@ class Tureen(TureenBot):
         clock: Clock,
         registry: Registry | None = None,
         keep_days: int = KEEP_DAYS,
+        menu: bool = True,
         **more: Any,
     ) -> None:
+        """`menu`: whether the platform is told the commands, for its menus, at every start."""
         super().__init__(token=token, store=store, clock=clock, commands=self._set_commands, **more)
+        self._menu = menu
         self.registry = registry or load()
         self.signer = Signer(token)
         self.planner = Planner(store, clock, self.courier.wake)
@@ -96,6 +99,8 @@ class Tureen(TureenBot):
 
     async def _set_commands(self) -> None:
         self._build()
+        if not self._menu:
+            return
         for language in languages():
             voice = Voice(language)
             for where, scope in (

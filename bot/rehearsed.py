@@ -26,9 +26,11 @@ from planning.safety.standing import units_usual_in
 class Rehearsed:
     """One life of the bot process; the next one opens the same database."""
 
-    def __init__(self, setup: Any, file: Path | None = None) -> None:
+    def __init__(self, setup: Any, file: Path | None = None, menu: bool = True) -> None:
+        """`file`: a database that is kept, else the folder's own. `menu`: whether the platform is told the commands."""
         self._setup = setup
         self._kept = file
+        self._menu = menu
         self._file = file or Path(setup.out) / "tureen.sqlite"
         self._bot: Tureen | None = None
         self._store: Store | None = None
@@ -39,7 +41,8 @@ class Rehearsed:
             # A rehearsal begins with nothing, whatever an earlier one left in the folder.
             for left in self._file.parent.glob(f"{self._file.name}*"):
                 left.unlink()
-        self._store = await Store.open(f"sqlite+aiosqlite:///{self._file.resolve()}")
+        url = f"sqlite+aiosqlite:///{self._file.resolve()}"
+        self._store = await Store.open(url, durable=self._kept is not None)
         if self._kept is not None and setup.life == 1:
             # The room forgets its messages at the end: kept potlucks get new boards.
             ids = await self._store.potluck_ids()
@@ -52,7 +55,7 @@ class Rehearsed:
             await self._store.commit(Batch(now=setup.clock.now(), chats=(group,)))
         self._bot = Tureen(
             token=setup.token, store=self._store, clock=setup.clock, base_url=setup.base_url,
-            base_file_url=setup.base_file_url,
+            base_file_url=setup.base_file_url, menu=self._menu,
         )  # fmt: skip
         await self._bot.start()
 

@@ -20,6 +20,7 @@ from .errors import ApiError, CannotDo
 from .files import MOST_UPLOAD_BYTES, Upload
 from .methods import LostAnswer, answer
 from .room import Room
+from .stopping import PromptServer
 
 MOST_BODY_BYTES = MOST_UPLOAD_BYTES + 5_000_000
 Scope = dict[str, Any]
@@ -190,7 +191,7 @@ class RoomServer:
         self.port = port
         self.api = BotApi(room)
         self.pages = pages
-        self._server: uvicorn.Server | None = None
+        self._server: PromptServer | None = None
         self._running: asyncio.Task[None] | None = None
 
     @property
@@ -240,7 +241,7 @@ class RoomServer:
             log_config=None, access_log=False, timeout_graceful_shutdown=1, timeout_keep_alive=3600,
             server_header=False, date_header=False,
         )  # fmt: skip
-        self._server = uvicorn.Server(config)
+        self._server = PromptServer(config)
         # The command that opened the room decides what Ctrl-C means.
         self._running = asyncio.ensure_future(self._server._serve([listening]))
         while not self._server.started:
@@ -253,7 +254,7 @@ class RoomServer:
         await self.room.hook.close()
         self.room.end_poll("gone")
         if self._server is not None and self._running is not None:
-            self._server.should_exit = True
+            self._server.end()
             for line in list(self.api.lines.values()):
                 line.close()
             await self._running

@@ -100,8 +100,10 @@ def sqlite_engine(path: str, busy_ms: int = BUSY_MS) -> Any:
 class SqliteRunner:
     is_sqlite = True
 
-    def __init__(self, path: str, busy_ms: int = BUSY_MS) -> None:
+    def __init__(self, path: str, busy_ms: int = BUSY_MS, durable: bool = True) -> None:
+        """Not `durable`: the disk is never waited for, so a commit outlives the process and no power cut."""
         self._busy_ms = busy_ms
+        self._durable = durable
         self._tmp: tempfile.TemporaryDirectory[str] | None = None
         if not path:  # nothing to keep: a file all the same, so that there is one way of working
             self._tmp = tempfile.TemporaryDirectory()
@@ -119,7 +121,10 @@ class SqliteRunner:
 
     def _open(self) -> Connection:
         # "AUTOCOMMIT" keeps SQLAlchemy from writing BEGIN and COMMIT; we say when.
-        return self.engine.connect().execution_options(isolation_level="AUTOCOMMIT")  # type: ignore[no-any-return]
+        conn: Connection = self.engine.connect().execution_options(isolation_level="AUTOCOMMIT")
+        if not self._durable:
+            _raw(conn).execute("PRAGMA synchronous=OFF")
+        return conn
 
     def _reading(self) -> Connection:
         if self._reader is None:
@@ -169,7 +174,7 @@ class SqliteRunner:
                     _raw(self._writer).execute("PRAGMA busy_timeout=0")
                     self._lasting = True
                 conn, raw = self._writer, _raw(self._writer)
-                if lasting is not self._lasting:
+                if lasting is not self._lasting and self._durable:
                     # In WAL mode NORMAL leaves the flush to the next one that asks for it.
                     raw.execute(f"PRAGMA synchronous={'FULL' if lasting else 'NORMAL'}")
                     self._lasting = lasting
@@ -264,8 +269,9 @@ def _raw(conn: Connection) -> sqlite3.Connection:
     return raw
 
 
-def runner(url: str | URL, pool_size: int = POOL, busy_ms: int = BUSY_MS) -> Runner:
+def runner(url: str | URL, pool_size: int = POOL, busy_ms: int = BUSY_MS, durable: bool = True) -> Runner:
+    """`durable` is SQLite's: whether commits survive a power cut; a server is told by its own settings."""
     path = sqlite_path(url)
     if path is None:
         return AsyncRunner(url, pool_size)
-    return SqliteRunner(path, busy_ms)
+    return SqliteRunner(path, busy_ms, durable)

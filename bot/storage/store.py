@@ -48,11 +48,13 @@ class Store(Reads, Recollections, Outbox, Boards, Reminders, KitchenPlans, Copyi
 
     @classmethod
     async def open(
-        cls, url: str | URL, *, pool_size: int = POOL, cache_size: int = 500, busy_ms: int = BUSY_MS
-    ) -> Self:
+        cls, url: str | URL, *, pool_size: int = POOL, cache_size: int = 500, busy_ms: int = BUSY_MS,
+        durable: bool = True,
+    ) -> Self:  # fmt: skip
         """Connect and bring the schema up to date. `url`: `sqlite+aiosqlite:///file.db` or any
-        async URL, e.g. `postgresql+asyncpg://user@host/db`. Raises StorageTrouble."""
-        running = runner(url, pool_size, busy_ms=busy_ms)
+        async URL, e.g. `postgresql+asyncpg://user@host/db`. Not `durable`: a file whose commits need not
+        survive a power cut, as a rehearsal's. Raises StorageTrouble."""
+        running = runner(url, pool_size, busy_ms=busy_ms, durable=durable)
         try:
             await migrate(running)
         except BaseException:

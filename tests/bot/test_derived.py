@@ -36,7 +36,7 @@ def stories(draw: st.DrawFn) -> list[Potluck]:
     return story
 
 
-@settings(deadline=None)
+@settings(deadline=None, max_examples=50)
 @given(story=stories())
 def test_what_is_derived_after_a_change_is_what_is_derived_from_nothing(story) -> None:
     derived = Derived(NO_STORE)
@@ -46,7 +46,7 @@ def test_what_is_derived_after_a_change_is_what_is_derived_from_nothing(story) -
 
 
 @settings(deadline=None, max_examples=20)
-@given(many=st.lists(potlucks(), min_size=3, max_size=6))
+@given(many=st.lists(potlucks(), min_size=3, max_size=4))
 def test_no_more_potlucks_are_kept_than_were_allowed(many) -> None:
     derived = Derived(NO_STORE, most=2)
 

@@ -6,7 +6,7 @@ from datetime import UTC, datetime, timedelta
 from typing import Any
 
 import telegram
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from bot.clock import SimulatedClock
@@ -94,6 +94,7 @@ def test_a_chat_of_many_that_floods_is_held_back_as_one() -> None:
     assert found.count(Verdict.TELL) == 1
 
 
+@settings(max_examples=25)
 @given(st.lists(st.floats(31, 80_000), min_size=200, max_size=300))
 def test_what_waited_while_nobody_read_counts_for_nobody(ages: list[float]) -> None:
     clock = SimulatedClock(START)

@@ -77,7 +77,7 @@ class Rig:
 
     async def __aenter__(self) -> Rig:
         await self.server.start()
-        self.store = await Store.open(f"sqlite+aiosqlite:///{self.folder / 'rig.db'}")
+        self.store = await Store.open(f"sqlite+aiosqlite:///{self.folder / 'rig.db'}", durable=False)
         self.make()
         await self.bot.start()
         return self

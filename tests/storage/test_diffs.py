@@ -13,7 +13,7 @@ from planning.potluck import Answer, Bar, Potluck, Promise, Topping
 from tests import strategies as given_
 from tests.storage.helpers import potluck, with_guest, with_promise
 
-several = settings(max_examples=40, deadline=None)
+several = settings(max_examples=25, deadline=None)
 SLAW = Promise("d1", "1", "slaw", "side", 12.0)
 PIE = Promise("d2", "2", "pie", "dessert", 8.0)
 

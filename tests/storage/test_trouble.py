@@ -16,7 +16,7 @@ from sqlalchemy import text
 from sqlalchemy.engine import Connection
 
 from bot.health import check_database
-from bot.storage import Batch, Post, StorageTrouble, Store
+from bot.storage import Batch, ChatRecord, Post, StorageTrouble, Store
 from bot.storage.engine import SqliteRunner
 from tests.storage.helpers import CHAT, NOW, change, potluck, stored, with_guest
 
@@ -196,6 +196,25 @@ async def test_a_change_after_a_claim_that_may_be_undone_is_still_flushed(sqlite
 
     # 2 is FULL, 1 NORMAL; who shares a transaction with one that lasts is flushed with it.
     assert asked == [2, 1, 1, 2, 2, 2, 1]
+
+
+async def test_a_file_that_need_not_outlive_a_power_cut_never_waits_for_the_disk_and_is_there_all_the_same(
+    file: Path,
+) -> None:
+    url, asked = f"sqlite+aiosqlite:///{file}", list[int]()
+
+    def note(conn: Connection) -> None:
+        asked.append(int(conn.exec_driver_sql("PRAGMA synchronous").scalar()))  # type: ignore[arg-type]
+
+    async with await Store.open(url, durable=False) as quick:
+        for lasting in (True, False, True):
+            await quick._runner.write(note, lasting=lasting)
+        await quick.commit(Batch(now=NOW, chats=(ChatRecord(-1, "group", timezone="UTC"),)))
+    async with await Store.open(url) as again:
+        kept = await again.chat(-1)
+
+    assert asked == [0, 0, 0]  # OFF
+    assert kept is not None
 
 
 async def test_postgres_waits_for_the_disk_but_for_what_may_be_undone(empty_postgres: str) -> None:

@@ -28,13 +28,14 @@ class Rules:
         begins: dict[int, list[int]] = {0: [0]}
         for pattern, worth, lead in self._rules:
             if lead == _ANYWHERE:
-                match = pattern.search(text)
-            else:
-                if (at := begins.get(lead)) is None:
-                    at = begins[lead] = [m.start() for m in self._leads[lead].finditer(text)]
-                match = next((m for k in at if (m := pattern.match(text, k)) is not None), None)
-            if match is not None:
-                return worth, match
+                if (match := pattern.search(text)) is not None:
+                    return worth, match
+                continue
+            if (at := begins.get(lead)) is None:
+                at = begins[lead] = [m.start() for m in self._leads[lead].finditer(text)]
+            for k in at:
+                if (match := pattern.match(text, k)) is not None:
+                    return worth, match
         return None
 
 
