@@ -174,7 +174,7 @@ async def _carry_out_rest(turn: Turn) -> Understood:
     reading = read(str(data["words"]), _as_seen(turn, data))
     done = data.get("done") or []
     rest = [i for i in reading.intents if _mark(i) not in done]
-    understood = await carry_out(turn, reading, rest)
+    understood = await carry_out(turn, reading, rest, str(data["words"]))
     turn.answered()
     return understood
 

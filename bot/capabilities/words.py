@@ -14,10 +14,13 @@ from bot.registry import Registry
 from bot.understood import Understood, act, context, place_of, say_understood
 from bot.understood.asked import answer_question
 from bot.understood.consequences import gaps, tell_host
+from bot.understood.contents import told_beside
 from bot.understood.echoes import said_before_it
 from planning.changes import Refusal, come_late
+from planning.diets.contents import contents_told
 from planning.potluck import Answer, Say, Stage
 from planning.replies import (
+    AddPromise,
     Ask,
     CallOff,
     Intent,
@@ -119,9 +122,9 @@ async def take(turn: Turn, reading: Reading, *, addressed: bool) -> None:
         from bot.capabilities.confirming import ask_back
 
         await ask_back(turn, reading, understood)
-        if (addressed or reading.overheard) and reading.unread:
+        if (addressed or reading.overheard) and (unread := _unread(reading)):
             # A question about one part must not let another get lost.
-            turn.say("read-unread", words=list(reading.unread), n=len(reading.unread))
+            turn.say("read-unread", words=unread, n=len(unread))
         return
     if not reading.sure or not reading.intents:
         return
@@ -147,13 +150,19 @@ async def take(turn: Turn, reading: Reading, *, addressed: bool) -> None:
     if told_us and ((not needs and CAN_NOT_EAT.search(turn.words)) or _half_noted(turn.words, reading.intents)):
         # Something was said about what somebody can't eat and nobody could read it: it must not get lost.
         turn.say("needs-missed")
-    elif told_us and reading.unread:
+    elif told_us and (unread := _unread(reading)):
         # Half a message must not get lost behind the half that was understood.
-        turn.say("read-unread", words=list(reading.unread), n=len(reading.unread))
+        turn.say("read-unread", words=unread, n=len(unread))
     if understood.vague:
         from bot.capabilities.bringing import offer
 
         await offer(turn)
+
+
+def _unread(reading: Reading) -> list[str]:
+    """The sentences that came to nothing; what tells what is in a dish that is promised beside it did not."""
+    promised = any(isinstance(i, AddPromise) for i in reading.intents)
+    return [words for words in reading.unread if not (promised and contents_told(words))]
 
 
 _NO_FOOD = re.compile(
@@ -183,8 +192,9 @@ def _nothing_new(turn: Turn, intents: Sequence[Intent]) -> bool:
         return True
 
 
-async def carry_out(turn: Turn, reading: Reading, intents: Sequence[Intent]) -> Understood:
-    """Do what these intents of a reading ask for; questions among them are answered."""
+async def carry_out(turn: Turn, reading: Reading, intents: Sequence[Intent], said: str = "") -> Understood:
+    """Do what these intents of a reading ask for; questions among them are answered. `said`: the words, where a press
+    below the question has none."""
     before = turn.potluck.promises_of(turn.me)
     was = turn.guest()
     came = bool(before) or (was is not None and was.answer is Answer.YES)
@@ -197,6 +207,9 @@ async def carry_out(turn: Turn, reading: Reading, intents: Sequence[Intent]) -> 
             elif at is None or at != turn.potluck.starts_at:  # who comes when it starts is not late
                 await running_late(turn, intent.minutes, at=at)
     understood = act(turn, replace(reading, intents=tuple(intents)))
+    made = [p for p in turn.potluck.promises_of(turn.me) if p not in before and p.category != "supplies"]
+    if len(made) == 1 and turn.potluck != (turn.before or turn.potluck) and all(p.id != made[0].id for p in before):
+        told_beside(turn, made[0], turn.words or said)
     if early is not None:
         turn.change(come_late(turn.potluck, turn.actor, early), "did-late", when=turn.voice.time(early))
         understood.lines.append(Say("read-arrives", {"at": turn.voice.time(early)}))

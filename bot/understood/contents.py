@@ -6,7 +6,7 @@ import re
 
 from bot.context import Turn
 from planning.changes import Actor, change_promise
-from planning.diets.contents import Told
+from planning.diets.contents import PART_OF_A_DISH, Told, contents_told
 from planning.potluck import Promise
 
 MOST = 40
@@ -38,6 +38,15 @@ def with_contents(turn: Turn, found: Promise, said: Told, by: Actor | None = Non
         return False
     turn.change(change_promise(turn.potluck, actor, found.id, dish=made[:LONGEST]), "did-contains")
     return True
+
+
+def told_beside(turn: Turn, made: Promise, words: str) -> None:
+    """ "An apple pie. Egg glaze on top": what the message that promises a dish says besides is in that dish."""
+    name = set(made.dish.casefold().split())
+    for said in contents_told(words):
+        about = said.dish.casefold().split()
+        if not about or about[-1] in PART_OF_A_DISH or name & {*about, *(w.removesuffix("s") for w in about)}:
+            with_contents(turn, turn.known_promise(made.id), said)
 
 
 def without_contents(turn: Turn, found: Promise, foods: list[str]) -> Promise | None:

@@ -44,6 +44,13 @@ _TURNED = re.compile(
 )
 """Denied before the verb: read as "has no"."""
 _OF_SOMEBODY = re.compile(r"\b(?:for (?:me|us|him|her|them|my)|please|pls|thanks|thank you|para (?:mí|mi)|por favor|gracias)\b")
+_DENIES_IN = re.compile(
+    rf"^{_LEADS}(?P<what>(?:no|without|sin|zero) .{{2,60}}?) (?:in|on|en) (?P<dish>(?:the|my|our|this|that|el|la|los|las|mi|mis) [^?,]{{2,40}}?)(?:,? (?:btw|by the way|fyi|tho|though|por cierto|eh))*[.! ]*$"
+)
+_ON = re.compile(
+    rf"^{_LEADS}(?P<what>(?!there|theres|for\b)(?:[\w'-]+ ){{0,3}}[\w'-]+?) (?:on top|on (?:it|them|top of (?:it|them))|inside|in (?:it|them)|in the (?:dough|batter|sauce|dressing|crust|pastry|filling|glaze|topping|frosting|icing)|por encima|encima|dentro)[.! ]*$"
+)
+"""Without a verb: only beside a dish that is told in the same breath."""
 _DENIES = re.compile(rf"^{_LEADS}(?P<what>(?:no|without|sin|zero) .{{2,120}}?)[.! ]*$")
 _SPLIT = re.compile(r"\s*(?:,|;|&|\+|\bw/|\bw\b|\band\b|\bwith\b|\bplus\b|\bbut\b|\by\b|\bcon\b|\bpero\b)\s*")
 _NOT = re.compile(r"^(?:no|without|free of|not|zero|any|sin|nada de|ningún|ni)\s+")
@@ -122,7 +129,7 @@ def _from_its_clauses(text: str) -> Iterator[str]:
 
 
 def _clause(text: str) -> Told | None:
-    for pattern in (_PER, _OF_IT, _IN, _HAY, _OF_DISH, _IS_IT, _DENIES):
+    for pattern in (_PER, _OF_IT, _IN, _HAY, _OF_DISH, _IS_IT, _DENIES_IN, _DENIES, _ON):
         said = pattern.search(text)
         if said is None:
             continue
@@ -131,7 +138,7 @@ def _clause(text: str) -> Told | None:
         if pattern is _IS_IT and made is not None and not (made.without or made.besides):
             continue  # "it is bread" names a dish
         if made is not None:
-            return replace(made, bare=pattern in (_DENIES, _IS_IT))
+            return replace(made, bare=pattern in (_DENIES, _IS_IT, _ON))
     return None
 
 

@@ -241,3 +241,27 @@ async def test_a_cook_s_bare_list_of_ingredients_is_of_their_dish_and_reaches_wh
     assert "ground almonds" in played.texts()[-2] or "ground almonds" in played.everything()
     assert any("not for you" in text and "chicken tikka" in text for text in played.texts("mei"))
     assert not any("almond" in item for item in played.promises("ravi")[0]["ingredients"])
+
+
+@pytest.mark.parametrize(
+    ("words", "holds", "without"),
+    [
+        ("egg glaze on top", ("egg glaze",), ()),
+        ("no meat in the ziti btw", (), ("no meat",)),
+        ("sin nueces en el pastel", (), ("no nueces",)),
+    ],
+)
+def test_what_lies_on_a_dish_or_is_not_in_it_is_told_of_it(words, holds, without):
+    (told,) = contents_told(words)
+
+    assert (told.holds, told.without) == (holds, without)
+
+
+async def test_what_was_said_beside_an_offer_is_in_the_dish_once_the_question_is_answered(play):
+    played = await play(
+        board("ravi", "thinking of bringing an apple pie. egg glaze on top"),
+        press("ravi", "Yes"),
+    )
+
+    assert [p["dish"] for p in played.promises("ravi")] == ["apple pie with egg glaze"]
+    assert "did not get" not in played.everything()
