@@ -7,9 +7,11 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bot.courier.verdict import quiet_until
+from bot.courier.verdict import GROUP, quiet_until, verdict
 from bot.room.faults import Fault
-from bot.storage import Batch, ChatRecord, PersonRecord
+from bot.storage import Batch, ChatRecord, PersonRecord, PotluckPlace, ReminderRow, Stored
+from planning.potluck import Potluck, Say
+from planning.reminders import within_quiet
 from tests.courier.rig import START, ZONE, Due, Rig
 
 HOUR = timedelta(hours=1)
@@ -185,9 +187,26 @@ def test_quiet_hours_end_on_the_wall_clock_whatever_the_clocks_do(now: datetime,
 
     until = quiet_until(now, zone, start, end)
 
+    assert (until is not None) == within_quiet(now, "Europe/Berlin", start, end)
     if until is not None:
         assert now <= until <= now + timedelta(hours=25)
         assert until.astimezone(zone).strftime("%H:%M") in (end, "03:30")
+
+
+# IANA database: on 2028-03-12 Chicago's clocks skipped 02:00-03:00, so that half past two was 08:30 UTC.
+@pytest.mark.parametrize(
+    ("due", "left"),
+    [("07:00", "08:30"), ("07:59", "08:30"), ("08:00", "08:00"), ("08:31", "08:31")],
+)
+def test_a_reminder_held_back_till_a_skipped_hour_leaves_when_it_would_have_been(due: str, left: str) -> None:
+    night = datetime(2028, 3, 12, tzinfo=UTC)
+    at, end = (night.replace(hour=int(t[:2]), minute=int(t[3:])) for t in (due, left))
+    chat = ChatRecord(-1, quiet_from="22:00", quiet_to="02:30", timezone=ZONE)
+    stored = Stored(Potluck("p1", night + timedelta(days=1), ZONE), 1, PotluckPlace("p1", -1))
+    row = ReminderRow("p1", "a", "bring", GROUP, at, None, Say("about", {}))
+
+    assert verdict(row, stored, chat, None, at) == (None, end if end > at else None)
+    assert verdict(row, stored, chat, None, end) == (None, None)
 
 
 async def test_a_reminder_the_platform_refused_again_and_again_is_not_given_up_at_the_first_doubt(rig: Rig) -> None:

@@ -10,6 +10,7 @@ from datetime import timedelta
 import pytest
 import telegram
 
+from bot.buttons import Button
 from bot.context import Turn
 from bot.doors import LASTS, own
 from bot.registry import load
@@ -138,6 +139,18 @@ async def test_no_button_of_a_group_works_in_another_chat(chat: Chat, where: int
     assert set(chat.bot.toasts) == {"This button does not belong to this chat; use the ones on your own board."}
     assert len(chat.bot.toasts) == len(buttons)
     assert await revisions(chat) == before
+
+
+async def test_a_button_signed_for_one_chat_moves_no_potluck_of_another(chat: Chat) -> None:
+    """As if a signed button had been made for the wrong chat: the potluck's own place is looked at as well."""
+    here = await chat.current(HERE)
+    assert here is not None
+    before = await revisions(chat)
+    wrong = chat.signer.sign(ELSEWHERE, Button("", "ans", ("yes",)), here.potluck.id)
+    await chat.take(chat.press(ELSEWHERE, MEMBER, wrong))
+
+    assert await revisions(chat) == before
+    assert chat.bot.toasts == ["This button does not belong to this chat; use the ones on your own board."]
 
 
 async def test_a_guest_who_left_the_group_unheard_changes_and_learns_nothing_in_private(chat: Chat) -> None:
