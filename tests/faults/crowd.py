@@ -48,7 +48,7 @@ async def one_group(database: str, guests: int = 200, seconds: float = 10.0, see
     over = max(0, most - GROUP_PER_MINUTE)
     edits = sum(1 for s in platform.log if s.method == "editmessagetext")
     notes = (f"the board counts {coming} who come, after {edits} edits; most messages and edits in a minute: {most}",)
-    return Row("one group", database, f"{guests} guests answer within {seconds:.0f} s", wrong, 0, over, notes)
+    return Row("one group", database, f"{guests} guests answer within {seconds:.0f} s", wrong, 0, over, notes, 0)
 
 
 def _board(platform: Platform) -> str:
@@ -90,7 +90,7 @@ async def many_groups(database: str, groups: int = 2000) -> Row:
         most = most_in([s.at for s in posted], 1.0 / PACE)
     notes = (f"most messages in a second of the bot's time, as they arrived: {most} (its limit is {ALL_PER_SECOND})",)
     did = f"{groups} groups press at once and get their boards"
-    return Row("many groups", database, did, groups - counted, len(posted) - groups, 0, notes)
+    return Row("many groups", database, did, groups - counted, len(posted) - groups, 0, notes, 0)
 
 
 def _potlucks(chats: list[int]) -> Batch:

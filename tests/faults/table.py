@@ -21,10 +21,18 @@ class Row:
     half: int
     notes: tuple[str, ...] = ()
     may_double: int | None = None
+    ended: bool = True
+    """Whether it came to its end: what did not is bad, whatever was counted."""
 
     @property
     def bad(self) -> bool:
-        return bool(self.lost or self.half or (self.may_double is not None and self.doubled > self.may_double))
+        too_often = self.may_double is not None and self.doubled > self.may_double
+        return bool(not self.ended or self.lost or self.half or too_often)
+
+
+def broken(what: str, database: str, why: str) -> Row:
+    """What was to be tried broke off: nothing is known of it."""
+    return Row(what, database, "BROKE OFF", 0, 0, 0, (why,), ended=False)
 
 
 HEAD = ("fault", "database", "lost", "doubled", "of at most", "half", "what was done")

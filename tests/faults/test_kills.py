@@ -4,6 +4,7 @@ import pytest
 
 from planning.potluck import Answer
 from tests.faults import killed, line
+from tests.faults.__main__ import main as faults
 from tests.faults.table import Row, table
 
 
@@ -46,3 +47,28 @@ def test_the_table_says_when_something_is_lost() -> None:
 def test_more_doubled_ones_than_faults_explain_are_bad() -> None:
     assert not Row("kill -9", "SQLite", "5 kills", 0, 5, 0, may_double=5).bad
     assert Row("kill -9", "SQLite", "5 kills", 0, 6, 0, may_double=5).bad
+
+
+def test_a_part_that_broke_off_is_a_bad_row_and_the_others_are_told(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    async def breaks(_: object) -> list[Row]:
+        raise TimeoutError("the board never came")
+
+    async def ends(_: object) -> list[Row]:
+        return [Row("any update", "SQLite", "12 updates", 0, 0, 0)]
+
+    monkeypatch.setattr("tests.faults.crowd.rows", breaks)
+    monkeypatch.setattr("tests.faults.fuzz.rows", ends)
+    monkeypatch.setattr("sys.argv", ["faults", "crowd", "fuzz"])
+    code = faults()
+    told = capsys.readouterr().out
+
+    assert code == 1
+    assert "BROKE OFF" in told
+    assert "TimeoutError: the board never came" in told
+    assert "12 updates" in told
+
+
+def test_two_boards_where_one_was_to_come_are_bad() -> None:
+    assert Row("many groups", "SQLite", "60 groups", 0, 1, 0, may_double=0).bad
