@@ -12,7 +12,7 @@ from bot.understood import context, place_of
 from bot.understood.askedfood import ASKED, asked_of
 from bot.understood.contents import with_contents
 from planning.changes import Refusal, change_promise, may_manage
-from planning.diets.contents import PART_OF_A_DISH, Told, answered, contents_told
+from planning.diets.contents import PART_OF_A_DISH, Told, answered, contents_told, short_list
 from planning.diets.recipe import recipe_told
 from planning.potluck import Answer, Promise, Stage
 from planning.replies import AddPromise, read
@@ -32,6 +32,10 @@ async def read_contents(turn: Turn) -> None:
     if potluck.stage is not Stage.PLANNED or event.person.anonymous or turn.about == "question:diets":
         return
     if await _answered(turn) or await _listed(turn):
+        return
+    asked, _ = await asked_of(turn)
+    if asked is not None and (short := short_list(turn.words)) is not None:
+        _note(turn, asked, short)
         return
     for said in contents_told(turn.words):
         found = await _dishes(turn, said)
@@ -133,7 +137,7 @@ def _worth_asking(turn: Turn, said: Told) -> bool:
     told = read(turn.words[:LONGEST], context(turn, replying_to="board")).intents
     if any(isinstance(i, AddPromise) for i in told):
         return False  # a dish of its own is told, and what is in it with it
-    if place_of(turn) not in (None, "person"):
+    if place_of(turn) not in (None, "person") or said.dish:
         return True
     tried = [Promise("", turn.me, f"dish with {what}", "main") for what in said.holds]
     return any(held(one, need) in ("listed", "named") for one in tried for need in avoided(turn.potluck))

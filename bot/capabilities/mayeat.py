@@ -19,6 +19,7 @@ from bot.texts import Html
 from bot.understood import context, place_of
 from bot.understood.askedfood import ASKED, remember
 from planning.diets.mayeat import (
+    asks_about,
     asks_again,
     asks_may_eat,
     asks_to_avoid,
@@ -32,7 +33,7 @@ from planning.safety.guests import LISTERIA, food_notes
 from planning.safety.words import has
 
 INFANTS = "SPEC-09"
-RAW = "RISK-08"
+RAW, RAW_EGG = "RISK-08", "SPEC-04"
 
 
 async def read_may_eat(turn: Turn) -> None:
@@ -52,6 +53,10 @@ async def read_may_eat(turn: Turn) -> None:
     elif turn.private and asks_again(turn.words):
         known = await turn.recall(ASKED)
         meant = [p for i in known.dishes if (p := turn.potluck.promise(i)) is not None] if known is not None else []
+        if meant:
+            await _may(turn, meant)
+    elif turn.private and (what := asks_about(turn.words)):
+        meant = _meant(turn, what) if await turn.recall(ASKED) is not None else []
         if meant:
             await _may(turn, meant)
 
@@ -78,10 +83,15 @@ async def _may(turn: Turn, meant: list[Promise]) -> None:
     turn.handled = True
     remember(turn, meant, ())
     guest = turn.guest()
+    unsaid: list[str] = []
+    if guest is not None and guest.pregnant and turn.private:
+        unsaid = _of_pregnancy(turn, guest, meant)
     if guest is not None and guest.all_needs():
         await for_me(turn, meant)
+        if unsaid:
+            turn.post(Html("\n".join(unsaid)))
         return
-    lines: list[str] = [in_dish(turn, found) for found in meant[:MOST_DISHES]]
+    lines: list[str] = [*unsaid, *(in_dish(turn, found) for found in meant[:MOST_DISHES])]
     turn.post(Html("\n".join([*lines, turn.voice("eat-note")])))
 
 
@@ -108,17 +118,22 @@ async def _avoid(turn: Turn) -> None:
         turn.post(_pregnancy(turn, guest), where="here" if turn.private else "private")
 
 
+def _of_pregnancy(turn: Turn, guest: Guest | None, dishes: list[Promise]) -> list[str]:
+    """A line for each of these dishes that the published lists name."""
+    one = replace(guest or Guest("", ""), pregnant=True, answer=Answer.YES)
+    potluck = replace(turn.potluck, guests=(one,))
+    rules = {rule for _, rule, _ in LISTERIA} | {RAW, RAW_EGG}
+    return [
+        turn.voice("may-avoid-line", said=turn.voice.say(said.say))
+        for dish in dishes for said in food_notes(potluck, dish) if said.rule in rules
+    ]  # fmt: skip
+
+
 def _pregnancy(turn: Turn, guest: Guest | None) -> Html:
     """The dishes of the list that the published lists name, those nobody has said anything of, and the lists."""
     voice = turn.voice
-    one = replace(guest or Guest("", ""), pregnant=True, answer=Answer.YES)
-    potluck = replace(turn.potluck, guests=(one,))
-    rules = {rule for _, rule, _ in LISTERIA} | {RAW}
     dishes = [p for p in turn.potluck.promises if p.category not in ("supplies",)]
-    lines: list[str] = [
-        voice("may-avoid-line", said=voice.say(said.say))
-        for p in dishes[:MOST_DISHES] for said in food_notes(potluck, p) if said.rule in rules or said.rule == "SPEC-04"
-    ]  # fmt: skip
+    lines = _of_pregnancy(turn, guest, dishes[:MOST_DISHES])
     unsaid = [p.dish for p in dishes if p.ingredients is None and p.category != "drink"]
     kinds = [voice.plain("risky-food", tag=tag) for tag in dict.fromkeys([tag for tag, _, _ in LISTERIA] + ["raw-egg"])]
     head = voice("may-avoid-head", n=len(lines))

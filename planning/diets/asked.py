@@ -78,6 +78,8 @@ def _one(phrase: str, after: str, named: set[str], known: frozenset[str]) -> Ask
         return None
     if named.issuperset(words) and (length > 1 or after in _ARTICLES or after in named):
         return None  # "the chicken" is the dish
+    if length == 1 and words[0] in named and after.endswith(("'s", "’s")):
+        return None  # "Tariq's chicken", too
     foreign = _foreign().get(fold(phrase))
     singular = phrase.removesuffix("s")
     if foreign is None and not {phrase, singular} & known:
@@ -192,7 +194,7 @@ _ANY = re.compile(
     r"\b(?:any|anything|something|everything|what|what's|whats|which|enough|stuff|food|dish|dishes|option|options|table|list|menu|algo|alguna?|qué|opciones|opción|mesa|lista|comida|platos?|suficiente|bastante)\b"
 )
 _OTHER = re.compile(
-    r"\b(?:bring\w*|buy|buying|get|grab|pick up|make|making|cook|cooking|bake|baking|need|missing|short of|allergic|allerg(?:y|ies)|who (?:is|are|has)|anyone|anybody|someone|vegans|vegetarians|celiacs|coeliacs|left|leave|leaving|oven|fridge|freezer|microwave|grill|cooler|hours?|minutes?|degrees|long|how much|how many|traigo|traer|llevo|llevar|llevamos|comprar|compro|hacer|falta|faltan|quién|quien|alguien|alérgic\w+|alergia|horno|nevera|cuánt\w+|horas?|minutos?|done|pink|raw|temperature|still|cold|hot|warm|out since|car)\b"
+    r"\b(?:bring\w*|buy|buying|get|grab|pick up|make|making|cook|cooking|bake|baking|need|missing|short of|allergic|allerg(?:y|ies)|who (?:is|are|has)|anyone|anybody|someone|vegans|vegetarians|celiacs|coeliacs|owe[sd]?|owing|paid|pay|cost|costs|price|receipt|split|debo|debemos|debe|cuesta|cost[oó]|pag(?:o|ué|amos|ar)|left|leave|leaving|oven|fridge|freezer|microwave|grill|cooler|hours?|minutes?|degrees|long|how much|how many|traigo|traer|llevo|llevar|llevamos|comprar|compro|hacer|falta|faltan|quién|quien|alguien|alérgic\w+|alergia|horno|nevera|cuánt\w+|horas?|minutos?|done|pink|raw|temperature|still|cold|hot|warm|out since|car)\b"
 )
 _IN_WHAT = re.compile(
     r"^(?:(?:and|so|but|ok|y) )?(?:what(?:'s| is|s| are)(?: all)? in|what (?:did|do) you put in|what are the ingredients|ingredients (?:of|in)|qué (?:lleva|llevan|tiene|tienen|contiene)|de qué (?:es|son))\b"

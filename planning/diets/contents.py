@@ -26,7 +26,7 @@ _LEADS = (
 _HAS = r"(?:has|have|had|'s got|have got|has got|contains?|contained|does have|do have|(?:is|are|was|were|comes?|come) (?:all )?(?:made |cooked |baked |fried )?(?:with|from|of|in)(?! (?:the|my|a|an|our) )|uses?|got|lleva|llevan|tiene|tienen|contiene|contienen|(?:está|están) hech[oa]s? con|va con|van con)"
 _OF_DISH = re.compile(rf"^{_LEADS}(?P<dish>[^?,:]{{2,60}}?):? {_HAS} (?P<what>.{{2,140}}?)[.! ]*$")
 _IN = re.compile(
-    r"\b(?:there(?:'?s| is| are| was| were)|(?:i|we) (?:put|used|added|have put|use|put in)|it turns out there(?:'?s| is)|(?:has|have)) "
+    r"\b(?:there(?:'?s| is| are| was| were)|(?:i|we) (?:always |also |usually |just |did )?(?:put|used|added|have put|use|put in)|it turns out there(?:'?s| is)|(?:has|have)) "
     r"(?P<what>.{2,120}?) (?:in|into|to) (?P<dish>(?:my|the|our|that|this|his|her) [^?]{2,60}?)[.! ]*$"
 )
 _HAY = re.compile(
@@ -112,6 +112,7 @@ def contents_told(words: str) -> tuple[Told, ...]:
 
 
 def _told(text: str) -> Told | None:
+    text = _WILL.sub(lambda m: f"{m['it']} has", _TRAIL.sub("", text))
     text = _TURNED.sub(lambda m: f"{m['es']} no" if m["es"] else "has no", _AFTER.sub("", text))
     if _AGAINST.search(text) or _OF_SOMEBODY.search(text):
         return None
@@ -129,10 +130,16 @@ def _from_its_clauses(text: str) -> Iterator[str]:
 
 
 def _clause(text: str) -> Told | None:
-    for pattern in (_PER, _OF_IT, _IN, _HAY, _OF_DISH, _IS_IT, _DENIES_IN, _DENIES, _ON):
+    both = _ONE_AND_OTHER.search(text)
+    if both is not None and any(_known(_plain(both[k])) for k in "ab"):
+        return Told(both["dish"] or "", tuple(dict.fromkeys((_plain(both["a"]), _plain(both["b"])))))
+    inside = _IN.search(text)
+    for pattern in (_PER, _FOR_DISH, _OF_IT, _IN, _HAY, _OF_DISH, _IS_IT, _DENIES_IN, _DENIES, _ON, _GOES):
         said = pattern.search(text)
         if said is None:
             continue
+        if pattern is _OF_IT and inside is not None and inside["dish"].split()[-1] not in PART_OF_A_DISH:
+            continue  # "there's egg in the rice" is of the rice
         dish = said.groupdict().get("dish") or ""
         made = sorted_out(said["what"], dish)
         if pattern is _IS_IT and made is not None and not (made.without or made.besides):
@@ -184,6 +191,41 @@ def _sentences(words: str) -> Iterator[str]:
     plain = " ".join(words[:LONGEST].replace("\u2019", "'").casefold().split())
     return (text for text in _ENDS.split(plain) if text and "?" not in text)
 
+
+_TRAIL = re.compile(r"(?:,? (?:btw|fyi|by the way|lol|haha|sorry|just saying|so you know|por cierto|ojo|eh))+[.! ]*$")
+_WILL = re.compile(
+    r"\b(?!(?:i|we|you|he|she|who|what|that|someone|somebody)(?:'ll| will)\b)(?P<it>[a-z]+)(?:'ll| will) (?:also )?(?:have|contain)\b(?! to\b)"
+)
+""" "It'll have egg": no more of a plan than the dish is."""
+_FOR_DISH = re.compile(rf"^{_LEADS}(?:in|inside|en) (?P<dish>(?:the|my|our|mi|el|la|los|las) [^?,:]{{2,40}}?)(?::| -| –|,? (?:there(?:'s| is| are)|hay|va|van)) (?P<what>.{{2,140}}?)[.! ]*$")
+_GOES = re.compile(rf"^{_LEADS}(?P<what>.{{2,80}}?) (?:goes|go|went|is|are|va|van) (?:in|into|en) (?P<dish>(?:the|my|our|mi|el|la|los|las) [^?]{{2,40}}?)[.! ]*$")
+_ONE_AND_OTHER = re.compile(
+    r"\b(?:one|the first|first|1|un[oa]?|l[ao] primer[oa])(?: of (?:them|the [a-z]+|my [a-z]+)| de (?:ellos|ellas|l[ao]s [a-z]+))? ?(?P<dish>[^\W\d_]{3,})? ?(?:is|will be|=|:|es|será) (?:an? |un[oa]? )?(?P<a>[^.;?]{2,40}?)(?:,| and|;|,? y) (?:the |l[ao] |el )?(?:other|second|2nd|otr[oa]|segund[oa])(?: one| [^\W\d_]{3,})? ?(?:is|will be|=|:|es|será) (?:an? |un[oa]? )?(?P<b>[^.;?]{2,40}?)[.! ]*$"
+)
+""" "One dip is taramasalata, the other is hummus"."""
+
+
+def short_list(words: str) -> Told | None:
+    """A few ingredients and nothing else ("pork, and yes sesame seeds on top"), from a cook whose dish was asked about:
+    all of them known; never the whole of what is in it."""
+    plain = " ".join(words[:LONGEST].replace("\u2019", "'").casefold().split())
+    if "?" in plain or len(plain.split()) > SHORT or _NO_LIST.search(plain) or _AGAINST.search(plain) or _OF_SOMEBODY.search(plain):
+        return None
+    items = [_plain(_YES_BEFORE.sub("", raw)) for raw in _SPLIT.split(_TRAIL.sub("", plain))]
+    items = [i for i in items if i]
+    denied = [bool(_NOT.match(i)) for i in items]
+    if not items or not all(_known(_plain(_NOT.sub("", i))) for i in items):
+        return None
+    holds = tuple(i for i, no in zip(items, denied, strict=True) if not no)
+    without = tuple(f"no {_plain(_NOT.sub('', i))}" for i, no in zip(items, denied, strict=True) if no)
+    return Told("", holds, without)
+
+
+SHORT = 14
+_YES_BEFORE = re.compile(r"^(?:(?:yes|yeah|yep|oh|ah|well|also|just|only|some|sí|si|pues|también|solo|it has|it's got|there's|lleva|tiene|hay)[ ,]+)+")
+_NO_LIST = re.compile(
+    r"\b(?:need|want|buy|get|grab|love|loves|like|likes|hate|eat|eats|drink|make|making|more|less|need[so]|quiero|gusta|compra\w*|com[eo]|falta\w*|hago)\b"
+)
 
 _YES = re.compile(
     rf"^(?:(?:yes|yeah|yep|yup|it does|they do|it is|there is|there are|a (?:little|tiny)? ?bit|some|a little|(?:i'm )?afraid so|unfortunately|sorry|oh|ah|s[ií]|un poco|algo|lleva|claro|por desgracia|ay)[ ,!.]*)+"

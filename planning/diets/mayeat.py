@@ -76,6 +76,15 @@ def asks_again(words: str) -> bool:
     return _AGAIN.match(_plain(words)) is not None and len(words) <= 30
 
 
+_ABOUT = re.compile(r"^(?:(?:ok|okay|so|and|but|or|what about|how about|y|qué tal|entonces)[ ,]+)+(?P<what>(?:the |my |his |her |el |la |los |las |mi )?[^?,.!]{2,40})\?*$")
+
+
+def asks_about(words: str) -> str:
+    """ "And the spring rolls?", behind such a question: the words for the dish, "" for other words."""
+    said = _ABOUT.match(_plain(words))
+    return said["what"] if said is not None and "?" in words and len(words.split()) <= 7 else ""
+
+
 def of_an_infant(words: str) -> bool:
     """Whether somebody under a year is spoken of as eating, or to be given, something."""
     plain = _plain(words)

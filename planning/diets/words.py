@@ -2,9 +2,24 @@
 
 from __future__ import annotations
 
+import re
+
+from planning.diets.ingredients import find
 from planning.diets.listed import COOK, UNKNOWN, USUAL, listed, names_it, verdict
 from planning.diets.needs import ANYTHING, core_of, rule_of
 from planning.potluck import Promise, Say
+
+
+_WITH = re.compile(r"\b(?:with|con)\b")
+_PARTS = re.compile(r",|;|&|\band\b|\by\b")
+_NOT = re.compile(r"\s*(?:no|without|sin)\b")
+
+
+def _told(promise: Promise, marks: frozenset[str]) -> bool:
+    """Whether what stands behind "with" in a dish's name, as its cook told it, holds one of these marks."""
+    behind = _WITH.split(promise.dish.casefold(), maxsplit=1)[1:]
+    parts = [part for text in behind for part in _PARTS.split(text) if not _NOT.match(part)]
+    return any(row.holds & marks for part in parts for row in find(part.strip()).rows)
 
 
 def say_of(promise: Promise, need: str) -> Say:
@@ -24,7 +39,8 @@ def say_of(promise: Promise, need: str) -> Say:
         marks = sorted(rule.avoids & what.holds)
         if not marks:
             return Say("diets-breaks", {"need": name})
-        key = "diets-contains-usual" if what.basis == USUAL else "diets-contains-cook"
+        usual = what.basis == USUAL and not _told(promise, frozenset(marks))
+        key = "diets-contains-usual" if usual else "diets-contains-cook"
         return Say(key, {"need": name, "marks": ", ".join(marks)})
     perhaps = sorted((rule.avoids & what.may_hold) | (rule.asks & (what.holds | what.may_hold)))
     if perhaps:

@@ -55,6 +55,10 @@ _CONTENTS = re.compile(
 )
 
 
+_WILL = re.compile(r"\b(?P<it>it|they|there)(?P<will>['’]?ll| will)(?= (?:have|contain)\b(?! to\b))", re.IGNORECASE)
+""" "It'll have egg": what is in it, though it is not made yet."""
+
+
 @dataclass(frozen=True)
 class Beside:
     """What is said to be in a dish, right behind it; `start` its place in the text."""
@@ -70,6 +74,7 @@ def contents_beside(text: str) -> tuple[str, tuple[Beside, ...]]:
     'soup for 10'
     """
     found: list[Beside] = []
+    text = _WILL.sub(lambda m: m["it"] + " " * len(m["will"]), text)
     for match in _CONTENTS.finditer(text[:1000]):
         loose = not match["lead"].strip() and not match["who"]
         if match["verb"] is not None and loose and match["verb"].casefold() in ("has", "have", "hay"):

@@ -11,7 +11,7 @@ import re
 
 from planning.replies.english.lexicon import NUMBER, any_of
 from planning.replies.english.nouns import known_thing
-from planning.replies.english.questions import OF_SOMETHING_ELSE, tells
+from planning.replies.english.questions import OF_NO_FOOD, OF_SOMETHING_ELSE, tells
 from planning.replies.intents import Ask, Intent, ReplyContext
 from planning.replies.text import Sentence
 
@@ -79,7 +79,7 @@ def read_loosely(sentence: Sentence, context: ReplyContext, trap: str | None) ->
     ):
         return []
     for topic, pattern in _TOPICS:
-        if topic == "can-eat" and _WHO_HAS_NEEDS.search(text) is not None:
+        if topic == "can-eat" and (_WHO_HAS_NEEDS.search(text) is not None or OF_NO_FOOD.search(text) is not None):
             continue  # who eats how is theirs to tell
         if topic == "missing" and OF_SOMETHING_ELSE.search(text) is not None:
             continue

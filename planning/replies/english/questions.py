@@ -38,6 +38,10 @@ _ASKING = re.compile(
     r"(?:what|when|where|who|which|how|start|starting|still|address|is|are|do|does|can|could|should|shall|will|would|has|have|am|did|may|any|anything|need|want|must|my list|until)\b(?! not\b)"
     r"(?<!\bcan(?= (?:do|bring|make|bake|cook|come|be)\b))(?<!\bcould(?= (?:do|bring|make|bake|cook|come|be)\b))(?<!\bwill(?= (?:do|bring|make|bake|cook|come|be)\b))"
 )
+OF_NO_FOOD = re.compile(
+    r" (?:owe|owes|owed|paid|pay|cost|costs|ovens?|stove|hob|microwave|fridge|freezer|urn|kettle|grill|parking|seats?|chairs?|plates?|cups?|room|space) "
+)
+"""A question with one of these is after money or the place, not after what is in the food."""
 _WHO_EATS = re.compile(r"^ (?:is|are) (?!the |that |this |it |any|there |your |my )[a-z]+ (?:still |also |really |actually |now )(?:a )?(?:vegan|vegetarian|veggie|celiac|kosher|halal|gluten free)|(?<!for )\b(?:vegetarians|vegans|celiacs)\b(?! (?:can|could|eat|will))")
 _LATE = re.compile(
     r" (?:(?:i|we) (?:am|are|will be|might be|may be|will|are going to be|am going to be)|running|be|arriving|coming|going to be|gonna be|might be|will be)(?: (?:running|a bit|about|around|probably|like|roughly|arriving|coming|be|maybe|there|just|only|up to|at least|slightly|quite|very|so|here))* (?P<much>[^,\x00]{0,40}?) ?(?:late|behind|delayed)(?= $| ,| for| to| sorry| because| as| -| but| so| start| tonight| today| got | have | had | need | stuck | the | my | i | we | traffic | work |$)| late by (?:about |around )?(?P<much3>[a-z0-9 ]{1,25})|(?:^|(?<= ,)) (?P<much2>[a-z0-9 ]{1,30}?) (?:late|later|behind)(?= $| ,)|\b(?:stuck in traffic|held up|delayed|running behind|missed (?:the|my) (?:bus|train)|late because|leaving late)\b"
@@ -108,7 +112,9 @@ def read_question(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         return [Ask("host", start=start, end=end, confidence=0.85)]
     for topic, pattern, confidence in _COMPILED:
         match = pattern.search(sentence.text)
-        if match is None or (topic == "can-eat" and _WHO_EATS.search(sentence.text)):
+        if match is None or (
+            topic == "can-eat" and (_WHO_EATS.search(sentence.text) or OF_NO_FOOD.search(sentence.text))
+        ):
             continue
         if match.groupdict().get("dish") is not None and known_thing(match["dish"])[1] < 0.75:
             continue
