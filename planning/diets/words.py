@@ -9,7 +9,6 @@ from planning.diets.listed import COOK, UNKNOWN, USUAL, listed, names_it, verdic
 from planning.diets.needs import ANYTHING, core_of, rule_of
 from planning.potluck import Promise, Say
 
-
 _WITH = re.compile(r"\b(?:with|con)\b")
 _PARTS = re.compile(r",|;|&|\band\b|\by\b")
 _NOT = re.compile(r"\s*(?:no|without|sin)\b")
