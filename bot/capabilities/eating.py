@@ -13,7 +13,7 @@ from bot.registry import Registry
 from bot.texts import Html
 from planning.changes import Refusal, may_manage
 from planning.diets import DietRow, diets, foods_asked, questions_in
-from planning.diets.asked import BUY_FOR, SUITS_WHOM
+from planning.diets.asked import BESIDE, BUY_FOR, SUITS_WHOM
 from planning.diets.table import needs_of
 from planning.potluck import CATEGORIES, Answer, Guest, Promise
 from planning.safety.allergens import ALLERGY, avoided, held
@@ -80,7 +80,7 @@ async def asked(turn: Turn, words: str | None = None) -> None:
     Of a message that also tells something only the questions count, so that "my son is allergic to peanuts, what can
     he eat?" is after him."""
     told = turn.words if words is None else words
-    told = " ".join(questions_in(told)) or told
+    told = BESIDE.sub(" ", " ".join(questions_in(told)) or told)
     dishes = (*turn.potluck.promises, *_being_asked(turn))
     if (who := _guest_asked_for(turn, told)) is not None:
         meant = dishes_named(turn, foods_asked(told, dishes)[1], dishes)

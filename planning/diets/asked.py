@@ -224,6 +224,19 @@ _OWN_FOOD = re.compile(
 )
 
 
+_BESIDE = r"(?:besides|beside|other than|apart from|aside from|except(?: for)?|aparte de|además de|que no sea)"
+_ICAN = r"(?:(?:that |which )?(?:i|we) can (?:still )?(?:eat|have)|for me|for us|que (?:yo )?pueda comer|que pueda comer|para mí)"
+_ELSE = re.compile(
+    rf"^(?:(?:and|so|but|ok|okay|hey|um|oh|y|entonces|pues|oye)[ ,]+)*(?!.*\b(?:bring|need|buy|get|missing|traer|llevar|falta|comprar)\b)(?:(?:is|are|was) there |hay )?(?:anything|something|what|algo|qué)(?: else| is there| more| left| más)*(?: {_ICAN})?(?: {_BESIDE} (?:my|our|the|mi|mis|el|la|los|las) [^?.!,]{{2,30}}?(?: {_ICAN})?| (?:here|on the table|now))?\s*\?*$"
+)
+"""Whatever there is beside one's own dish; a bare "anything?" is no such question."""
+_TELLS = re.compile(rf"\b(?:{_BESIDE}|{_ICAN})\b")
+BESIDE = re.compile(
+    rf"\b{_BESIDE} (?:my|our|the|mi|mis|el|la|los|las) [^?.!,]{{2,30}}?(?=$|[?.!,]| (?:that |which )?(?:i|we) can)",
+    re.IGNORECASE,
+)
+
+
 def asks_what_to_eat(words: str) -> bool:
     """ "What can we eat now?", "¿qué puede comer mi hijo?": by somebody whose needs are known it is after the table.
 
@@ -231,7 +244,8 @@ def asks_what_to_eat(words: str) -> bool:
     (True, False)
     """
     plain = " ".join(words[:LONGEST].replace("\u2019", "'").replace("¿", " ").casefold().split())
-    return any(_OWN_FOOD.match(part.strip()) for part in re.split(r"(?<=[.!?])\s+", plain))
+    parts = [part.strip() for part in re.split(r"(?<=[.!?])\s+", plain)]
+    return any(_OWN_FOOD.match(part) or (_ELSE.match(part) and _TELLS.search(part)) for part in parts)
 
 
 @dataclass(frozen=True)

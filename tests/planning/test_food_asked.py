@@ -3,6 +3,7 @@
 import pytest
 
 from planning.diets import food_question, foods_asked, holds_food, questions_in
+from planning.diets.asked import asks_what_to_eat
 from planning.potluck import Promise
 from planning.replies.asides import told_and_asked
 
@@ -86,3 +87,21 @@ def test_a_food_is_found_by_whoever_said_so(ingredients, how):
     mayo = foods_asked("mayo")[0][0]
 
     assert holds_food(slaw, mayo) == how
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "anything besides my chana?", "anything else I can eat besides my chana?", "anything left that I can eat?",
+        "is there anything other than my chana I can have", "hay algo aparte de mi ensalada que pueda comer?",
+    ],
+)  # fmt: skip
+def test_what_there_is_beside_ones_own_dish_is_after_the_table(words):
+    assert asks_what_to_eat(words)
+
+
+@pytest.mark.parametrize(
+    "words", ["anything?", "anything else?", "what else is there", "anything besides the ham to bring?"]
+)
+def test_what_is_asked_in_general_is_not_after_food_to_eat(words):
+    assert not asks_what_to_eat(words)
