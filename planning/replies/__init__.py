@@ -8,7 +8,7 @@ code: `worded` reads it by its table of phrases.
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from functools import cache, partial
 
@@ -17,6 +17,7 @@ from planning.replies import english, evidence, hosted, intents, spanish, worded
 from planning.replies.asides import contents_beside, labels_beside, told_and_asked, with_contents, with_labels
 from planning.replies.corrected import corrected
 from planning.replies.decide import SURE, decide, tidy, with_implied
+from planning.replies.details import Detail, details_beside, with_details
 from planning.replies.echoes import echo, read_echo
 from planning.replies.intents import *  # noqa: F403 - the one list of intents is theirs
 from planning.replies.intents import Intent, Reading, ReplyContext, spans_of
@@ -49,24 +50,38 @@ def read(text: str, context: ReplyContext) -> Reading:
     """What the text asks for, seen from that context. Never raises, whatever the text; 4,096 characters at most
     are looked at. The group's language goes first; what is plainly in another one we know is read in that."""
     told = told_and_asked(text)
+    plain, details = details_beside(told)
+    if details and context.asked != "diets":
+        reading = _read_beside(plain, context, text, details)
+        if reading is not None:
+            return reading
+    return _read_beside(told, context, text) or Reading()
+
+
+def _read_beside(
+    told: str, context: ReplyContext, text: str, details: Sequence[Detail] = ()
+) -> Reading | None:
+    """With what is said of the contents and the diet of a dish set aside first; None where a detail finds no dish."""
     plain, beside = contents_beside(told)
     if beside:
-        reading = _read(plain, context, text)
+        if (reading := _read(plain, context, text, details)) is None:
+            return None
         made = with_contents(reading.intents, beside)
         if made is not None:
             now = tuple(new for new, old in zip(made, reading.intents, strict=True) if old in reading.now)
             return replace(reading, intents=tuple(made), now=now)
     plain, labels = labels_beside(told)
     if labels and context.asked != "diets":
-        reading = _read(plain, context, text)
+        if (reading := _read(plain, context, text, details)) is None:
+            return None
         made = with_labels(reading.intents, labels)
         if made is not None:
             now = tuple(new for new, old in zip(made, reading.intents, strict=True) if old in reading.now)
             return replace(reading, intents=tuple(made), now=now)
-    return _read(told, context, text)
+    return _read(told, context, text, details)
 
 
-def _read(text: str, context: ReplyContext, original: str) -> Reading:
+def _read(text: str, context: ReplyContext, original: str, details: Sequence[Detail] = ()) -> Reading | None:
     own = context.language if rules_of(context.language) is not None else "en"
     other = other_language(text, own)
     # Every language shares small words with English: what the group's own rules understand is in its own language.
@@ -94,6 +109,10 @@ def _read(text: str, context: ReplyContext, original: str) -> Reading:
         found = evidence.guessed(message, context)
     if not passed:
         found = corrected(found, message.plain, text, context, partial(_part, own, context))
+    if details:
+        if (detailed := with_details(found, details)) is None:
+            return None
+        found = detailed
     lost = own == "en" and not overheard and english.for_us(message)
     reading = decide(with_implied(tidy(found), context), passed, context, original, lost=lost)
     if own != "en" or not reading.intents or not context.addressed:

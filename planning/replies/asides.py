@@ -57,6 +57,7 @@ _CONTENTS = re.compile(
 
 _WILL = re.compile(r"\b(?P<it>it|they|there)(?P<will>['’]?ll| will)(?= (?:have|contain)\b(?! to\b))", re.IGNORECASE)
 """ "It'll have egg": what is in it, though it is not made yet."""
+_IF = re.compile(r"\b(?:if|when|whether|unless|once|in case|assuming|si|cuando)$", re.IGNORECASE)
 
 
 @dataclass(frozen=True)
@@ -79,6 +80,8 @@ def contents_beside(text: str) -> tuple[str, tuple[Beside, ...]]:
         loose = not match["lead"].strip() and not match["who"]
         if match["verb"] is not None and loose and match["verb"].casefold() in ("has", "have", "hay"):
             continue  # "I have eggs" offers them
+        if loose and _IF.search(text[: match.start()]):
+            continue  # "if there's oven space"
         told = sorted_out((match["what"] or match["no"]).casefold(), "")
         if told is None or not text[: match.start()].strip():
             continue

@@ -2,6 +2,8 @@
 whether it is for somebody, whose bowl this is. The sentences stand in `data/words_affairs.csv`.
 """
 
+# ruff: noqa: E501 - a pattern is easier to read on one line
+
 from __future__ import annotations
 
 import re
@@ -50,7 +52,7 @@ def read_affairs(words: str, language: str = "en") -> tuple[Affair, ...]:
     >>> [(a.name, str(a.amount), a.thing) for a in read_affairs("omar paid 9 for lemons, tess 22 for cheese")]
     [('omar', '9', 'lemons'), ('tess', '22', 'cheese')]
     """
-    sentences = [s for s in _ENDS.split(words[:LONGEST]) if s.strip()]
+    sentences = [s for s in _ENDS.split(_sum_mended(words[:LONGEST])) if s.strip()]
     for n, sentence in enumerate(sentences):
         plain = _plain(sentence)
         if not plain or len(plain.split()) > MOST_WORDS:
@@ -68,6 +70,27 @@ def read_affairs(words: str, language: str = "en") -> tuple[Affair, ...]:
         if head is not None and head.kind in ("binned", "take-over", "cohost", "host"):
             return (Affair(**{**head.__dict__, "rest": " ".join(p for p in (tail.strip(), rest) if p)}),)
     return ()
+
+
+_FIGURE = r"[$€£]? ?\d{1,7}(?:[.,]\d{1,3})?"
+_MENDED = re.compile(
+    rf"^(?P<before>.*?)(?P<old>{_FIGURE})(?![\d.,]*\d)(?P<between>[^\d]*?)[\s.,;!—–-]*\b"
+    r"(?:no,? wait|wait,? no|wait|oops|no,? sorry|sorry|i mean|i meant|correction|scratch that|make that|rather|perd[oó]n|digo|no,? espera|espera|mejor dicho|corrijo|me corrijo|me equivoqu[eé])"
+    rf"[,:;.\s]*(?:(?:no|it|it's|that's|was|were|is|i mean|only|actually|make that|fue|fueron|era|eran|son|es|solo)\s+)*(?P<new>{_FIGURE})(?P<unit>[^\d,.;!?]{{0,12}})[.!]*\s*$",
+    re.IGNORECASE | re.DOTALL,
+)
+
+
+def _sum_mended(words: str) -> str:
+    """A sum that is put right in the same breath stands as it was put right.
+
+    >>> _sum_mended("I paid 64.20 for ham. no wait 46.20")
+    'I paid 46.20 for ham'
+    """
+    told = _MENDED.match(words)
+    if told is None or len(re.findall(r"\d+(?:[.,]\d+)?", words)) != 2:
+        return words
+    return " ".join(f"{told['before']} {told['new'].strip()} {told['between']}".split())
 
 
 def _plain(sentence: str) -> str:

@@ -172,3 +172,24 @@ def test_what_one_gives_another_is_told_apart_from_what_is_paid_for_all(words, n
 @pytest.mark.parametrize("words", ["gave Walt 2 trays", "gave the kids 2 cookies", "the ham is 12 lb"])
 def test_what_is_given_is_not_always_money(words):
     assert not any(a.kind in ("handed", "paid") for a in read_affairs(words))
+
+
+@pytest.mark.parametrize(
+    ("words", "language", "amount", "thing"),
+    [
+        ("I paid 31.40 for cheese and wine. no wait 13.40", "en", "13.40", "cheese and wine"),
+        ("I spent 18 on cheese, sorry 15", "en", "15", "cheese"),
+        ("Pagué 300 por el hielo. Perdón, fueron 350", "es", "350", "el hielo"),
+        ("el pastel costó 900 pesos, lo pagué yo", "es", "900", "pastel"),
+        ("las bebidas salieron en 640, las puse yo", "es", "640", "bebidas"),
+        ("I paid 9 for spuds, split between everyone who came", "en", "9", "spuds"),
+    ],
+)
+def test_a_sum_stands_as_it_was_put_right_and_for_what_it_was_paid(words, language, amount, thing):
+    (paid,) = read_affairs(words, language)
+
+    assert (str(paid.amount), paid.thing) == (amount, thing)
+
+
+def test_two_sums_for_two_things_are_both_kept_whoever_says_sorry():
+    assert [str(a.amount) for a in read_affairs("sorry, I paid 9 for lemons and 22 for cheese")] == ["9", "22"]

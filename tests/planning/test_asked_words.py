@@ -118,3 +118,23 @@ def test_a_change_is_where_the_offset_jumps_and_nowhere_before(days: int, zone: 
         before = (found.at - timedelta(minutes=1)).astimezone(clock).utcoffset()
         after = found.at.astimezone(clock).utcoffset()
         assert (after - before) == timedelta(minutes=found.minutes)  # type: ignore[operator]
+
+
+@pytest.mark.parametrize(
+    ("text", "language"),
+    [
+        ("split the $18.20 between all of us please", "en"),
+        ("can you divide everything evenly?", "en"),
+        ("reparte los 900 pesos entre todos por favor", "es"),
+    ],
+)
+def test_who_wants_the_costs_split_asks_who_owes_whom(text, language):
+    asked = read_asked(text, language)
+
+    assert asked is not None and asked.kind == "who-owes"
+
+
+def test_a_cake_is_split_without_money():
+    asked = read_asked("split the cake between us", "en")
+
+    assert asked is None or asked.kind != "who-owes"

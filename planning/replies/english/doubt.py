@@ -37,6 +37,8 @@ DOUBTFUL = 0.78
 """Below what is done at once, above what is asked about."""
 MOST_UNREAD = 2
 """So many words of content may be left beside a reading (common practice, no source)."""
+PLAINLY = 0.9
+"""From here on a promise says so itself ("I'll bring ...")."""
 _TURNS = frozenset(("not", "no", "never", "none", "neither", "nor", "except", "unless", "without", "minus", "or", "either", "hardly", "until"))  # fmt: skip
 """Words that turn the sense of those beside them."""
 _IDLY = re.compile(
@@ -77,7 +79,9 @@ def doubt(message: Message, found: Sequence[Intent], context: ReplyContext) -> l
             seen[at] = unread(sentence, found, context)
         joined = isinstance(intent, SetParty) and _joined_on(intent, sentence, found)
         doubtful = (
-            joined or _contradicted(intent, message, found, context) or _doubtful(intent, sentence, seen[at], context)
+            joined
+            or _contradicted(intent, message, found, context)
+            or _doubtful(intent, sentence, seen[at], found, context)
         )
         made.append(replace(intent, confidence=DOUBTFUL) if doubtful else intent)
     return made
@@ -115,7 +119,9 @@ def _contradicted(intent: Intent, message: Message, found: Sequence[Intent], con
     )  # fmt: skip
 
 
-def _doubtful(intent: Intent, sentence: Sentence, left: Unread, context: ReplyContext) -> bool:
+def _doubtful(
+    intent: Intent, sentence: Sentence, left: Unread, found: Sequence[Intent], context: ReplyContext
+) -> bool:
     match intent:
         case SetAnswer():
             return intent.answer is Answer.YES and (left.turns > 0 or left.content > MOST_UNREAD)
@@ -132,8 +138,28 @@ def _doubtful(intent: Intent, sentence: Sentence, left: Unread, context: ReplyCo
         case AddPromise() | TakeTopping():
             if isinstance(intent, AddPromise) and not intent.vague and odd_name(intent.dish):
                 return True
+            if intent.confidence >= PLAINLY and not left.turns and (clause := _own_clause(intent, sentence)) is not None:
+                left = unread(clause, found, context)  # "sorry, quiche is out, I'll bring a cake instead"
             return bool(left.numbers or left.dishes or left.turns) or left.content > MOST_UNREAD
     return False
+
+
+def _own_clause(intent: Intent, sentence: Sentence) -> Sentence | None:
+    """The part between commas in which somebody says in the first person what they bring; None where they don't."""
+    tokens = sentence.tokens
+    at = next((k for k, t in enumerate(tokens) if t.start >= intent.start), len(tokens))
+    first = next((k + 1 for k in reversed(range(at)) if tokens[k].plain in (",", "-", ";")), 0)
+    last = next((k for k in range(at, len(tokens)) if tokens[k].plain in (",", "-", ";")), len(tokens))
+    if (first, last) == (0, len(tokens)) or not {t.plain for t in tokens[first:at]} & _FIRST_PERSON:
+        return None
+    before = [t.plain for t in tokens[:first]]
+    if _CONDITIONS & set(before):
+        return None
+    return Sentence(list(tokens[first:last]), False)
+
+
+_FIRST_PERSON = frozenset(("i", "we"))
+_CONDITIONS = frozenset(("if", "when", "unless", "assuming", "provided", "because", "depending", "once", "whether", "in"))
 
 
 def odd_name(dish: str) -> bool:

@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from planning.potluck import Party
+from planning.replies.ages import group_of_age
 from planning.replies.intents import Intent, ReplyContext, SetParty
 from planning.replies.spanish.members import LETTER, Group, counts_of, groups
 from planning.replies.spanish.parties import count, relative
@@ -21,7 +22,7 @@ _FEWER = re.compile(
 )
 _STAYS = r"(?:se (?:queda|quedan|quedo|quedara|va|van|baja|bajan|bajo|baja)|no (?:va|van|viene|vienen|puede|pueden|vendra|vendran|ira|iran|podra|podran|llega|llegan|se apunta|asiste|nos acompaña|me acompaña)|(?:ya )?no (?:va|viene|puede)|falla|cancela|cancelo|esta (?:mal[oa]|enferm[oa]|con fiebre|malit[oa])|cayo enferm[oa]|amanecio (?:mal|malit[oa]|enferm[oa])|tiene (?:fiebre|guardia|turno|examen))"
 LEFT = re.compile(
-    rf"(?:^|(?<= ,)|(?<= que)|(?<= pero)|(?<= final)) (?:al final |finalmente |que |resulta que |)*(?P<some>(?P<of>un[oa]|[0-9]) de (?:los|las|mis) (?P<whose>[a-zñ]+)|(?:mi|el|la|los|las|su|mis|nuestr[oa]) (?P<who>[a-zñ]+(?: (?:mayor|menor|pequeñ[oa]|chic[oa]|grande))?))(?: (?:al final|ya|tampoco|finalmente|se|me|nos|tambien))* {_STAYS}(?= )"
+    rf"(?:^|(?<= ,)|(?<= que)|(?<= pero)|(?<= final)) (?:al final |finalmente |que |resulta que |)*(?P<some>(?P<of>un[oa]|[0-9]) de (?:los|las|mis) (?P<whose>[a-zñ]+)|(?:mi|el|la|los|las|su|mis|nuestr[oa]) (?P<who>[a-zñ]+(?: (?:mayor|menor|pequeñ[oa]|chic[oa]|grande))?)(?: de (?P<age>[0-9]{{1,2}})(?: años)?)?)(?: (?:al final|ya|tampoco|finalmente|se|me|nos|tambien))* {_STAYS}(?= )"
 )
 _NOT_COMING = re.compile(
     r"(?:^|(?<= ,)|(?<= que)|(?<= pero)|(?<= final)) (?P<some>(?:al final |ya |finalmente )*no (?:va|van|viene|vienen|puede|pueden|vendra|ira|podra)(?: (?:a )?(?:ir|venir|poder ir|poder))? (?P<of>(?P<whose>(?!)))?(?:mi|el|la|los|las|mis) (?P<who>[a-zñ]+))(?= )"
@@ -54,6 +55,9 @@ def fewer_of(sentence: Sentence, context: ReplyContext, told: Sequence[Group]) -
         stays = [g for g in groups(["1", whose]) if g.letters]
     if whose in _BY_AGE and context.party.total > context.party.adults:
         stays = [g for g in groups(["mi", "niño"]) if g.letters]
+    age = found.groupdict().get("age")
+    if age and getattr(context.party, field := group_of_age(int(age))) >= n:
+        return relative(sentence, context, counts_of(()) | {field: -n}, found.start(), found.end())
     if not stays:
         return None
     letters = [x for g in stays for x in g.letters][:1] * n if found["of"] else [x for g in stays for x in g.letters]

@@ -16,7 +16,7 @@ _COUNTED = frozenset(
      "muchas", "menos", "mejor", "mejores", "buenos", "buenas", "poca", "tanta", "mas", "viejos", "y", "e", "o", "ni", "pocos", "pocas", "cuantos", "cuantas")
 )  # fmt: skip
 """Behind these words persons are spoken of, not to."""
-_ONE = frozenset(("amor", "cielo", "tesoro", "rey", "reina", "corazon", "cariño", "guapo", "guapa"))
+_ONE = frozenset(("mija", "mijo", "mijita", "mijito", "mijitos", "mijas", "mijos", "comadre", "compadre", "amor", "cielo", "tesoro", "rey", "reina", "corazon", "cariño", "guapo", "guapa"))
 """Nobody brings these along, but dishes are called so."""
 
 
