@@ -131,7 +131,7 @@ def test_a_change_is_where_the_offset_jumps_and_nowhere_before(days: int, zone: 
 def test_who_wants_the_costs_split_asks_who_owes_whom(text, language):
     asked = read_asked(text, language)
 
-    assert asked is not None and asked.kind == "who-owes"
+    assert getattr(asked, "kind", None) == "who-owes"
 
 
 def test_a_cake_is_split_without_money():
