@@ -232,6 +232,7 @@ class Stage:
         await self.lines.do_process_update(update, self._handled(update, sound))
         failed, chat.dispatcher.failed = chat.dispatcher.failed, []
         assert not failed or not sound
+        self.failed += len(failed)
         assert self.intake.stored(update)
         assert self.done == self.fed
         assert await chat.current(THERE) == self.there
