@@ -56,9 +56,17 @@ def odds(message: Message, asked: str | None) -> dict[str, float]:
     return {name: part / sum(parts) for name, part in zip(CLASSES, parts, strict=True)}
 
 
+_WAS_GOING_TO = re.compile(
+    r" (?:was|were) (?:going|about|planning|hoping|meaning) to (?!come|join|be there|make it|attend)"
+)
+"""What nearly came to pass answers nothing ("I was going to bring flan, then I remembered I can't cook")."""
+
+
 def guessed(message: Message, context: ReplyContext) -> list[Intent]:
     """The writer's answer, to be asked about, or nothing. For what was written to the bot and no rule understood."""
     if not message.sentences or message.quoted or sum(len(s.tokens) for s in message.sentences) > MOST_WORDS:
+        return []
+    if _WAS_GOING_TO.search(f" {message.plain} "):
         return []
     likely = odds(message, context.asked)
     best = max(CLASSES, key=lambda name: likely[name])

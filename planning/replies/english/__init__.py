@@ -49,7 +49,7 @@ from planning.replies.english import (
     withdrawals,
     wrapping,
 )
-from planning.replies.english.lexicon import neutral, words
+from planning.replies.english.lexicon import neutral, singulars, words
 from planning.replies.english.lost import for_us
 from planning.replies.intents import (
     AddPromise,
@@ -92,7 +92,7 @@ _ISH = re.compile(r"(?<=[a-z0-9])-(?=ish\b)", re.IGNORECASE)
 _FEWER = re.compile(
     r"(?<![^\s,(])-(?=[1-9][0-9]? (?:from us|of us|adults?|kids?|child|people|person)\b)", re.IGNORECASE
 )
-_HYPHENED = re.compile(r"-(?=(?:intolerant|intolerance|allergy|allergic|sensitive)\b)", re.IGNORECASE)
+_HYPHENED = re.compile(r"-(?=(?:intolerant|intolerance|allergy|allergic|sensitive)\b)|(?<=\bunder)-(?=[0-9]|(?:one|two|three|four|five|six)s?\b)", re.IGNORECASE)
 
 
 __all__ = ["as_to_the_board", "for_us", "message_of", "overheard", "people", "read"]
@@ -196,7 +196,7 @@ def overheard(message: Message, below: Below, context: ReplyContext) -> bool:
     if context.replying_to is not None or message.quoted or traps.joking(message) or _THEY_DID.search(message.plain):
         return False
     found = below.found
-    if below.passed:
+    if below.passed or open_chat.asks_them(message):
         return False
     if arrivals.for_us(message, found, context):
         return True
@@ -430,6 +430,8 @@ def _statement(sentence: Sentence, context: ReplyContext, earlier: str) -> list[
     given = arrivals.without_its_no(answers.read_answer(sentence, context), arriving)
     # "gluten is a no for me": what said no to a food is no answer.
     given = [i for i in given if not any(isinstance(n, SetNeeds) and n.start <= i.start < n.end for n in found)]
+    told = [o for o in found if isinstance(o, SetAnswer) and o.who != context.writer]
+    given = [i for i in given if not any(o.start <= i.start and i.end <= o.end for o in told)]  # "put Mei down as a maybe" says nothing of the writer
     given = [i for i in given if not any(isinstance(n, DropPromise) and n.start <= i.start < n.end for n in found)]
     if any(isinstance(i, DropPromise) for i in found) and not _COMES_OR_NOT.search(sentence.text):
         given = [
@@ -448,4 +450,20 @@ def _statement(sentence: Sentence, context: ReplyContext, earlier: str) -> list[
                 if intent.start <= token.start < intent.end:
                     sentence.take(k, k + 1)
         found += bare.read_bare(sentence, context) or inside.read_inside(sentence, context)
-    return found
+    eaten = {n.need for i in found if isinstance(i, SetNeeds) for n in i.needs}
+    if eaten:  # "put me on low sodium" brings nothing
+        found = [i for i in found if not (isinstance(i, AddPromise) and words("diet").get(i.dish.lower()) in eaten)]
+    return _without_base(found, sentence, context)
+
+
+def _without_base(found: list[Intent], sentence: Sentence, context: ReplyContext) -> list[Intent]:
+    """ "Cheese for the potatoes": what a topping of the bar is for is not brought."""
+    if not context.bar_base or not any(isinstance(i, TakeTopping) for i in found):
+        return found
+    base = {s for word in context.bar_base.lower().split() for s in singulars(word)}
+    return [
+        i
+        for i in found
+        if not (isinstance(i, AddPromise) and base.intersection(singulars(i.dish.lower().split()[-1])))
+        or f" for the {i.dish.lower()} " not in sentence.text
+    ]

@@ -5,7 +5,9 @@
 from __future__ import annotations
 
 import re
+from calendar import month_name
 from dataclasses import replace
+from functools import partial
 from zoneinfo import ZoneInfo
 
 from planning.potluck import Answer
@@ -26,6 +28,8 @@ _SUPPER = r"(?:it|this|that|sure|the|supper|dinner|potluck|party|us|saturday|sun
 _DAY = r"(?:(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday|sat|sun|fri|mon|tues?|weds?|thurs?)(?: (?:evening|night|afternoon|morning))?|(?:the )?[0-9]{1,2} ?(?:st|nd|rd|th)|that (?:day|date|night|evening|weekend)|then)"
 _REASON = r"(?:shifts?|nights?|work|working|works|away|busy|out of town|out of state|abroad|holidays?|vacation|weddings?|birthday|exams?|travell?ing|flights?|flying|hospital|sick|ill|poorly|flu|covid|bug|babysitter|sitter|plans|booked|surgery|funeral|match|game|tournament|practice|training|rehearsal|conference|trip|moving|appointment|deadline|inspection|gig|camp|visitors|in town|recital|on call|concert|migraine|fever|graduation|anniversary)"
 """Why people can't come; beside a "no" it says what the no is about."""
+_IN_FOR = r" (?:for|too|as|also|with|and|but|if|on|unless|this|that|all|definitely|sure|yes|bringing|at|by|until|till|after|before|now|then|though|so|please|just|me|us|plus|because|since|depending|provided|we|i|saturday|sunday|friday|monday|tuesday|wednesday|thursday|sat|sun|fri|my|our|both|again|indeed|anyway|tomorrow|sorry|may|no|not|one|two|three|four|five|six|seven|eight|maybe|or|it|will|would|can|is|from|case|whatever|whenever|regardless)(?= )"
+"""What follows an "in" that means taking part; anything else may be a place."""
 _NO = [
     (r"\bno way (?:that )?(?:i|we) (?:can|could|will|am|are)\b", 0.93),
     (r"\b(?:i|we) would have (?:said yes|come|loved to|been there|jumped at it)\b.*\b(?:but|if|only|were it not)\b", 0.85),
@@ -269,7 +273,7 @@ _YES = [
     ),
     (r"(?:\b(?:i am|we are)|^(?: yes| ok| ,| am)*) down(?= $| ,| for it| for this)", 0.85),
     (
-        rf"\b{_WE} {_ADV}(?:am|are|is|will be) {_ADV}(?:coming|joining|attending|in|there|on board|up for it|game|a yes|both coming|able to come|able to make it|all in|definitely in|keen|good to go)\b(?! (?:a|the|charge|trouble|love|bed|town|here))",
+        rf"\b{_WE} {_ADV}(?:am|are|is|will be) {_ADV}(?:coming|joining|attending|in(?= $| [^a-z]|{_IN_FOR})|there|on board|up for it|game|a yes|both coming|able to come|able to make it|all in|definitely in|keen|good to go)\b(?! (?:a|the|charge|trouble|love|bed|town|here))",
         0.95,
     ),
     (
@@ -440,16 +444,48 @@ _CORRECTS = re.compile(
 _OF_COMING = re.compile(r"\b(?:com(?:e|ing)|make it|be there|join|attend|free)\b|^ (?:maybe|perhaps|might) $")
 
 
+_GO_AHEAD = re.compile(
+    r"^ (?:(?:yes|sure|ok|okay|oh|,) )*(?:go (?:ahead|for it|on then)|(?:please )?do (?:it|so|that)|do|be my guest|fine (?:by|with) (?:me|us)|works for (?:me|us)|that is (?:right|correct|fine|it|the one))(?: (?:then|,|please))*(?= $)"
+)
+"""A yes to a question of ours that is not about coming."""
+_SOMEWHERE = re.compile(r" (?:i am|we are|(?:i|we) will be) (?:(?:still|currently|actually|away|over|up|down|off|all|both|back|then) )*in (?P<where>[^\W\d_]+)(?= )")
+_NO_PLACES = frozenset((*_WEEKDAYS, *(m.lower() for m in month_name if m), "i", "the", "for", "and", "if"))
+_STATES = frozenset(("trouble", "bed", "love", "charge", "town", "hospital", "a", "an", "pain", "mourning", "shock", "luck", "hurry"))
+
+
+def _place(sentence: Sentence) -> int | None:
+    """Where the sentence tells of the place its writer is in ("we're in Portugal"): the token, which has a capital."""
+    match = _SOMEWHERE.search(sentence.text)
+    if match is None or match["where"] in _NO_PLACES:
+        return None
+    at = sentence.token_range(match, "where")[0]
+    token = sentence.tokens[at]
+    shouted = all(t.raw.isupper() for t in sentence.tokens if t.raw.isalpha())
+    if shouted:
+        return at if re.match(_IN_FOR, f" {token.plain} ") is None and token.plain not in _STATES else None
+    return at if token.raw[:1].isupper() else None
+
+
+def _no_place(sentence: Sentence, match: re.Match[str]) -> bool:
+    """Whether what was matched is no place its writer is in: who is in Portugal is not in."""
+    if not match[0].endswith(" in"):
+        return True
+    return _place(sentence) != sentence.token_range(match)[1]
+
+
 def read_answer(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """The writer's own answer in this sentence; a condition makes a yes a maybe."""
     if (plain := _plainly(sentence, context)) is not None:
         return [plain]
+    if context.asked == "yes-no" and (match := _GO_AHEAD.match(sentence.text)) is not None:
+        start, end = sentence.span_of(match)
+        return [SetAnswer(context.writer, Answer.YES, start=start, end=end, confidence=0.9)]
     if (whole := short.read_short(sentence, context)) is not None:
         return [whole]
     text = _ANOTHERS.sub(lambda m: " " + "_" * (len(m[0]) - 1), sentence.text)
     found: list[tuple[int, SetAnswer]] = []
     for answer, rules in _RULES:
-        if (best := rules.best(text)) is None:
+        if (best := rules.best(text, partial(_no_place, sentence))) is None:
             continue
         confidence, match = best
         start, end = sentence.span_of(match)
@@ -465,6 +501,9 @@ def read_answer(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         found.append((0, SetAnswer(context.writer, Answer.NO, start=start, end=end, confidence=0.85)))
     if not found and not sentence.question and _REGRETTED.match(sentence.text) and " but " not in sentence.text:
         found.append((0, SetAnswer(context.writer, Answer.NO, start=sentence.tokens[0].start, end=sentence.tokens[-1].end, confidence=0.58)))
+    if not found and not sentence.question and context.addressed and _place(sentence) is not None:
+        start, end = sentence.span(0, len(sentence.tokens))
+        found.append((0, SetAnswer(context.writer, Answer.NO, start=start, end=end, confidence=0.6)))
     if found and _CORRECTS.match(sentence.text):
         found = [(at, f) for at, f in found if at > 8 or f.answer is not Answer.NO]  # "no sorry, I meant 3"
     if context.asked in ("people", "bring", "diets", "servings") and not _OF_COMING.search(sentence.text):

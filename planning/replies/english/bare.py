@@ -60,7 +60,8 @@ def read_bare(sentence: Sentence, context: ReplyContext) -> list[Intent]:
             or not sentence.free(things[-1].last)
             or sentence.tokens[things[-1].last].plain in (",", "and", "-", "+", "(", ":")
         )
-        if not whole:
+        only_if = not whole and context.asked == "bring" and sentence.tokens[things[-1].last].plain in ("if", "unless")
+        if not whole and not only_if:
             i += 1
             continue
         # "Green salad for 20 and dressing": an amount of one makes a list of it.
@@ -72,6 +73,8 @@ def read_bare(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         own_words = " ".join(t.plain for t in sentence.tokens[first:last])
         mine = re.search(r" (?:(?:from|on|by|with) (?:me|us)|coming (?:your way|up|from (?:me|us)|with (?:me|us))|incoming|on (?:the|its|it is) way)\b", " " + own_words) is not None
         confidence = 0.9 if sized or mine or context.asked == "bring" else BARE
+        if only_if:
+            confidence = 0.7  # "pasta salad if nobody else has one"
         if mine and whole and (i == 0 or sentence.tokens[i - 1].plain == ","):
             firm |= {sentence.tokens[t.first].start for t in things}
         found += added(sentence, context, things, i, "", "", confidence)

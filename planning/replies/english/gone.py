@@ -13,8 +13,12 @@ from planning.replies.text import Sentence
 
 _CLEARED = re.compile(
     r" (?:(?:have |there are |we have |i have |with )?(?:no|zero|without(?: any)?|do not have any|not any) (?:known |food |special |particular )*(?:allerg(?:y|ies)|dietary (?:restrictions?|requirements?|needs?|issues?)|diets?|restrictions?|dietaries|intolerances|food issues|special diets?|diet(?:ary)? restrictions)(?: or (?:allergies|diets|intolerances|dietary [a-z]+|anything))?"
-    r"|(?:none|nobody|no one) (?:of us |in our family |in my family |in the family |here )?(?:has|have) (?:any )?(?:food )?(?:allergies|diets|dietary [a-z]+|restrictions)|(?:i|we)(?: will| all| both| can)* eat (?:anything|everything|it all|whatever)(?: and everything)?|(?:i|we|they|all|kids) (?:am|are) (?:all )?(?:fine|good|ok|okay|happy) with (?:anything|everything|whatever)|(?:i|we) (?:am|are) not (?:allergic to|fussy|picky)(?: anything| about food| eaters?)?|nothing (?:special |much |to (?:worry about|declare|report|note|flag|mention) )?(?:on the )?(?:diet|dietary|allergy|allergies|food)(?: ?- ?wise| ?wise| front| related)(?![a-z])|omnivores?(?: all)?|eats? everything|do not have (?:any )?(?:allergies|dietary [a-z]+)|not allergic to anything)(?= $| ,| here| for| and| in| so| at| on| from| with| among| that| all| (?:one|two|three|four|five|six|[0-9]+)| -|\))"
+    r"|(?:none|nobody|no one) (?:of us |in our family |in my family |in the family |here )?(?:has|have) (?:any )?(?:food )?(?:allergies|diets|dietary [a-z]+|restrictions)|(?:i|we)(?: will| all| both| can)* eat (?:anything|everything|it all|whatever)(?: and everything)?|(?:i|we|they|all|kids) (?:am|are) (?:all )?(?:fine|good|ok|okay|happy) with (?:anything|everything|whatever)|(?:i|we) (?:am|are) not (?:allergic to|fussy|picky)(?: anything| about food| eaters?)?|(?:there is )?nothing (?:that )?(?:i|we|any of us|either of us) (?:can not|do not|will not|would not) eat|nothing (?:special |much |to (?:worry about|declare|report|note|flag|mention) )?(?:on the )?(?:diet|dietary|allergy|allergies|food)(?: ?- ?wise| ?wise| front| related)(?![a-z])|omnivores?(?: all)?|eats? everything|do not have (?:any )?(?:allergies|dietary [a-z]+)|not allergic to anything)(?= $| ,| here| for| and| in| so| at| on| from| with| among| that| all| (?:one|two|three|four|five|six|[0-9]+)| -|\))"
 )
+_LABELLED_NONE = re.compile(
+    r"(?:^|(?<= ,)) (?:food |special )?(?:allerg(?:y|ies)|diets?|dietary(?: [a-z]+)?|intolerances?|restrictions)(?: [/&] ?[a-z]+| and [a-z]+)? (?::|-) (?:none|no|nil|nothing|zero|nope|n/a|nobody)(?= $| ,)"
+)
+"""A form filled in: "allergies: none"."""
 _NO_LONGER = re.compile(
     rf" (?:i am|we are|{KIN} is|he is|she is|they are) (?:no longer|not|not actually|not really|not any ?more) (?:a |an )?{DIET}(?: any ?more)?"
 )
@@ -40,7 +44,7 @@ _CAN_AGAIN = re.compile(
 
 def read_cleared(sentence: Sentence) -> re.Match[str] | None:
     """ "No allergies here": that there are none at all."""
-    return _CLEARED.search(sentence.left)
+    return _CLEARED.search(sentence.left) or _LABELLED_NONE.search(sentence.left)
 
 
 def read_gone(sentence: Sentence) -> Iterator[tuple[re.Match[str], tuple[Need, ...]]]:

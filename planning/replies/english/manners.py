@@ -10,7 +10,7 @@ ADV = r"(?:(?:also|definitely|totally|so|both|all|still|just|sadly|really|for su
 COME = (
     r"(?:attend(?: the [a-z]+| your [a-z]+| this| it)?|be present|be in attendance|partake|participate|take part|show(?: up)?(?= $| ,| for| with| at| around| on| and| there| to)|turn up|rock up|roll (?:up|in)|pull up"
     r"|swing (?:by|over|round)|pop (?:by|over|round)|come (?:by|over|round|along|down|through|on over)|make an appearance|put in an appearance|be among you|be with you(?: all)?|sit at your table"
-    r"|be along|join (?:you|in|the (?:party|fun|table|others|crowd|gang)|everyone|you all)|accept|(?:be|get) there|make it|come|join(?! forces)|stop by|drop (?:in|by)|be coming|be attending|be joining)"
+    r"|be at (?:the|your|this) (?:potluck|supper|dinner|party|do|barbecue|bbq|feast|event|picnic)|be along|join (?:you|in|the (?:party|fun|table|others|crowd|gang)|everyone|you all)|accept|(?:be|get) there|make it|come|join(?! forces)|stop by|drop (?:in|by)|be coming|be attending|be joining)"
 )
 COMING = (
     r"(?:attending|showing up|turning up|rocking up|rolling (?:up|in)|pulling up|swinging (?:by|over|round)|popping (?:by|over|round)|coming (?:by|over|round|along|down|through)|joining(?: you| in)?|partaking|participating)"
@@ -21,6 +21,7 @@ _HERE = r"(?= $| ,| with| for| and| around| at| on| too| in| then| there| -| \()
 START = r"(?:^|(?<= ,)|(?<= but)|(?<= and)|(?<= so)|(?<= yes)|(?<= ok)|(?<= sorry)|(?<= no)|(?<= -)) "
 
 YES = (
+    (r"^ (?:my |our )?(?:attendance|presence|place|participation) (?:is )?(?:hereby )?confirmed\b", 0.9),
     (r"\b(?:turn|change|make|switch|upgrade) (?:my|our|that|the) (?:maybe|perhaps|no|question mark) (?:in)?to (?:a |an )?(?:firm |definite )?yes\b", 0.93),
     (r"\b(?:absolutely |definitely |so |totally |would )?not (?:going to miss|gonna miss|missing) (?:it|this|that|out)\b(?!.* but\b)", 0.88),
     (r"^ (?:please )?(?:you may |you can |do |kindly |just )?(?:put|note|write|add|take) (?:my|our) names? (?:down|on (?:the|your) list)(?: (?:too|as well|please|then|for (?:it|this)))*(?= $)", 0.88),
@@ -54,10 +55,12 @@ NO = (
     (rf"\b(?:sorry|afraid|sadly|unfortunately|alas|regret|pity|shame|gutted)\b.*\b{_AWAY}(?= $| ,| so| and| for)", 0.9),
     (rf"\b{_AWAY}(?: ,)? (?:sorry|sadly|unfortunately|so no|alas)\b", 0.9),
     (r"\bno need to (?:save|keep|set|hold|book|lay|leave|reserve) (?:me|us|a (?:seat|place|plate|chair|spot) for (?:me|us))(?: (?:a|any|some) (?:seat|place|plate|chair|spot)s?)?\b", 0.88),
+    (r"\b(?:that|this|the) (?:weekend|day|date|week|evening|night|time|saturday|sunday|friday|[0-9]{1,2}(?: ?(?:st|nd|rd|th))?) is (?:a |an )?(?:total |complete |bit of a )?(?:write[- ]?off|no[- ]go|non-?starter|nightmare|impossible|bust)(?: for (?:me|us|my lot))?(?= $| ,| i am| sorry| sadly)", 0.86),
+    (r"^ (?:(?:sorry|ah|aw|oh|argh|ugh|hmm|gutted|damn|alas|sadly|,) )*(?:no|nope|nah)(?: ,)? (?:sorry ,? ?)?(?:that|it) is (?:actually |also |the (?:day|weekend|night) (?:of|we|i) )?(?:my|our|the (?:kids|school)|her|his)(?: |'s )(?!(?:turn|dish|favou?rite|answer|name|number|seat|plate|kind))", 0.86),
     (r"^ (?:yes ,? ?)?(?:nah|no) ?,? ?(?:can not|sorry|will not)\b|^ yes ,? ?(?:nah|no)(?= ,| $)", 0.85),
     (r"\b(?:can not|could not|did not|do not|will not) (?:get|have|manage to get|be able to get) (?:the |that |any )?(?:time|day|night|afternoon|evening|saturday|sunday|weekend)(?: off| free)(?= $| ,| from| then| that)", 0.86),
     (rf"\b{WE} {ADV}(?:can|could|will|shall|would|do) not {ADV}(?:be able to |get to |manage to )?{COME}{_HERE}", 0.95),
-    (rf"{START}{ADV}(?:can|could|will|shall) not {ADV}(?:be able to )?{COME}{_HERE}", 0.93),
+    (rf"{START}{ADV}(?:can|could|will|shall|would) not {ADV}(?:be able to )?{COME}{_HERE}", 0.93),
     (rf"(?:{START}|\b{WE} ){ADV}(?:am |are |is )?not {ADV}(?:going to|gonna) {ADV}(?:be able to |make it |get to )?(?:{COME}|make it)\b", 0.93),
     (rf"\b(?:unable to|not able to|in no position to|prevented from|kept from|hindered from) (?:{COME}|attending|coming|joining|being)\b", 0.92),
     (r"\b(?:it is|that is|it will|will it|this is) (?:not|im)(?: be)? ?(?:possible|feasible) (?:for (?:me|us) )?to (?:come|join|attend|make it|be there)\b|\bimpossible for (?:me|us)\b", 0.92),

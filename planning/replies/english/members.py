@@ -40,6 +40,10 @@ _MANNER = re.compile(r"[a-z]+(?:-[a-z]+)*(?:ed|ing|y|free|ful|ous|ish)")
 _CHILDREN = ("kids", "children", "girls", "boys", "sons", "daughters", "grandchildren", "grandkids")
 
 
+MOST_AGES = 12
+"""So many ages in a row may be those of one family's children (common practice, no source)."""
+
+
 def _one_in_brackets(tokens: Sequence[Token], i: int) -> bool:
     """ "(2)" alone counts heads; "(age 2)" and "(4, 7)" are ages."""
     read = whole_number(tokens, i + 1)
@@ -54,8 +58,10 @@ def _ages_after(tokens: Sequence[Token], i: int, number: int | None, group: str)
     told = ages(tokens, i, after_plural=i > 0 and tokens[i - 1].plain in _CHILDREN)
     if told is not None or i >= len(tokens) or tokens[i].plain != "," or group == "adults":
         return told
-    found, end = age_list(tokens, i + 1, number or 1)
-    if len(found) != (number or 1) or max(found) > 17 or (end < len(tokens) and tokens[end].plain not in GOES_ON):
+    several = number is None and i > 0 and tokens[i - 1].plain in _CHILDREN
+    found, end = age_list(tokens, i + 1, MOST_AGES if several else number or 1)
+    wanted = max(2, len(found)) if several else number or 1  # "the girls, 8 and 5"
+    if len(found) != wanted or max(found) > 17 or (end < len(tokens) and tokens[end].plain not in GOES_ON):
         return None
     return found, end
 

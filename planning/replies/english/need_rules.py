@@ -23,7 +23,7 @@ OF_MINE = re.compile(rf"^ (?:(?:and|also|yes|,) )*{KIN}(?: is| has|:| :|,| ,|-| 
 DIET_RULES = (
     re.compile(rf" {_IS} (?:a |an |also |both |all |strictly |strict |a strict |now |vegetarian and |actually |still |mostly |lifelong |fully |completely )*{DIET}(?![a-z-])"),
     re.compile(rf" (?P<n>{NUMBER}|a|an|another|both|all){OF_THEM}?(?: is| are|,)?(?: a| an| strict| of whom)* {DIET}(?![a-z-])"),
-    re.compile(rf" (?:i|we|he|she|they|who|{KIN}) (?:only |also |both )*(?:eats?|needs?|keeps?|follows?|wants|ha(?:ve|s) to eat|can only eat|must eat)(?: a)?(?: strictly| strict)? {DIET}(?: diet| food| meals)?(?![a-z-])"),
+    re.compile(rf" (?:i|we|he|she|they|who|{KIN}) (?:only |also |both )*(?:eats?|needs?|keeps?|follows?|wants|ha(?:ve|s) to eat|can only eat|must eat)(?: a)?(?: strictly| strict| mostly| mainly)? {DIET}(?: diet| food| meals)?(?![a-z-])"),
     re.compile(rf" {DIET}{_FOR_US}(?![a-z-])"),
     re.compile(rf"(?:^|(?<= ,)|(?<=\x00)|(?<= and)|(?<= so)) (?:(?:only|strictly|just|we are|yes|,) )*{DIET} (?:meat|food|meals?|diet)(?: (?:only|please|for (?:me|us)|here))*(?= $| ,)"),
     re.compile(rf" {DIET} for {KIN}(?= $| ,| and| please| too| as)"),
@@ -68,6 +68,9 @@ KILLS = re.compile(
 )
 SOMEBODY_AVOIDS = re.compile(
     rf" (?P<name>[^\W\d_][\w'-]*) (?:can not|does not|must not|will not|is not allowed to|can never|should not|avoids)(?: (?:eat|have|do|tolerate|touch|digest|take|drink))?(?: any| all)? {LIST}"
+)
+SOMEBODY_IS = re.compile(
+    rf" (?P<name>[^\W\d_][\w'-]*) is (?:(?:a|an|also|strictly|strict|fully|completely|now) )*{DIET}(?= $| ,| and| but| so| by| too| now)"
 )
 KINS_BEFORE = re.compile(
     rf" (?:(?:(?:all|my|our|the) )*(?P<n>both|{NUMBER})(?: of)?(?: my| our| the)? (?:[a-z]+ )??(?:{any_of('kins')})|(?:my|our|the) (?:twins|parents|grandparents|in-laws|in laws))(?: (?:is|are|have|has|got|both|also|all|very|really|severely|badly|a|an|bad|severe))* ?$"
@@ -116,7 +119,7 @@ ILL_FROM = re.compile(rf" (?:get|gets|got)(?: [a-z]+)?? (?:ill|sick|hives|a rash
 MAKES_ILL = re.compile(
     rf" {LIST} (?:makes?|gives?|causes?|sends?|upsets?) (?:me|us|him|her|them|my [a-z]+) (?:[a-z]+ )??(?:swell|ill|sick|itch[a-z]*|hives|rash|throw up|vomit|bloated|migraines?|headaches?|close up|to hospital|reactions?|cramps?)"
 )
-AFTER_DIET = frozenset([",", "and", "&", "+", "but", "so", "here", "now", "too", "also", "for", "since", "by", "though", "please", "or", "as", "if", "with", "who", "this", "that", "then", "-", "(", ")", "/", "myself", "ourselves", "actually", "btw", "unfortunately", "not", "only", "plus", "just", "from", "in", "is", "are", "comes", "coming", "sorry"])  # fmt: skip
+AFTER_DIET = frozenset([",", "and", "&", "+", "but", "so", "here", "now", "too", "also", "for", "since", "by", "though", "please", "or", "as", "if", "with", "who", "this", "that", "then", "-", "(", ")", "/", "myself", "ourselves", "actually", "btw", "unfortunately", "not", "only", "plus", "just", "from", "in", "is", "are", "comes", "coming", "sorry", "these", "nowadays", "lately", "mostly", "usually", "again"])  # fmt: skip
 PLAINLY_ILL = re.compile(r" (?:swell|itch[a-z]*|hives|rash|throw up|vomit|close up|to hospital)")
 EXCEPT = re.compile(
     rf" (?:everything|anything|all|fine) (?:(?:is|are) (?:fine|good|ok|okay) )?(?:except(?: for)?|but(?: not)?|apart from|besides|other than|bar) (?:the )?{LIST}"
@@ -136,13 +139,15 @@ ASIDE = re.compile(
     rf"|(?:{ALLERGEN}) (?:is|are) (?:fine|ok|okay|good|great|all right|alright|no problem)(?: (?:by|for|with) (?:me|us))?)(?= |$)"
 )
 """Sayings with a food in them."""
+ONE_EACH = re.compile(rf"(?:^|\x00|,| and| &)(?: ,| and)? (?P<n>{NUMBER}|a|an)(?: with| of us)? {LIST}(?= $| ,| and| &)")
+"""Below the question for diets: "one celiac, one lactose"."""
 LISTED = re.compile(rf"(?:,|and|&|\x00|\)) (?:and )?(?P<list>{ALLERGEN})(?: \( (?P<whose>[^()]{{1,20}}) \))?(?= $| ,)")
 NONE = re.compile(
-    r"^ (?:not that (?:i|we) (?:know of|am aware of|are aware of|can think of)|not (?:me|us|here|in (?:my|our) (?:house|family))|no|none|nothing|nope|nil|zero|all good|no needs|not really|nobody|none of us|(?:i|we) (?:will |can |do |both |all )*eat (?:anything|everything|owt|whatever|it all|most things|all)|(?:i am|we are) (?:easy|fine|all good|good))(?:(?: ,)? (?:all good|none|nothing|special|at all|for us|for me|here|needed|(?:i am|we are) (?:easy|fine|good)|not that (?:i|we) (?:know of|am aware of|are aware of|can think of)|(?:that )?(?:i|we) (?:know of|am aware of|are aware of|can think of)|as far as (?:i|we) know|known))*(?= $)"
+    r"^ (?:not that (?:i|we) (?:know of|am aware of|are aware of|can think of)|not (?:me|us|here|in (?:my|our) (?:house|family))|no|none|nothing|nope|nil|zero|all good|no needs|not really|nobody|none of us|(?:i|we) (?:will |can |do |both |all )*eat (?:anything|everything|owt|whatever|it all|most things|all)|(?:i am|we are) (?:easy|fine|all good|good))(?:(?: ,)? (?:all good|none|nothing|special|at all|for us|for me|here|needed|(?:i am|we are) (?:easy|fine|good)|but|not that (?:i|we) (?:know of|am aware of|are aware of|can think of)|(?:that )?(?:i|we) (?:know of|am aware of|are aware of|can think of)|as far as (?:i|we) know|known))*(?= $)"
 )
 ALLERGENS_ALONE = re.compile(rf"^ (?:just |only |no |yes(?: ,)? |also |and )*{LIST}(?: (?:for|-) {KIN})?(?= $| ,)")
 BARE = re.compile(
-    rf"^ (?:(?:just|only|yes|i am|a|we are|strictly|strict|also|and|,|one|oh|all|both) )*{DIETS}(?: (?:only|here|for me|for us|one|too|also|as well|both of us|for both of us|myself|by the way|btw|tho|fyi|of course|now|nowadays|these days|though|this year|then|,|household|family|x (?P<n>[1-9])|since [a-z0-9]+(?: [a-z]+)?|again|for (?:life|years|ever|[0-9]+ years|now)|always|all my life|forever|as (?:always|ever|usual)|still|sorry|i am afraid))*(?= $| ,| and)"
+    rf"^ (?:(?:everything|all food|all the food|food|our food|must be|has to be|needs to be|just|only|yes|i am|a|we are|strictly|strict|also|and|,|one|oh|all|both) )*{DIETS}(?: (?:only|here|for me|for us|one|too|also|as well|both of us|for both of us|myself|by the way|btw|tho|fyi|of course|now|nowadays|these days|though|this year|then|,|household|family|x (?P<n>[1-9])|since [a-z0-9]+(?: [a-z]+)?|again|for (?:life|years|ever|[0-9]+ years|now)|always|all my life|forever|as (?:always|ever|usual)|still|sorry|i am afraid))*(?= $| ,| and)"
 )
 REFUSED = re.compile(
     rf"^ (?:please ,? ?)?(?:no|without|nothing with|avoid) (?:any )?{LIST}(?: in (?:anything|it|the food|there))?(?: please)?(?= $| ,| as| because| or )"

@@ -163,9 +163,10 @@ class _Reader:
             or re.search(r"(?:^| )(?:he|she|they) (?:is|are|has|have|can|does|do)(?= |$)", text) is not None
         )
 
-    def named(self, match: re.Match[str]) -> bool:
-        """Whether the match begins with somebody's name."""
-        return name_before(self.sentence, match.start() + 1 + len(match["name"]) + 4, self.context.guests) is not None
+    def named(self, match: re.Match[str], verb: str = "can ") -> bool:
+        """Whether the match begins with somebody's name, before a verb as long as that."""
+        end = match.start() + 1 + len(match["name"]) + len(verb)
+        return name_before(self.sentence, end, self.context.guests) is not None
 
     def take_all(self, rules: tuple[re.Pattern[str], ...], severity: str) -> None:
         sentence = self.sentence
@@ -322,6 +323,10 @@ def _read_own(sentence: Sentence, context: ReplyContext, earlier: str) -> list[I
         ) is not None:
             how = "intolerance" if match["list"].strip() == "lactose" else "allergy"
             reader.said(match, needs_of(match["list"], 1, how), 0.85)
+        if form.DIET_RULES[1].search(sentence.left) is not None or form.ONE_EACH.match(sentence.left) is not None:
+            while (match := form.ONE_EACH.search(sentence.left)) is not None:
+                how = "intolerance" if match["list"].strip() == "lactose" else "allergy"
+                reader.said(match, needs_of(match["list"], _count(match, ""), how), 0.85)
         if (match := form.ALLERGENS_ALONE.match(sentence.left)) is not None:
             # Below "any diets or allergies?" a bare food is taken as an allergy, the stricter reading.
             needs = needs_of(match["list"], 1, "allergy")
@@ -381,6 +386,14 @@ def _read_named(reader: _Reader) -> None:
         while (match := form.LISTED.search(sentence.left)) is not None:  # "sesame (me), kiwi (Tom)"
             reader.said(match, needs_of(match["list"], 1, "allergy"), 0.6)
     reader.diets()
+    if (
+        context.addressed
+        and not reader.found
+        and (match := form.SOMEBODY_IS.search(sentence.left)) is not None
+        and reader.named(match, "is")
+        and known_thing(match["name"])[1] < 0.5
+    ):
+        reader.said(match, diets_of(match["diet"]), 0.6)
     if context.addressed and not sentence.question:
         reader.bare()
     elif reader.found and not sentence.question and (match := form.NOR.search(sentence.left)) is not None:

@@ -30,6 +30,7 @@ _OFFERS = (
     (re.compile(rf"(?: ,| and| but| \+| also| \x00| sorry|^ yes) {_ADV}(?P<aux>(?:will|shall|can|could|going to|happy to|am|are) )?{_ADV}(?P<verb>bringing|will bring|bring|make|making|doing|baking|bake|cooking|cook|send|sending)(?: along)? "), 0.88),
     (re.compile(r" (?:i|we) (?:have(?: got)?|got) (?=(?:dessert|drinks?|snacks|the|a|an|some|bread|salad|[0-9]+|two|three|half|loads|lots|plenty)\b)"), 0.75),
     (re.compile(r"^ (?:(?:i|we) )?got (?:the |some )?(?=(?:desserts?|drinks?|snacks|bread|rolls|salads?|plates|cups|napkins|ice|cutlery|chips|buns)(?: (?:covered|sorted|handled|for [0-9a-z ]+|this time))* $)"), 0.84),
+    (re.compile(r"^ (?:(?:yes|ok|also|and|,) )*got (?:the |some )?(?=[a-z ,&-]+ (?:covered|sorted|handled) $)"), 0.86),
     (re.compile(r" (?:put|sign|write|mark|pencil|note|jot|add) (?:me|us) (?:down |up |in |on )?(?:as )?(?:for|with|bringing|to bring|to make|on) "), 0.95),
     (re.compile(r" (?:count (?:me|us)(?: in| down)?|sign (?:me|us) up|(?:count|rely|depend|bank|reckon) on (?:me|us)(?: to bring)?|down|i am down|dibs|i call dibs|i have dibs|leave it to me) (?:for|on|with) (?!me\b|us\b)"), 0.9),
     (re.compile(r" (?:i|we) (?:have got|have|got|will have|have already got) (?=[a-z0-9 ,-]+ (?:covered|handled|sorted|under control|taken care of)\b)"), 0.92),

@@ -59,10 +59,22 @@ def again(message: Message) -> Message:
     return replace(message, sentences=tuple(Sentence(s.tokens, s.question) for s in message.sentences))
 
 
+_ASKS_THEM = re.compile(
+    r" (?:but|and|so) (?:have|had|has|did|do|does|are|is|was|were|can|could|would|will|what|how|why|where|when|who) (?:are |is |do |did )?(?:you|they|he|she|everyone|everybody|anyone|anybody) "
+)
+"""A question without its mark ("yes but have you seen the price")."""
+
+
+def asks_them(message: Message) -> bool:
+    """Whether others are asked something in a sentence that begins as an answer, with its mark or without."""
+    return _ASKS_THEM.search(f" {message.plain} ") is not None
+
+
 def worth_a_look(message: Message) -> bool:
     """Whether it is short enough and asks nothing."""
     words = sum(len(s.tokens) for s in message.sentences)
-    return 0 < words <= _LONGEST and not message.quoted and not any(s.question for s in message.sentences)
+    asks = any(s.question for s in message.sentences) or asks_them(message)
+    return 0 < words <= _LONGEST and not message.quoted and not asks
 
 
 def answered(message: Message, found: Sequence[Intent], context: ReplyContext) -> list[Intent]:

@@ -7,7 +7,7 @@ so that a rule which cannot match is not tried at every letter.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from operator import itemgetter
 
 _Rule = tuple[re.Pattern[str], float, int]
@@ -23,19 +23,24 @@ class Rules:
         made = [(re.compile(way), worth, lead_of(way, leads)) for source, worth in rules for way in ways(source)]
         self._rules: list[_Rule] = sorted(made, key=itemgetter(1), reverse=True)
 
-    def best(self, text: str) -> tuple[float, re.Match[str]] | None:
-        """The match that is worth most, of equals that of the rule named first, and its worth."""
+    def best(
+        self, text: str, counts: Callable[[re.Match[str]], bool] = lambda match: True
+    ) -> tuple[float, re.Match[str]] | None:
+        """The match that is worth most, of equals that of the rule named first, and its worth; of those that `counts`
+        lets count."""
         begins: dict[int, list[int]] = {0: [0]}
         for pattern, worth, lead in self._rules:
             if lead == _ANYWHERE:
-                if (match := pattern.search(text)) is not None:
+                if (match := pattern.search(text)) is not None and counts(match):
                     return worth, match
                 continue
             if (at := begins.get(lead)) is None:
                 at = begins[lead] = [m.start() for m in self._leads[lead].finditer(text)]
             for k in at:
                 if (match := pattern.match(text, k)) is not None:
-                    return worth, match
+                    if counts(match):
+                        return worth, match
+                    break
         return None
 
 

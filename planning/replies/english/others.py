@@ -200,6 +200,10 @@ def _one_of(kin: str) -> Party:
     return Party(**(dict.fromkeys(AGE_GROUPS, 0) | {group: 1}))
 
 
+_DOWN_AS = re.compile(
+    r"(?: down| in)?(?: too| also)?(?: as| for)(?: an?| being)? (?P<what>yes|no|maybe|coming|not coming|attending)(?: too| also| as well)*(?= $| ,| and| -| \))"
+)
+_ANSWER_OF = {"coming": "yes", "attending": "yes", "not coming": "no"}
 _PRAISED = re.compile(
     r" (?:best|mean|great|amazing|lovely|always|usually|never|famous|wonderful|fantastic|incredible|nicest|good) "
 )
@@ -225,6 +229,9 @@ def _said_of(sentence: Sentence, named: list[_Named], context: ReplyContext, *, 
     if bringing is not None and _PRAISED.search(rest):
         bringing = None
     answer, after = None, end
+    put = named[0].first > 0 and tokens[named[0].first - 1].plain in ("put", "mark", "count", "note", "sign", "list")
+    if put and (down := _DOWN_AS.match(rest)) is not None:
+        answer, after = Answer(_ANSWER_OF.get(down["what"], down["what"])), end + len(down[0].split())
     for kind, pattern in _AFTER:
         if (match := pattern.match(rest)) is not None:
             answer, after = kind, end + len(match[0].split())

@@ -88,6 +88,9 @@ def topping_of(thing: Thing, context: ReplyContext) -> str | None:
     for topping in context.toppings:
         if plain == topping.lower() or set(singulars(plain)) & set(singulars(topping.lower())):
             return topping
+    last = [t for t in context.toppings if set(singulars(plain)) & set(singulars(t.lower().split()[-1]))]
+    if len(last) == 1 and not thing.servings:
+        return last[0]  # "the cheese" is the bar's grated cheese
     if thing.servings or thing.category in _OWN_DISHES:
         return None
     matched = match_topping(context.bar_base, plain) if context.bar_base else None

@@ -60,11 +60,23 @@ _BEFORE = (
 _EDGES = (",", ":", "-", "(", "yes", "so", "are", "be", "is", "meant", "said", "actually", "it", "now", "bringing", "ok")  # fmt: skip
 
 
+_ONLY_IF = re.compile(r" (?:if|unless|until|once|in case|depending on|depends on) (?:(?:the|my|our) )?$")
+
+
+def _only_if(sentence: Sentence, first: int) -> bool:
+    """ "A yes unless the baby comes early": whether those at token `first` are only a condition."""
+    return _ONLY_IF.search(sentence.text[: sentence.offset(first)]) is not None
+
+
 def read_people(sentence: Sentence, context: ReplyContext) -> list[Intent]:
     """How many come with the writer, or how many more or fewer."""
     count = next(_all_counts(sentence, context), None)
     if count is None:
-        return kin.read_kin(sentence, context)
+        more = kin.read_kin(sentence, context)
+        at = {t.start: k for k, t in enumerate(sentence.tokens)}
+        return [i for i in more if not _only_if(sentence, at.get(i.start, 0))]
+    if count.relative and _only_if(sentence, count.first):
+        return []
     start, end = sentence.span(count.first, count.last)
     most = roughly(sentence)
     sentence.take(count.first, count.last)

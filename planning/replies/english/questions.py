@@ -74,7 +74,7 @@ def tells(sentence: Sentence) -> bool:
 
 
 _UNDO = re.compile(
-    r"^ (?:(?:oops|whoops|oh no|sorry|no|wait|argh|ugh|hang on|hold on|bot|that|my mistake|actually|please|kindly|,|ok|can you|could you) )*(?:undo(?: that| this| it| my last| the last(?: one)?| last)?|(?:that is|this is|is) (?:not right|wrong|not correct|incorrect|not what i (?:said|meant|wrote))|not what i (?:meant|said|wrote)|scratch that|strike that|take (?:that|it) back|ignore (?:that|my last message|my previous message|my last|my previous|what i (?:said|just said|wrote))|disregard (?:that|my last|my last message)|(?:disregard|ignore|reverse|revert|delete|void|strike|take back|remove|cancel) (?:my|the|that|this) (?:very )?(?:last|previous|prior|latest|recent) (?:message|entry|one|change|post|note|reply|answer|thing|bit|update)|(?:my |the |this )?(?:last|previous|latest) (?:entry|one|bit|message|update|change|reply|thing) (?:is|was) (?:wrong|a mistake|not right|not correct|incorrect|an accident)|forget (?:that|what i (?:said|just said))|revert(?: that| it)?|wrong(?: chat| group| button| message| person)?|pressed the wrong (?:button|one)|i pressed the wrong (?:button|one)|(?:that was|was) (?:a mistake|an accident|wrong)|by (?:mistake|accident)|i take (?:that|it) back|cancel (?:that|my last)|you (?:misunderstood|got (?:that|it|me) wrong|misread)|got (?:that|it|me) wrong|misclick|(?:that|this) (?:was|is|were) (?:meant )?for (?:another|a different|the other|my other) (?:group|chat|thread)|meant for (?:another|a different) (?:group|chat)|mis-click|wrong button)(?:(?: ,)? (?:sorry|please|bot|that|last one))*(?= $| ,| i | it | that| -| not)"
+    r"^ (?:(?:oops|whoops|oh no|sorry|no|wait|argh|ugh|hang on|hold on|bot|that|my mistake|actually|please|kindly|,|ok|can you|could you) )*(?:undo(?: that| this| it| my last| the last(?: one)?| last)?|(?:that is|this is|is) (?:not right|wrong|not correct|incorrect|not what i (?:said|meant|wrote))|not what i (?:meant|said|wrote)|scratch that|strike that|take (?:that|it) back|ignore (?:that|my last message|my previous message|my last|my previous|what i (?:said|just said|wrote))|disregard (?:that|my last|my last message)|(?:disregard|ignore|reverse|revert|delete|void|strike|take back|remove|cancel) (?:my|the|that|this) (?:very )?(?:last|previous|prior|latest|recent) (?:message|entry|one|change|post|note|reply|answer|thing|bit|update)|(?:my |the |this )?(?:last|previous|latest) (?:entry|one|bit|message|update|change|reply|thing) (?:is|was) (?:wrong|a mistake|not right|not correct|incorrect|an accident)|forget (?:that|what i (?:said|just said)|(?:my|that|the) (?:last |previous )?(?:message|text|post)|(?:my|that|the) (?:last|previous) one)|revert(?: that| it)?|wrong(?: chat| group| button| message| person)?|pressed the wrong (?:button|one)|i pressed the wrong (?:button|one)|(?:that was|was) (?:a mistake|an accident|wrong)|by (?:mistake|accident)|i take (?:that|it) back|cancel (?:that|my last)|you (?:misunderstood|got (?:that|it|me) wrong|misread)|got (?:that|it|me) wrong|misclick|(?:that|this) (?:was|is|were) (?:meant )?for (?:another|a different|the other|my other) (?:group|chat|thread)|meant for (?:another|a different) (?:group|chat)|mis-click|wrong button)(?:(?: ,)? (?:sorry|please|bot|that|last one))*(?= $| ,| i | it | that| -| not)"
 )
 
 
@@ -91,6 +91,12 @@ _HELP = re.compile(
 """Help asked for with one's own dish: no question about who brings it."""
 
 
+_TASTE = re.compile(
+    r" (?:does|do|would|will) (?:any ?one|any ?body|people|folks|you(?: all)?|y'all) mind (?:if|when) "
+    r"|^ (?:(?:so|and|ok|also|btw|,) )*should (?:the|my|our|mine) (?:[a-z]+ ){0,3}?(?:have|contain|include|be (?!there|ready|here)) ?"
+    r"|^ (?:(?:so|and|ok|also|,) )*(?:is|will|are) (?:it|this|the (?:potluck|supper|dinner|party|do)|we|things) (?:be )?(?:fancy|formal|casual|dressy|dressing up|smart|black tie|posh)(?![a-z])"
+)
+"""What only the people who host and eat can say: how a dish shall be, what is worn."""
 OF_SOMETHING_ELSE = re.compile(
     r" (?:missing|lacking|left|needed) (?:in|from|on|of) (?:the|this|that|these|my|your|his|her|our|a) (?!(?:[a-z]+ )?(?:list|table|menu|potluck|supper|dinner|spread|lunch|brunch|party|plan|feast|meal|board|food|kitchen|shopping|bar|buffet|way of)\b)[a-z]+"
 )
@@ -106,7 +112,7 @@ def read_question(sentence: Sentence, context: ReplyContext) -> list[Intent]:
         return [Ask("why", start=start, end=end, confidence=0.9)]
     if not asking or tells(sentence):
         return []
-    if context.addressed and _HELP.search(sentence.text):
+    if context.addressed and (_HELP.search(sentence.text) or _TASTE.search(sentence.text)):
         start, end = sentence.span(0, len(sentence.tokens))
         sentence.take(0, len(sentence.tokens))
         return [Ask("host", start=start, end=end, confidence=0.85)]

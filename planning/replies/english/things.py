@@ -308,6 +308,10 @@ def _split_run(tokens: list[Token], first: int, last: int) -> int | None:
     return None
 
 
+_BOTTLED = re.compile(r"\b(?:bottles?|crates?|kegs?|magnums?|growlers?|(?:six|twelve)[- ]packs?)\b", re.IGNORECASE)
+"""What holds drinks, where nothing else is known of what is in it."""
+
+
 def _thing(sentence: Sentence, i: int, last: int, *, run: bool = True) -> tuple[Thing | None, int]:
     tokens, start = sentence.tokens, i
     amount: amounts.Amount | None = None
@@ -452,6 +456,8 @@ def _thing(sentence: Sentence, i: int, last: int, *, run: bool = True) -> tuple[
     category, sure, other = typed if typed[1] >= min(0.95, by_plain[1]) else by_plain
     if " with " in plain_name and (head := known_thing(plain_name.partition(" with ")[0]))[1] >= 0.95:
         category = head[0]  # "potato salad with mayo" is a salad
+    if sure < 0.75 and _BOTTLED.search(quantity or "") and all(known_thing(w)[1] < 0.9 for w in plain_name.split()):
+        category, sure = "drink", 0.8  # "4 bottles of red"
     if quantity and servings and _BIG.match(quantity.lower()):
         quantity = None  # "a big pot of chili for 15" is for 15
     if amount is not None and amount.kind == "serving" and servings is None:

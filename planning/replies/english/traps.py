@@ -36,7 +36,7 @@ _NOW = re.compile(
 )
 _OTHERS = re.compile(
     r"^ (?:(?:and |so |but |ok |well )?(?:you|everyone(?! in (?:my|our))|everybody(?! in (?:my|our))|someone|somebody|anyone|anybody|people|they|guys|folks|y'all|nobody|no one|who|whoever|he|she)) (?!(?:can|may|should) (?:count|mark|put|note|consider|sign|add|rely|depend|bank|expect|reckon|have)|expect|have (?:me|us)|bet|know i )"
-    r"|(?<!see )(?<!whichever )(?<!whatever )(?<!what )(?<!anything )(?<!something )\byou (?:should(?! (?:count|expect))|could|can(?! (?:count|mark|put|note|consider|sign|add|rely|depend|bank|expect|reckon|turn|change|make|switch|upgrade|take))|must|need to|have to|will|guys|all|might|would|are|do)\b|\b(?:someone|somebody|anyone|anybody|nobody|no one|everyone|everybody) (?:should|could|can|will|has to|needs|else|is|might|would|please|brings?)\b"
+    r"|(?<!see )(?<!whichever )(?<!whatever )(?<!what )(?<!anything )(?<!something )\byou (?:should(?! (?:count|expect))|could|can(?! (?:count|mark|put|note|consider|sign|add|rely|depend|bank|expect|reckon|turn|change|make|switch|upgrade|take))|must|need to|have to|will|guys|all|might|would|are|do)\b|(?<!\bif )(?<!unless )\b(?:someone|somebody|anyone|anybody|nobody|no one|everyone|everybody) (?:should|could|can|will|has to|needs|else|is|might|would|please|brings?)\b"
     r"|^ (?:please )?(?:do not(?! know| think)|never|no more|stop|enough(?! for)|let us(?! (?:say|do|go with|make it|put|bring)\b)|remember|make sure|be sure|tell|ask(?! me))\b"
 )
 _ELSEWHERE = re.compile(

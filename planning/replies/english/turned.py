@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
+from planning.replies.english.lexicon import NUMBER
 from planning.replies.text import Message, Sentence, Token
 
 LONGEST = 70
@@ -40,7 +41,7 @@ def _straight(sentence: Sentence) -> Sentence:
     if len(sentence.tokens) > LONGEST:
         return sentence
     tokens = _uncalled(sentence)
-    for rule in (_no_way, _without_to):
+    for rule in (_no_way, _without_to, _recounted, _labelled):
         tokens = rule(tokens)
     return sentence if tokens is sentence.tokens else Sentence(tokens, sentence.question)
 
@@ -92,3 +93,28 @@ def _without_to(tokens: list[Token]) -> list[Token]:
         do, no, can = tokens[at : at + 3]
         return [*tokens[:at], replace(do, plain="can"), no, *tokens[at + 3 :]] if can else tokens
     return tokens
+
+
+_RECOUNTED = re.compile(
+    rf" (?P<first>{NUMBER}) (?:[,-] )?(?:(?:no|wait|sorry|actually|oops|nope|rather|scratch that|i mean|make that|hang on|hold on|oh)(?: ,)? )+(?P<then>{NUMBER})(?= )"
+)
+_LABEL = re.compile(r"(?:^|(?<= ,)) (?:food|dish(?:es)?|contribution|bringing|we bring|i bring) :(?= )")
+
+
+def _recounted(tokens: list[Token]) -> list[Token]:
+    """ "5, no wait, 6" is 6."""
+    sentence = Sentence(tokens, False)
+    match = _RECOUNTED.search(sentence.text)
+    if match is None:
+        return tokens
+    return [*tokens[: sentence.token_range(match, "first")[0]], *tokens[sentence.token_range(match, "then")[0] :]]
+
+
+def _labelled(tokens: list[Token]) -> list[Token]:
+    """ "Food: chicken wings" says what is brought."""
+    sentence = Sentence(tokens, False)
+    match = _LABEL.search(sentence.text)
+    if match is None:
+        return tokens
+    first, last = sentence.token_range(match)
+    return [*tokens[:first], replace(tokens[first], plain="bringing"), *tokens[last:]]

@@ -8,6 +8,7 @@ All of it keeps every character in its place, so that what is read can be shown 
 from __future__ import annotations
 
 import re
+from collections import Counter
 from collections.abc import Mapping
 from functools import cache
 from itertools import pairwise
@@ -74,7 +75,7 @@ _ASKS = re.compile(r"\s*(?:what|when|where|who|how|which|is|are|do|does|can|coul
 
 def straight(text: str) -> str:
     """The text with its list on one line and its signs written so that words and sentences are told apart."""
-    text = text.translate(_SIGNS).replace("->", "→ ").replace("=>", "→ ")
+    text = _unbulleted(text.translate(_SIGNS)).replace("->", "→ ").replace("=>", "→ ")
     if "→" in text:
         text = _NOW_FOR.sub(",", text)
     text = without_numbers(text)
@@ -86,6 +87,21 @@ def straight(text: str) -> str:
         small = _starters()
         text = _AFTER_BRACKET.sub(lambda m: "." if m["word"].lower() in small else m[0], text)
     return text
+
+
+_BULLET = re.compile(r"(?:^|(?<=\s))(?P<sign>[^\w\s,.;:!?'\"()&+%#$@*/<>=~–—-])\ufe0f?(?=\s+\w)")
+
+
+def _unbulleted(text: str) -> str:
+    """A sign that stands before several items of one line is what parts them ("✅ 3 people ✅ rice")."""
+    if text.isascii():
+        return text
+    signs = Counter(m["sign"] for m in _BULLET.finditer(text))
+    if not any(n > 1 for n in signs.values()):
+        return text
+    return _BULLET.sub(
+        lambda m: m[0] if signs[m["sign"]] < 2 else (" " if not text[: m.start()].strip() else ",").ljust(len(m[0])), text
+    )
 
 
 @cache

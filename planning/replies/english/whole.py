@@ -18,7 +18,7 @@ SURE = 0.85
 def settled(message: Message, found: Sequence[Intent], context: ReplyContext) -> list[Intent]:
     """The intents, dishes that were only named made sure where they stand in a list, beside an amount, a yes or a
     party, and every word of the message is part of what was read. A single dish by itself is asked about."""
-    found = _counted(message, found)
+    found = _fed(_counted(message, found))
     named = [i for i in found if isinstance(i, AddPromise) and BARE <= i.confidence < SURE]
     others = [i for i in found if i not in named]
     told = [i for i in found if isinstance(i, AddPromise) and not i.conditional and i.by is None]
@@ -53,6 +53,24 @@ def _counted(message: Message, found: Sequence[Intent]) -> list[Intent]:
         if isinstance(i, SetParty) and i.confidence == 0.6 and i.start in alone and 0 < i.party.total <= MOST_ALONE
         else i
         for i in found
+    ]
+
+
+MOST_GUESTS = 7
+"""A party of more is rarely told beside a dish for as many (common practice, no source)."""
+
+
+def _fed(found: Sequence[Intent]) -> list[Intent]:
+    """ "Lasagna, 20 people" is for 20: those a dish feeds are no party of that many, where both were read from the
+    same words."""
+    dishes = [i for i in found if isinstance(i, AddPromise) and i.servings]
+    return [
+        i
+        for i in found
+        if not isinstance(i, SetParty)
+        or i.relative
+        or i.party.total <= MOST_GUESTS
+        or all(d.servings != i.party.total or not (d.start < i.end and i.start < d.end) for d in dishes)
     ]
 
 
