@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from bot.buttons import Button
+from bot.capabilities.words import CAN_NOT_EAT
 from bot.context import Turn
 from bot.naming import dishes_named, names_another
 from bot.registry import Registry
@@ -41,9 +42,20 @@ async def read_contents(turn: Turn) -> None:
         found = await _dishes(turn, said)
         for dish in found:
             _note(turn, dish, said)
+        if found and (rest := _of_somebody(turn.words)):
+            turn.words, turn.handled = rest, False
         if not found and _worth_asking(turn, said):
             turn.handled = True
             _ask_which(turn, said)
+
+
+def _of_somebody(words: str) -> str:
+    """The sentences beside it that tell what somebody can't eat: "I'm coeliac. Mine has no wheat"."""
+    rest = [s for s in _SENTENCES.split(words) if not contents_told(s)]
+    return " ".join(rest) if any(CAN_NOT_EAT.search(s) for s in rest) else ""
+
+
+_SENTENCES = re.compile(r"(?<=[.!?;])\s+|\n+")
 
 
 async def _answered(turn: Turn) -> bool:

@@ -265,3 +265,13 @@ async def test_what_was_said_beside_an_offer_is_in_the_dish_once_the_question_is
 
     assert [p["dish"] for p in played.promises("ravi")] == ["apple pie with egg glaze"]
     assert "did not get" not in played.everything()
+
+
+async def test_a_need_told_beside_what_is_in_ones_dish_is_noted_too(play):
+    played = await play(
+        board("ravi", "I'll bring cornbread for 12"),
+        board("ravi", "i'm coeliac, properly. cornbread has no wheat flour in mine"),
+    )
+
+    assert "gluten" in str(played.guest("ravi"))
+    assert "says the cook" in played.everything()
