@@ -13,6 +13,7 @@ from bot.naming import dishes_named, names_another
 from bot.registry import Registry
 from bot.understood import context, place_of
 from bot.understood.contents import with_contents, without_contents
+from bot.understood.spokenof import remember_spoken
 from planning.changes import may_manage
 from planning.diets.alarms import Alarm, alarms, left_out
 from planning.diets.contents import Told
@@ -54,8 +55,12 @@ async def read_alarm(turn: Turn) -> None:
         return
     potluck = turn.potluck
     feared = tuple(one for one in avoided(potluck) if one.degree >= ALLERGY)
-    found = next(((a, met) for a in alarms(turn.words) if feared and (met := _met(a, feared))), None)
+    heard = tuple(alarms(turn.words))
+    found = next(((a, met) for a in heard if feared and (met := _met(a, feared))), None)
     if found is None:
+        for one in heard[:MOST]:
+            if _dish(turn, one, [food for food, _, _ in one.holds]) is None:
+                remember_spoken(turn, one)
         return
     told, met = found
     reading = read(turn.words[:600], context(turn, replying_to="board"))
@@ -71,6 +76,7 @@ async def read_alarm(turn: Turn) -> None:
     if dish is not None:
         _note(turn, dish, foods)
         return
+    remember_spoken(turn, told)
     needs = list(dict.fromkeys(turn.voice.plain("allergy-of", need=one.need) for _, one in met))
     degree = DEGREES[max(one.degree for _, one in met)]
     turn.say("alarm-unlisted", what=foods, needs=needs, degree=degree)

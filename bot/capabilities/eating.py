@@ -11,6 +11,7 @@ from bot.food import food_lines, in_dish, of_dish, told_of
 from bot.naming import dishes_named
 from bot.registry import Registry
 from bot.texts import Html
+from bot.understood.spokenof import spoken_lines
 from planning.changes import Refusal, may_manage
 from planning.diets import DietRow, diets, foods_asked, questions_in
 from planning.diets.asked import BESIDE, BUY_FOR, SUITS_WHOM
@@ -101,6 +102,7 @@ async def asked(turn: Turn, words: str | None = None) -> None:
         lines = lines or [in_dish(turn, found) for found in meant]
     else:
         lines = [line for one in foods for line in food_lines(turn, one, dishes)]
+        lines += await spoken_lines(turn, tuple(foods))
     if not lines:
         await for_me(turn)
         return

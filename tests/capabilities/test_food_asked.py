@@ -66,3 +66,16 @@ async def test_who_brings_nuts_is_never_answered_with_nobody_while_dishes_are_un
     answers = [t for t in played.texts() if "pecan pie" in t and "slaw" in t]
     assert len(answers) >= 2
     assert "Nobody brings" not in played.everything()
+
+
+async def test_a_food_spoken_of_that_is_on_no_list_is_not_kept_from_who_asks_for_it(play):
+    played = await play(
+        *DISHES, board("mei", "coming"), board("mei", "the dipping sauce has peanut and sesame oil in it"),
+        {"down_for": "PT1H"},
+        board("tom", "what has sesame in it?"), board("tom", "is there anything with mustard?"),
+    )  # fmt: skip
+
+    sesame, mustard = played.texts()[-2:]
+    assert "Mei spoke of" in sesame
+    assert "sesame oil" in sesame
+    assert "spoke of" not in mustard

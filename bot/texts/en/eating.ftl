@@ -62,4 +62,8 @@ eat-who-has = { $n ->
     [0] On the list nothing names it so far ({ $what }).
    *[other] On the list with it, or perhaps ({ $what }):
 }
+eat-spoken-of = Not on the list, but { $known ->
+    [yes] { $name }
+   *[no] somebody
+} spoke of { $what }: ask before you eat it.
 eat-who-unknown = Nobody has said what is in { $dishes }.

@@ -59,4 +59,8 @@ eat-who-has = { $n ->
     [0] En la lista nada lo nombra por ahora ({ $what }).
    *[other] En la lista con ello, o quizá ({ $what }):
 }
+eat-spoken-of = No está en la lista, pero { $known ->
+    [yes] { $name }
+   *[no] alguien
+} habló de { $what }: pregunta antes de comerlo.
 eat-who-unknown = Nadie ha dicho qué llevan: { $dishes }.
