@@ -40,7 +40,8 @@ OVER = timedelta(days=1)
 
 
 def _kitchen_part(potluck: Potluck) -> Any:
-    """All a timeline depends on, so that an answer that changes no dish keeps the timeline."""
+    """All a timeline depends on: of guests only the cooks, so that others' answers keep it as it is."""
+    cooks = {p.guest for p in potluck.promises}
     return (
         potluck.starts_at,
         potluck.timezone,
@@ -48,7 +49,7 @@ def _kitchen_part(potluck: Potluck) -> Any:
         potluck.setting,
         potluck.promises,
         potluck.kitchen,
-        tuple((g.id, g.answer, g.travel_min) for g in potluck.guests),
+        tuple((g.id, g.answer, g.travel_min, g.can_cook, g.has_oven) for g in potluck.guests if g.id in cooks),
     )
 
 

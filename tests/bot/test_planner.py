@@ -115,3 +115,14 @@ async def test_what_asks_for_nothing_new_is_not_marked_as_waiting(chat: Chat) ->
 
     late = chat.clock.now() + timedelta(hours=1)
     assert await chat.store.plans_due(late, chat.clock.now()) == ()
+
+
+async def test_only_a_cooks_answer_asks_for_another_timeline(chat: Chat) -> None:
+    planner = await lasagna(chat)
+    await chat.take(chat.words(HERE, GUEST, "coming, 3 of us", reply_to=5))
+    eaters = planner.busy
+    await chat.take(chat.words(HERE, COOK, "sorry, I can't come", reply_to=5))
+    cooks = planner.busy
+    planner.cancel()
+
+    assert (eaters, cooks) == (False, True)
