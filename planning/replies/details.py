@@ -242,10 +242,14 @@ def _told_of(promise: AddPromise, detail: Detail) -> AddPromise:
         dish = f"{detail.variety} {dish}"
     if detail.suffix and detail.suffix.casefold() not in dish.casefold():
         dish = f"{dish} {detail.suffix}"
-    if _ONE_VESSEL.match(promise.quantity or "") and detail.quantity is not None:
-        promise = replace(promise, quantity=None)  # "a jug of lemonade, 10 litres"
+    vessel = promise.quantity or ""
+    if (_ONE_VESSEL.match(vessel) and detail.quantity is not None) or (
+        _SOME_BIG_ONE.match(vessel) and detail.servings is not None
+    ):
+        promise = replace(promise, quantity=None)  # "a jug of lemonade, 10 litres", "a big pan of paella, serves twelve"
     told = detail.servings is not None or detail.quantity is not None or detail.heat is not None
-    plain = told and bool(promise.category) and not promise.conditional and promise.by is None and not promise.vague
+    # "Two dips: spinach dip and hummus, each for ten": which they are must still be made out.
+    plain = told and not detail.all and bool(promise.category) and not promise.conditional and promise.by is None and not promise.vague
     return replace(
         promise,
         dish=dish,
@@ -259,6 +263,9 @@ def _told_of(promise: AddPromise, detail: Detail) -> AddPromise:
 
 
 _ONE_VESSEL = re.compile(r"(?:an?|one|1|una?) (?:[^\W\d_]+ )?[^\W\d_]+$", re.IGNORECASE)
+
+
+_SOME_BIG_ONE = re.compile(r"an? (?:big|huge|massive|giant|large|enormous) [^\W\d_]+$", re.IGNORECASE)
 
 
 def _pounds(quantity: str | None) -> float | None:

@@ -69,6 +69,8 @@ TOLD_ALL_THE_SAME = {
     "the dog ate a whole loaf of bread again",
     "I counted 7 slugs on one lettuce",
     "no wonder the birds ate all the peas",
+    "el perro se comió mi ensalada",
+    "estoy enferma",
 }
 
 
