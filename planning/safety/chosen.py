@@ -12,6 +12,7 @@ from planning.diets import can_eat, listed, meant, rule_of
 from planning.diets.table import BY_KITCHEN
 from planning.potluck import Answer, Need, Potluck, Promise
 from planning.safety.allergens import ALLERGY, degree_of
+from planning.safety.met import needing
 
 
 @dataclass(frozen=True)
@@ -75,7 +76,7 @@ class BrokenNews:
 def broken_news(before: Potluck, after: Potluck) -> BrokenNews:
     """What is broken now and was not before. A cook who has brought such a dish already knows of the need and is not
     told again, but for a need that is about the kitchen too (halal, kosher): there every dish counts."""
-    if before.promises == after.promises and before.guests == after.guests:
+    if before.promises == after.promises and needing(before) == needing(after):
         return BrokenNews((), ())
     was = broken(before)
     known = {(b.promise, b.need) for b in was}

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from planning.potluck import Answer, Guest, Potluck, Promise
+from planning.potluck import Answer, Guest, Need, Potluck, Promise
 from planning.safety.allergens import ALLERGY, DEGREES, SEVERE, avoided, held
 
 
@@ -54,6 +54,11 @@ def _with_needs(potluck: Potluck) -> tuple[Guest, ...]:
     return tuple(g for g in potluck.guests if g.needs or g.diets or g.allergies)
 
 
+def needing(potluck: Potluck) -> tuple[tuple[str, Answer, tuple[Need, ...]], ...]:
+    """Whoever has told of a need, whether they come, and of what they told."""
+    return tuple((g.id, g.answer, g.all_needs()) for g in _with_needs(potluck))
+
+
 def _dishes(potluck: Potluck) -> tuple[Promise, ...]:
     bowls = [Promise("", t.guest, t.name, "topping") for t in (potluck.bar.toppings if potluck.bar else ()) if t.guest]
     return (*(p for p in potluck.promises if p.category != "supplies"), *bowls)
@@ -98,11 +103,7 @@ _FIRM = {"perhaps": 0, "usual": 1, "named": 2, "listed": 2}
 def news(before: Potluck, after: Potluck) -> News:
     """What meets now and did not before, or not as badly, or not as surely."""
     # Most changes touch neither a need nor a dish: then nothing can be new, and nothing is looked up.
-    needing = tuple((g.id, g.answer, g.all_needs()) for g in _with_needs(after))
-    if (
-        before.promises == after.promises and before.bar == after.bar
-        and needing == tuple((g.id, g.answer, g.all_needs()) for g in _with_needs(before))
-    ):  # fmt: skip
+    if before.promises == after.promises and before.bar == after.bar and needing(before) == needing(after):
         return News((), (), (), ())
     known = {(m.promise, m.dish, m.need): (m.degree, _FIRM[m.how]) for m in met(before)}
     feared = {one.need: one.degree for one in avoided(before)}
