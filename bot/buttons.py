@@ -65,13 +65,14 @@ class Signer:
         self._key = hashlib.blake2b(token.encode(), digest_size=32, person=b"tureen-buttons").digest()
 
     def _signature(self, chat_id: int, body: str) -> str:
-        mac = hmac.digest(self._key, f"{chat_id}|{body}".encode(), "sha256")[:6]
-        return base64.urlsafe_b64encode(mac).decode()
+        return self._mac(f"{chat_id}|{body}")
+
+    def _mac(self, text: str) -> str:
+        return base64.urlsafe_b64encode(hmac.digest(self._key, text.encode(), "sha256")[:6]).decode()
 
     def seal(self, body: str) -> str:
         """Eight letters that prove a link to be ours. Buttons are signed otherwise: neither passes for the other."""
-        mac = hmac.digest(self._key, f"link|{body}".encode(), "sha256")[:6]
-        return base64.urlsafe_b64encode(mac).decode()
+        return self._mac(f"link|{body}")
 
     def sealed(self, body: str, seal: str) -> bool:
         return hmac.compare_digest(seal.encode(), self.seal(body).encode())

@@ -273,11 +273,6 @@ class Turn(Recalling):
         self.warned_of.clear()
 
     @property
-    def changes_made(self) -> tuple[tuple[Stored | None, Potluck], ...]:
-        """Every potluck this turn made (None) or changed (as it was stored), and as it is now."""
-        return tuple(self._after.values())
-
-    @property
     def changed_potlucks(self) -> tuple[Potluck, ...]:
         """Every potluck this turn made or changed, as it is now."""
         return tuple(after for _, after in self._after.values())

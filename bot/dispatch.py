@@ -133,9 +133,7 @@ class Dispatcher:
         """The reminders of every potluck this turn changed."""
         planner = self.services.planner
         found = {}
-        for before, potluck in turn.changes_made:
-            if planner is not None:
-                await planner.look(before)
+        for potluck in turn.changed_potlucks:
             timeline = planner.timeline(potluck) if planner else None
             found[potluck.id] = await self._derived.reminders(potluck, timeline, turn.now)
         return found

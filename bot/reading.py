@@ -21,7 +21,7 @@ from bot.storage.values import (
     Stored,
 )
 from bot.texts import Voice, languages
-from planning.changes import Actor, Refusal
+from planning.changes import Actor, Refusal, may_manage
 from planning.potluck import Bar, Guest, Potluck, Promise
 from planning.replies.languages import other_language
 
@@ -175,6 +175,12 @@ class Reading:
 
     def guest(self) -> Guest | None:
         return self.potluck.guest(self.me)
+
+    def hosts_only(self) -> None:
+        """Refuses, naming the host, whoever may not manage this potluck."""
+        if not may_manage(self.potluck, self.actor):
+            host = self.potluck.guest(self.potluck.host)
+            raise Refusal("refused-not-host", host=host.name if host else "")
 
     async def about_potluck(self, stored: Stored) -> None:
         """Go on with another potluck than the current one."""

@@ -16,7 +16,6 @@ from planning.changes import (
     cancel,
     find_guest,
     hand_over,
-    may_manage,
     meet,
     remove_cohost,
     reschedule,
@@ -41,9 +40,7 @@ def understand_when(turn: Turn, words: str) -> When:
 def _manage(turn: Turn) -> Potluck:
     """The potluck, when this person may change it: asked before anything else is."""
     potluck = turn.potluck
-    if not may_manage(potluck, turn.actor):
-        host = potluck.guest(potluck.host)
-        raise Refusal("refused-not-host", host=host.name if host else "")
+    turn.hosts_only()
     return potluck
 
 

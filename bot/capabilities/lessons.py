@@ -4,7 +4,7 @@ from bot.buttons import Button
 from bot.context import Turn
 from bot.registry import Registry
 from bot.texts import Html
-from planning.changes import Refusal, may_manage, say_outcome
+from planning.changes import Refusal, say_outcome
 from planning.theday.leftovers import learned
 
 MOST_ROWS = 20
@@ -12,9 +12,7 @@ MOST_ROWS = 20
 
 async def show(turn: Turn) -> None:
     """/lessons: tap what ran out, tap what came back."""
-    if not may_manage(turn.potluck, turn.actor):
-        host = turn.potluck.guest(turn.potluck.host)
-        raise Refusal("refused-not-host", host=host.name if host else "")
+    turn.hosts_only()
     if turn.now < turn.potluck.starts_at:
         raise Refusal("refused-lessons-early")
     text, buttons = _sheet(turn)

@@ -9,22 +9,16 @@ from bot.servings import one_ask
 from bot.texts import Html
 from bot.understood import add_promise
 from planning.asks import Ask
-from planning.changes import Refusal, decline, may_manage
+from planning.changes import Refusal, decline
 from planning.dishes import lookup
 from planning.potluck import CATEGORIES
 
 MOST_SHOWN = 12
 
 
-def _host_only(turn: Turn) -> None:
-    if not may_manage(turn.potluck, turn.actor):
-        host = turn.potluck.guest(turn.potluck.host)
-        raise Refusal("refused-not-host", host=host.name if host else "")
-
-
 async def show(turn: Turn) -> None:
     """For every gap: ask somebody, cook it yourself, or buy it - with servings, cost, time and a reason."""
-    _host_only(turn)
+    turn.hosts_only()
     made = await turn.services.planner.plan(turn.potluck, turn.now)
     chosen = [a for a in made.asks if not a.alternative]
     others = [a for a in made.asks if a.alternative]
@@ -74,7 +68,7 @@ def _rows(turn: Turn, made: tuple[Ask, ...]) -> list[list[Button]]:
 
 async def send(turn: Turn) -> None:
     """The host's tap: the guest is asked in the group, with a yes and a no only they can press."""
-    _host_only(turn)
+    turn.hosts_only()
     guest_id, category, servings = turn.args
     guest = turn.potluck.guest(guest_id)
     if guest is None or category not in CATEGORIES:

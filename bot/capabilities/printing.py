@@ -19,7 +19,7 @@ from bot.context import Turn
 from bot.prints.render import size
 from bot.registry import Registry
 from bot.texts import Html
-from planning.changes import Refusal, may_manage
+from planning.changes import Refusal
 from planning.dishes.names import fold
 from planning.kitchen import Timeline, timeline
 from planning.plan import Plan
@@ -197,7 +197,7 @@ def _title(turn: Turn) -> str:
 
 async def papers(turn: Turn) -> None:
     """/print offers the papers; "/print cards" makes one of them at once. For hosts."""
-    _hosts_only(turn)
+    turn.hosts_only()
     wanted = fold(turn.words).split()
     if wanted:
         await _print(turn, _wanted(turn, wanted))
@@ -210,15 +210,9 @@ async def papers(turn: Turn) -> None:
 
 
 async def print_button(turn: Turn) -> None:
-    _hosts_only(turn)
+    turn.hosts_only()
     await _print(turn, _offered(turn) if turn.args[0] == "all" else turn.args)
     turn.toast("print-private" if not turn.private and turn.person.can_dm else "answer-below")
-
-
-def _hosts_only(turn: Turn) -> None:
-    if not may_manage(turn.potluck, turn.actor):
-        host = turn.potluck.guest(turn.potluck.host)
-        raise Refusal("refused-not-host", host=host.name if host else "")
 
 
 def _offered(turn: Turn) -> tuple[str, ...]:

@@ -10,7 +10,7 @@ from bot.context import Turn
 from bot.registry import Registry
 from bot.texts import languages
 from bot.zones import find_zone
-from planning.changes import Refusal, may_manage
+from planning.changes import Refusal
 
 REMINDER_KINDS = ("answer-by", "bring", "thaw", "slow-cooker", "preheat", "swap", "leave", "start", "collect", "return")
 
@@ -44,9 +44,8 @@ async def command(turn: Turn) -> None:
 
 async def _require_rights(turn: Turn) -> None:
     """Before there is a potluck any member may set things up; then hosts and administrators."""
-    if turn.has_potluck and not may_manage(turn.potluck, turn.actor):
-        host = turn.potluck.guest(turn.potluck.host)
-        raise Refusal("refused-not-host", host=host.name if host else "")
+    if turn.has_potluck:
+        turn.hosts_only()
 
 
 def group_facts(turn: Turn) -> dict[str, Any]:

@@ -9,16 +9,13 @@ from bot.courier.delivery import reminder_of
 from bot.registry import Registry
 from bot.storage.values import Post
 from bot.texts import Html
-from planning.changes import Refusal, may_manage
 
 MOST_LETTERS = 80
 
 
 async def unsent(turn: Turn) -> None:
     """/unsent"""
-    if not may_manage(turn.potluck, turn.actor):
-        host = turn.potluck.guest(turn.potluck.host)
-        raise Refusal("refused-not-host", host=host.name if host else "")
+    turn.hosts_only()
     posts = await turn.store.given_up_of(turn.potluck.id)
     if not posts:
         turn.say("unsent-none")

@@ -33,11 +33,12 @@ from bot.courier.faults import Fate, Kind, fate_of
 from bot.courier.limiter import Limiter
 from bot.courier.metrics import Metrics
 from bot.courier.waits import Waits
+from bot.storage.outbox import GUARD_HEALTH
 from bot.storage.values import Post
 
 _log = log.get("courier")
 
-AGAIN_IN_DOUBT = {"out-limit": 4, "thaw": 4}
+AGAIN_IN_DOUBT = dict.fromkeys(GUARD_HEALTH, 4)
 """How often more a reminder is sent, by kind; others ..."""
 AGAIN_OTHERS = 2
 MOST_DEATHS = 5

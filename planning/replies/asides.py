@@ -92,11 +92,16 @@ def contents_beside(text: str) -> tuple[str, tuple[Beside, ...]]:
     return text, tuple(found)
 
 
+def dishes_before(intents: Sequence[Intent], start: int) -> list[int]:
+    """The places among the intents of the dishes named before this place of the text."""
+    return [k for k, i in enumerate(intents) if isinstance(i, AddPromise) and not i.vague and i.start <= start]
+
+
 def with_contents(intents: Sequence[Intent], told: Sequence[Beside]) -> list[Intent] | None:
     """Each goes to the dish before it; None where one finds no dish, so that nothing must be blanked out."""
     made = list(intents)
     for beside in told:
-        before = [k for k, i in enumerate(made) if isinstance(i, AddPromise) and not i.vague and i.start <= beside.start]
+        before = dishes_before(made, beside.start)
         if not before:
             return None
         at = max(before, key=lambda k: made[k].start)

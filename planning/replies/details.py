@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 
 from planning.diets.ingredients import ingredient_named
 from planning.dishes import lookup
+from planning.replies.asides import dishes_before
 from planning.replies.intents import AddPromise, Intent
 
 LONGEST, MOST_SERVINGS = 1000, 1000
@@ -216,7 +217,7 @@ def with_details(intents: Sequence[Intent], details: Sequence[Detail]) -> list[I
     """Each goes to the dish before it; None where one finds no dish, so that nothing must be blanked out."""
     made = list(intents)
     for detail in details:
-        before = [k for k, i in enumerate(made) if isinstance(i, AddPromise) and not i.vague and i.start <= detail.start]
+        before = dishes_before(made, detail.start)
         if not before:
             return None
         last = max(before, key=lambda k: made[k].start)
